@@ -1,0 +1,47 @@
+import { defineConfig } from 'wxt';
+
+/** No connection of any kind, and no string ever becomes markup or script (Trusted Types). */
+const CONTENT_SECURITY_POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' blob: data:",
+  "font-src 'self'",
+  "connect-src 'none'",
+  "object-src 'none'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "frame-ancestors 'none'",
+  "require-trusted-types-for 'script'",
+  "trusted-types 'none'",
+].join('; ');
+
+const FIREFOX = {
+  gecko: {
+    id: 'crumbshift@crumbshift.invalid',
+    strict_min_version: '142.0',
+    data_collection_permissions: { required: ['none' as const] },
+  },
+};
+
+export default defineConfig({
+  srcDir: 'extension',
+  publicDir: 'extension/public',
+  manifestVersion: 3,
+  modules: ['@wxt-dev/webextension-polyfill'],
+  manifest: ({ browser, command }) => ({
+    default_locale: 'en',
+    name: '__MSG_extensionName__',
+    description: '__MSG_extensionDescription__',
+    permissions: ['activeTab', 'scripting', 'storage', 'unlimitedStorage'],
+    ...(command === 'build'
+      ? { content_security_policy: { extension_pages: CONTENT_SECURITY_POLICY } }
+      : {}),
+    ...(browser === 'firefox' ? { browser_specific_settings: FIREFOX } : {}),
+  }),
+  vite: () => ({
+    esbuild: { jsx: 'automatic', jsxImportSource: 'preact' },
+    build: { target: 'es2022' },
+  }),
+  zip: { excludeSources: ['.cache/**', 'tests/**/output/**'] },
+});
