@@ -1,0 +1,15 @@
+/** The door: everything the extension and the command line may import. */
+
+export { toCsv, toJsonLd, toMarkdown, toText } from './export/index.ts';
+export { type FoodTable, foodTable } from './foods/index.ts';
+export * from './model.ts';
+export { readPage, readText } from './read/index.ts';
+export {
+  adaptRecipe,
+  parseLines,
+  plannedKey,
+  type RecipeTally,
+  tallyRecipe,
+  type WalkOptions,
+  weighRecipe,
+} from './walk.ts';
