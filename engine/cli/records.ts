@@ -1,0 +1,143 @@
+/** What each verb answers, as plain records: one a page or a line. */
+import { foodTable } from '../foods/index.ts';
+import { matchItem } from '../match/index.ts';
+import {
+  type Adaptation,
+  type Goals,
+  type Interval,
+  NUTRIENTS,
+  type Nutrient,
+  type Recipe,
+  type Tally,
+} from '../model.ts';
+import { parseLine } from '../parse/index.ts';
+import { adaptRecipe, tallyRecipe } from '../walk.ts';
+import { weighItem } from '../weigh/index.ts';
+
+const DECIMALS = 4;
+
+/** A figure to four decimals: enough to compare, without the noise of floating point. */
+const round = (value: number): number => Number(value.toFixed(DECIMALS));
+
+const bounds = ({ low, best, high }: Interval) => ({
+  best: round(best),
+  low: round(low),
+  high: round(high),
+});
+
+export type PerServing = Record<Nutrient, number | null>;
+
+const perServing = (tally: Tally): PerServing =>
+  Object.fromEntries(
+    NUTRIENTS.map((nutrient) => {
+      const value = tally.perServing[nutrient];
+      return [nutrient, value ? round(value.best) : null];
+    }),
+  ) as PerServing;
+
+export function readRecord(file: string, recipe: Recipe, others: readonly Recipe[]) {
+  const notes = recipe.notes.map((note) => note.text);
+  if (others.length > 0) {
+    notes.push(`also on this page: ${others.map((other) => other.title).join('; ')}`);
+  }
+  return {
+    file,
+    title: recipe.title,
+    servings: recipe.yield.servings?.low ?? null,
+    yieldText: recipe.yield.text,
+    ingredients: recipe.groups.flatMap((group) => group.lines),
+    steps: recipe.steps.map((step) => step.text),
+    language: recipe.language,
+    url: recipe.url,
+    markup: recipe.markup,
+    notes,
+  };
+}
+
+/** One ingredient line on its own: parsed, matched and weighed. */
+export function lineRecord(text: string) {
+  const line = parseLine(text);
+  const item = line.items[0];
+  const foods = foodTable();
+  const match = item && line.kind === 'ingredient' ? matchItem(item, line, { foods }) : null;
+  const food = match ? foods.byId(match.foodId) : null;
+  const recipe = { title: '', steps: [], lines: [line] };
+  const weight = item ? weighItem(item, line, food, { region: 'us', recipe }) : null;
+  return {
+    line: text,
+    amounts: (item?.amounts ?? []).map(({ quantity, max, unit }) => ({ quantity, max, unit })),
+    name: line.name,
+    preparation: item?.preparation ?? null,
+    optional: line.optional,
+    food: match
+      ? { id: match.foodId, name: match.foodName, confidence: round(match.confidence) }
+      : null,
+    grams: weight ? bounds(weight.grams) : null,
+  };
+}
+
+export function tallyRecord(file: string, recipe: Recipe, goals: Goals) {
+  const { ingredients, servings, tally, notes } = tallyRecipe(recipe, goals);
+  const net = new Map(tally.contributions.map(({ key, netCarbsG }) => [key, netCarbsG]));
+  const range = tally.perServing.netCarbsG;
+  return {
+    file,
+    title: recipe.title,
+    servings,
+    perServing: perServing(tally),
+    range: { netCarbsG: range ? [round(range.low), round(range.high)] : null },
+    uncounted: tally.uncounted.map(({ text, why }) => ({ line: text, why })),
+    lines: ingredients.map(({ key, line, match, weight }) => {
+      const share = net.get(key);
+      return {
+        line: line.text,
+        food: match?.foodId ?? null,
+        grams: weight ? round(weight.grams.best) : null,
+        netCarbsG: share ? round(share.best) : null,
+      };
+    }),
+    notes: notes.map((note) => note.text),
+  };
+}
+
+function swapRecords({ plan, ingredients }: Adaptation) {
+  const text = new Map(ingredients.map(({ key, line }) => [key, line.text]));
+  return plan.swaps.map((swap) => ({
+    line: swap.key === null ? null : (text.get(swap.key) ?? null),
+    from: swap.from && { food: swap.from.food, grams: round(swap.from.grams) },
+    to: swap.to.map(({ food, grams }) => ({ food, grams: round(grams) })),
+    why: swap.why,
+  }));
+}
+
+export function adaptRecord(file: string, recipe: Recipe, goals: Goals) {
+  const adaptation = adaptRecipe(recipe, goals);
+  const { before, after, plan } = adaptation;
+  return {
+    file,
+    title: recipe.title,
+    family: plan.family.id,
+    servings: before.servings,
+    budgetG: plan.budgetG,
+    met: plan.met,
+    before: perServing(before),
+    after: perServing(after),
+    swaps: swapRecords(adaptation),
+    ingredients: adaptation.lines.flatMap(({ after: text }) => (text === null ? [] : [text])),
+    steps: adaptation.steps.map((step) => step.after),
+    cautions: adaptation.cautions.map((caution) => caution.text),
+    allergensAdded: adaptation.allergensAdded,
+    closeness: round(plan.closeness),
+    frontier: plan.frontier.map((point) => ({
+      netCarbsG: round(point.netCarbsG),
+      closeness: round(point.closeness),
+    })),
+    limits: [...plan.limits.map((limit) => limit.text), ...adaptation.notes.map((n) => n.text)],
+    uncounted: after.uncounted.map(({ text, why }) => ({ line: text, why })),
+  };
+}
+
+export type ReadRecord = ReturnType<typeof readRecord>;
+export type LineRecord = ReturnType<typeof lineRecord>;
+export type TallyRecord = ReturnType<typeof tallyRecord>;
+export type AdaptRecord = ReturnType<typeof adaptRecord>;
