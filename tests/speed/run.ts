@@ -1,0 +1,76 @@
+/**
+ * How long one page takes from its HTML to a reworked recipe, after warm-up, beside the time that
+ * JSON.parse needs for the same page's JSON-LD. Prints a table; exits 1 when the median page takes
+ * longer than the bound.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { JSDOM, VirtualConsole } from 'jsdom';
+import { adaptRecipe, DEFAULT_GOALS, readPage } from '../../engine/index.ts';
+
+const PAGES = new URL('../pages/demo/', import.meta.url);
+const WARM_UP = 30;
+const ROUNDS = 60;
+/** Reading and planning one page, milliseconds, median. */
+const BOUND_MS = 50;
+
+const median = (values: readonly number[]): number =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
+
+function timed(work: () => unknown, rounds: number): number {
+  const times: number[] = [];
+  for (let round = 0; round < rounds; round += 1) {
+    const start = performance.now();
+    work();
+    times.push(performance.now() - start);
+  }
+  return median(times);
+}
+
+/** Parsing some thousand bytes of JSON is below the clock's grain, so many go into one reading. */
+function parseTime(jsonLd: readonly string[]): number {
+  const times = 200;
+  const parseAll = () => {
+    for (let n = 0; n < times; n += 1) for (const text of jsonLd) JSON.parse(text);
+  };
+  parseAll();
+  return timed(parseAll, 5) / times;
+}
+
+const isJson = (text: string): boolean => {
+  try {
+    JSON.parse(text);
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+function measure(file: string) {
+  const html = readFileSync(new URL(file, PAGES), 'utf8');
+  const open = () => new JSDOM(html, { virtualConsole: new VirtualConsole() }).window.document;
+  const document = open();
+  const work = () => {
+    const result = readPage(document);
+    return result.ok ? result.recipes.map((recipe) => adaptRecipe(recipe, DEFAULT_GOALS)) : [];
+  };
+  timed(work, WARM_UP);
+  const page = timed(work, ROUNDS);
+  const blocks = [...document.querySelectorAll('script[type="application/ld+json"]')];
+  const jsonLd = blocks.map((block) => block.textContent ?? '').filter(isJson);
+  return {
+    file,
+    'read and plan, ms': Number(page.toFixed(2)),
+    'parse HTML (jsdom), ms': Number(timed(open, 10).toFixed(2)),
+    'times JSON.parse of its JSON-LD':
+      jsonLd.length > 0 ? Math.round(page / parseTime(jsonLd)) : null,
+  };
+}
+
+const rows = readdirSync(PAGES)
+  .filter((name) => name.endsWith('.html'))
+  .sort()
+  .map(measure);
+console.table(rows);
+const overall = median(rows.map((row) => row['read and plan, ms']));
+console.log(`median page: ${overall.toFixed(2)} ms (bound ${BOUND_MS} ms)`);
+process.exitCode = overall <= BOUND_MS ? 0 : 1;
