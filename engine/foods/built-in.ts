@@ -1,10 +1,30 @@
 /** Every food file, read once. Add a file here when you add one under `data/`. */
 import { type Food, FoodFunction } from '../model.ts';
+import drinks from './data/drinks.json' with { type: 'json' };
 import flours from './data/flours.json' with { type: 'json' };
+import fruit from './data/fruit.json' with { type: 'json' };
 import functions from './data/function.json' with { type: 'json' };
+import legumes from './data/legumes.json' with { type: 'json' };
+import prepared from './data/prepared.json' with { type: 'json' };
+import sauces from './data/sauces.json' with { type: 'json' };
+import spices from './data/spices.json' with { type: 'json' };
+import standIns from './data/stand-ins.json' with { type: 'json' };
+import stocks from './data/stocks.json' with { type: 'json' };
+import vegetables from './data/vegetables.json' with { type: 'json' };
 import { FoodFile, foodFromRow } from './row.ts';
 
-const FILES: readonly unknown[] = [flours];
+const FILES: readonly unknown[] = [
+  flours,
+  drinks,
+  fruit,
+  legumes,
+  prepared,
+  sauces,
+  spices,
+  standIns,
+  stocks,
+  vegetables,
+];
 
 const functionOf = (id: string): FoodFunction | null => {
   const row = (functions as Record<string, unknown>)[id];
