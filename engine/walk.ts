@@ -63,11 +63,14 @@ export function parseLines(recipe: Recipe): Line[] {
   );
 }
 
+const foodOf = (id: string | undefined, foods: FoodTable): Food | null =>
+  id === undefined ? null : foods.byId(id);
+
 function corrected(ingredient: Ingredient, corrections: Corrections, foods: FoodTable): Ingredient {
   const correction = corrections[ingredient.key];
   if (correction === undefined) return ingredient;
   const { grams } = correction;
-  const food = correction.foodId === undefined ? null : foods.byId(correction.foodId);
+  const food = foodOf(correction.foodId, foods);
   return {
     ...ingredient,
     match: food
@@ -106,8 +109,7 @@ export function weighRecipe(recipe: Recipe, options: WalkOptions = {}): Ingredie
       : line.items.map((item, n): Ingredient => {
           const key = n === 0 ? `${at}` : `${at}.${n}`;
           const match = line.kind === 'reference' ? null : matchItem(item, line, matchOptions);
-          const foodId = corrections[key]?.foodId ?? match?.foodId;
-          const food = foodId === undefined ? null : foods.byId(foodId);
+          const food = foodOf(corrections[key]?.foodId, foods) ?? foodOf(match?.foodId, foods);
           const weight = weighItem(item, line, food, { region, recipe: context });
           return corrected({ key, line, item, match, weight }, corrections, foods);
         }),
