@@ -38,6 +38,8 @@ export const FoodRow = z.strictObject({
   refuse: z.number().min(0).max(1).optional(),
   /** Grams of household measures from the same source's portion table. */
   measures: grams.default({}),
+  /** Measures of the same food in another record's portion table, by that record: `{ 'SR 169741': { cup: 104 } }`. */
+  measuresFrom: z.record(z.string(), grams).default({}),
   /** Grams of household measures that are common practice, without a published source. */
   practice: grams.default({}),
   allergens: z.array(Allergen).default([]),
@@ -90,6 +92,9 @@ export function foodFromRow(row: FoodRow, group: string, fn: FoodFunction | null
     refuseShare: row.refuse ?? null,
     measures: [
       ...Object.entries(row.measures).map(([unit, g]) => ({ unit, grams: g, source })),
+      ...Object.entries(row.measuresFrom).flatMap(([from, units]) =>
+        Object.entries(units).map(([unit, g]) => ({ unit, grams: g, source: readSource(from) })),
+      ),
       ...Object.entries(row.practice).map(([unit, g]) => ({ unit, grams: g, source: PRACTICE })),
     ],
     allergens: row.allergens,
