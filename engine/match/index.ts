@@ -1,0 +1,209 @@
+/** Name of an ingredient -> food of the table, with how sure and what else it might be. */
+import type { FoodTable } from '../foods/index.ts';
+import type { Food, Item, Line, Match } from '../model.ts';
+import synonyms from './data/synonyms.json' with { type: 'json' };
+import { bareTokens, keyOf, type Lookup, lookupOf, type Phrase } from './lookup.ts';
+import { tokensOf } from './normalise.ts';
+import { FLOOR, fit, queryOf } from './score.ts';
+import { withoutSlip } from './slips.ts';
+import { stateFit, wantedState } from './state.ts';
+import { headAt, type State, worth } from './words.ts';
+
+export interface MatchOptions {
+  foods: FoodTable;
+  /** The user's own names for foods: name -> food id. */
+  aliases?: Record<string, string>;
+  language?: string | null;
+}
+
+interface Candidate {
+  food: Food;
+  order: number;
+  score: number;
+  reason: string;
+}
+
+const OTHERS = 4;
+const SYNONYMS = new Map(
+  synonyms.map(([from = '', to = '']): [string, string] => [keyOf(tokensOf(from)), to]),
+);
+
+const byScore = (a: Candidate, b: Candidate): number => b.score - a.score || a.order - b.order;
+
+/** The best candidate of each food, best first. */
+function ranked(candidates: readonly Candidate[]): Candidate[] {
+  const best = new Map<string, Candidate>();
+  for (const candidate of candidates) {
+    const known = best.get(candidate.food.id);
+    if (!known || candidate.score > known.score) best.set(candidate.food.id, candidate);
+  }
+  return [...best.values()].sort(byScore);
+}
+
+const round = (value: number): number =>
+  Math.round(Math.max(0, Math.min(1, value)) * 100) / 100;
+
+function toMatch(candidates: readonly Candidate[]): Match | null {
+  const [first, ...rest] = ranked(candidates);
+  if (!first) return null;
+  return {
+    foodId: first.food.id,
+    foodName: first.food.name,
+    confidence: round(first.score),
+    reason: first.reason,
+    others: rest.slice(0, OTHERS).map(({ food, score }) => ({
+      foodId: food.id,
+      foodName: food.name,
+      confidence: round(Math.min(score, first.score)),
+    })),
+  };
+}
+
+function named(
+  phrases: readonly Phrase[],
+  wanted: State | null,
+  score: number,
+  reason: string,
+): Candidate[] {
+  return phrases.map(({ food, order, isName }) => ({
+    food,
+    order,
+    score: score + (isName ? 0.01 : 0) + stateFit(food, wanted) / 2,
+    reason,
+  }));
+}
+
+/** Foods that bear this very name, and those that bear it in another state. */
+function byName(tokens: readonly string[], lookup: Lookup, wanted: State | null): Candidate[] {
+  const exact = lookup.exact.get(keyOf(tokens)) ?? [];
+  const bare = bareTokens(tokens);
+  const plain = lookup.exact.get(keyOf(bare)) ?? [];
+  const stated = lookup.bare.get(keyOf(bare)) ?? [];
+  return [
+    ...named(exact, wanted, 0.96, 'same name'),
+    ...named(plain, wanted, 0.93, 'same name, leaving out words of quality, cut or state'),
+    ...named(stated, wanted, 0.88, 'same food, another state or grade'),
+  ];
+}
+
+function bySynonym(tokens: readonly string[], lookup: Lookup, wanted: State | null): Candidate[] {
+  const other = SYNONYMS.get(keyOf(tokens)) ?? SYNONYMS.get(keyOf(bareTokens(tokens)));
+  if (other === undefined) return [];
+  return byName(tokensOf(other), lookup, wanted).map((candidate) => ({
+    ...candidate,
+    score: candidate.score - 0.01,
+    reason: `another name for ${other}`,
+  }));
+}
+
+function byWords(tokens: readonly string[], lookup: Lookup, wanted: State | null): Candidate[] {
+  const query = queryOf(tokens);
+  const seen = new Set<Phrase>();
+  const candidates: Candidate[] = [];
+  for (const token of tokens) {
+    if (worth(token) < 0.3) continue;
+    for (const phrase of lookup.byWord.get(token) ?? []) {
+      if (seen.has(phrase)) continue;
+      seen.add(phrase);
+      const value = fit(query, phrase, lookup);
+      if (value < FLOOR) continue;
+      candidates.push({
+        food: phrase.food,
+        order: phrase.order,
+        score: Math.min(0.86, value * 0.86 + stateFit(phrase.food, wanted) / 2),
+        reason: `nearest name: ${phrase.food.name}`,
+      });
+    }
+  }
+  return candidates;
+}
+
+/** 'boneless chicken breast halves' -> 'chicken breast': words after the head may be parts. */
+function withoutParts(tokens: readonly string[]): readonly string[] {
+  const bare = bareTokens(tokens);
+  return bare.slice(0, headAt(bare) + 1);
+}
+
+function candidatesFor(
+  tokens: readonly string[],
+  lookup: Lookup,
+  wanted: State | null,
+): Candidate[] {
+  if (tokens.length === 0) return [];
+  const whole = [...byName(tokens, lookup, wanted), ...bySynonym(tokens, lookup, wanted)];
+  if (whole.length > 0) return whole;
+  const head = withoutParts(tokens);
+  if (head.length > 0 && head.length < bareTokens(tokens).length) {
+    const found = [...byName(head, lookup, wanted), ...bySynonym(head, lookup, wanted)];
+    if (found.length > 0) return found.map((c) => ({ ...c, score: c.score - 0.05 }));
+  }
+  return byWords(tokens, lookup, wanted);
+}
+
+function withSlips(tokens: readonly string[], lookup: Lookup, wanted: State | null): Candidate[] {
+  const fixed = tokens.map((token) => withoutSlip(token, lookup));
+  if (keyOf(fixed) === keyOf(tokens)) return [];
+  return candidatesFor(fixed, lookup, wanted).map((candidate) => ({
+    ...candidate,
+    score: candidate.score * 0.85,
+    reason: `${candidate.reason} (read as '${fixed.join(' ')}')`,
+  }));
+}
+
+/** A name on its own, without what may stand in for it. */
+function matchName(name: string, lookup: Lookup, wanted: State | null): Candidate[] {
+  const tokens = tokensOf(name);
+  const found = candidatesFor(tokens, lookup, wanted);
+  if (found.some((candidate) => candidate.score >= 0.7)) return found;
+  return [...found, ...withSlips(tokens, lookup, wanted)];
+}
+
+const CHOICE = /\s+(?:and\/)?or\s+|\s*\/\s*/i;
+
+/** 'butter or margarine' -> both names; the second borrows the head of 'lemon or lime juice'. */
+function choices(name: string, item: Item): string[] {
+  const parts = name.split(CHOICE).filter((part) => part.trim() !== '');
+  return [...(parts.length > 1 ? parts : []), ...item.alternatives.map((other) => other.name)];
+}
+
+function ownChoice(name: string, options: MatchOptions): Match | null {
+  if (!options.aliases) return null;
+  const key = keyOf(tokensOf(name));
+  for (const [alias, id] of Object.entries(options.aliases)) {
+    const food = options.foods.byId(id);
+    if (food && keyOf(tokensOf(alias)) === key) {
+      return {
+        foodId: food.id,
+        foodName: food.name,
+        confidence: 1,
+        reason: 'your own name for it',
+        others: [],
+      };
+    }
+  }
+  return null;
+}
+
+/**
+ * The food an item names. The user's own aliases win; then the same name in any spelling; then the
+ * nearest name with the same head noun. `confidence` is 0..1; null when no food is near enough.
+ */
+export function matchItem(item: Item, line: Line, options: MatchOptions): Match | null {
+  const own = ownChoice(item.name, options);
+  if (own) return own;
+  const lookup = lookupOf(options.foods);
+  const wanted = wantedState(item, line);
+  const whole = matchName(item.name, lookup, wanted);
+  if (whole.some((candidate) => candidate.score >= 0.7)) return toMatch(whole);
+  const first = toMatch(whole);
+  for (const choice of choices(item.name, item)) {
+    const found = matchName(choice, lookup, wanted);
+    if (found.length > 0 && (first === null || first.confidence < 0.6)) {
+      const match = toMatch(found.map((c) => ({ ...c, score: c.score * 0.9 })));
+      if (match && match.confidence > (first?.confidence ?? 0)) {
+        return { ...match, reason: `${match.reason}; the line offers a choice` };
+      }
+    }
+  }
+  return first;
+}

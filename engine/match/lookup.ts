@@ -1,0 +1,100 @@
+/** An index over a food table, built once per table: names to foods, words to names. */
+import type { FoodTable } from '../foods/index.ts';
+import type { Food } from '../model.ts';
+import { tokensOf } from './normalise.ts';
+import { headAt, stateOfWord, WEAK, worth } from './words.ts';
+
+/** One name or alias of a food, ready to compare. */
+export interface Phrase {
+  food: Food;
+  /** Position of the food in the table; breaks ties the same way every time. */
+  order: number;
+  isName: boolean;
+  tokens: readonly string[];
+  head: string;
+  weight: number;
+}
+
+export interface Lookup {
+  /** By all words run together, so that 'corn starch' is 'cornstarch'. */
+  exact: ReadonlyMap<string, readonly Phrase[]>;
+  /** The same without weak words and states: 'canned chickpeas' is under 'chickpea'. */
+  bare: ReadonlyMap<string, readonly Phrase[]>;
+  byWord: ReadonlyMap<string, readonly Phrase[]>;
+  /** Words that are the head of some food: as a modifier they may change the food. */
+  heads: ReadonlySet<string>;
+  /** Known words by first letter, for slips of the pen. */
+  vocabulary: ReadonlyMap<string, readonly string[]>;
+  /** Corrected words, filled as they are met. */
+  slips: Map<string, string | null>;
+}
+
+export const keyOf = (tokens: readonly string[]): string => tokens.join('');
+
+/** Tokens without weak words and state words; all of them when nothing would be left. */
+export function bareTokens(tokens: readonly string[]): readonly string[] {
+  const kept = tokens.filter((token) => !WEAK.has(token) && stateOfWord(token) === null);
+  return kept.length === 0 ? tokens : kept;
+}
+
+export const weightOf = (tokens: readonly string[]): number =>
+  tokens.reduce((sum, token) => sum + worth(token), 0);
+
+function add<T>(map: Map<string, T[]>, key: string, value: T): void {
+  const list = map.get(key);
+  if (list) list.push(value);
+  else map.set(key, [value]);
+}
+
+function phrasesOf(food: Food, order: number): Phrase[] {
+  return [food.name, ...food.aliases].flatMap((name, n) => {
+    const tokens = tokensOf(name);
+    const head = tokens[headAt(tokens)];
+    return head === undefined
+      ? []
+      : [{ food, order, isName: n === 0, tokens, head, weight: weightOf(tokens) }];
+  });
+}
+
+function vocabularyOf(words: Iterable<string>): Map<string, string[]> {
+  const letters = new Map<string, string[]>();
+  for (const word of words) add(letters, word.charAt(0), word);
+  return letters;
+}
+
+function build(table: FoodTable): Lookup {
+  const exact = new Map<string, Phrase[]>();
+  const bare = new Map<string, Phrase[]>();
+  const byWord = new Map<string, Phrase[]>();
+  const heads = new Set<string>();
+  for (const [order, food] of table.foods.entries()) {
+    for (const phrase of phrasesOf(food, order)) {
+      add(exact, keyOf(phrase.tokens), phrase);
+      add(bare, keyOf(bareTokens(phrase.tokens)), phrase);
+      for (const word of new Set(phrase.tokens)) {
+        if (worth(word) >= 0.3) add(byWord, word, phrase);
+      }
+      heads.add(phrase.head);
+    }
+  }
+  return {
+    exact,
+    bare,
+    byWord,
+    heads,
+    vocabulary: vocabularyOf(byWord.keys()),
+    slips: new Map(),
+  };
+}
+
+const cache = new WeakMap<FoodTable, Lookup>();
+
+/** The index of a table; built on first use and kept as long as the table lives. */
+export function lookupOf(table: FoodTable): Lookup {
+  let lookup = cache.get(table);
+  if (!lookup) {
+    lookup = build(table);
+    cache.set(table, lookup);
+  }
+  return lookup;
+}

@@ -1,0 +1,69 @@
+/** Words of a food name in one canonical form: case, accents, spelling, plurals. */
+import spelling from './data/spelling.json' with { type: 'json' };
+import words from './data/words.json' with { type: 'json' };
+
+const SPELLING = new Map(Object.entries(spelling));
+const IRREGULAR = new Map(Object.entries(words.irregular));
+
+const LETTERS: Record<string, string> = { ß: 'ss', œ: 'oe', æ: 'ae', ø: 'o', ł: 'l', ð: 'd' };
+
+/** Lower case without accents, with hyphens, commas kept apart as separators. */
+export function plainText(text: string): string {
+  return text
+    .toLowerCase()
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .replace(/[ßœæøłð]/g, (letter) => LETTERS[letter] ?? letter)
+    .replace(/['’`]s\b/g, 's')
+    .replace(/['’`´]/g, '')
+    .replace(/&/g, ' and ');
+}
+
+function singular(word: string): string {
+  const known = IRREGULAR.get(word);
+  if (known !== undefined) return known;
+  if (word.length < 4 || !word.endsWith('s') || /(ss|us|is)$/.test(word)) return word;
+  if (word.endsWith('ies')) return word.length > 4 ? `${word.slice(0, -3)}y` : word;
+  if (/(oes|sses|ches|shes|xes|zzes)$/.test(word)) return word.slice(0, -2);
+  return word.slice(0, -1);
+}
+
+const tokenCache = new Map<string, string>();
+const TOKEN_CACHE_LIMIT = 20_000;
+
+/** One word in canonical form; may be empty when the word carries no meaning. */
+function canonical(word: string): string {
+  let token = tokenCache.get(word);
+  if (token === undefined) {
+    const spelled = SPELLING.get(word) ?? word;
+    const one = singular(spelled);
+    token = SPELLING.get(one) ?? one;
+    if (tokenCache.size < TOKEN_CACHE_LIMIT) tokenCache.set(word, token);
+  }
+  return token;
+}
+
+/** 'cheese, cheddar' reads as 'cheddar cheese'; what follows a second comma goes first too. */
+function headLast(text: string): string {
+  const parts = text.split(/[,;:]/).map((part) => part.trim());
+  return parts.length < 2 ? text : parts.reverse().join(' ');
+}
+
+/** 'leg of lamb' reads as 'lamb leg': what follows 'of' says which food it is. */
+function ofLast(tokens: string[]): string[] {
+  const at = tokens.indexOf('of');
+  return at > 0 && at < tokens.length - 1
+    ? [...tokens.slice(at + 1), ...tokens.slice(0, at)]
+    : tokens.filter((token) => token !== 'of');
+}
+
+/**
+ * Canonical tokens of a name, head noun last. Text in brackets is left out.
+ * Empty for a name without letters.
+ */
+export function tokensOf(name: string): string[] {
+  const text = plainText(name.length > 300 ? name.slice(0, 300) : name);
+  const bare = text.includes('(') ? text.replace(/\([^)]*\)?/g, ' ') : text;
+  const found = headLast(bare).match(/[a-z][a-z0-9]*|\d+(?:\.\d+)?%|\d+/g) ?? [];
+  return ofLast(found.map(canonical).filter((token) => token !== ''));
+}

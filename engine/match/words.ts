@@ -1,0 +1,49 @@
+/** Word classes that decide what a word in a food name is worth. */
+import words from './data/words.json' with { type: 'json' };
+
+const setOf = (list: readonly string[]): ReadonlySet<string> => new Set(list);
+
+/** Words that say how good, how large or how cut: they never change which food it is. */
+export const WEAK = setOf(words.weak);
+/** Nouns for a part or shape of a food ('clove', 'fillet'): the food is named by the word before. */
+export const PART = setOf(words.part);
+/** Class nouns a food is known without: 'cheddar' is 'cheddar cheese'. */
+export const GENERAL = setOf(words.general);
+/** Heads whose food stays about the same whatever noun stands before ('walnut oil', 'pork sausage'). */
+export const HARMLESS = setOf(words.harmless);
+/** Heads that become another food with a food noun before them ('almond milk', 'rice vinegar'). */
+export const GUARDED = setOf(words.guarded);
+
+export type State = 'canned' | 'cooked' | 'dry' | 'frozen' | 'raw';
+
+const STATES: readonly (readonly [State, ReadonlySet<string>])[] = [
+  ['canned', setOf(words.canned)],
+  ['cooked', setOf(words.cooked)],
+  ['frozen', setOf(words.frozen)],
+  ['dry', setOf(words.dry)],
+  ['raw', setOf(words.raw)],
+];
+
+const STATE_OF = new Map<string, State>(
+  STATES.flatMap(([state, set]) => [...set].map((word): [string, State] => [word, state])),
+);
+
+/** The state a word asks for, or null. */
+export const stateOfWord = (word: string): State | null => STATE_OF.get(word) ?? null;
+
+/** Worth of a token in a comparison, 0..1. */
+export function worth(token: string): number {
+  if (WEAK.has(token)) return 0.04;
+  if (stateOfWord(token) !== null) return 0.12;
+  if (PART.has(token)) return 0.3;
+  return 1;
+}
+
+/** Position of the head noun: the last word that is neither weak nor the name of a part. */
+export function headAt(tokens: readonly string[]): number {
+  for (let at = tokens.length - 1; at >= 0; at -= 1) {
+    const token = tokens[at] ?? '';
+    if (!WEAK.has(token) && !PART.has(token) && stateOfWord(token) === null) return at;
+  }
+  return tokens.length - 1;
+}
