@@ -1,0 +1,201 @@
+/** Reads amounts from tokens: quantities, ranges, units, and how one amount relates to the next. */
+import type { Amount } from '../model.ts';
+import type { Lexicon, Unit } from './lexicon.ts';
+import { lowAt, type Token } from './tokens.ts';
+
+export interface Read<T> {
+  value: T;
+  /** Index of the first token after what was read. */
+  next: number;
+}
+
+export interface Measure {
+  amount: Amount;
+  unit: Unit | null;
+  size: string | null;
+}
+
+const DASH = new Set(['-', '–', '—', '‒', '−', '~', '‑']);
+const APPROX_MARKS = new Set(['~', '≈', '±']);
+
+const isDash = (t: Token | undefined): boolean => t?.kind === 'p' && DASH.has(t.text);
+
+/** A number at `i`: digits, a number word, 'half a', 'a dozen', 'two dozen'; null when none. */
+function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<number> | null {
+  const t = tokens[i];
+  if (!t) return null;
+  if (t.kind === 'n') {
+    const dozen = tokens[i + 1]?.low;
+    if (dozen && dozen === 'dozen') return { value: t.value * 12, next: i + 2 };
+    return { value: t.value, next: i + 1 };
+  }
+  if (t.kind !== 'w') return null;
+  const first = lex.numbers.get(t.low);
+  if (first === undefined) return null;
+  let value = first;
+  let next = i + 1;
+  const second = tokens[next];
+  if (second?.kind === 'w') {
+    const follow = lex.numbers.get(second.low);
+    // 'half a', 'a dozen', 'two dozen', 'a couple': the two words multiply
+    if (
+      follow !== undefined &&
+      (lex.articles.has(t.low) || follow === 12 || lex.articles.has(second.low))
+    ) {
+      value *= follow;
+      next++;
+    }
+  }
+  return { value, next };
+}
+
+/** A number or a range of two; `max` is null for a single number. */
+export function readQuantity(
+  tokens: readonly Token[],
+  i: number,
+  lex: Lexicon,
+): Read<{ quantity: number; max: number | null }> | null {
+  const low = readNumber(tokens, i, lex);
+  if (!low) return null;
+  const link = tokens[low.next];
+  const linked = isDash(link) || (link?.kind === 'w' && lex.ranges.has(link.low));
+  if (linked) {
+    const high = readNumber(tokens, low.next + 1, lex);
+    const digits = tokens[low.next + 1]?.kind === 'n' || tokens[i]?.kind === 'w';
+    if (high && digits && high.value > low.value)
+      return { value: { quantity: low.value, max: high.value }, next: high.next };
+  }
+  return { value: { quantity: low.value, max: null }, next: low.next };
+}
+
+/** A unit at `i`, longest form first; a full stop after it belongs to it. */
+export function readUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<Unit> | null {
+  const t = tokens[i];
+  if (!t) return null;
+  if (t.kind === 'p') {
+    const inch = t.text === '"' || t.text === '”' || t.text === '″';
+    const unit = inch ? lex.units.get('inch') : undefined;
+    return unit ? { value: unit, next: i + 1 } : null;
+  }
+  if (t.kind !== 'w') return null;
+  if (lex.unitStarts.has(t.low)) {
+    const long = readLongUnit(tokens, i, lex);
+    if (long) return long;
+  }
+  const unit = lex.exactUnits.get(t.text) ?? lex.units.get(t.low);
+  if (!unit) return null;
+  return { value: unit, next: skipStop(tokens, i + 1) };
+}
+
+function skipStop(tokens: readonly Token[], i: number): number {
+  const t = tokens[i];
+  return t?.text === '.' && !t.space ? i + 1 : i;
+}
+
+function readLongUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<Unit> | null {
+  let form = '';
+  let best: Read<Unit> | null = null;
+  let at = i;
+  for (let n = 0; n < 4; n++) {
+    const t = tokens[at];
+    if (t?.kind !== 'w') break;
+    form = form === '' ? t.low : `${form} ${t.low}`;
+    at = skipStop(tokens, at + 1);
+    const unit = lex.units.get(form);
+    if (unit) best = { value: unit, next: at };
+    if (isDash(tokens[at])) at++;
+  }
+  return best;
+}
+
+/** Sizes and fill words from `i` on: 'large', 'heaped', 'loosely packed'. */
+export function readSizes(
+  tokens: readonly Token[],
+  i: number,
+  lex: Lexicon,
+): Read<{ size: string | null; rough: boolean }> {
+  let size: string | null = null;
+  let rough = false;
+  let next = i;
+  for (;;) {
+    const t = tokens[next];
+    if (t?.kind !== 'w') break;
+    const pair = `${t.low} ${lowAt(tokens, next + 1)}`;
+    if (lex.sizes.has(pair)) {
+      size = size ? `${size} ${pair}` : pair;
+      next += 2;
+    } else if (lex.sizes.has(t.low)) {
+      size = size ? `${size} ${t.low}` : t.low;
+      next++;
+    } else if (lex.fill.has(t.low)) {
+      rough ||= lex.approx.has(t.low);
+      next++;
+    } else if (size && lex.ranges.has(t.low) && lex.sizes.has(lowAt(tokens, next + 1))) {
+      size = `${size} ${t.low} ${tokens[next + 1]?.low}`;
+      next += 2;
+    } else break;
+  }
+  return { value: { size, rough }, next };
+}
+
+/** Skips 'about', 'a scant', '~' and the like. */
+function readApprox(tokens: readonly Token[], i: number, lex: Lexicon): Read<boolean> {
+  let next = i;
+  for (;;) {
+    const t = tokens[next];
+    if (!t) break;
+    if (t.kind === 'w' && lex.approx.has(t.low)) next = skipStop(tokens, next + 1);
+    else if (t.kind === 'p' && APPROX_MARKS.has(t.text)) next++;
+    else if (
+      t.kind === 'w' &&
+      lex.articles.has(t.low) &&
+      lex.approx.has(lowAt(tokens, next + 1)) &&
+      readQuantityDigits(tokens[next + 2])
+    )
+      next++;
+    else break;
+  }
+  return { value: next > i, next };
+}
+
+const readQuantityDigits = (t: Token | undefined): boolean => t?.kind === 'n';
+
+/**
+ * One measure at `i`: quantity, sizes, unit ('2', '1½ cups', '3 large', 'a pinch', '400g'). An
+ * article counts only before a unit or size, so that 'a' alone is no amount.
+ */
+export function readMeasure(
+  tokens: readonly Token[],
+  i: number,
+  lex: Lexicon,
+): Read<Measure> | null {
+  const rough = readApprox(tokens, i, lex);
+  const quantity = readQuantity(tokens, rough.next, lex);
+  if (!quantity) return null;
+  let at = quantity.next;
+  const hyphen = isDash(tokens[at]) && tokens[at + 1]?.kind === 'w';
+  if (hyphen) at++;
+  const rough2 = readApprox(tokens, at, lex);
+  const sizes = readSizes(tokens, rough2.next, lex);
+  let unit = readUnit(tokens, sizes.next, lex);
+  let next = sizes.next;
+  const base = { ...quantity.value, kind: 'stated' as const };
+  const approximate = rough.value || rough2.value || sizes.value.rough;
+  const word = tokens[sizes.next];
+  // 'in' is a unit only where it is glued to its number or has a full stop
+  if (unit && word?.low === 'in' && word.space && unit.next === sizes.next + 1) unit = null;
+  if (unit) next = unit.next;
+  else if (hyphen) return null;
+  const article = tokens[rough.next];
+  if (!unit && quantity.next === rough.next + 1 && article && lex.articles.has(article.low)) {
+    if (!sizes.value.size) return null;
+  }
+  return {
+    value: {
+      amount: { ...base, unit: unit?.value.name ?? null, approximate },
+      unit: unit?.value ?? null,
+      size: sizes.value.size,
+    },
+    next,
+  };
+}

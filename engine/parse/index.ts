@@ -1,0 +1,63 @@
+/** Understands one ingredient line. */
+import type { Line } from '../model.ts';
+import { itemsOf } from './items.ts';
+import { type Lexicon, lexiconOf } from './lexicon.ts';
+import { type Parts, readParts } from './parts.ts';
+import { tidy } from './tidy.ts';
+import { type Token, tokenize } from './tokens.ts';
+
+export interface ParseOptions {
+  /** BCP 47 tag of the page; English when absent or unknown. */
+  language?: string | null;
+  /** Title of the group the line stands in. */
+  group?: string | null;
+}
+
+/**
+ * An ingredient line as amounts, name, preparation, note and purpose. Pure and total: every string
+ * gives a line, the worst case being one item whose name is the whole text. Names and notes keep
+ * the line's own words; units are canonical short forms (see `Amount`).
+ */
+export function parseLine(text: string, options: ParseOptions = {}): Line {
+  const lex = lexiconOf(options.language);
+  const clean = tidy(text);
+  const line: Line = {
+    text,
+    group: options.group ?? null,
+    kind: 'ingredient',
+    items: [],
+    name: '',
+    note: null,
+    purpose: null,
+    optional: false,
+  };
+  if (clean === '') return line;
+  const tokens = tokenize(clean);
+  if (isHeading(tokens, lex)) return { ...line, kind: 'heading', name: clean.replace(/\s*:$/, '') };
+  return fill(line, readParts(tokens, lex), lex);
+}
+
+/** A line that only titles the ones after it: 'For the sauce:', 'FOR THE DOUGH', 'Topping:'. */
+function isHeading(tokens: readonly Token[], lex: Lexicon): boolean {
+  if (tokens.some((t) => t.kind === 'n')) return false;
+  if (tokens.at(-1)?.text === ':') return true;
+  const first = tokens[0];
+  return (
+    tokens.length <= 6 &&
+    tokens.length > 1 &&
+    lex.headingStarts.has(`${first?.low} ${tokens[1]?.low}`)
+  );
+}
+
+function fill(line: Line, parts: Parts, lex: Lexicon): Line {
+  const join = (list: string[], by: string): string | null => list.filter(Boolean).join(by) || null;
+  return {
+    ...line,
+    kind: parts.reference ? 'reference' : 'ingredient',
+    name: parts.name,
+    items: itemsOf(parts, lex),
+    note: join(parts.notes, '; '),
+    purpose: join(parts.purposes, ', '),
+    optional: parts.optional,
+  };
+}

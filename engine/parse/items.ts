@@ -1,0 +1,75 @@
+/** Turns a line's parts into items: several foods, alternatives. */
+import type { Amount, Item } from '../model.ts';
+import type { Lexicon } from './lexicon.ts';
+import { readAmounts } from './measures.ts';
+import { findCut, liftPrep } from './name.ts';
+import type { Parts } from './parts.ts';
+import { split } from './segments.ts';
+import { type Token, textOf } from './tokens.ts';
+
+type Alternative = { amounts: Amount[]; name: string };
+
+/** Parts of a token list between the words of `by`; commas before them belong to them. */
+function splitAt(tokens: readonly Token[], by: ReadonlySet<string>): Token[][] {
+  let run: Token[] = [];
+  const out: Token[][] = [run];
+  for (const t of tokens) {
+    if (by.has(t.low) && run.length > 0) {
+      run = [];
+      out.push(run);
+    } else run.push(t);
+  }
+  return out
+    .map((run) => (run.at(-1)?.text === ',' ? run.slice(0, -1) : run))
+    .filter((run) => run.length > 0);
+}
+
+/** 'chicken or vegetable stock': the first name lacks its head, which the last one carries. */
+function shareHead(names: Token[][], lex: Lexicon): string[] {
+  const head = names.at(-1)?.at(-1);
+  return names.map((name, i) => {
+    const last = name.at(-1);
+    const lacks =
+      i < names.length - 1 && head && last && lex.heads.has(head.low) && lex.needHead.has(last.low);
+    return lacks ? `${textOf(name)} ${head.text}` : textOf(name);
+  });
+}
+
+/** Names joined by 'or', the first being the food itself. */
+function alternativesIn(tokens: readonly Token[], lex: Lexicon): string[] {
+  const runs = splitAt(tokens, lex.or).flatMap((run, i, all) =>
+    all.length > 1 && i === 0 ? split(run).map((s) => s.tokens) : [run],
+  );
+  return shareHead(runs, lex);
+}
+
+function substituteOf(tokens: readonly Token[], lex: Lexicon): Alternative | null {
+  const head = readAmounts(tokens, 0, lex);
+  const rest = tokens.slice(head?.next ?? 0);
+  const first = split(rest)[0]?.tokens ?? [];
+  const name = liftPrep(first.slice(0, findCut(first, lex)), lex, false).name;
+  if (!head || name.length === 0) return null;
+  return { amounts: head.value.amounts, name: textOf(name) };
+}
+
+/** The items of a line; at least one, whose name is the whole name when nothing splits it. */
+export function itemsOf(parts: Parts, lex: Lexicon): Item[] {
+  const preparation = parts.preps.join(', ') || null;
+  const foods =
+    parts.amounts.length === 0 ? splitAt(parts.nameTokens, lex.and) : [parts.nameTokens];
+  const substitutes = parts.substitutes
+    .map((tokens) => substituteOf(tokens, lex))
+    .filter((s): s is Alternative => s !== null);
+  return foods.map((tokens, i) => {
+    const [name = '', ...others] = alternativesIn(tokens, lex);
+    const alternatives: Alternative[] = others.map((other) => ({ amounts: [], name: other }));
+    if (i === foods.length - 1) alternatives.push(...substitutes);
+    return {
+      amounts: i === 0 ? parts.amounts : [],
+      size: parts.size,
+      name: name || parts.name,
+      preparation: foods.length > 1 && i < foods.length - 1 ? null : preparation,
+      alternatives,
+    };
+  });
+}

@@ -1,0 +1,22 @@
+/**
+ * Data files of the line grammar. To add a language: write `data/xx.json` with the keys of
+ * `LanguageData` and list it in `LANGUAGES`. To add a unit or a word, add it to its list there.
+ */
+import en from './data/en.json' with { type: 'json' };
+import units from './data/units.json' with { type: 'json' };
+import type { WordSet } from './lexicon.ts';
+
+/** Word lists are strings with a space between words and an underscore inside a word group. */
+export type LanguageData = { [S in WordSet]?: string } & {
+  numbers: Record<string, number>;
+  /** Canonical name -> [kind, forms]. */
+  units: Record<string, string[]>;
+  exactUnits?: Record<string, string>;
+};
+
+/** Units that are written the same in every language. */
+export const SHARED_UNITS: Record<string, { kind: string; forms: string }> = units;
+
+export const ENGLISH: LanguageData = en;
+
+export const LANGUAGES: Record<string, LanguageData> = { en: ENGLISH };

@@ -1,0 +1,65 @@
+/** Reads the food's name out of the words after the amounts: what is cut off, what is lifted out. */
+import { readMeasure } from './amounts.ts';
+import type { Lexicon } from './lexicon.ts';
+import { isPrepAt, isPurposeAt } from './segments.ts';
+import { lowAt, type Token } from './tokens.ts';
+
+/** Index where a phrase that is not the name begins ('for frying', 'plus extra', 'or 2 limes'). */
+export function findCut(tokens: readonly Token[], lex: Lexicon): number {
+  for (let i = 1; i < tokens.length; i++) {
+    const t = tokens[i];
+    if (t?.kind !== 'w') continue;
+    const after = tokens[i + 1];
+    if (isPurposeAt(tokens, i, lex)) return i;
+    if (lex.cuts.has(t.low)) return i;
+    if (after && lex.cuts.has(`${t.low} ${after.low}`)) return i;
+    if (lex.or.has(t.low) || lex.plus.has(t.low)) {
+      const measure = readMeasure(tokens, i + 1, lex);
+      if (measure && (measure.value.unit || after?.kind === 'n')) return i;
+      if (after && lex.orNote.has(after.low)) return i;
+    }
+    if (isPrepAt(tokens, i, lex) && after && lex.prepTails.has(after.low)) {
+      let from = i;
+      while (from > 1 && lex.prepAdverbs.has(lowAt(tokens, from - 1))) from--;
+      return from;
+    }
+  }
+  return tokens.length;
+}
+
+/**
+ * Lifts preparation words out of a name ('finely chopped fresh parsley' -> 'fresh parsley').
+ * `keepFirst` leaves words before the first other word alone, as in 'can chopped tomatoes'.
+ */
+export function liftPrep(
+  tokens: readonly Token[],
+  lex: Lexicon,
+  keepFirst: boolean,
+): { name: Token[]; prep: Token[] } {
+  const name: Token[] = [];
+  const prep: Token[] = [];
+  let i = 0;
+  while (i < tokens.length) {
+    const end = keepFirst ? i : prepRun(tokens, i, lex);
+    if (end > i) {
+      prep.push(...tokens.slice(i, end));
+      i = end;
+    } else name.push(...tokens.slice(i, ++i));
+  }
+  return name.length > 0 ? { name, prep } : { name: [...tokens], prep: [] };
+}
+
+/** End of a run of preparation words at `i` ('peeled and finely chopped'); `i` when there is none. */
+function prepRun(tokens: readonly Token[], i: number, lex: Lexicon): number {
+  let at = i;
+  let end = i;
+  for (;;) {
+    while (tokens[at] && lex.prepAdverbs.has(lowAt(tokens, at))) at++;
+    if (!isPrepAt(tokens, at, lex)) return end;
+    at++;
+    end = at;
+    const t = tokens[at];
+    if (t && (t.text === ',' || lex.and.has(t.low) || lex.or.has(t.low))) at++;
+    if (tokens[at]?.text === ',') at++;
+  }
+}

@@ -1,0 +1,260 @@
+/** Takes a tokenized line apart: amounts, name, preparation, notes, purpose, alternatives. */
+import type { Amount } from '../model.ts';
+import type { Lexicon } from './lexicon.ts';
+import { readAmountList, readAmounts } from './measures.ts';
+import { findCut, liftPrep } from './name.ts';
+import { classify, split, takeBrackets } from './segments.ts';
+import { lowAt, type Token, textOf } from './tokens.ts';
+
+export interface Parts {
+  amounts: Amount[];
+  size: string | null;
+  /** The whole name, as written apart from what was lifted out. */
+  name: string;
+  nameTokens: Token[];
+  preps: string[];
+  notes: string[];
+  purposes: string[];
+  /** Token runs after an 'or' that has its own amount. */
+  substitutes: Token[][];
+  optional: boolean;
+  reference: boolean;
+}
+
+/** 'Juice of 1 lemon', 'finely grated zest and juice of 2 limes': index after 'of', else 0. */
+function readExtract(tokens: readonly Token[], lex: Lexicon): number {
+  let seen = false;
+  for (let i = 0; i < tokens.length && i < 9; i++) {
+    const t = tokens[i];
+    if (t?.kind !== 'w') return 0;
+    if (seen && lex.from.has(t.low)) return i + 1;
+    if (lex.extracts.has(t.low)) seen = true;
+    else if (
+      !lex.prep.has(t.low) &&
+      !lex.prepAdverbs.has(t.low) &&
+      !lex.and.has(t.low) &&
+      !lex.articles.has(t.low)
+    )
+      return 0;
+  }
+  return 0;
+}
+
+/** 'Optional: ...' at the start of a line. */
+function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon): number {
+  if (tokens[1]?.text !== ':' || !lex.optional.has(lowAt(tokens, 0))) return 0;
+  parts.optional = true;
+  return 2;
+}
+
+/** Files a segment or bracket that is not the name under what it is. */
+function file(seg: readonly Token[], parts: Parts, lex: Lexicon): void {
+  const text = textOf(seg);
+  switch (classify(seg, lex)) {
+    case 'optional':
+      parts.optional = true;
+      if (seg.length > 1) parts.notes.push(text);
+      break;
+    case 'purpose':
+      parts.purposes.push(text);
+      break;
+    case 'reference':
+      parts.reference ||= seg.length <= 4;
+      parts.notes.push(text);
+      break;
+    case 'note':
+      if (lex.or.has(lowAt(seg, 0))) parts.substitutes.push(seg.slice(1));
+      parts.notes.push(text);
+      break;
+    default:
+      parts.preps.push(text);
+  }
+}
+
+/** Amounts of a bracket or segment further on, put beside those at the head. */
+function addAmounts(seg: readonly Token[], parts: Parts, lex: Lexicon): boolean {
+  const list = readAmountList(seg, lex);
+  if (!list) return false;
+  const each = list.words.some((w) => lex.each.has(w));
+  const lead = parts.amounts[0];
+  for (const m of list.measures) {
+    if (m.unit?.kind === 'length' && m.amount.unit === null) continue;
+    const container = lead?.unit != null && lex.units.get(lead.unit)?.kind === 'container';
+    const kind = !lead
+      ? 'stated'
+      : each || container || m.unit?.kind === 'length'
+        ? 'each'
+        : m.amount.kind;
+    parts.amounts.push({ ...m.amount, kind });
+    if (m.unit === null) parts.size ??= m.size;
+  }
+  return true;
+}
+
+/** An amount at the end of the line: 'Flour 200 g', 'Eggs: 3', '1 cup berries 250 ml'. */
+function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
+  const last = tokens.length - 1;
+  for (let i = Math.max(1, last - 7); i <= last; i++) {
+    const before = tokens[i - 1];
+    if (!before || tokens[i]?.kind !== 'n') continue;
+    const run = readAmounts(tokens, i, lex);
+    if (!run || run.next !== tokens.length) continue;
+    const measured = run.value.amounts[0]?.unit != null;
+    if (parts.amounts.length > 0 && !measured) return tokens;
+    if (
+      before.kind === 'w' &&
+      (lex.or.has(before.low) ||
+        lex.plus.has(before.low) ||
+        lex.and.has(before.low) ||
+        lex.noteStarts.has(before.low) ||
+        lex.cutWords.has(before.low))
+    )
+      return tokens;
+    const kind = parts.amounts.length > 0 ? 'same' : 'stated';
+    for (const [n, a] of run.value.amounts.entries())
+      parts.amounts.push(n === 0 ? { ...a, kind } : a);
+    parts.size ??= run.value.size;
+    const end = before.kind === 'p' && i > 1 ? i - 1 : i;
+    return tokens.slice(0, end);
+  }
+  return tokens;
+}
+
+/** Whether every word is a describing adjective, so that the name must go on after the comma. */
+const onlyDescribes = (seg: readonly Token[], lex: Lexicon): boolean =>
+  seg.every(
+    (t) =>
+      lex.descriptors.has(t.low) || lex.and.has(t.low) || lex.or.has(t.low) || lex.sizes.has(t.low),
+  );
+
+/** How many of the leading segments make up the name: 'basil, cilantro, or parsley' has three. */
+function nameSpan(segs: readonly { tokens: Token[] }[], lex: Lexicon): number {
+  let n = 1;
+  const kinds = segs.map((s) => classify(s.tokens, lex));
+  const bare = (seg: Token[]): boolean =>
+    onlyDescribes(liftPrep(seg, lex, false).name, lex) || allPrep(seg, lex);
+  while (
+    n < segs.length &&
+    bare(segs[n - 1]?.tokens ?? []) &&
+    kinds[n] !== 'purpose' &&
+    kinds[n] !== 'optional' &&
+    kinds[n] !== 'note' &&
+    !allPrep(segs[n]?.tokens ?? [], lex)
+  )
+    n++;
+  for (let k = n; k < segs.length; k++) {
+    const seg = segs[k]?.tokens ?? [];
+    if (kinds[k] !== 'name') break;
+    const joins =
+      lex.and.has(lowAt(seg, 0)) ||
+      lex.or.has(lowAt(seg, 0)) ||
+      seg.some((t, i) => i > 0 && (lex.or.has(t.low) || lex.and.has(t.low)));
+    if (joins) return k + 1;
+  }
+  return n;
+}
+
+const allPrep = (seg: readonly Token[], lex: Lexicon): boolean =>
+  seg.every(
+    (t) =>
+      lex.prep.has(t.low) ||
+      lex.prepAdverbs.has(t.low) ||
+      lex.and.has(t.low) ||
+      lex.prepWith.has(t.low),
+  );
+
+/** Everything a line says, as texts and amounts. */
+export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
+  const parts: Parts = {
+    amounts: [],
+    size: null,
+    name: '',
+    nameTokens: [],
+    preps: [],
+    notes: [],
+    purposes: [],
+    substitutes: [],
+    optional: false,
+    reference: false,
+  };
+  let at = skipLabel(tokens, parts, lex);
+  const extract = readExtract(tokens.slice(at), lex);
+  if (extract > 0) {
+    parts.preps.push(textOf(tokens.slice(at, at + extract)));
+    at += extract;
+  }
+  const head = readAmounts(tokens, at, lex);
+  if (head && head.next < tokens.length) {
+    parts.amounts = head.value.amounts;
+    parts.size = head.value.size;
+    at = head.next;
+  } else if (head && head.value.amounts[0]?.unit == null) {
+    parts.amounts = head.value.amounts;
+    at = head.next;
+  }
+  while (tokens[at]?.kind === 'p' && !'(['.includes(lowAt(tokens, at))) at++;
+  readRest(tokens.slice(at), parts, lex);
+  return parts;
+}
+
+function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): void {
+  const { plain, brackets } = takeBrackets(rest);
+  const body = readTail(plain, parts, lex);
+  const segs = split(body);
+  const first = segs[0];
+  if (!first) {
+    parts.nameTokens = rest.filter((t) => t.kind === 'w');
+    parts.name = textOf(rest).trim();
+    return;
+  }
+  const span = nameSpan(segs, lex);
+  const from = first.start;
+  const lastSeg = segs[span - 1] ?? first;
+  let nameTokens = body.slice(from, lastSeg.start + lastSeg.tokens.length);
+  const cut = findCut(nameTokens, lex);
+  const tail = nameTokens.slice(cut);
+  nameTokens = nameTokens.slice(0, cut);
+  const glosses: { tokens: Token[]; at: number }[] = [];
+  for (const b of brackets) {
+    if (addAmounts(b.tokens, parts, lex)) continue;
+    const inName = b.at > from && b.at <= from + cut;
+    if (inName && classify(b.tokens, lex) === 'name' && b.tokens.length <= 4)
+      glosses.push({ tokens: b.tokens, at: b.at - from });
+    else for (const s of split(b.tokens)) file(s.tokens, parts, lex);
+  }
+  if (tail.length > 0) file(tail, parts, lex);
+  for (const s of segs.slice(span))
+    if (!addAmounts(s.tokens, parts, lex)) file(s.tokens, parts, lex);
+  finishName(nameTokens, glosses, parts, lex);
+}
+
+/** Size and unit words that stand inside the name: 'ripe large tomato', 'garlic cloves'. */
+function finishName(
+  tokens: Token[],
+  glosses: { tokens: Token[]; at: number }[],
+  parts: Parts,
+  lex: Lexicon,
+): void {
+  const lead = parts.amounts[0];
+  const keep = lead?.unit != null && lex.units.get(lead.unit)?.kind === 'container';
+  const lifted = liftPrep(tokens, lex, keep);
+  let name = lifted.name;
+  if (lifted.prep.length > 0) parts.preps.unshift(textOf(lifted.prep));
+  if (lead && lead.unit === null) {
+    const size = name.findIndex((t) => lex.sizes.has(t.low));
+    if (size >= 0 && name.length > 1) {
+      parts.size ??= lowAt(name, size);
+      name = name.filter((_, i) => i !== size);
+    }
+    const last = name.at(-1);
+    const unit = last ? lex.units.get(last.low) : undefined;
+    if (unit?.kind === 'trail' && name.length > 1) {
+      lead.unit = unit.name;
+      name = name.slice(0, -1);
+    }
+  }
+  parts.nameTokens = name;
+  let text = textOf(name);
+  for (const g of glosses) text = `${text} (${textOf(g.tokens)})`;
+  parts.name = text;
+}

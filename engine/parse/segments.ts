@@ -1,0 +1,92 @@
+/** Splits what follows the amounts into brackets and comma segments, and says what each one is. */
+import { readMeasure } from './amounts.ts';
+import type { Lexicon } from './lexicon.ts';
+import { lowAt, type Token } from './tokens.ts';
+
+export type SegmentKind = 'name' | 'prep' | 'note' | 'purpose' | 'optional' | 'reference';
+
+export interface Bracket {
+  tokens: Token[];
+  /** Index among the tokens outside brackets before which it stood. */
+  at: number;
+}
+
+const OPEN = new Set(['(', '[', '{']);
+const CLOSE = new Set([')', ']', '}']);
+
+/** Takes bracketed runs out of a token list; nested brackets stay inside the outer one. */
+export function takeBrackets(tokens: readonly Token[]): { plain: Token[]; brackets: Bracket[] } {
+  const plain: Token[] = [];
+  const brackets: Bracket[] = [];
+  let depth = 0;
+  let current: Token[] = [];
+  for (const t of tokens) {
+    if (OPEN.has(t.text)) {
+      depth++;
+      if (depth === 1) current = [];
+      else current.push(t);
+    } else if (CLOSE.has(t.text)) {
+      if (depth > 1) current.push(t);
+      if (depth === 1) brackets.push({ tokens: current, at: plain.length });
+      depth = Math.max(0, depth - 1);
+    } else if (depth > 0) current.push(t);
+    else plain.push(t);
+  }
+  if (depth > 0 && current.length > 0) brackets.push({ tokens: current, at: plain.length });
+  return { plain, brackets };
+}
+
+/** Whether the token parts segments: comma, semicolon, colon, full stop, or a spaced dash. */
+function isBreak(t: Token, after: Token | undefined): boolean {
+  if (t.kind !== 'p') return false;
+  if (t.text === ',' || t.text === ';' || t.text === ':' || t.text === '|') return true;
+  if (t.text === '.' || t.text === '!') return after === undefined || after.space;
+  return (t.text === '–' || t.text === '—' || t.text === '-') && (t.space || t.text === '—');
+}
+
+/** Top-level segments, none empty, with the index of each one's first token. */
+export function split(tokens: readonly Token[]): { tokens: Token[]; start: number }[] {
+  const out: { tokens: Token[]; start: number }[] = [];
+  let start = 0;
+  for (let i = 0; i <= tokens.length; i++) {
+    const t = tokens[i];
+    if (t && !isBreak(t, tokens[i + 1])) continue;
+    if (i > start) out.push({ tokens: tokens.slice(start, i), start });
+    start = i + 1;
+  }
+  return out;
+}
+
+/** Whether the word at `i` names a preparation: 'chopped', or 'ground' after 'freshly'. */
+export function isPrepAt(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
+  const t = tokens[i];
+  if (t?.kind !== 'w') return false;
+  if (lex.prep.has(t.low)) return true;
+  return lex.prepWith.has(t.low) && lex.prepAdverbs.has(lowAt(tokens, i - 1));
+}
+
+/** Whether 'for', 'to' or 'as' at `i` begins a purpose: 'for frying', 'to serve', 'as garnish'. */
+export function isPurposeAt(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
+  const t = tokens[i];
+  const after = tokens[i + 1];
+  if (t?.kind !== 'w' || after?.kind !== 'w' || !lex.purposeStarts.has(t.low)) return false;
+  if (lex.purposeAny.has(t.low)) return true;
+  return lex.purposeVerbs.has(after.low);
+}
+
+/** What a segment after the first is, judged by its words alone. */
+export function classify(seg: readonly Token[], lex: Lexicon): SegmentKind {
+  const first = seg[0];
+  if (!first) return 'note';
+  if (seg.some((t) => lex.optional.has(t.low))) return 'optional';
+  if (isPurposeAt(seg, 0, lex)) return 'purpose';
+  if (seg.some((t) => lex.referenceWords.has(t.low))) return 'reference';
+  if (lex.noteStarts.has(first.low) || lex.purposeStarts.has(first.low)) return 'note';
+  if (lex.or.has(first.low) && (readMeasure(seg, 1, lex) || lex.noteStarts.has(lowAt(seg, 1))))
+    return 'note';
+  if (seg.some((_, i) => isPrepAt(seg, i, lex))) return 'prep';
+  if (seg.some((t) => lex.noteHeads.has(t.low)) && seg.length <= 4) return 'prep';
+  if (first.kind !== 'w') return 'note';
+  if (/(?:ed|[^s]less)$/.test(first.low) && !lex.descriptors.has(first.low)) return 'prep';
+  return 'name';
+}

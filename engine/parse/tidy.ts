@@ -1,0 +1,70 @@
+/** Cleans a line of what is not language: entities left over, bullets, marks, prices. */
+
+const ENTITIES: Readonly<Record<string, string>> = {
+  amp: '&',
+  nbsp: ' ',
+  quot: '"',
+  apos: "'",
+  lt: '<',
+  gt: '>',
+  frac12: '½',
+  frac14: '¼',
+  frac34: '¾',
+  frac13: '⅓',
+  frac23: '⅔',
+  frac18: '⅛',
+  deg: '°',
+  times: '×',
+  ndash: '–',
+  mdash: '—',
+  rsquo: '’',
+  lsquo: '‘',
+  eacute: 'é',
+  egrave: 'è',
+  ecirc: 'ê',
+  agrave: 'à',
+  ntilde: 'ñ',
+  ccedil: 'ç',
+  ouml: 'ö',
+  auml: 'ä',
+  uuml: 'ü',
+  szlig: 'ß',
+};
+
+/** Resolves the named and numeric entities that survive in recipe markup; unknown ones stay. */
+function decodeEntities(text: string): string {
+  const once = text.replace(/&(#x?[\da-f]+|[a-z]+\d*);?/gi, (whole, name: string) => {
+    if (name.startsWith('#')) {
+      const code = /^#x/i.test(name)
+        ? Number.parseInt(name.slice(2), 16)
+        : Number.parseInt(name.slice(1), 10);
+      return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : ' ';
+    }
+    return ENTITIES[name.toLowerCase()] ?? whole;
+  });
+  return once;
+}
+
+const PRICE = /(?:\(\s*)?[$€£¥]\s?\d+(?:[.,]\d+)?(?:\s*\))?/g;
+
+/**
+ * One line as plain text: entities decoded, markup and invisible characters removed, bullets,
+ * footnote marks and prices dropped, spaces single. Returns '' for a line with nothing in it.
+ */
+export function tidy(text: string): string {
+  let t = text;
+  if (t.includes('&')) t = decodeEntities(t.includes('&amp;') ? t.replaceAll('&amp;', '&') : t);
+  if (t.includes('<')) {
+    t = t
+      .replace(/<sup>\s*(\d+)\s*<\/sup>\s*(?:&frasl;|[/⁄])\s*<sub>\s*(\d+)\s*<\/sub>/gi, ' $1/$2')
+      .replace(/<\/?[a-z][^>]*>/gi, ' ');
+  }
+  if (/[$€£¥]/.test(t)) t = t.replace(PRICE, ' ');
+  return t
+    .replace(/[\u200b-\u200f\u2060\ufeff\u00ad]/g, '')
+    .replace(/\*+|[†‡§]|\[\d+\]/g, ' ')
+    .replace(/^[\s•·●○◦▪▢□☐■✓✔‣⁃]+/, '')
+    .replace(/^[-–—]\s+/, '')
+    .replace(/\s+/g, ' ')
+    .trim();
+}
