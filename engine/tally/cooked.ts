@@ -1,0 +1,66 @@
+/** Weight of the finished dish: measured, or reckoned from what goes in. */
+import type { Family, Interval } from '../model.ts';
+import type { CountedLine } from './counted.ts';
+import data from './data/yields.json' with { type: 'json' };
+
+interface Yields {
+  low: number;
+  best: number;
+  high: number;
+  source: string;
+}
+const FAMILY_YIELDS: Record<Family, Yields> = data.families;
+const DRY_YIELDS: Record<string, { yield: number; source: string }> = data.dry;
+
+const isOil = (line: CountedLine): boolean => (line.food.per100g.fatG ?? 0) >= 99;
+
+/** Dry pasta or grain takes up water that no line states, unless the dish brings its own liquid. */
+function takesUpWater(line: CountedLine, lines: readonly CountedLine[]): boolean {
+  const dry = DRY_YIELDS[line.food.id];
+  if (dry === undefined) return false;
+  const liquid = lines
+    .filter((other) => (other.food.per100g.waterG ?? 0) >= 85 && isDrinkable(other))
+    .reduce((sum, other) => sum + other.grams, 0);
+  return liquid < line.grams;
+}
+
+const isDrinkable = (line: CountedLine): boolean =>
+  line.food.id === 'water' || /stock|broth|milk/.test(line.food.id);
+
+/** Cooked over raw mass of a family, with its range and source. */
+export const familyYield = (family: Family): Yields => FAMILY_YIELDS[family];
+
+/**
+ * Grams of the finished dish and where they come from. `measured` is the user's own weight in g.
+ * Null when nothing is counted. The bounds cover the loss only: scatter of the raw grams moves the
+ * nutrients and the weight together.
+ */
+export function cookedWeight(
+  lines: readonly CountedLine[],
+  family: Family,
+  measured: number | null,
+): { grams: Interval | null; source: string } {
+  if (measured !== null && measured > 0)
+    return {
+      grams: { low: measured, best: measured, high: measured },
+      source: 'weighed',
+    };
+  if (lines.length === 0) return { grams: null, source: 'nothing to weigh' };
+  const { low, best, high, source } = FAMILY_YIELDS[family];
+  let fixed = 0;
+  let cooking = 0;
+  const dryNames: string[] = [];
+  for (const line of lines) {
+    const dry = DRY_YIELDS[line.food.id];
+    if (dry !== undefined && takesUpWater(line, lines)) {
+      fixed += line.grams * dry.yield;
+      dryNames.push(`${line.food.name} x ${dry.yield} (${dry.source})`);
+    } else if (family === 'breaded-food' && isOil(line)) fixed += line.grams;
+    else cooking += line.grams;
+  }
+  const at = (share: number): number => fixed + cooking * share;
+  const words = [`estimated: ${percent(best)} of what goes in (${source})`, ...dryNames];
+  return { grams: { low: at(low), best: at(best), high: at(high) }, source: words.join('; ') };
+}
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;

@@ -1,0 +1,77 @@
+/** Which ingredients are in the totals, and why the others are not. */
+import type { FoodTable } from '../foods/index.ts';
+import type { Food, Ingredient, Interval, Tally } from '../model.ts';
+
+/** An ingredient in the totals. `grams` is what is eaten; `amount` and `share` are its two causes of scatter. */
+export interface CountedLine {
+  ingredient: Ingredient;
+  food: Food;
+  grams: number;
+  amount: Interval;
+  share: Interval;
+  /** Half-width of the composition relative to its value, from how sure the match is. */
+  matchWidth: number;
+}
+
+export interface Selection {
+  counted: CountedLine[];
+  uncounted: Tally['uncounted'];
+}
+
+/** Match exact, same food in another state, nearest category: common practice, no source. */
+const MATCH_WIDTHS = [
+  { from: 0.9, width: 0.05 },
+  { from: 0.6, width: 0.15 },
+  { from: 0, width: 0.3 },
+] as const;
+
+/** Relative half-width (0.05, 0.15 or 0.3) of a match of the given confidence (0..1). */
+export function matchWidth(confidence: number): number {
+  return MATCH_WIDTHS.find(({ from }) => confidence >= from)?.width ?? 0.3;
+}
+
+const ASIDE = /\b(to serve|for serving|to garnish|for garnish|garnish|to decorate)\b/i;
+
+function whyAside(ingredient: Ingredient): string | null {
+  const { line } = ingredient;
+  if (line.optional) return 'optional, so not in the totals';
+  if (line.purpose !== null && ASIDE.test(line.purpose))
+    return `${line.purpose}: not in the totals`;
+  return null;
+}
+
+function whyUncounted(ingredient: Ingredient, food: Food | null): string | null {
+  if (ingredient.line.kind === 'reference')
+    return 'another recipe, whose figures are not known here';
+  if (ingredient.match === null) return 'no food in the table matches';
+  if (food === null) return `the food '${ingredient.match.foodId}' is not in the table`;
+  if (ingredient.weight === null && food.id !== 'water') return 'no amount given';
+  return null;
+}
+
+function textOf(ingredient: Ingredient): string {
+  return ingredient.line.items.length > 1 ? ingredient.item.name : ingredient.line.text;
+}
+
+/** Splits ingredients into those counted and those shown beside the totals. Headings are neither. */
+export function selectCounted(ingredients: readonly Ingredient[], foods: FoodTable): Selection {
+  const counted: CountedLine[] = [];
+  const uncounted: Tally['uncounted'] = [];
+  for (const ingredient of ingredients) {
+    if (ingredient.line.kind === 'heading') continue;
+    const { match, weight, key } = ingredient;
+    const food = match === null ? null : foods.byId(match.foodId);
+    const why = whyUncounted(ingredient, food) ?? whyAside(ingredient);
+    if (why !== null) uncounted.push({ key, text: textOf(ingredient), why });
+    else if (food !== null && match !== null && weight !== null)
+      counted.push({
+        ingredient,
+        food,
+        grams: weight.grams.best * weight.eaten.best,
+        amount: weight.grams,
+        share: weight.eaten,
+        matchWidth: matchWidth(match.confidence),
+      });
+  }
+  return { counted, uncounted };
+}

@@ -1,0 +1,204 @@
+/** Grams times composition: nutrients of the whole recipe, a serving and 100 g of the finished dish. */
+import type { FoodTable } from '../foods/index.ts';
+import {
+  type Family,
+  type Ingredient,
+  type Interval,
+  type NetCarbRule,
+  NUTRIENTS,
+  type Nutrient,
+  type Nutrients,
+  type Tally,
+} from '../model.ts';
+import { alcoholRetained } from './alcohol.ts';
+import { dishChecks } from './checks.ts';
+import { type FoodNumbers, foodNumbers } from './composition.ts';
+import { cookedWeight } from './cooked.ts';
+import { type CountedLine, selectCounted } from './counted.ts';
+import { scale } from './interval.ts';
+import { ruleNotes } from './notes.ts';
+import { COVERAGE, type Part, withUncertainty } from './propagate.ts';
+
+export interface TallyOptions {
+  foods: FoodTable;
+  /** Number of servings; anything not above zero is taken as one. */
+  servings: number;
+  rule: NetCarbRule;
+  family: Family;
+  /** Weight of the finished dish, g, when the user weighed it. */
+  cookedGrams?: number | null;
+  title?: string;
+  /** Cooking minutes, for the alcohol that stays. */
+  minutes?: number | null;
+}
+
+/** A counted line with the figures of its food. */
+export interface NumberedLine extends CountedLine {
+  numbers: FoodNumbers;
+}
+
+const positive = (servings: number): number =>
+  Number.isFinite(servings) && servings > 0 ? servings : 1;
+
+function polyolsPerServing(lines: readonly CountedLine[], servings: number): number {
+  const perLine = lines.map(({ food, grams }) => {
+    const kinds = Object.values(food.per100g.polyolsG ?? {});
+    return (kinds.reduce((sum, g) => sum + g, 0) * grams) / 100;
+  });
+  return perLine.reduce((sum, g) => sum + g, 0) / servings;
+}
+
+/** Rectangular parts of one line's share of a nutrient: its amount, the share eaten, its composition. */
+function partsOf(line: NumberedLine, figure: Interval): Part[] {
+  const { food, amount, share, grams } = line;
+  const perGram = figure.best / 100;
+  const byMatch = (figure.best * line.matchWidth * grams) / 100;
+  const below = ((figure.best - figure.low) * grams) / 100;
+  const above = ((figure.high - figure.best) * grams) / 100;
+  return [
+    {
+      cause: `amount ${food.id}`,
+      minus: (amount.best - amount.low) * share.best * perGram,
+      plus: (amount.high - amount.best) * share.best * perGram,
+    },
+    {
+      cause: `share ${food.id}`,
+      minus: (share.best - share.low) * amount.best * perGram,
+      plus: (share.high - share.best) * amount.best * perGram,
+    },
+    {
+      cause: `composition ${food.id}`,
+      minus: Math.max(byMatch, below),
+      plus: Math.max(byMatch, above),
+    },
+  ];
+}
+
+/** One line's own nutrient with its bounds, or null when the food lacks the figure. */
+export function lineNutrient(line: NumberedLine, nutrient: Nutrient): Interval | null {
+  const figure = line.numbers.figures[nutrient];
+  if (figure === null) return null;
+  return withUncertainty((figure.best * line.grams) / 100, partsOf(line, figure));
+}
+
+function sumNutrient(lines: readonly NumberedLine[], nutrient: Nutrient): Interval | null {
+  const parts: Part[] = [];
+  let best = 0;
+  let known = false;
+  for (const line of lines) {
+    const figure = line.numbers.figures[nutrient];
+    if (figure === null) continue;
+    known = true;
+    best += (figure.best * line.grams) / 100;
+    parts.push(...partsOf(line, figure));
+  }
+  return known ? withUncertainty(best, parts) : null;
+}
+
+const mapNutrients = (of: (nutrient: Nutrient) => Interval | null): Nutrients =>
+  Object.fromEntries(NUTRIENTS.map((nutrient) => [nutrient, of(nutrient)])) as Nutrients;
+
+/** Whole-dish figures over the finished weight; the unsure loss is one more independent part. */
+function per100gOf(whole: Nutrients, cooked: Interval): Nutrients {
+  return mapNutrients((nutrient) => {
+    const total = whole[nutrient];
+    if (total === null) return null;
+    const best = total.best / cooked.best;
+    const widen = (side: number, loss: number): number =>
+      Math.hypot(side / cooked.best, COVERAGE * loss) * 100;
+    return {
+      low: Math.max(0, best * 100 - widen(total.best - total.low, best - total.best / cooked.high)),
+      best: best * 100,
+      high: best * 100 + widen(total.high - total.best, total.best / cooked.low - best),
+    };
+  });
+}
+
+function contributionsOf(lines: readonly NumberedLine[], servings: number) {
+  const rows = lines.map((line) => {
+    const net = lineNutrient(line, 'netCarbsG');
+    return { key: line.ingredient.key, netCarbsG: net === null ? null : scale(net, 1 / servings) };
+  });
+  const total = rows.reduce((sum, row) => sum + (row.netCarbsG?.best ?? 0), 0);
+  return rows
+    .map((row) => ({ ...row, share: total > 0 ? (row.netCarbsG?.best ?? 0) / total : 0 }))
+    .sort((a, b) => b.share - a.share);
+}
+
+function incompleteOf(lines: readonly NumberedLine[]): Tally['incomplete'] {
+  const incomplete: Tally['incomplete'] = {};
+  for (const nutrient of NUTRIENTS) {
+    const lacking = lines
+      .filter(({ numbers, grams }) => numbers.figures[nutrient] === null && grams > 0)
+      .map(({ ingredient }) => ingredient.key);
+    if (lacking.length > 0) incomplete[nutrient] = lacking;
+  }
+  return incomplete;
+}
+
+const rawGramsOf = (lines: readonly CountedLine[]): Interval =>
+  withUncertainty(
+    lines.reduce((sum, line) => sum + line.grams, 0),
+    lines.flatMap(({ food, amount, share }) => [
+      {
+        cause: `amount ${food.id}`,
+        minus: (amount.best - amount.low) * share.best,
+        plus: (amount.high - amount.best) * share.best,
+      },
+      {
+        cause: `share ${food.id}`,
+        minus: (share.best - share.low) * amount.best,
+        plus: (share.high - share.best) * amount.best,
+      },
+    ]),
+  );
+
+/**
+ * Adds up a recipe. Nutrients are g (energy kcal, sodium mg) with bounds after JCGM 100:2008; lines
+ * without a food or an amount, optional lines and lines served beside are listed in `uncounted`.
+ * Per-serving figures need no cooked weight; per-100-g figures do (EuroFIR recipe guideline, 2015:
+ * yield on the whole dish). Never throws.
+ */
+export function tally(ingredients: readonly Ingredient[], options: TallyOptions): Tally {
+  const { foods, rule, family } = options;
+  const servings = positive(options.servings);
+  const { counted, uncounted } = selectCounted(ingredients, foods);
+  const dish = {
+    polyolsPerServingG: polyolsPerServing(counted, servings),
+    alcoholRetained: alcoholRetained(family, options.minutes ?? null),
+  };
+  const lines = counted.map((line) => ({ ...line, numbers: foodNumbers(line.food, rule, dish) }));
+  const whole = mapNutrients((nutrient) => sumNutrient(lines, nutrient));
+  const perServing = mapNutrients((nutrient) => {
+    const total = whole[nutrient];
+    return total === null ? null : scale(total, 1 / servings);
+  });
+  const cooked = cookedWeight(counted, family, options.cookedGrams ?? null);
+  const weighable = cooked.grams !== null && cooked.grams.low > 0 ? cooked.grams : null;
+  const contributions = contributionsOf(lines, servings);
+  return {
+    rule,
+    servings,
+    whole,
+    perServing,
+    per100gCooked: weighable === null ? null : per100gOf(whole, weighable),
+    rawGrams: rawGramsOf(counted),
+    cookedGrams: cooked.grams,
+    cookedSource: cooked.source,
+    contributions,
+    uncounted,
+    incomplete: incompleteOf(lines),
+    notes: [
+      ...ruleNotes(lines, whole, rule, servings),
+      ...dishChecks({
+        lines,
+        perServing,
+        cooked: cooked.grams,
+        servings,
+        family,
+        contributions,
+        title: options.title ?? '',
+      }),
+    ],
+  };
+}

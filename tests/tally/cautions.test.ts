@@ -1,0 +1,95 @@
+import { describe, expect, it } from 'vitest';
+import type { Food, Tally } from '../../engine/model.ts';
+import { allCautions, allergenChange, cautionsFor } from '../../engine/tally/cautions.ts';
+import { tally } from '../../engine/tally/index.ts';
+import { makeFood, makeIngredient, makeTable, makeWeight } from './fixtures.ts';
+
+const flour = makeFood(
+  'bread-flour',
+  { carbohydrateG: 72.53, fiberG: 2.4, proteinG: 11.98 },
+  { allergens: ['wheat', 'gluten'] },
+);
+const gluten = makeFood(
+  'vital-wheat-gluten',
+  { carbohydrateG: 13.79, fiberG: 0.6, proteinG: 75.16 },
+  { allergens: ['wheat', 'gluten'] },
+);
+const almond = makeFood(
+  'almond-flour',
+  { carbohydrateG: 16.25, fiberG: 9.27, proteinG: 26.2 },
+  { allergens: ['tree nuts'] },
+);
+const xylitol = makeFood('xylitol', { carbohydrateG: 100, fiberG: 0, polyolsG: { xylitol: 100 } });
+const foods = makeTable(flour, gluten, almond, xylitol);
+
+const reckon = (rows: [string, number][]): Tally =>
+  tally(
+    rows.map(([id, grams], at) => makeIngredient(String(at), id, makeWeight(grams))),
+    { foods, servings: 1, rule: { region: 'us', polyols: 'half' }, family: 'quick-bread' },
+  );
+
+const codes = (before: [string, number][], after: [string, number][], words = ''): string[] =>
+  allCautions({
+    before: reckon(before),
+    after: reckon(after),
+    served: after.map(([id, gramsPerServing]) => ({
+      food: foods.byId(id) as Food,
+      gramsPerServing,
+      added: !before.some(([other]) => other === id),
+    })),
+    family: 'quick-bread',
+    words,
+  }).map(({ code }) => code);
+
+describe('cautions', () => {
+  it('always shows the estimate line first and at most three more', () => {
+    const before = reckon([['bread-flour', 50]]);
+    const after = reckon([['xylitol', 30]]);
+    const served = [{ food: xylitol, gramsPerServing: 30, added: true }];
+    const shown = cautionsFor({ before, after, served, family: 'quick-bread', words: '' });
+    expect(shown[0]?.text).toBe('Estimates. Not for working out insulin doses.');
+    expect(shown.length).toBeLessThanOrEqual(4);
+    expect(shown[1]?.code).toBe('XYLITOL_DOGS');
+    const nothing = cautionsFor({ before, after: before, served: [], family: 'other', words: '' });
+    expect(nothing.map(({ code }) => code)).toEqual(['ESTIMATES']);
+  });
+
+  it('speaks of low blood sugar when carbs fall by 30 % or 15 g', () => {
+    expect(codes([['bread-flour', 50]], [['almond-flour', 50]])).toContain('FEWER_CARBS_HYPO');
+    expect(codes([['bread-flour', 50]], [['bread-flour', 45]])).not.toContain('FEWER_CARBS_HYPO');
+  });
+
+  it('speaks of gluten only when a substitute brings it', () => {
+    expect(codes([['almond-flour', 50]], [['vital-wheat-gluten', 20]])).toContain('GLUTEN');
+    expect(codes([['bread-flour', 50]], [['bread-flour', 20]])).not.toContain('GLUTEN');
+  });
+
+  it('speaks of polyols above 10 g a serving', () => {
+    expect(
+      codes(
+        [['bread-flour', 50]],
+        [
+          ['xylitol', 12],
+          ['bread-flour', 200],
+        ],
+      ),
+    ).toContain('POLYOLS');
+    expect(
+      codes(
+        [['bread-flour', 50]],
+        [
+          ['xylitol', 4],
+          ['bread-flour', 200],
+        ],
+      ),
+    ).not.toContain('POLYOLS');
+  });
+
+  it('tells allergens that came and went', () => {
+    expect(allergenChange([flour], [almond])).toEqual({
+      added: ['tree nuts'],
+      removed: ['gluten', 'wheat'],
+    });
+    expect(allergenChange([flour], [flour, gluten])).toEqual({ added: [], removed: [] });
+  });
+});

@@ -1,0 +1,271 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Ingredient, NetCarbRule } from '../../engine/model.ts';
+import { Tally } from '../../engine/model.ts';
+import { basisByEnergy } from '../../engine/tally/basis.ts';
+import { tally } from '../../engine/tally/index.ts';
+import { netCarbs } from '../../engine/tally/net-carbs.ts';
+import { withUncertainty } from '../../engine/tally/propagate.ts';
+import { makeFood, makeIngredient, makeLine, makeTable, makeWeight, sure } from './fixtures.ts';
+
+const US: NetCarbRule = { region: 'us', polyols: 'half' };
+const EU: NetCarbRule = { region: 'eu', polyols: 'half' };
+
+// SR 168894 and SR 169655.
+const flour = makeFood('all-purpose-flour', { carbohydrateG: 76.31, fiberG: 2.7, energyKcal: 364 });
+const sugar = makeFood('sugar', { carbohydrateG: 99.98, fiberG: 0, energyKcal: 387 });
+const water = makeFood('water', { carbohydrateG: 0, fiberG: 0, energyKcal: 0, waterG: 100 });
+const mystery = makeFood('mystery-paste', { energyKcal: 100 });
+const table = makeTable(flour, sugar, water, mystery);
+
+const reckon = (ingredients: Ingredient[], rule = US, servings = 1): Tally =>
+  tally(ingredients, { foods: table, servings, rule, family: 'cake' });
+
+describe('propagation', () => {
+  it('follows the worked sum of flour by the cup and weighed sugar', () => {
+    // 375 g (330-411) flour at 73.61 net, match 5 %; sugar 4.00 g in all.
+    const total = withUncertainty(376.0175, [
+      { cause: 'amount flour', minus: 33.12, plus: 26.5 },
+      { cause: 'match flour', minus: 13.8, plus: 13.8 },
+      { cause: 'sugar', minus: 4, plus: 4 },
+    ]);
+    expect(total.best - total.low).toBeCloseTo(41.69, 1);
+    expect(total.high - total.best).toBeCloseTo(34.81, 1);
+  });
+
+  it('adds parts of one cause linearly and never exceeds the linear sum', () => {
+    const shared = withUncertainty(100, [
+      { cause: 'flour', minus: 3, plus: 3 },
+      { cause: 'flour', minus: 4, plus: 4 },
+    ]);
+    expect(shared).toEqual({ low: 93, best: 100, high: 107 });
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.record({
+            cause: fc.constantFrom('a', 'b', 'c'),
+            minus: fc.double({ min: 0, max: 50, noNaN: true }),
+            plus: fc.double({ min: 0, max: 50, noNaN: true }),
+          }),
+        ),
+        (parts) => {
+          const value = withUncertainty(1000, parts);
+          const plus = parts.reduce((sum, part) => sum + part.plus, 0);
+          expect(value.low).toBeLessThanOrEqual(value.best);
+          expect(value.high).toBeGreaterThanOrEqual(value.best);
+          expect(value.high - value.best).toBeLessThanOrEqual(plus + 1e-9);
+        },
+      ),
+    );
+  });
+
+  it('widens with an unsure match: exact 5 %, other 15 %, proxy 30 %', () => {
+    const width = (confidence: number): number => {
+      const net = reckon([makeIngredient('0', 'sugar', makeWeight(100), { confidence })]).whole
+        .netCarbsG;
+      return net === null ? 0 : (net.high - net.best) / net.best;
+    };
+    expect(width(1)).toBeCloseTo(0.05, 10);
+    expect(width(0.7)).toBeCloseTo(0.15, 10);
+    expect(width(0.3)).toBeCloseTo(0.3, 10);
+  });
+});
+
+describe('tally', () => {
+  it('gives valid data, and per serving is the whole over the servings', () => {
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.tuple(
+            fc.constantFrom('all-purpose-flour', 'sugar', 'water', 'mystery-paste', null),
+            fc.double({ min: 0, max: 2000, noNaN: true }),
+          ),
+        ),
+        fc.integer({ min: 1, max: 40 }),
+        (rows, servings) => {
+          const ingredients = rows.map(([id, grams], at) =>
+            makeIngredient(
+              String(at),
+              id,
+              makeWeight({ low: grams * 0.9, best: grams, high: grams * 1.2 }),
+            ),
+          );
+          const result = Tally.parse(reckon(ingredients, US, servings));
+          const whole = result.whole.netCarbsG;
+          const each = result.perServing.netCarbsG;
+          expect(each === null).toBe(whole === null);
+          if (whole !== null && each !== null) {
+            expect(each.best * servings).toBeCloseTo(whole.best, 6);
+            expect(whole.low).toBeLessThanOrEqual(whole.best);
+            expect(whole.best).toBeLessThanOrEqual(whole.high);
+            const carbohydrate = result.whole.carbohydrateG?.best ?? 0;
+            expect(whole.best).toBeLessThanOrEqual(carbohydrate + 1e-9);
+          }
+          const counted = result.contributions.length + result.uncounted.length;
+          expect(counted).toBe(rows.length);
+        },
+      ),
+    );
+  });
+
+  it('lists what it could not count, with the reason', () => {
+    const result = reckon([
+      makeIngredient('0', 'sugar', makeWeight(100)),
+      makeIngredient('1', null, makeWeight(50)),
+      makeIngredient('2', 'sugar', null),
+      makeIngredient('3', 'water', null),
+      makeIngredient('4', 'sugar', makeWeight(30), {
+        line: makeLine('30 g sugar (optional)', { optional: true }),
+      }),
+      makeIngredient('5', 'sugar', makeWeight(5), {
+        line: makeLine('sugar to serve', { purpose: 'to serve' }),
+      }),
+      makeIngredient('6', null, null, { line: makeLine('For the filling', { kind: 'heading' }) }),
+      makeIngredient('7', null, null, { line: makeLine('1 batch pastry', { kind: 'reference' }) }),
+    ]);
+    expect(result.whole.netCarbsG?.best).toBeCloseTo(99.98, 10);
+    expect(result.uncounted.map(({ key }) => key)).toEqual(['1', '2', '4', '5', '7']);
+    expect(result.uncounted.every(({ why }) => why.length > 0)).toBe(true);
+  });
+
+  it('names the foods that lack a figure, and keeps an unknown total null', () => {
+    const result = reckon([makeIngredient('0', 'mystery-paste', makeWeight(100))]);
+    expect(result.whole.netCarbsG).toBeNull();
+    expect(result.incomplete.netCarbsG).toEqual(['0']);
+    expect(result.whole.energyKcal?.best).toBe(100);
+    const mixed = reckon([
+      makeIngredient('0', 'mystery-paste', makeWeight(100)),
+      makeIngredient('1', 'sugar', makeWeight(10)),
+    ]);
+    expect(mixed.whole.netCarbsG?.best).toBeCloseTo(9.998, 10);
+    expect(mixed.incomplete.netCarbsG).toEqual(['0']);
+  });
+
+  it('shows carbohydrate without fibre in the EU and with it in the US, at the same net carbs', () => {
+    const rows = [makeIngredient('0', 'all-purpose-flour', makeWeight(100))];
+    expect(reckon(rows, US).whole.carbohydrateG?.best).toBeCloseTo(76.31, 10);
+    expect(reckon(rows, EU).whole.carbohydrateG?.best).toBeCloseTo(73.61, 10);
+    expect(reckon(rows, EU).whole.netCarbsG?.best).toBeCloseTo(73.61, 10);
+    expect(reckon(rows, EU).notes.map(({ code }) => code)).toContain('EU_ENERGY');
+  });
+
+  it('orders contributions and their shares add to one', () => {
+    const result = reckon([
+      makeIngredient('0', 'sugar', makeWeight(50)),
+      makeIngredient('1', 'all-purpose-flour', makeWeight(200)),
+    ]);
+    expect(result.contributions.map(({ key }) => key)).toEqual(['1', '0']);
+    expect(result.contributions.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 10);
+  });
+
+  it('counts the eaten share of what is used', () => {
+    const eaten = { low: 0.05, best: 0.15, high: 0.3 };
+    const net = reckon([makeIngredient('0', 'sugar', makeWeight(100, eaten))]).whole.netCarbsG;
+    expect(net?.best).toBeCloseTo(14.997, 10);
+    expect(net?.low).toBeGreaterThan(0);
+    expect(net?.high).toBeGreaterThan(29);
+  });
+
+  it('does not throw on no ingredients or no servings', () => {
+    const none = tally([], { foods: table, servings: 0, rule: US, family: 'other' });
+    expect(Tally.parse(none).whole.netCarbsG).toBeNull();
+    expect(none.per100gCooked).toBeNull();
+  });
+
+  it('lets part of the alcohol cook off, and its energy with it', () => {
+    // 10 g alcohol per 100 g at 7 kcal/g, invented; baked: 45 % retained.
+    const wine = makeFood('wine-test', { energyKcal: 80, alcoholG: 10 });
+    const rows = [makeIngredient('0', 'wine-test', makeWeight(100))];
+    const baked = tally(rows, { foods: makeTable(wine), servings: 1, rule: US, family: 'cake' });
+    expect(baked.whole.energyKcal?.best).toBeCloseTo(80 - 70 * 0.55, 10);
+  });
+});
+
+describe('net carbs', () => {
+  const base = { basis: 'total', polyolsInCarbohydrate: true, fiber: sure(0) } as const;
+  const xylitol = [{ kind: 'xylitol', grams: sure(10) }];
+
+  it('knows every polyol policy', () => {
+    const with10 = (policy: NetCarbRule['polyols'], polyolsPerServingG = 10): number =>
+      netCarbs({ ...base, policy, carbohydrate: sure(20), polyols: xylitol, polyolsPerServingG })
+        .net?.best ?? -1;
+    expect(with10('half')).toBe(15);
+    expect(with10('energy')).toBe(16);
+    expect(with10('none')).toBe(20);
+    expect(with10('all')).toBe(10);
+    expect(with10('half_over_5g')).toBe(15);
+    expect(with10('half_over_5g', 4)).toBe(20);
+  });
+
+  it('gives an unknown polyol the whole range', () => {
+    const result = netCarbs({
+      ...base,
+      policy: 'half',
+      carbohydrate: sure(20),
+      polyols: [{ kind: 'sweet alcohol', grams: sure(10) }],
+    });
+    expect(result.net).toEqual({ low: 10, best: 15, high: 20 });
+    expect(result.flags).toContain('POLYOL_KIND_UNKNOWN');
+  });
+
+  it('keeps a polyol of unknown amount in the count, with room below', () => {
+    const result = netCarbs({
+      ...base,
+      policy: 'half',
+      carbohydrate: sure(20),
+      sugars: sure(3),
+      polyols: [{ kind: 'maltitol', grams: null }],
+    });
+    expect(result.net).toEqual({ low: 3, best: 20, high: 20 });
+  });
+
+  it('assumes no fibre inside a carbohydrate of unknown basis', () => {
+    const result = netCarbs({
+      ...base,
+      basis: 'unknown',
+      policy: 'half',
+      carbohydrate: sure(20),
+      fiber: sure(8),
+    });
+    expect(result.net?.best).toBe(20);
+    expect(result.flags).toEqual(['BASIS_ASSUMED']);
+  });
+
+  it('stays within bounds and never below zero for any input', () => {
+    const grams = fc.double({ min: 0, max: 100, noNaN: true }).map(sure);
+    fc.assert(
+      fc.property(
+        grams,
+        fc.option(grams),
+        fc.constantFrom('total', 'available', 'available_mse', 'unknown'),
+        fc.boolean(),
+        fc.constantFrom('half', 'half_over_5g', 'energy', 'none', 'all'),
+        fc.constantFrom('erythritol', 'maltitol', 'glycerol', 'nonsense'),
+        grams,
+        (carbohydrate, fiber, basis, polyolsInCarbohydrate, policy, kind, polyol) => {
+          const polyols = [{ kind, grams: polyol }];
+          const { net } = netCarbs({
+            carbohydrate,
+            fiber,
+            basis,
+            polyolsInCarbohydrate,
+            policy,
+            polyols,
+          });
+          if (net === null) throw new Error('carbohydrate was known');
+          expect(net.low).toBeGreaterThanOrEqual(0);
+          expect(net.low).toBeLessThanOrEqual(net.best + 1e-9);
+          expect(net.best).toBeLessThanOrEqual(net.high + 1e-9);
+        },
+      ),
+    );
+  });
+
+  it('tells the basis from the energy when it can', () => {
+    // 10 g protein, 2 g fat, 60 g carbohydrate, 20 g fibre, invented.
+    const bran = makeFood('bran', { proteinG: 10, fatG: 2, carbohydrateG: 60, fiberG: 20 }).per100g;
+    expect(basisByEnergy({ ...bran, energyKcal: 258 })).toBe('total');
+    expect(basisByEnergy({ ...bran, energyKcal: 338 })).toBe('available');
+    expect(basisByEnergy({ ...bran, energyKcal: 298 })).toBeNull();
+  });
+});
