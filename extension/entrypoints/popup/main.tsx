@@ -1,0 +1,8 @@
+import { render } from 'preact';
+import '../../ui/base.css';
+import '../../ui/parts.css';
+import './popup.css';
+import { Popup } from './popup.tsx';
+
+const root = document.getElementById('root');
+if (root) render(<Popup />, root);

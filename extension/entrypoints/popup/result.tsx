@@ -1,0 +1,78 @@
+import { useEffect } from 'preact/hooks';
+import { browser } from 'wxt/browser';
+import type { Adaptation, Food } from '../../../engine/model.ts';
+import { type Current, storeCurrent } from '../../store/current.ts';
+import { SaveAnswer, type SaveRequest } from '../../store/keeper.ts';
+import type { Preferences } from '../../store/prefs.ts';
+import { CarbStrip } from '../../ui/carb-strip.tsx';
+import { Cautions } from '../../ui/cautions.tsx';
+import { GoalsBar } from '../../ui/goals-bar.tsx';
+import { Headline } from '../../ui/headline.tsx';
+import { Message } from '../../ui/message.tsx';
+import { NutrientTable } from '../../ui/nutrient-table.tsx';
+import { SaveButton } from '../../ui/save-button.tsx';
+import { SwapList } from '../../ui/swap-list.tsx';
+import { UncertainLines } from '../../ui/uncertain-lines.tsx';
+import { useWork } from '../../ui/use-work.ts';
+import { openBench } from './open-bench.ts';
+
+interface Props {
+  start: Current;
+  preferences: Preferences;
+  ownFoods: readonly Food[];
+}
+
+const keep = (current: Current) => void storeCurrent(browser.storage.session, current);
+
+async function save(current: Current, adaptation: Adaptation): Promise<SaveAnswer> {
+  const { recipe, goals, corrections, savedId } = current;
+  const request: SaveRequest = {
+    type: 'save',
+    id: savedId,
+    work: { recipe, goals, corrections, adaptation },
+  };
+  try {
+    return SaveAnswer.parse(await browser.runtime.sendMessage(request));
+  } catch {
+    return { ok: false, why: 'The background of the extension did not answer. Try again.' };
+  }
+}
+
+/** One recipe in the popup. */
+export function Result({ start, preferences, ownFoods }: Props) {
+  const work = useWork(start, ownFoods, keep);
+  const { current, adaptation, table } = work;
+  useEffect(() => keep(start), [start]);
+  if (!adaptation) {
+    return (
+      <Message title="This recipe could not be worked out" alert>
+        <p>Nothing is wrong with the page. Open it in full to see what was read.</p>
+      </Message>
+    );
+  }
+  const saveNow = async () => {
+    const answer = await save(current, adaptation);
+    if (answer.ok) work.setSavedId(answer.id);
+    return answer;
+  };
+  return (
+    <>
+      <p class="dish" lang={current.recipe.language ?? undefined}>
+        {current.recipe.title}
+      </p>
+      <Headline adaptation={adaptation} />
+      <GoalsBar adaptation={adaptation} onGoals={work.changeGoals} />
+      <CarbStrip adaptation={adaptation} />
+      <SwapList adaptation={adaptation} />
+      <NutrientTable adaptation={adaptation} preferences={preferences} />
+      <UncertainLines adaptation={adaptation} table={table} onCorrect={work.correct} />
+      <Cautions adaptation={adaptation} />
+      <footer class="actions">
+        <SaveButton what={adaptation} again={current.savedId !== null} save={saveNow} />
+        <button type="button" onClick={() => openBench()}>
+          Open in full
+        </button>
+      </footer>
+    </>
+  );
+}

@@ -1,0 +1,38 @@
+/** The user's preferences, in `storage.local`. */
+import * as z from 'zod';
+import { Allergen, DEFAULT_GOALS, type Goals, NetCarbRule } from '../../engine/model.ts';
+
+const KEY = 'preferences';
+
+export const Preferences = z.object({
+  budgetG: z.number().min(0).max(500).catch(DEFAULT_GOALS.budgetG),
+  rule: NetCarbRule.catch(DEFAULT_GOALS.rule),
+  avoid: z.array(Allergen).catch([]),
+  energy: z.enum(['kcal', 'kJ']).catch('kcal'),
+  sodium: z.enum(['sodium', 'salt']).catch('sodium'),
+});
+export type Preferences = z.infer<typeof Preferences>;
+
+export const DEFAULT_PREFERENCES: Preferences = Preferences.parse({});
+
+/** The part of `browser.storage.local` that is used here. */
+export interface Area {
+  get(key: string): Promise<Record<string, unknown>>;
+  set(values: Record<string, unknown>): Promise<void>;
+}
+
+/** Preferences as stored; what is missing or damaged falls back to its default. */
+export async function loadPreferences(area: Area): Promise<Preferences> {
+  const stored = (await area.get(KEY))[KEY];
+  const read = Preferences.safeParse(stored ?? {});
+  return read.success ? read.data : DEFAULT_PREFERENCES;
+}
+
+export async function storePreferences(area: Area, preferences: Preferences): Promise<void> {
+  await area.set({ [KEY]: Preferences.parse(preferences) });
+}
+
+/** Goals for a recipe that is opened for the first time. */
+export function goalsFrom({ budgetG, rule, avoid }: Preferences): Goals {
+  return { ...DEFAULT_GOALS, budgetG, rule, avoid };
+}

@@ -1,0 +1,127 @@
+/** Saved recipes: every change is one transaction, so a cut-off leaves the old state. */
+import type { Adaptation } from '../../engine/model.ts';
+import type { Store } from './db.ts';
+import { SavedRecipe, SavedVersion, type Work } from './records.ts';
+
+/** A row that no longer fits its schema: kept and counted, never dropped silently. */
+export interface Listing {
+  recipes: SavedRecipe[];
+  damaged: number;
+}
+
+const DAY_MS = 86_400_000;
+/** Days a deleted recipe can still be brought back. */
+export const BIN_DAYS = 30;
+
+const workOf = ({ recipe, goals, corrections }: Work): Work => ({ recipe, goals, corrections });
+
+const sameWork = (a: Work, b: Work): boolean =>
+  JSON.stringify(workOf(a)) === JSON.stringify(workOf(b));
+
+/** The present state of a saved recipe as a version row. */
+export function versionOf(saved: SavedRecipe, id: string = crypto.randomUUID()): SavedVersion {
+  return {
+    ...workOf(saved),
+    id,
+    recipeId: saved.id,
+    savedAt: saved.updatedAt,
+    adaptation: saved.adaptation,
+  };
+}
+
+/**
+ * Saves a recipe, or a new state of one when `id` is given; the state it had becomes a version.
+ * Resolves only after the transaction has ended on disk.
+ * @throws the storage layer's error; nothing is changed then.
+ */
+export async function saveRecipe(
+  store: Store,
+  work: Work & { adaptation: Adaptation },
+  id: string | null,
+  now: number,
+): Promise<SavedRecipe> {
+  return store.transaction('rw', store.recipes, store.versions, async () => {
+    const old = id === null ? undefined : await store.recipes.get(id);
+    const saved: SavedRecipe = {
+      ...workOf(work),
+      id: old?.id ?? id ?? crypto.randomUUID(),
+      savedAt: old?.savedAt ?? now,
+      updatedAt: now,
+      deletedAt: null,
+      url: work.recipe.url ?? '',
+      adaptation: work.adaptation,
+    };
+    if (old && !sameWork(old, work)) await store.versions.add(versionOf(old));
+    await store.recipes.put(saved);
+    return saved;
+  });
+}
+
+/** All saved recipes, latest change first; `deleted` lists the bin instead. */
+export async function listRecipes(store: Store, { deleted = false } = {}): Promise<Listing> {
+  const rows: unknown[] = await store.recipes.orderBy('updatedAt').reverse().toArray();
+  const read = rows.map((row) => SavedRecipe.safeParse(row));
+  const recipes = read.flatMap((row) => (row.success ? [row.data] : []));
+  return {
+    recipes: recipes.filter((row) => (row.deletedAt !== null) === deleted),
+    damaged: read.filter((row) => !row.success).length,
+  };
+}
+
+/** One saved recipe, or null when there is none or its row cannot be read. */
+export async function getRecipe(store: Store, id: string): Promise<SavedRecipe | null> {
+  const read = SavedRecipe.safeParse(await store.recipes.get(id));
+  return read.success ? read.data : null;
+}
+
+/** The saved recipe that was read from this page under this title, when there is one. */
+export async function findByPage(
+  store: Store,
+  recipe: { url: string | null; title: string },
+): Promise<SavedRecipe | null> {
+  if (recipe.url === null) return null;
+  const rows: unknown[] = await store.recipes.where('url').equals(recipe.url).toArray();
+  for (const row of rows) {
+    const read = SavedRecipe.safeParse(row);
+    if (!read.success || read.data.deletedAt !== null) continue;
+    if (read.data.recipe.title === recipe.title) return read.data;
+  }
+  return null;
+}
+
+/** Earlier states of a saved recipe, latest first. */
+export async function versionsOf(store: Store, recipeId: string): Promise<SavedVersion[]> {
+  const rows: unknown[] = await store.versions.where('recipeId').equals(recipeId).toArray();
+  return rows
+    .flatMap((row) => {
+      const read = SavedVersion.safeParse(row);
+      return read.success ? [read.data] : [];
+    })
+    .sort((a, b) => b.savedAt - a.savedAt);
+}
+
+/** Puts a recipe in the bin; {@link restoreRecipe} brings it back. */
+export async function deleteRecipe(store: Store, id: string, now: number): Promise<void> {
+  await store.transaction('rw', store.recipes, async () => {
+    await store.recipes.update(id, { deletedAt: now });
+  });
+}
+
+/** Takes a recipe out of the bin. */
+export async function restoreRecipe(store: Store, id: string): Promise<void> {
+  await store.transaction('rw', store.recipes, async () => {
+    await store.recipes.update(id, { deletedAt: null });
+  });
+}
+
+/** Removes for good what has been in the bin for {@link BIN_DAYS} days. Returns how many. */
+export async function emptyOldBin(store: Store, now: number): Promise<number> {
+  return store.transaction('rw', store.recipes, store.versions, async () => {
+    const old = await store.recipes
+      .filter((row) => row.deletedAt !== null && now - row.deletedAt > BIN_DAYS * DAY_MS)
+      .primaryKeys();
+    await store.versions.where('recipeId').anyOf(old).delete();
+    await store.recipes.bulkDelete(old);
+    return old.length;
+  });
+}

@@ -1,0 +1,92 @@
+import type { Adaptation } from '../../engine/model.ts';
+import { amount } from './format.ts';
+import { type Block, GROUP_NAMES, type Strip, stripOf } from './strip.ts';
+
+const percent = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(3)}%`;
+
+/** Share of the strip's width from which a block has room for its letter. */
+const ROOM_FOR_LETTER = 0.05;
+
+function Bar({ strip, which }: { strip: Strip; which: 'before' | 'after' }) {
+  const shown = strip.blocks.filter((block) => block[which] > 0);
+  return (
+    <div class="strip-bar">
+      {shown.map((block) => (
+        <div
+          key={block.key}
+          class={`strip-block fill-${block.group}`}
+          style={{ width: percent(block[which], strip.fullG) }}
+        >
+          {block[which] / strip.fullG >= ROOM_FOR_LETTER && (
+            <span class="strip-letter">{block.letter}</span>
+          )}
+        </div>
+      ))}
+    </div>
+  );
+}
+
+function KeyRow({ block }: { block: Block }) {
+  return (
+    <tr>
+      <th scope="row">
+        <span class={`swatch fill-${block.group}`} title={GROUP_NAMES[block.group]} />
+        <span class="key-letter">{block.letter}</span> {block.name}
+      </th>
+      <td class="figure">{amount(block.before)}</td>
+      <td class="figure">{amount(block.after)}</td>
+    </tr>
+  );
+}
+
+/** Two bars on one scale: each block is an ingredient's net carbs in a serving. */
+export function CarbStrip({ adaptation }: { adaptation: Adaptation }) {
+  const strip = stripOf(adaptation);
+  const at = percent(strip.budgetG, strip.fullG);
+  return (
+    <section class="strip" aria-labelledby="strip-title">
+      <h2 id="strip-title">Where the net carbs come from</h2>
+      <div class="strip-plot" aria-hidden="true">
+        <div class="strip-names">
+          <span>Before</span>
+          <span>After</span>
+        </div>
+        <div class="strip-bars">
+          <Bar strip={strip} which="before" />
+          <Bar strip={strip} which="after" />
+          <div class="strip-budget" style={{ left: at }}>
+            <span
+              class={
+                strip.budgetG / strip.fullG > 0.6 ? 'strip-mark strip-mark-left' : 'strip-mark'
+              }
+            >
+              budget {amount(strip.budgetG)} g
+            </span>
+          </div>
+        </div>
+      </div>
+      <table class="plain strip-key">
+        <caption class="hidden">
+          Net carbs of a serving by ingredient, in grams. Before {amount(strip.beforeG)}, after{' '}
+          {amount(strip.afterG)}, budget {amount(strip.budgetG)}.
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Ingredient, net carbs in g</th>
+            <th scope="col" class="figure">
+              Before
+            </th>
+            <th scope="col" class="figure">
+              After
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {strip.blocks.map((block) => (
+            <KeyRow key={block.key} block={block} />
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

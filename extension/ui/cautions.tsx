@@ -1,0 +1,29 @@
+import type { Adaptation } from '../../engine/model.ts';
+
+/** Allergen changes, cautions and notes. The last line is always there. */
+export function Cautions({ adaptation }: { adaptation: Adaptation }) {
+  const { allergensAdded, allergensRemoved, cautions, notes, recipe } = adaptation;
+  const texts = new Set([...cautions, ...notes, ...recipe.notes].map((note) => note.text));
+  return (
+    <section aria-labelledby="cautions-title">
+      <h2 id="cautions-title">Mind</h2>
+      <ul class="cautions">
+        {allergensAdded.length > 0 && (
+          <li>
+            <strong>Now contains {allergensAdded.join(', ')}</strong>, which the original did not.
+          </li>
+        )}
+        {allergensRemoved.length > 0 && (
+          <li>No longer contains {allergensRemoved.join(', ')}, going by the recipe as read.</li>
+        )}
+        {[...texts].map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+        <li>
+          These are estimates from food tables. They say nothing about medicine: dosing is a matter
+          for you and your care team.
+        </li>
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,104 @@
+import { useId, useState } from 'preact/hooks';
+import type { FoodTable } from '../../engine/foods/index.ts';
+import type { Corrections, Ingredient } from '../../engine/model.ts';
+import { searchFoods } from './food-search.ts';
+import { NumberField } from './number-field.tsx';
+
+export type Correction = Corrections[string];
+
+interface Props {
+  ingredient: Ingredient;
+  correction: Correction | undefined;
+  table: FoodTable;
+  onCorrect(correction: Correction | null): void;
+}
+
+interface Choice {
+  id: string;
+  name: string;
+}
+
+function choicesOf({ match }: Ingredient, correction: Correction | undefined, table: FoodTable) {
+  const choices = new Map<string, string>();
+  const add = ({ id, name }: Choice) => {
+    if (!choices.has(id)) choices.set(id, name);
+  };
+  if (match) add({ id: match.foodId, name: match.foodName });
+  for (const other of match?.others ?? []) add({ id: other.foodId, name: other.foodName });
+  const own = correction?.foodId === undefined ? null : table.byId(correction.foodId);
+  if (own) add(own);
+  return [...choices].map(([id, name]) => ({ id, name }));
+}
+
+/** Puts a line right: another food, or its grams. */
+export function CorrectLine({ ingredient, correction, table, onCorrect }: Props) {
+  const id = useId();
+  const [query, setQuery] = useState('');
+  const choices = choicesOf(ingredient, correction, table);
+  const chosen = correction?.foodId ?? ingredient.match?.foodId ?? '';
+  const found = searchFoods(table.foods, query);
+  const pick = (foodId: string) => {
+    onCorrect({ ...correction, foodId });
+    setQuery('');
+  };
+  const name = ingredient.item.name;
+  return (
+    <div class="correct">
+      <div class="field">
+        <label for={`${id}-food`}>
+          Food<span class="hidden"> for {name}</span>
+        </label>
+        <select
+          id={`${id}-food`}
+          value={chosen}
+          onChange={(event) => event.currentTarget.value !== '' && pick(event.currentTarget.value)}
+        >
+          {chosen === '' && <option value="">none found</option>}
+          {choices.map((choice) => (
+            <option key={choice.id} value={choice.id}>
+              {choice.name}
+            </option>
+          ))}
+        </select>
+      </div>
+      <div class="field">
+        <label for={`${id}-search`}>
+          Another food<span class="hidden"> for {name}</span>
+        </label>
+        <input
+          id={`${id}-search`}
+          type="search"
+          autocomplete="off"
+          placeholder="type to search"
+          value={query}
+          onInput={(event) => setQuery(event.currentTarget.value)}
+        />
+      </div>
+      <NumberField
+        label="Grams"
+        unit="g"
+        value={correction?.grams ?? ingredient.weight?.grams.best ?? null}
+        min={0}
+        max={100000}
+        onValue={(grams) => onCorrect({ ...correction, grams })}
+      />
+      {query.trim().length >= 2 && (
+        <ul class="found" aria-label="Foods found">
+          {found.map((food) => (
+            <li key={food.id}>
+              <button type="button" onClick={() => pick(food.id)}>
+                {food.name}
+              </button>
+            </li>
+          ))}
+          {found.length === 0 && <li>No such food in the table.</li>}
+        </ul>
+      )}
+      {correction && (
+        <button type="button" onClick={() => onCorrect(null)}>
+          Take back<span class="hidden"> the correction of {name}</span>
+        </button>
+      )}
+    </div>
+  );
+}

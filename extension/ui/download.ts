@@ -1,0 +1,20 @@
+/** Hands a text to the user as a file, without any permission. */
+export function downloadText(text: string, name: string, type: string): void {
+  const url = URL.createObjectURL(new Blob([text], { type }));
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = name;
+  link.click();
+  // The click only starts the download; the address must outlive it.
+  setTimeout(() => URL.revokeObjectURL(url), 60_000);
+}
+
+/** A file name from a recipe's title: letters, digits and dashes. */
+export function fileName(title: string, ending: string): string {
+  const stem = title
+    .normalize('NFKC')
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '')
+    .slice(0, 60);
+  return `${stem || 'recipe'}.${ending}`;
+}

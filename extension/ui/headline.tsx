@@ -1,0 +1,57 @@
+import type { Adaptation } from '../../engine/model.ts';
+import { amount, rangeText } from './format.ts';
+
+function Big({ label, value, range }: { label: string; value: string; range: string }) {
+  return (
+    <div class="big">
+      <dt>{label}</dt>
+      <dd>
+        <span class="big-figure">{value}</span>
+        <span class="big-range">{range === '' ? 'no range' : `likely ${range}`}</span>
+      </dd>
+    </div>
+  );
+}
+
+/** The figures the user acts on: net carbs of a serving, before and after, and how sure they are. */
+export function Headline({ adaptation }: { adaptation: Adaptation }) {
+  const { before, after, plan, goals } = adaptation;
+  const from = before.perServing.netCarbsG;
+  const to = after.perServing.netCarbsG;
+  const missing = after.uncounted.length;
+  return (
+    <section class="headline" aria-labelledby="headline-title">
+      <h2 id="headline-title">Net carbs in one serving</h2>
+      <dl class="bigs">
+        <Big
+          label="Before"
+          value={from ? `${amount(from.best)} g` : 'not known'}
+          range={rangeText(from)}
+        />
+        <Big
+          label="After"
+          value={to ? `${amount(to.best)} g` : 'not known'}
+          range={rangeText(to)}
+        />
+      </dl>
+      <p role="status" class={plan.met ? 'verdict' : 'verdict verdict-over'}>
+        {plan.met
+          ? `Within the budget of ${amount(goals.budgetG)} g.`
+          : `Above the budget of ${amount(goals.budgetG)} g. This is the closest found.`}
+        {plan.met && to && to.high > goals.budgetG
+          ? ` At the upper end of the range it would be above it.`
+          : ''}
+        {missing > 0
+          ? ` ${missing} ${missing === 1 ? 'line is' : 'lines are'} not counted in these figures.`
+          : ''}
+      </p>
+      {plan.limits.length > 0 && (
+        <ul class="limits">
+          {plan.limits.map((limit) => (
+            <li key={limit.code + limit.text}>{limit.text}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,43 @@
+import type { Adaptation, RewrittenStep } from '../../engine/model.ts';
+
+function StepItem({ step }: { step: RewrittenStep }) {
+  return (
+    <li class={`step step-${step.change}`}>
+      {step.change !== 'kept' && (
+        <span class="mark">{step.change === 'inserted' ? 'new step' : 'changed'}</span>
+      )}
+      <p>{step.after}</p>
+      {step.why && <p class="why">{step.why}</p>}
+      {step.change === 'changed' && step.before && (
+        <details class="no-print">
+          <summary>As it was</summary>
+          <p>{step.before}</p>
+        </details>
+      )}
+    </li>
+  );
+}
+
+/** The method, with changed and inserted steps marked. */
+export function Method({ adaptation }: { adaptation: Adaptation }) {
+  const { steps } = adaptation;
+  return (
+    <section class="method" aria-labelledby="method-title">
+      <h2 id="method-title">Method</h2>
+      {steps.length === 0 && <p>The page gives no method.</p>}
+      <ol>
+        {steps.map((step, at) => {
+          const heading = step.section !== null && step.section !== steps[at - 1]?.section;
+          return [
+            heading && (
+              <li key={`${at}.section`} class="step-section">
+                <h3>{step.section}</h3>
+              </li>
+            ),
+            <StepItem key={at} step={step} />,
+          ];
+        })}
+      </ol>
+    </section>
+  );
+}

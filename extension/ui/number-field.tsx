@@ -1,0 +1,55 @@
+import { useEffect, useId, useState } from 'preact/hooks';
+
+interface Props {
+  label: string;
+  unit?: string;
+  value: number | null;
+  min: number;
+  max: number;
+  step?: number;
+  hint?: string;
+  onValue(value: number): void;
+}
+
+/** A typed number. Tells of each valid value at once and keeps the last one while the text is not valid. */
+export function NumberField({ label, unit, value, min, max, step, hint, onValue }: Props) {
+  const id = useId();
+  const asText = value === null ? '' : String(Math.round(value * 100) / 100);
+  const [text, setText] = useState(asText);
+  const [wrong, setWrong] = useState(false);
+  useEffect(() => {
+    if (Number(text.replace(',', '.')) !== Number(asText)) setText(asText);
+  }, [asText]);
+  const typed = (next: string) => {
+    setText(next);
+    const number = next.trim() === '' ? Number.NaN : Number(next.replace(',', '.'));
+    const good = Number.isFinite(number) && number >= min && number <= max;
+    setWrong(!good);
+    if (good && number !== value) onValue(number);
+  };
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      <span class="field-input">
+        <input
+          id={id}
+          type="number"
+          inputMode="decimal"
+          min={min}
+          max={max}
+          step={step ?? 'any'}
+          value={text}
+          aria-invalid={wrong}
+          aria-describedby={wrong || hint ? `${id}-note` : undefined}
+          onInput={(event) => typed(event.currentTarget.value)}
+        />
+        {unit && <span aria-hidden="true">{unit}</span>}
+      </span>
+      {(wrong || hint) && (
+        <span id={`${id}-note`} class="field-note">
+          {wrong ? `A number from ${min} to ${max}.` : hint}
+        </span>
+      )}
+    </div>
+  );
+}

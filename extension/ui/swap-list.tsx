@@ -1,0 +1,70 @@
+import type { Adaptation, Swap } from '../../engine/model.ts';
+import { amount } from './format.ts';
+
+interface Props {
+  adaptation: Adaptation;
+  /** Given where a swap can be ruled out. */
+  onForbid?: (swapId: string) => void;
+}
+
+function Amounts({ swap }: { swap: Swap }) {
+  const { from, to, keptGrams } = swap;
+  return (
+    <p class="swap-amounts">
+      {from ? (
+        <>
+          <span>
+            {from.food} {amount(from.grams)} g
+          </span>
+          <span class="arrow" aria-hidden="true">
+            {' → '}
+          </span>
+          <span class="hidden"> becomes </span>
+        </>
+      ) : (
+        <span>Add </span>
+      )}
+      <strong>
+        {from && keptGrams > 0 ? `${from.food} ${amount(keptGrams)} g` : ''}
+        {from && keptGrams > 0 && to.length > 0 ? ', ' : ''}
+        {to.map((part) => `${part.food} ${amount(part.grams)} g`).join(', ')}
+        {to.length === 0 && keptGrams === 0 ? 'left out' : ''}
+      </strong>
+    </p>
+  );
+}
+
+/** What changes, by how much, and why. */
+export function SwapList({ adaptation, onForbid }: Props) {
+  const { swaps } = adaptation.plan;
+  return (
+    <section aria-labelledby="swaps-title">
+      <h2 id="swaps-title">What changes</h2>
+      {swaps.length === 0 && <p>Nothing has to change.</p>}
+      <ul class="swaps">
+        {swaps.map((swap) => (
+          <li key={`${swap.id}.${swap.key}`}>
+            <Amounts swap={swap} />
+            <p>{swap.why}</p>
+            {swap.effect !== '' && <p>{swap.effect}</p>}
+            {swap.allergens.length > 0 && <p>Contains {swap.allergens.join(', ')}.</p>}
+            {swap.cautions.map((caution) => (
+              <p key={caution}>{caution}</p>
+            ))}
+            {onForbid && (
+              <p class="swap-foot">
+                {swap.considered.length > 0 && (
+                  <span>Also looked at: {swap.considered.join(', ')}. </span>
+                )}
+                {swap.source !== '' && <span>Source: {swap.source}. </span>}
+                <button type="button" onClick={() => onForbid(swap.id)}>
+                  Do without this swap
+                </button>
+              </p>
+            )}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

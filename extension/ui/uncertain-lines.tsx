@@ -1,0 +1,54 @@
+import type { FoodTable } from '../../engine/foods/index.ts';
+import type { Adaptation } from '../../engine/model.ts';
+import { type Correction, CorrectLine } from './correct-line.tsx';
+import { type Doubt, doubtsOf } from './doubt.ts';
+
+interface Props {
+  adaptation: Adaptation;
+  table: FoodTable;
+  onCorrect(key: string, correction: Correction | null): void;
+}
+
+function shareText({ share }: Doubt): string {
+  if (share === null) return 'not counted';
+  if (share < 0.01) return 'under 1% of the carbs';
+  return `${Math.round(share * 100)}% of the carbs`;
+}
+
+/** The lines the result rests on least surely, each with a quick correction. */
+export function UncertainLines({ adaptation, table, onCorrect }: Props) {
+  const doubts = doubtsOf(adaptation);
+  return (
+    <section aria-labelledby="doubts-title">
+      <h2 id="doubts-title">Least certain</h2>
+      {doubts.length === 0 && <p>Every line that matters was read with confidence.</p>}
+      <ul class="doubts" lang={adaptation.recipe.language ?? undefined}>
+        {doubts.map((doubt) => {
+          const { ingredient, reasons } = doubt;
+          const correction = adaptation.corrections[ingredient.key];
+          return (
+            <li key={ingredient.key}>
+              <details>
+                <summary>
+                  <span class="doubt-line">{ingredient.line.text}</span>
+                  <span class="doubt-share" lang="en">
+                    {correction ? 'corrected by you' : shareText(doubt)}
+                  </span>
+                </summary>
+                <div lang="en">
+                  <p>{reasons.join(' ')}</p>
+                  <CorrectLine
+                    ingredient={ingredient}
+                    correction={correction}
+                    table={table}
+                    onCorrect={(next) => onCorrect(ingredient.key, next)}
+                  />
+                </div>
+              </details>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
