@@ -6,12 +6,14 @@ import dairy from './data/dairy.json' with { type: 'json' };
 import drinks from './data/drinks.json' with { type: 'json' };
 import eggs from './data/eggs.json' with { type: 'json' };
 import fats from './data/fats.json' with { type: 'json' };
+import fish from './data/fish.json' with { type: 'json' };
 import flours from './data/flours.json' with { type: 'json' };
 import fruit from './data/fruit.json' with { type: 'json' };
 import functions from './data/function.json' with { type: 'json' };
 import grains from './data/grains.json' with { type: 'json' };
 import legumes from './data/legumes.json' with { type: 'json' };
 import lowCarb from './data/low-carb.json' with { type: 'json' };
+import meat from './data/meat.json' with { type: 'json' };
 import nuts from './data/nuts.json' with { type: 'json' };
 import prepared from './data/prepared.json' with { type: 'json' };
 import sauces from './data/sauces.json' with { type: 'json' };
@@ -44,6 +46,8 @@ const FILES: readonly unknown[] = [
   standIns,
   stocks,
   vegetables,
+  fish,
+  meat,
 ];
 
 const functionOf = (id: string): FoodFunction | null => {
