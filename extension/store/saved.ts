@@ -15,18 +15,30 @@ export const BIN_DAYS = 30;
 
 const workOf = ({ recipe, goals, corrections }: Work): Work => ({ recipe, goals, corrections });
 
-const sameWork = (a: Work, b: Work): boolean =>
+/** True when both states ask the same of the same recipe. */
+export const sameWork = (a: Work, b: Work): boolean =>
   JSON.stringify(workOf(a)) === JSON.stringify(workOf(b));
 
-/** The present state of a saved recipe as a version row. */
-export function versionOf(saved: SavedRecipe, id: string = crypto.randomUUID()): SavedVersion {
+/** The present state of a saved recipe as a version row; the same state always gets the same id. */
+export function versionOf(saved: SavedRecipe): SavedVersion {
   return {
     ...workOf(saved),
-    id,
+    id: `${saved.id}.${saved.updatedAt}`,
     recipeId: saved.id,
     savedAt: saved.updatedAt,
     adaptation: saved.adaptation,
   };
+}
+
+/**
+ * Adds a version inside a running transaction. One that is here already is not added again; another
+ * state under the same id gets an id of its own. Returns whether it was added.
+ */
+export async function keepVersion(store: Store, version: SavedVersion): Promise<boolean> {
+  const here = await store.versions.get(version.id);
+  if (here && sameWork(here, version)) return false;
+  await store.versions.add(here ? { ...version, id: crypto.randomUUID() } : version);
+  return true;
 }
 
 /**
@@ -51,7 +63,7 @@ export async function saveRecipe(
       url: work.recipe.url ?? '',
       adaptation: work.adaptation,
     };
-    if (old && !sameWork(old, work)) await store.versions.add(versionOf(old));
+    if (old && !sameWork(old, work)) await keepVersion(store, versionOf(old));
     await store.recipes.put(saved);
     return saved;
   });

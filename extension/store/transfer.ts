@@ -2,7 +2,7 @@
 import { Food } from '../../engine/model.ts';
 import type { Store } from './db.ts';
 import { BACKUP_FORMAT, BACKUP_VERSION, BackupFile, SavedRecipe, SavedVersion } from './records.ts';
-import { versionOf } from './saved.ts';
+import { keepVersion, sameWork, versionOf } from './saved.ts';
 
 /** Everything saved, the bin excepted, as the text of one JSON file. */
 export async function exportBackup(store: Store, now: number): Promise<string> {
@@ -68,19 +68,13 @@ function valid<T>(
   return { good, bad: entries.length - good.length };
 }
 
-const content = (row: SavedRecipe): string =>
-  JSON.stringify([row.recipe, row.goals, row.corrections]);
-
 /** The later state stays on top, the other becomes a version; a recipe in the bin comes back. */
 async function mergeOne(store: Store, mine: SavedRecipe, theirs: SavedRecipe): Promise<boolean> {
-  const differs = content(mine) !== content(theirs);
+  const differs = !sameWork(mine, theirs);
   const theirsLater = theirs.updatedAt > mine.updatedAt;
   const top = differs && theirsLater ? theirs : mine;
   const below = top === mine ? theirs : mine;
-  if (differs) {
-    // A fixed id, so that importing the same file twice keeps one version, not two.
-    await store.versions.put(versionOf(below, `${below.id}.${below.updatedAt}`));
-  }
+  if (differs) await keepVersion(store, versionOf(below));
   await store.recipes.put({
     ...top,
     savedAt: Math.min(mine.savedAt, theirs.savedAt),
@@ -115,9 +109,7 @@ export async function importBackup(store: Store, text: string): Promise<ImportRe
       else count.same += 1;
     }
     for (const version of versions.good) {
-      if (await store.versions.get(version.id)) continue;
-      await store.versions.add(version);
-      count.versions += 1;
+      if (await keepVersion(store, version)) count.versions += 1;
     }
     for (const food of foods.good) {
       if (await store.foods.get(food.id)) continue;

@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import { DEFAULT_GOALS } from '../../engine/model.ts';
+import { loadCurrent, sameRecipe, storeCurrent } from '../../extension/store/current.ts';
+import {
+  type Area,
+  DEFAULT_PREFERENCES,
+  goalsFrom,
+  loadPreferences,
+  storePreferences,
+} from '../../extension/store/prefs.ts';
+import { sampleRecipe } from './sample.ts';
+
+/** Like the browser's storage areas: values pass through JSON. */
+function memory(start: Record<string, unknown> = {}): Area {
+  const values = new Map(Object.entries(start));
+  return {
+    get: async (key) => (values.has(key) ? { [key]: values.get(key) } : {}),
+    set: async (entries) => {
+      for (const [key, value] of Object.entries(entries)) {
+        values.set(key, JSON.parse(JSON.stringify(value)));
+      }
+    },
+  };
+}
+
+describe('preferences', () => {
+  it('start with the engine’s own goals', async () => {
+    const preferences = await loadPreferences(memory());
+    expect(preferences).toEqual(DEFAULT_PREFERENCES);
+    expect(goalsFrom(preferences)).toEqual(DEFAULT_GOALS);
+  });
+
+  it('are kept', async () => {
+    const area = memory();
+    const mine = { ...DEFAULT_PREFERENCES, budgetG: 12.5, avoid: ['egg' as const] };
+    await storePreferences(area, mine);
+    expect(await loadPreferences(area)).toEqual(mine);
+    expect(goalsFrom(mine)).toMatchObject({ budgetG: 12.5, avoid: ['egg'] });
+  });
+
+  it('lose only the damaged part', async () => {
+    const area = memory({ preferences: { budgetG: -3, energy: 'kJ', avoid: ['bread'] } });
+    expect(await loadPreferences(area)).toEqual({ ...DEFAULT_PREFERENCES, energy: 'kJ' });
+  });
+});
+
+describe('the recipe being worked on', () => {
+  it('is kept for the full view', async () => {
+    const area = memory();
+    expect(await loadCurrent(area)).toBeNull();
+    const current = {
+      recipe: sampleRecipe(),
+      goals: DEFAULT_GOALS,
+      corrections: { '1': { foodId: 'water' } },
+      savedId: 'a',
+    };
+    await storeCurrent(area, current);
+    expect(await loadCurrent(area)).toEqual(current);
+  });
+
+  it('is nothing when what is kept is damaged', async () => {
+    expect(await loadCurrent(memory({ current: { recipe: 7 } }))).toBeNull();
+  });
+
+  it('is the same recipe only when every line is', () => {
+    const other = sampleRecipe({ groups: [{ title: null, lines: ['400 g bread flour'] }] });
+    expect(sameRecipe(sampleRecipe(), sampleRecipe())).toBe(true);
+    expect(sameRecipe(sampleRecipe(), other)).toBe(false);
+  });
+});
