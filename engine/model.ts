@@ -445,6 +445,7 @@ export const Swap = z.object({
 export type Swap = z.infer<typeof Swap>;
 
 export const ClosenessPart = z.enum(['structure', 'water', 'sweetness', 'fat', 'flavour']);
+export type ClosenessPart = z.infer<typeof ClosenessPart>;
 
 /** Figures a baker checks, before and after: percent of the flour base unless said. Null outside doughs. */
 export const DoughFigures = z.object({
