@@ -37,6 +37,8 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
   const second = tokens[next];
   if (second?.kind === 'w') {
     const follow = lex.numbers.get(second.low);
+    // 'a couple of'
+    if (t.low === 'couple' && lex.of.has(second.low)) next++;
     // 'half a', 'a dozen', 'two dozen', 'a couple': the two words multiply
     if (
       follow !== undefined &&
@@ -58,10 +60,13 @@ export function readQuantity(
   const low = readNumber(tokens, i, lex);
   if (!low) return null;
   const link = tokens[low.next];
+  // '3- to 4-pound': the dash belongs to the unit that both share
+  const hanging = isDash(link) && lex.ranges.has(lowAt(tokens, low.next + 1)) ? 1 : 0;
   const linked = isDash(link) || (link?.kind === 'w' && lex.ranges.has(link.low));
   if (linked) {
-    const high = readNumber(tokens, low.next + 1, lex);
-    const digits = tokens[low.next + 1]?.kind === 'n' || tokens[i]?.kind === 'w';
+    const from = low.next + 1 + hanging;
+    const high = readNumber(tokens, from, lex);
+    const digits = tokens[from]?.kind === 'n' || tokens[i]?.kind === 'w';
     if (high && digits && high.value > low.value)
       return { value: { quantity: low.value, max: high.value }, next: high.next };
   }
@@ -113,6 +118,7 @@ export function readSizes(
   tokens: readonly Token[],
   i: number,
   lex: Lexicon,
+  withFill: boolean,
 ): Read<{ size: string | null; rough: boolean }> {
   let size: string | null = null;
   let rough = false;
@@ -124,10 +130,10 @@ export function readSizes(
     if (lex.sizes.has(pair)) {
       size = size ? `${size} ${pair}` : pair;
       next += 2;
-    } else if (lex.sizes.has(t.low)) {
+    } else if (lex.sizes.has(t.low) || /-sized?$/.test(t.low)) {
       size = size ? `${size} ${t.low}` : t.low;
       next++;
-    } else if (lex.fill.has(t.low)) {
+    } else if (withFill && lex.fill.has(t.low)) {
       rough ||= lex.approx.has(t.low);
       next++;
     } else if (size && lex.ranges.has(t.low) && lex.sizes.has(lowAt(tokens, next + 1))) {
@@ -176,7 +182,9 @@ export function readMeasure(
   const hyphen = isDash(tokens[at]) && tokens[at + 1]?.kind === 'w';
   if (hyphen) at++;
   const rough2 = readApprox(tokens, at, lex);
-  const sizes = readSizes(tokens, rough2.next, lex);
+  const filled = readSizes(tokens, rough2.next, lex, true);
+  const unitAhead = readUnit(tokens, filled.next, lex) !== null;
+  const sizes = unitAhead ? filled : readSizes(tokens, rough2.next, lex, false);
   let unit = readUnit(tokens, sizes.next, lex);
   let next = sizes.next;
   const base = { ...quantity.value, kind: 'stated' as const };

@@ -48,8 +48,8 @@ function substituteOf(tokens: readonly Token[], lex: Lexicon): Alternative | nul
   const rest = tokens.slice(head?.next ?? 0);
   const first = split(rest)[0]?.tokens ?? [];
   const name = liftPrep(first.slice(0, findCut(first, lex)), lex, false).name;
-  if (!head || name.length === 0) return null;
-  return { amounts: head.value.amounts, name: textOf(name) };
+  if (name.length === 0) return null;
+  return { amounts: head?.value.amounts ?? [], name: textOf(name) };
 }
 
 /** The items of a line; at least one, whose name is the whole name when nothing splits it. */

@@ -11,6 +11,7 @@ export type LanguageData = { [S in WordSet]?: string } & {
   numbers: Record<string, number>;
   /** Canonical name -> [kind, forms]. */
   units: Record<string, string[]>;
+  singulars?: Record<string, string>;
   exactUnits?: Record<string, string>;
 };
 

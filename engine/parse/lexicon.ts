@@ -30,6 +30,7 @@ const SETS = [
   'each',
   'around',
   'times',
+  'more',
   'extracts',
   'from',
   'prep',
@@ -48,7 +49,11 @@ const SETS = [
   'cuts',
   'cutWords',
   'orNote',
+  'origin',
   'prepTails',
+  'trailPairs',
+  'onlyNote',
+  'keepPairs',
   'headingStarts',
 ] as const;
 export type WordSet = (typeof SETS)[number];
@@ -56,6 +61,8 @@ export type WordSet = (typeof SETS)[number];
 export type Lexicon = { [S in WordSet]: ReadonlySet<string> } & {
   language: string;
   numbers: ReadonlyMap<string, number>;
+  /** Irregular plural -> singular. */
+  singulars: ReadonlyMap<string, string>;
   /** By lower-case form; words of a form are joined by one space. */
   units: ReadonlyMap<string, Unit>;
   /** Forms that only count in this very case ('T' against 't'). */
@@ -90,6 +97,7 @@ function compile(language: string, data: LanguageData): Lexicon {
     ...sets,
     language,
     numbers: new Map(Object.entries(data.numbers)),
+    singulars: new Map(Object.entries(data.singulars ?? {})),
     units,
     exactUnits,
     unitStarts: new Set(starts.map((form) => form.slice(0, form.indexOf(' ')))),

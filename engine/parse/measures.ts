@@ -17,7 +17,7 @@ interface Run extends Amounts {
   last: Unit | null;
 }
 
-const SAME_MARKS = new Set(['/', '|', ',', ';', '=', '-', '–', '—', ':', '·']);
+const SAME_MARKS = new Set(['[', ']', '(', ')', '/', '|', ',', ';', '=', '-', '–', '—', ':', '·']);
 const PLUS_MARKS = new Set(['+', '&']);
 
 const isMeasured = (unit: Unit | null): boolean =>
@@ -78,11 +78,25 @@ function contain(run: Run, unit: Unit): boolean {
   return true;
 }
 
+/** '12 (3 l) cups water': the unit comes late, so the brackets held the same quantity. */
+function adopt(run: Run, unit: Unit): void {
+  for (const [i, amount] of run.amounts.entries())
+    if (i === 0) amount.unit = unit.name;
+    else if (amount.kind === 'each') amount.kind = 'same';
+  run.stated = unit;
+  run.last = unit;
+}
+
 /** The amounts inside brackets at `i`, null when the brackets hold anything else. */
 function readBracket(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
-  const close = tokens.findIndex((t, at) => at > i && (t.text === ')' || t.text === ']'));
+  const closing = tokens[i]?.text === '[' ? ']' : ')';
+  const close = tokens.findIndex((t, at) => at > i && t.text === closing);
   if (close < 0) return null;
   const inner = tokens.slice(i + 1, close);
+  if (inner.every((t) => lex.fill.has(t.low) || lex.prep.has(t.low))) {
+    run.words.push(...inner.map((t) => t.low));
+    return close + 1;
+  }
   const list = readAmountList(inner, lex);
   if (!list) return null;
   const each = list.words.some((w) => lex.each.has(w));
@@ -141,10 +155,10 @@ export function readAmountList(
 
 /** A bare unit that means one of it: 'pinch of salt', 'a large handful', 'bunch parsley'. */
 function readBare(tokens: readonly Token[], i: number, lex: Lexicon): Read<Measure> | null {
-  const sizes = readSizes(tokens, i, lex);
+  const sizes = readSizes(tokens, i, lex, true);
   const unit = readUnit(tokens, sizes.next, lex);
   if (!unit) return null;
-  const of = lex.of.has(lowAt(tokens, unit.next));
+  const of = sizes.value.size !== null || lex.of.has(lowAt(tokens, unit.next));
   if (
     unit.value.kind !== 'small' &&
     !(
@@ -172,6 +186,7 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
   const t = tokens[i];
   if (!t) return null;
   if (t.text === '(' || t.text === '[') return readBracket(tokens, i, lex, run);
+  if (lex.or.has(t.low) && lex.more.has(lowAt(tokens, i + 1))) return i + 2;
   if (t.kind === 'p' || lex.times.has(t.low) || lex.plus.has(t.low) || lex.or.has(t.low)) {
     const measure = readMeasure(tokens, i + 1, lex);
     if (!measure) return null;
@@ -179,9 +194,11 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
     if (lex.times.has(t.low)) {
       if (run.last !== null) return null;
       push(run, m, 'each');
+    } else if (lex.or.has(t.low) && run.last === null && m.size && run.size) {
+      push(run, m, 'same');
     } else if (!isMeasured(m.unit) && !(PLUS_MARKS.has(t.text) && m.unit)) return null;
     else if (PLUS_MARKS.has(t.text) || lex.plus.has(t.low)) {
-      if (!isMeasured(run.last) && run.last?.kind !== 'small') return null;
+      if (run.last === null) return null;
       push(run, m, 'plus');
     } else if (SAME_MARKS.has(t.text) || lex.or.has(t.low)) {
       if (run.last === null || (t.text === ',' && !tokens[measure.next])) return null;
@@ -189,11 +206,14 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
     } else return null;
     return measure.next;
   }
-  const sizes = readSizes(tokens, i, lex);
+  const sizes = readSizes(tokens, i, lex, true);
   const unit = readUnit(tokens, sizes.next, lex);
   if (unit) {
     if (unit.value === run.last && sizes.next === i && isMeasured(unit.value)) return unit.next;
-    if (unit.value === run.stated || !contain(run, unit.value)) return null;
+    if (unit.value === run.stated) return null;
+    if (isMeasured(unit.value) && run.stated === null && run.amounts.length > 1)
+      adopt(run, unit.value);
+    else if (!contain(run, unit.value)) return null;
     run.size ??= sizes.value.size;
     return unit.next;
   }

@@ -6,14 +6,24 @@ import { lowAt, type Token } from './tokens.ts';
 
 /** Index where a phrase that is not the name begins ('for frying', 'plus extra', 'or 2 limes'). */
 export function findCut(tokens: readonly Token[], lex: Lexicon): number {
-  for (let i = 1; i < tokens.length; i++) {
+  let named = false;
+  for (let i = 0; i < tokens.length; i++) {
     const t = tokens[i];
-    if (t?.kind !== 'w') continue;
+    const before = named;
+    if (
+      t?.kind === 'w' &&
+      !isPrepAt(tokens, i, lex) &&
+      !lex.prepAdverbs.has(t.low) &&
+      !lex.and.has(t.low) &&
+      !lex.or.has(t.low)
+    )
+      named = true;
+    if (t?.kind !== 'w' || !before) continue;
     const after = tokens[i + 1];
     if (isPurposeAt(tokens, i, lex)) return i;
     if (lex.cuts.has(t.low)) return i;
     if (after && lex.cuts.has(`${t.low} ${after.low}`)) return i;
-    if (lex.or.has(t.low) || lex.plus.has(t.low)) {
+    if (lex.or.has(t.low) || lex.plus.has(t.low) || lex.origin.has(t.low)) {
       const measure = readMeasure(tokens, i + 1, lex);
       if (measure && (measure.value.unit || after?.kind === 'n')) return i;
       if (after && lex.orNote.has(after.low)) return i;

@@ -1,9 +1,10 @@
 /** Takes a tokenized line apart: amounts, name, preparation, notes, purpose, alternatives. */
 import type { Amount } from '../model.ts';
+import { readMeasure, readSizes } from './amounts.ts';
 import type { Lexicon } from './lexicon.ts';
 import { readAmountList, readAmounts } from './measures.ts';
 import { findCut, liftPrep } from './name.ts';
-import { classify, split, takeBrackets } from './segments.ts';
+import { classify, isPrepAt, type Segment, split, takeBrackets } from './segments.ts';
 import { lowAt, type Token, textOf } from './tokens.ts';
 
 export interface Parts {
@@ -65,6 +66,10 @@ function file(seg: readonly Token[], parts: Parts, lex: Lexicon): void {
     case 'note':
       if (lex.or.has(lowAt(seg, 0))) parts.substitutes.push(seg.slice(1));
       parts.notes.push(text);
+      break;
+    case 'name':
+      if (lex.or.has(lowAt(seg, 0))) parts.substitutes.push(seg.slice(1));
+      (lex.or.has(lowAt(seg, 0)) ? parts.notes : parts.preps).push(text);
       break;
     default:
       parts.preps.push(text);
@@ -128,7 +133,7 @@ const onlyDescribes = (seg: readonly Token[], lex: Lexicon): boolean =>
   );
 
 /** How many of the leading segments make up the name: 'basil, cilantro, or parsley' has three. */
-function nameSpan(segs: readonly { tokens: Token[] }[], lex: Lexicon): number {
+function nameSpan(segs: readonly Segment[], lex: Lexicon): number {
   let n = 1;
   const kinds = segs.map((s) => classify(s.tokens, lex));
   const bare = (seg: Token[]): boolean =>
@@ -138,13 +143,15 @@ function nameSpan(segs: readonly { tokens: Token[] }[], lex: Lexicon): number {
     bare(segs[n - 1]?.tokens ?? []) &&
     kinds[n] !== 'purpose' &&
     kinds[n] !== 'optional' &&
-    kinds[n] !== 'note' &&
-    !allPrep(segs[n]?.tokens ?? [], lex)
+    kinds[n] !== 'note'
   )
     n++;
+  if (bare(segs[n - 1]?.tokens ?? [])) n = 1;
   for (let k = n; k < segs.length; k++) {
     const seg = segs[k]?.tokens ?? [];
-    if (kinds[k] !== 'name') break;
+    if (segs[k]?.mark === ':' || (kinds[k] !== 'name' && !lastOfList(seg, lex))) break;
+    if (k > 0 && kinds[k] === 'name' && onlyDescribes(seg, lex) && !lex.or.has(lowAt(seg, 0)))
+      break;
     const joins =
       lex.and.has(lowAt(seg, 0)) ||
       lex.or.has(lowAt(seg, 0)) ||
@@ -152,6 +159,27 @@ function nameSpan(segs: readonly { tokens: Token[] }[], lex: Lexicon): number {
     if (joins) return k + 1;
   }
   return n;
+}
+
+/** 'and grated nutmeg', 'or chopped parsley': a food with its preparation, ending a list. */
+function lastOfList(seg: readonly Token[], lex: Lexicon): boolean {
+  if (!lex.and.has(lowAt(seg, 0)) && !lex.or.has(lowAt(seg, 0))) return false;
+  const rest = seg.slice(1);
+  if (allPrep(rest, lex) || lex.noteStarts.has(lowAt(rest, 0)) || readMeasure(rest, 0, lex))
+    return false;
+  const last = rest.at(-1);
+  return (
+    last !== undefined &&
+    !isPrepAt(rest, rest.length - 1, lex) &&
+    findCut(rest, lex) === rest.length &&
+    !rest.some(
+      (t) =>
+        lex.noteHeads.has(t.low) ||
+        lex.prepTails.has(t.low) ||
+        t.kind === 'n' ||
+        lex.optional.has(t.low),
+    )
+  );
 }
 
 const allPrep = (seg: readonly Token[], lex: Lexicon): boolean =>
@@ -218,14 +246,37 @@ function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): void {
   for (const b of brackets) {
     if (addAmounts(b.tokens, parts, lex)) continue;
     const inName = b.at > from && b.at <= from + cut;
-    if (inName && classify(b.tokens, lex) === 'name' && b.tokens.length <= 4)
-      glosses.push({ tokens: b.tokens, at: b.at - from });
+    if (inName && isGloss(b.tokens, lex)) glosses.push({ tokens: b.tokens, at: b.at - from });
     else for (const s of split(b.tokens)) file(s.tokens, parts, lex);
   }
   if (tail.length > 0) file(tail, parts, lex);
   for (const s of segs.slice(span))
     if (!addAmounts(s.tokens, parts, lex)) file(s.tokens, parts, lex);
   finishName(nameTokens, glosses, parts, lex);
+}
+
+/** Plurals that no rule of spelling undoes ('leaves' -> 'leaf'), so that matching meets one form. */
+function singular(t: Token, lex: Lexicon): Token {
+  const one = lex.singulars.get(t.low);
+  return one === undefined ? t : { ...t, text: one, low: one };
+}
+
+/** Takes size words out of a name; 'small to medium' goes as one. */
+function liftSize(name: Token[], parts: Parts, lex: Lexicon): Token[] {
+  for (let i = 0; i < name.length; i++) {
+    const run = readSizes(name, i, lex, false);
+    if (!run.value.size || run.next - i >= name.length) continue;
+    parts.size ??= run.value.size;
+    return [...name.slice(0, i), ...name.slice(run.next)];
+  }
+  return name;
+}
+
+/** A short second name in brackets, read as part of the name: 'plain (all-purpose) flour'. */
+function isGloss(tokens: readonly Token[], lex: Lexicon): boolean {
+  if (classify(tokens, lex) !== 'name') return false;
+  if (lex.or.has(lowAt(tokens, 0))) return tokens.length <= 6;
+  return tokens.length <= 3 && !tokens.some((t) => lex.or.has(t.low));
 }
 
 /** Size and unit words that stand inside the name: 'ripe large tomato', 'garlic cloves'. */
@@ -240,19 +291,23 @@ function finishName(
   const lifted = liftPrep(tokens, lex, keep);
   let name = lifted.name;
   if (lifted.prep.length > 0) parts.preps.unshift(textOf(lifted.prep));
+  if (lead) name = liftSize(name, parts, lex);
   if (lead && lead.unit === null) {
-    const size = name.findIndex((t) => lex.sizes.has(t.low));
-    if (size >= 0 && name.length > 1) {
-      parts.size ??= lowAt(name, size);
-      name = name.filter((_, i) => i !== size);
-    }
     const last = name.at(-1);
     const unit = last ? lex.units.get(last.low) : undefined;
-    if (unit?.kind === 'trail' && name.length > 1) {
+    const pair = lex.trailPairs.has(`${lowAt(name, name.length - 2)} ${last?.low}`);
+    const start = lex.units.get(lowAt(name, 0));
+    if ((unit?.kind === 'trail' || (unit && pair)) && name.length > 1) {
       lead.unit = unit.name;
       name = name.slice(0, -1);
+    } else if (start && name.length > 1 && lifted.prep.length > 0 && start.kind !== 'noun') {
+      lead.unit = start.name;
+      name = name.slice(lex.of.has(lowAt(name, 1)) ? 2 : 1);
     }
   }
+  name = name
+    .filter((t, i) => t.kind !== 'p' || (i > 0 && i < name.length - 1))
+    .map((t) => singular(t, lex));
   parts.nameTokens = name;
   let text = textOf(name);
   for (const g of glosses) text = `${text} (${textOf(g.tokens)})`;

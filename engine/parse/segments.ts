@@ -44,14 +44,23 @@ function isBreak(t: Token, after: Token | undefined): boolean {
   return (t.text === '–' || t.text === '—' || t.text === '-') && (t.space || t.text === '—');
 }
 
+export interface Segment {
+  tokens: Token[];
+  /** Index of its first token. */
+  start: number;
+  /** The mark before it; '' for the first. */
+  mark: string;
+}
+
 /** Top-level segments, none empty, with the index of each one's first token. */
-export function split(tokens: readonly Token[]): { tokens: Token[]; start: number }[] {
-  const out: { tokens: Token[]; start: number }[] = [];
+export function split(tokens: readonly Token[]): Segment[] {
+  const out: Segment[] = [];
   let start = 0;
   for (let i = 0; i <= tokens.length; i++) {
     const t = tokens[i];
     if (t && !isBreak(t, tokens[i + 1])) continue;
-    if (i > start) out.push({ tokens: tokens.slice(start, i), start });
+    if (i > start)
+      out.push({ tokens: tokens.slice(start, i), start, mark: lowAt(tokens, start - 1) });
     start = i + 1;
   }
   return out;
@@ -61,7 +70,13 @@ export function split(tokens: readonly Token[]): { tokens: Token[]; start: numbe
 export function isPrepAt(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
   const t = tokens[i];
   if (t?.kind !== 'w') return false;
-  if (lex.prep.has(t.low)) return true;
+  if (lex.prep.has(t.low)) {
+    const pairs = lex.keepPairs;
+    return (
+      !pairs.has(`${t.low} ${lowAt(tokens, i + 1)}`) &&
+      !pairs.has(`${t.low} ${lowAt(tokens, tokens.length - 1)}`)
+    );
+  }
   return lex.prepWith.has(t.low) && lex.prepAdverbs.has(lowAt(tokens, i - 1));
 }
 
@@ -82,10 +97,11 @@ export function classify(seg: readonly Token[], lex: Lexicon): SegmentKind {
   if (isPurposeAt(seg, 0, lex)) return 'purpose';
   if (seg.some((t) => lex.referenceWords.has(t.low))) return 'reference';
   if (lex.noteStarts.has(first.low) || lex.purposeStarts.has(first.low)) return 'note';
-  if (lex.or.has(first.low) && (readMeasure(seg, 1, lex) || lex.noteStarts.has(lowAt(seg, 1))))
+  if (lex.or.has(first.low) && (readMeasure(seg, 1, lex) || lex.orNote.has(lowAt(seg, 1))))
     return 'note';
   if (seg.some((_, i) => isPrepAt(seg, i, lex))) return 'prep';
   if (seg.some((t) => lex.noteHeads.has(t.low)) && seg.length <= 4) return 'prep';
+  if (seg.some((t) => lex.onlyNote.has(t.low))) return 'note';
   if (first.kind !== 'w') return 'note';
   if (/(?:ed|[^s]less)$/.test(first.low) && !lex.descriptors.has(first.low)) return 'prep';
   return 'name';
