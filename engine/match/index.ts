@@ -4,7 +4,7 @@ import type { Food, Item, Line, Match } from '../model.ts';
 import synonyms from './data/synonyms.json' with { type: 'json' };
 import { bareTokens, keyOf, type Lookup, lookupOf, type Phrase } from './lookup.ts';
 import { tokensOf } from './normalise.ts';
-import { FLOOR, fit, queryOf } from './score.ts';
+import { FLOOR, nameFit, queryOf } from './score.ts';
 import { withoutSlip } from './slips.ts';
 import { stateFit, wantedState } from './state.ts';
 import { headAt, type State, worth } from './words.ts';
@@ -40,8 +40,7 @@ function ranked(candidates: readonly Candidate[]): Candidate[] {
   return [...best.values()].sort(byScore);
 }
 
-const round = (value: number): number =>
-  Math.round(Math.max(0, Math.min(1, value)) * 100) / 100;
+const round = (value: number): number => Math.round(Math.max(0, Math.min(1, value)) * 100) / 100;
 
 function toMatch(candidates: readonly Candidate[]): Match | null {
   const [first, ...rest] = ranked(candidates);
@@ -105,7 +104,7 @@ function byWords(tokens: readonly string[], lookup: Lookup, wanted: State | null
     for (const phrase of lookup.byWord.get(token) ?? []) {
       if (seen.has(phrase)) continue;
       seen.add(phrase);
-      const value = fit(query, phrase, lookup);
+      const value = nameFit(query, phrase, lookup);
       if (value < FLOOR) continue;
       candidates.push({
         food: phrase.food,

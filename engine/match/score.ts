@@ -38,7 +38,7 @@ function headFit(query: Query, phrase: Phrase): number {
 }
 
 /** Fit of a food's name to the query, 0..1; 0 when the heads differ. */
-export function fit(query: Query, phrase: Phrase, lookup: Lookup): number {
+export function nameFit(query: Query, phrase: Phrase, lookup: Lookup): number {
   const head = headFit(query, phrase);
   if (head === 0) return 0;
   let shared = 0;

@@ -1,0 +1,149 @@
+/** Counts -> grams: pieces by size, cloves, cans, sticks, bunches. */
+import type { Food, Interval, Item } from '../model.ts';
+import pieces from './data/pieces.json' with { type: 'json' };
+import wholes from './data/whole.json' with { type: 'json' };
+import { around, scaled } from './interval.ts';
+import { choosePiece, sizeOf } from './measures.ts';
+import { hasWord, nameOf } from './text.ts';
+import type { Weighed } from './volume.ts';
+
+interface PieceRow {
+  words: string;
+  grams: number;
+  scatter: number;
+  source: string;
+}
+
+const PIECES: Readonly<Record<string, readonly PieceRow[]>> = pieces;
+
+/** Words for units that weigh as another one does. */
+const ALIKE: Readonly<Record<string, string>> = {
+  tin: 'can',
+  packet: 'package',
+  pack: 'package',
+  box: 'package',
+  envelope: 'package',
+  sachet: 'package',
+  pouch: 'package',
+  container: 'tub',
+  punnet: 'tub',
+  pot: 'tub',
+  rib: 'stalk',
+  stem: 'stalk',
+  branch: 'sprig',
+  thumb: 'knob',
+};
+
+/** Half-widths of one piece. Common practice, no source; egg sizes after USDA's weights by size. */
+const SIZED = 0.1;
+const UNSIZED = 0.35;
+const EGG = 0.12;
+const LABELLED = 0.1;
+
+/** Weight of other sizes against medium. Common practice, no source. */
+const SIZE_FACTOR: Readonly<Record<string, number>> = {
+  small: 0.65,
+  medium: 1,
+  large: 1.4,
+  'extra large': 1.7,
+};
+
+const CONTAINERS = /^(can|tin|jar|bottle|package|packet|stick|envelope|sachet|bag|block|sheet)/;
+
+const told = (grams: number): string =>
+  grams >= 10 ? grams.toFixed(0) : String(+grams.toFixed(2));
+
+function scatterOf(unit: string | null, size: string | null, food: Food): number {
+  if (unit === 'stick') return 0.02;
+  if (/\begg/.test(food.name)) return size === null ? EGG : 0.06;
+  if (unit !== null && CONTAINERS.test(unit)) return LABELLED;
+  return size === null ? UNSIZED : SIZED;
+}
+
+function byOwnMeasure(
+  count: number,
+  unit: string | null,
+  size: string | null,
+  food: Food,
+  text: string,
+): Weighed | null {
+  const exact = choosePiece(food, unit, size, text);
+  const measure = exact ?? (unit === 'piece' ? choosePiece(food, null, size, text) : null);
+  if (!measure) return null;
+  const sized = size !== null && measure.unit.includes(size);
+  const factor = size === null || sized ? 1 : (SIZE_FACTOR[size] ?? 1);
+  const grams = measure.grams * factor;
+  const scatter = scatterOf(unit, sized ? size : null, food);
+  return {
+    grams: around(count * grams, scatter),
+    basis: 'count',
+    assumptions: [`${size ?? ''} ${unit ?? 'piece'} of ${told(grams)} g`.trim()],
+  };
+}
+
+const firstRow = (rows: readonly PieceRow[], name: string): PieceRow | null =>
+  rows.find((row) => hasWord(name, row.words)) ?? null;
+
+/** Grams of one foot of kitchen practice when the food has no measure of its own. */
+function byPractice(
+  count: number,
+  unit: string | null,
+  size: string | null,
+  name: string,
+): Weighed | null {
+  const key = unit === null ? null : (ALIKE[unit] ?? unit);
+  const rows = key !== null && Object.hasOwn(PIECES, key) ? (PIECES[key] ?? []) : [];
+  const row =
+    firstRow(rows, name) ?? (key === null || key === 'piece' ? firstRow(wholes, name) : null);
+  if (!row) return null;
+  const factor = size === null ? 1 : (SIZE_FACTOR[size] ?? 1);
+  const grams = row.grams * factor;
+  return {
+    grams: around(count * grams, row.scatter),
+    basis: 'count',
+    assumptions: [`${unit ?? 'piece'} of about ${told(grams)} g (${row.source})`],
+  };
+}
+
+/** A piece of a vegetable or fruit nothing is known of: wide, and said to be a guess. */
+function byGroup(count: number, size: string | null, food: Food | null): Weighed | null {
+  if (!food || !/vegetable|fruit/.test(food.group)) return null;
+  const grams = 100 * (size === null ? 1 : (SIZE_FACTOR[size] ?? 1));
+  const span: Interval = { low: 0.3 * grams, best: grams, high: 2.5 * grams };
+  return {
+    grams: scaled(span, count),
+    basis: 'assumed',
+    assumptions: [`no weight of one known; about ${told(grams)} g assumed, which is a rough guess`],
+  };
+}
+
+/**
+ * Grams of `count` units of a food; `unit` null means whole pieces. Null when neither the food nor
+ * kitchen practice knows what one weighs.
+ */
+export function weighCount(
+  count: number,
+  unit: string | null,
+  item: Item,
+  food: Food | null,
+  text: string,
+): Weighed | null {
+  const size = sizeOf(item.size);
+  const own = food ? byOwnMeasure(count, unit, size, food, text) : null;
+  if (own) return own;
+  const practice = byPractice(count, unit, size, nameOf(item, food));
+  if (practice) return practice;
+  if (unit !== null && unit !== 'piece') {
+    const whole = food ? byOwnMeasure(count, null, size, food, text) : null;
+    if (whole && !CONTAINERS.test(unit)) {
+      const grams = {
+        low: whole.grams.low * 0.5,
+        best: whole.grams.best,
+        high: whole.grams.high * 1.2,
+      };
+      return { ...whole, grams, assumptions: [`no weight of a ${unit} known; taken as one whole`] };
+    }
+    return null;
+  }
+  return byGroup(count, size, food);
+}

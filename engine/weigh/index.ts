@@ -1,0 +1,111 @@
+/** Amounts and a food -> grams with a range, and the share of them that is eaten. */
+import type { Food, Item, Line, Weight } from '../model.ts';
+import { eatenShare } from './eaten.ts';
+import { interval } from './interval.ts';
+import { weighReading } from './part.ts';
+import type { RecipeWords } from './purpose.ts';
+import { readingsOf } from './readings.ts';
+import { withoutRefuse } from './refuse.ts';
+import { withGrain } from './salt.ts';
+import { wordsOf } from './text.ts';
+import type { Region } from './units.ts';
+import { assumeUnstated } from './unstated.ts';
+import type { Weighed } from './volume.ts';
+
+export { measureRegion } from './region.ts';
+export type { Region } from './units.ts';
+
+export interface WeighOptions {
+  region: Region;
+  recipe: RecipeWords;
+}
+
+/** Readings further apart than their own ranges and this share disagree. Common practice, no source. */
+const TOLERANCE = 0.15;
+
+const TRUST: Readonly<Record<Weighed['basis'], number>> = {
+  mass: 3,
+  volume: 2,
+  count: 1,
+  assumed: 0,
+};
+
+function disagreementOf(chosen: Weighed, others: readonly Weighed[]): Weight['disagreement'] {
+  const stated = chosen.grams.best;
+  for (const other of others) {
+    const { low, best, high } = other.grams;
+    if (stated >= low * (1 - TOLERANCE) && stated <= high * (1 + TOLERANCE)) continue;
+    const tell = (grams: number): string => grams.toFixed(grams < 10 ? 1 : 0);
+    const text = `the line's amounts differ: ${tell(stated)} g taken, the other reading gives ${tell(best)} g`;
+    return { stated, other: best, text };
+  }
+  return null;
+}
+
+/** All readings of an item in grams, the most trusted first; the earlier one among equals. */
+function weighedReadings(
+  item: Item,
+  food: Food | null,
+  text: string,
+  region: Region,
+): { weighed: Weighed; order: number }[] {
+  return readingsOf(item)
+    .flatMap((reading, order) => {
+      const weighed = weighReading(reading, item, food, text, region);
+      return weighed && weighed.grams.best > 0 ? [{ weighed, order }] : [];
+    })
+    .sort((a, b) => TRUST[b.weighed.basis] - TRUST[a.weighed.basis] || a.order - b.order);
+}
+
+function finished(
+  weighed: Weighed,
+  disagreement: Weight['disagreement'],
+  item: Item,
+  line: Line,
+  food: Food | null,
+  options: WeighOptions,
+): Weight {
+  const bought = weighed.basis === 'mass' ? withoutRefuse(weighed.grams, item, food) : null;
+  const { low, best, high } = bought?.grams ?? weighed.grams;
+  const eaten = eatenShare(item, line, food, best, options.recipe, options.region);
+  const said = [bought?.assumption ?? null, eaten.assumption].filter((text) => text !== null);
+  return {
+    grams: interval(low, best, high),
+    eaten: eaten.share,
+    basis: weighed.basis,
+    assumptions: [...weighed.assumptions, ...said],
+    disagreement,
+  };
+}
+
+/**
+ * Grams (edible part) of an item and the share eaten, 0..1. A stated mass wins over a volume, a
+ * volume over a count; readings that disagree are both told. Without an amount salt, pepper, frying
+ * fat, greasing and dusting get an assumed weight; anything else is null, for the caller to list as
+ * uncounted. Never throws.
+ */
+export function weighItem(
+  item: Item,
+  line: Line,
+  food: Food | null,
+  options: WeighOptions,
+): Weight | null {
+  const text = wordsOf(item, line);
+  const [first, ...others] = weighedReadings(item, food, text, options.region);
+  if (first) {
+    const disagreement = disagreementOf(
+      first.weighed,
+      others.map(({ weighed }) => weighed),
+    );
+    return finished(withGrain(first.weighed, food, text), disagreement, item, line, food, options);
+  }
+  if (item.amounts.length > 0) return null;
+  const assumed = assumeUnstated(item, line, food, options.recipe, options.region);
+  if (!assumed) return null;
+  const weighed: Weighed = {
+    grams: assumed.grams,
+    basis: 'assumed',
+    assumptions: [assumed.assumption],
+  };
+  return finished(weighed, null, item, line, food, options);
+}

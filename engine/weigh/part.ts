@@ -1,0 +1,161 @@
+/** One part of a reading ('2 (14 oz) cans', '1 cup', '3') -> grams. */
+import type { Amount, Food, Interval, Item } from '../model.ts';
+import { weighCount } from './count.ts';
+import { around, interval, scaled } from './interval.ts';
+import { type Part, spanOf } from './readings.ts';
+import { byEyeMillilitres, gramsOf, millilitresOf, type Region } from './units.ts';
+import { type Weighed, weighVolume } from './volume.ts';
+
+/** Half-width of a weight, and what 'about' adds to any amount. Common practice, no source. */
+const MASS_SCATTER = 0.02;
+const ROUGHLY = 0.05;
+const BY_EYE = 0.5;
+
+/** Salt by the pinch: 0.3 g; by the dash: 0.4 g (USDA SR 173468, dash 0.4 g). */
+const SALT_BY_EYE: Readonly<Record<string, number>> = { pinch: 0.3, dash: 0.4 };
+
+/** Filling beyond or short of level: [words, factor, half-width]. Common practice, no source. */
+const FILLS: readonly (readonly [RegExp, number, number])[] = [
+  [/\bheap(ed|ing)\b/, 1.6, 0.25],
+  [/\brounded\b/, 1.3, 0.15],
+  [/\b(generous|good|overflowing)\b/, 1.1, 0.1],
+  [/\b(scant|barely)\b/, 0.92, 0.06],
+];
+
+function filled(weighed: Weighed, amount: Amount, text: string): Weighed {
+  if (!amount.approximate) return weighed;
+  const fill = weighed.basis === 'volume' ? FILLS.find(([words]) => words.test(text)) : undefined;
+  if (!fill) {
+    const { low, best, high } = weighed.grams;
+    return { ...weighed, grams: interval(low * (1 - ROUGHLY), best, high * (1 + ROUGHLY)) };
+  }
+  const [words, factor, scatter] = fill;
+  const { low, best, high } = weighed.grams;
+  return {
+    ...weighed,
+    grams: interval(low * factor * (1 - scatter), best * factor, high * factor * (1 + scatter)),
+    assumptions: [
+      ...weighed.assumptions,
+      `${words.exec(text)?.[0] ?? 'rough'}: ${factor} of a level measure assumed`,
+    ],
+  };
+}
+
+function byEye(
+  unit: string,
+  ml: number,
+  item: Item,
+  food: Food | null,
+  text: string,
+  region: Region,
+): Weighed {
+  const salt = SALT_BY_EYE[unit];
+  if (salt !== undefined && food && /\bsalt\b/.test(food.name)) {
+    return {
+      grams: around(salt, BY_EYE),
+      basis: 'volume',
+      assumptions: [`${unit} of salt taken as ${salt} g`],
+    };
+  }
+  const { grams } = weighVolume(ml, unit, item, food, text, region);
+  return {
+    grams: around(grams.best, BY_EYE),
+    basis: 'volume',
+    assumptions: [`${unit} taken as ${ml} ml, give or take half`],
+  };
+}
+
+/** Grams of one unit; null when nothing is known of it. */
+function weighUnit(
+  unit: string | null,
+  item: Item,
+  food: Food | null,
+  text: string,
+  region: Region,
+): Weighed | null {
+  const mass = gramsOf(unit);
+  if (mass !== null) return { grams: around(mass, MASS_SCATTER), basis: 'mass', assumptions: [] };
+  const ml = millilitresOf(unit, region);
+  if (ml !== null && unit !== null) return weighVolume(ml, unit, item, food, text, region);
+  const own = weighOwn(unit, item, food, text);
+  if (own) return own;
+  const eye = byEyeMillilitres(unit);
+  if (eye !== null && unit !== null) return byEye(unit, eye, item, food, text, region);
+  if (unit === 'cm') {
+    const inch = weighCount(1 / 2.54, 'inch', item, food, text);
+    return inch && { ...inch, assumptions: inch.assumptions };
+  }
+  return weighCount(1, unit, item, food, text);
+}
+
+/** A measure by eye the food itself has ('pinch' of saffron). */
+function weighOwn(
+  unit: string | null,
+  item: Item,
+  food: Food | null,
+  text: string,
+): Weighed | null {
+  if (unit === null || byEyeMillilitres(unit) === null) return null;
+  if (!food?.measures.some((measure) => measure.unit === unit)) return null;
+  const own = weighCount(1, unit, item, food, text);
+  return own && { ...own, grams: around(own.grams.best, BY_EYE) };
+}
+
+const byAmount = (one: Interval, amount: Amount): Interval => {
+  const { low, best, high } = spanOf(amount);
+  return interval(one.low * low, one.best * best, one.high * high);
+};
+
+/**
+ * Grams of one part. A stated size of the unit wins over what the unit usually weighs; a range is
+ * its middle, with the ends as bounds.
+ */
+export function weighPart(
+  part: Part,
+  item: Item,
+  food: Food | null,
+  text: string,
+  region: Region,
+): Weighed | null {
+  const { amount, size } = part;
+  if (size) {
+    const one = weighUnit(size.unit, item, food, text, region);
+    if (one && !(size.unit === 'inch' && one.basis === 'assumed')) {
+      const sized = filled({ ...one, grams: byAmount(one.grams, size) }, size, text);
+      return { ...sized, grams: byAmount(sized.grams, amount) };
+    }
+  }
+  const one = weighUnit(amount.unit, item, food, text, region);
+  return one && filled({ ...one, grams: byAmount(one.grams, amount) }, amount, text);
+}
+
+/** The sum of a reading's parts, or null when a part cannot be weighed. */
+export function weighReading(
+  reading: readonly Part[],
+  item: Item,
+  food: Food | null,
+  text: string,
+  region: Region,
+): Weighed | null {
+  let sum: Weighed | null = null;
+  for (const part of reading) {
+    const next = weighPart(part, item, food, text, region);
+    if (!next) return null;
+    sum = sum === null ? next : added(sum, next);
+  }
+  return sum;
+}
+
+function added(a: Weighed, b: Weighed): Weighed {
+  const grams = {
+    low: a.grams.low + b.grams.low,
+    best: a.grams.best + b.grams.best,
+    high: a.grams.high + b.grams.high,
+  };
+  const basis = a.basis === b.basis ? a.basis : a.basis === 'mass' ? b.basis : a.basis;
+  return {
+    grams: scaled(grams, 1),
+    basis,
+    assumptions: [...new Set([...a.assumptions, ...b.assumptions])],
+  };
+}

@@ -1,0 +1,27 @@
+/** What is thrown away of a food bought whole. */
+import type { Food, Interval, Item } from '../model.ts';
+import { interval } from './interval.ts';
+import { plain } from './text.ts';
+
+/** Words of a name that say the stated mass is already without peel, bone or shell. */
+const TRIMMED =
+  /\b(peeled|boneless|boned|shelled|pitted|fillet|filet|floret|flesh|meat|trimmed|cored|seeded|hulled|deveined|cooked|chopped|diced|sliced|cubed|minced|grated|shredded|leaves|leaf|ready|prepared|baby|frozen|canned|puree|mashed|net|ground)\b/;
+
+/**
+ * Edible grams of a mass as bought: less the refuse USDA states for the food. The high end stays at
+ * the full mass, since the line may already mean the trimmed food. Null when nothing is left out.
+ */
+export function withoutRefuse(
+  grams: Interval,
+  item: Item,
+  food: Food | null,
+): { grams: Interval; assumption: string } | null {
+  const refuse = food?.refuseShare ?? null;
+  if (refuse === null || refuse <= 0 || refuse >= 1 || food?.state !== 'raw') return null;
+  if (TRIMMED.test(plain(item.name))) return null;
+  const kept = 1 - refuse;
+  return {
+    grams: interval(grams.low * kept, grams.best * kept, grams.high),
+    assumption: `weight as bought: ${Math.round(refuse * 100)} % peel, bone or trimmings left out`,
+  };
+}

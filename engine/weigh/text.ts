@@ -1,0 +1,19 @@
+/** The words of a line that bear on its weight, in one lower-case string without accents. */
+import type { Food, Item, Line } from '../model.ts';
+
+export const plain = (text: string): string =>
+  text.slice(0, 2000).toLowerCase().normalize('NFD').replace(/\p{M}/gu, '');
+
+/** Name, preparation and note of an item; falls back on the line's own text for one-item lines. */
+export function wordsOf(item: Item, line: Line): string {
+  const own = [item.size, item.name, item.preparation, line.note].filter((part) => part !== null);
+  return plain(line.items.length > 1 ? own.join(' ') : `${own.join(' ')} ${line.text}`);
+}
+
+/** What the food is called: our food's name when matched, and the line's own name. */
+export const nameOf = (item: Item, food: Food | null): string =>
+  plain(`${food?.name ?? ''} ${item.name}`.trim());
+
+/** Does any of the words (joined by '|', no anchors needed) begin a word of the text? */
+export const hasWord = (text: string, words: string): boolean =>
+  words === '' || new RegExp(`(?:^|[^a-z])(?:${words})`).test(text);

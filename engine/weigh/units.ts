@@ -1,0 +1,86 @@
+/** Grams and millilitres of units, by the measures in use where the recipe comes from. */
+export type Region = 'us' | 'uk' | 'eu' | 'au';
+
+/** Exact by definition (international avoirdupois pound, 1959). */
+const GRAMS: Readonly<Record<string, number>> = {
+  mg: 0.001,
+  g: 1,
+  dag: 10,
+  kg: 1000,
+  oz: 28.349523125,
+  lb: 453.59237,
+  stone: 6350.29318,
+};
+
+const METRIC: Readonly<Record<string, number>> = { ml: 1, cl: 10, dl: 100, l: 1000 };
+
+/** US customary: gallon of 231 cubic inches (3785.411784 ml). */
+const US: Readonly<Record<string, number>> = {
+  tsp: 4.92892,
+  tbsp: 14.78676,
+  'fl oz': 29.57353,
+  cup: 236.58824,
+  pint: 473.17647,
+  quart: 946.35295,
+  gallon: 3785.41178,
+  shot: 44.36029,
+  gill: 118.29412,
+};
+
+/** Imperial gallon 4546.09 ml; spoons metric; cup of half an imperial pint. */
+const UK: Readonly<Record<string, number>> = {
+  tsp: 5,
+  tbsp: 15,
+  'fl oz': 28.41306,
+  cup: 284.13063,
+  pint: 568.26125,
+  quart: 1136.5225,
+  gallon: 4546.09,
+  shot: 25,
+  gill: 142.06531,
+};
+
+/** Metric cup 250 ml (common practice in Europe, no source); a pint is half a litre. */
+const EU: Readonly<Record<string, number>> = { ...UK, cup: 250, pint: 500, quart: 1000, shot: 40 };
+
+/** Metric cup 250 ml, tablespoon 20 ml (Australian household measures, AS 1325). */
+const AU: Readonly<Record<string, number>> = { ...UK, cup: 250, tbsp: 20, shot: 30 };
+
+const VOLUMES: Readonly<Record<Region, Readonly<Record<string, number>>>> = {
+  us: US,
+  uk: UK,
+  eu: EU,
+  au: AU,
+};
+
+/** Amounts by eye, ml; half-width 50 %. A dash is 1/8 tsp, a pinch 1/16 tsp; common practice, no source. */
+const BY_EYE: Readonly<Record<string, number>> = {
+  pinch: 0.31,
+  dash: 0.62,
+  drop: 0.05,
+  splash: 7.5,
+  drizzle: 10,
+  squeeze: 7.5,
+  sprinkle: 1.2,
+  grind: 0.15,
+  glug: 15,
+  dollop: 20,
+  spoonful: 15,
+  glass: 200,
+  mug: 300,
+};
+
+const lookUp = (table: Readonly<Record<string, number>>, unit: string): number | null =>
+  Object.hasOwn(table, unit) ? (table[unit] ?? null) : null;
+
+/** Grams of one unit of mass, or null when it is none. */
+export const gramsOf = (unit: string | null): number | null =>
+  unit === null ? null : lookUp(GRAMS, unit);
+
+/** Millilitres of one unit of volume in a region, or null when it is none. */
+export const millilitresOf = (unit: string | null, region: Region): number | null =>
+  unit === null ? null : (lookUp(METRIC, unit) ?? lookUp(VOLUMES[region], unit));
+
+/** Millilitres of a measure taken by eye ('splash'), or null. */
+export const byEyeMillilitres = (unit: string | null): number | null =>
+  unit === null ? null : lookUp(BY_EYE, unit);
