@@ -87,9 +87,15 @@ export function readUnit(tokens: readonly Token[], i: number, lex: Lexicon): Rea
     const long = readLongUnit(tokens, i, lex);
     if (long) return long;
   }
-  const unit = lex.exactUnits.get(t.text) ?? lex.units.get(t.low);
+  const unit = lex.exactUnits.get(t.text) ?? lex.units.get(t.low) ?? thickness(t.low, lex);
   if (!unit) return null;
   return { value: unit, next: skipStop(tokens, i + 1) };
+}
+
+/** '2-inch-thick', 'cm-long': a length that describes the piece. */
+function thickness(low: string, lex: Lexicon): Unit | undefined {
+  const m = /^(inch|cm|mm)-(?:thick|wide|long|diameter)$/.exec(low);
+  return m ? lex.units.get(m[1] ?? '') : undefined;
 }
 
 function skipStop(tokens: readonly Token[], i: number): number {
@@ -133,7 +139,7 @@ export function readSizes(
     } else if (lex.sizes.has(t.low) || /-sized?$/.test(t.low)) {
       size = size ? `${size} ${t.low}` : t.low;
       next++;
-    } else if (withFill && lex.fill.has(t.low)) {
+    } else if (withFill && (lex.fill.has(t.low) || lex.fillBeforeUnit.has(t.low))) {
       rough ||= lex.approx.has(t.low);
       next++;
     } else if (size && lex.ranges.has(t.low) && lex.sizes.has(lowAt(tokens, next + 1))) {
@@ -175,7 +181,8 @@ export function readMeasure(
   i: number,
   lex: Lexicon,
 ): Read<Measure> | null {
-  const rough = readApprox(tokens, i, lex);
+  const article = lex.articles.has(lowAt(tokens, i)) && tokens[i + 1]?.kind === 'n' ? 1 : 0;
+  const rough = readApprox(tokens, i + article, lex);
   const quantity = readQuantity(tokens, rough.next, lex);
   if (!quantity) return null;
   let at = quantity.next;
@@ -194,8 +201,7 @@ export function readMeasure(
   if (unit && word?.low === 'in' && word.space && unit.next === sizes.next + 1) unit = null;
   if (unit) next = unit.next;
   else if (hyphen) return null;
-  const article = tokens[rough.next];
-  if (!unit && quantity.next === rough.next + 1 && article && lex.articles.has(article.low)) {
+  if (!unit && quantity.next === rough.next + 1 && lex.articles.has(lowAt(tokens, rough.next))) {
     if (!sizes.value.size) return null;
   }
   return {

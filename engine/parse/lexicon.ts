@@ -54,6 +54,9 @@ const SETS = [
   'trailPairs',
   'onlyNote',
   'keepPairs',
+  'keepLast',
+  'prepPairs',
+  'fillBeforeUnit',
   'headingStarts',
 ] as const;
 export type WordSet = (typeof SETS)[number];

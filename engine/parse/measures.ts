@@ -48,6 +48,7 @@ function juxtapose(run: Run, measure: Measure): boolean {
     return true;
   }
   if (measure.unit === null) return samePlain(last, measure.amount);
+  if (run.last === measure.unit && samePlain(last, measure.amount)) return true;
   if (run.last && run.last.kind === measure.unit.kind && run.last !== measure.unit) {
     push(run, measure, 'plus');
     return true;
@@ -170,7 +171,7 @@ function readBare(tokens: readonly Token[], i: number, lex: Lexicon): Read<Measu
     )
   )
     return null;
-  if (!tokens[unit.next]) return null;
+  if (tokens[unit.next]?.kind !== 'w' && tokens[unit.next]?.text !== '(') return null;
   const amount: Amount = {
     quantity: 1,
     max: null,
@@ -186,7 +187,13 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
   const t = tokens[i];
   if (!t) return null;
   if (t.text === '(' || t.text === '[') return readBracket(tokens, i, lex, run);
-  if (lex.or.has(t.low) && lex.more.has(lowAt(tokens, i + 1))) return i + 2;
+  if (lex.or.has(t.low)) {
+    if (lex.more.has(lowAt(tokens, i + 1))) return i + 2;
+    // 'a pinch or two of', 'cans or boxes'
+    if (lex.numbers.has(lowAt(tokens, i + 1)) && lex.of.has(lowAt(tokens, i + 2))) return i + 2;
+    const other = readUnit(tokens, i + 1, lex);
+    if (other && run.last && other.value.kind === run.last.kind) return other.next;
+  }
   if (t.kind === 'p' || lex.times.has(t.low) || lex.plus.has(t.low) || lex.or.has(t.low)) {
     const measure = readMeasure(tokens, i + 1, lex);
     if (!measure) return null;
@@ -196,7 +203,11 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
       push(run, m, 'each');
     } else if (lex.or.has(t.low) && run.last === null && m.size && run.size) {
       push(run, m, 'same');
-    } else if (!isMeasured(m.unit) && !(PLUS_MARKS.has(t.text) && m.unit)) return null;
+    } else if (
+      !isMeasured(m.unit) &&
+      !(m.unit && (t.text === '/' || PLUS_MARKS.has(t.text) || lex.plus.has(t.low)))
+    )
+      return null;
     else if (PLUS_MARKS.has(t.text) || lex.plus.has(t.low)) {
       if (run.last === null) return null;
       push(run, m, 'plus');

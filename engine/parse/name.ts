@@ -64,7 +64,11 @@ function prepRun(tokens: readonly Token[], i: number, lex: Lexicon): number {
   let at = i;
   let end = i;
   for (;;) {
-    while (tokens[at] && lex.prepAdverbs.has(lowAt(tokens, at))) at++;
+    while (
+      lex.prepAdverbs.has(lowAt(tokens, at)) ||
+      lex.prepPairs.has(`${lowAt(tokens, at)} ${lowAt(tokens, at + 1)}`)
+    )
+      at++;
     if (!isPrepAt(tokens, at, lex)) return end;
     at++;
     end = at;

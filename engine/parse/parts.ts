@@ -216,9 +216,14 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
     parts.amounts = head.value.amounts;
     parts.size = head.value.size;
     at = head.next;
-  } else if (head && head.value.amounts[0]?.unit == null) {
-    parts.amounts = head.value.amounts;
-    at = head.next;
+  } else if (head) {
+    // '20 cloves', '3 sheets': with nothing after it the last word is the food, not its unit
+    const [first] = head.value.amounts;
+    const word = lex.units.get(lowAt(tokens, tokens.length - 1));
+    const food = word !== undefined && word.name === first?.unit && head.value.amounts.length === 1;
+    parts.amounts = food && first ? [{ ...first, unit: null }] : head.value.amounts;
+    parts.size = head.value.size;
+    at = food ? tokens.length - 1 : head.next;
   }
   while (tokens[at]?.kind === 'p' && !'(['.includes(lowAt(tokens, at))) at++;
   readRest(tokens.slice(at), parts, lex);
@@ -291,13 +296,26 @@ function finishName(
   const lifted = liftPrep(tokens, lex, keep);
   let name = lifted.name;
   if (lifted.prep.length > 0) parts.preps.unshift(textOf(lifted.prep));
+  while (name.length > 1 && (lex.or.has(lowAt(name, 0)) || lex.and.has(lowAt(name, 0))))
+    name = name.slice(1);
   if (lead) name = liftSize(name, parts, lex);
+  if (lead?.unit === null && name.length > 1 && lex.fill.has(lowAt(name, 0))) name = name.slice(1);
   if (lead && lead.unit === null) {
     const last = name.at(-1);
     const unit = last ? lex.units.get(last.low) : undefined;
     const pair = lex.trailPairs.has(`${lowAt(name, name.length - 2)} ${last?.low}`);
     const start = lex.units.get(lowAt(name, 0));
-    if ((unit?.kind === 'trail' || (unit && pair)) && name.length > 1) {
+    const bare = name.slice(0, -1);
+    const joined =
+      lex.and.has(lowAt(bare, bare.length - 1)) ||
+      lex.or.has(lowAt(bare, bare.length - 1)) ||
+      lowAt(bare, bare.length - 1) === 'with';
+    if (
+      (unit?.kind === 'trail' || (unit && pair)) &&
+      bare.length > 0 &&
+      !joined &&
+      !onlyDescribes(bare, lex)
+    ) {
       lead.unit = unit.name;
       name = name.slice(0, -1);
     } else if (start && name.length > 1 && lifted.prep.length > 0 && start.kind !== 'noun') {

@@ -70,11 +70,12 @@ export function split(tokens: readonly Token[]): Segment[] {
 export function isPrepAt(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
   const t = tokens[i];
   if (t?.kind !== 'w') return false;
+  if (lex.prepPairs.has(`${lowAt(tokens, i - 1)} ${t.low}`)) return true;
   if (lex.prep.has(t.low)) {
     const pairs = lex.keepPairs;
     return (
       !pairs.has(`${t.low} ${lowAt(tokens, i + 1)}`) &&
-      !pairs.has(`${t.low} ${lowAt(tokens, tokens.length - 1)}`)
+      !lex.keepLast.has(`${t.low} ${lowAt(tokens, tokens.length - 1)}`)
     );
   }
   return lex.prepWith.has(t.low) && lex.prepAdverbs.has(lowAt(tokens, i - 1));
