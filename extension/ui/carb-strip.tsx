@@ -1,11 +1,11 @@
 import type { Adaptation } from '../../engine/model.ts';
-import { amount } from './format.ts';
+import { amount, short } from './format.ts';
 import { type Block, GROUP_NAMES, type Strip, stripOf } from './strip.ts';
 
 const percent = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(3)}%`;
 
 /** Share of the strip's width from which a block has room for its letter. */
-const ROOM_FOR_LETTER = 0.05;
+const ROOM_FOR_LETTER = 0.045;
 
 function Bar({ strip, which }: { strip: Strip; which: 'before' | 'after' }) {
   const shown = strip.blocks.filter((block) => block[which] > 0);
@@ -60,7 +60,7 @@ export function CarbStrip({ adaptation }: { adaptation: Adaptation }) {
                 strip.budgetG / strip.fullG > 0.6 ? 'strip-mark strip-mark-left' : 'strip-mark'
               }
             >
-              budget {amount(strip.budgetG)} g
+              budget {short(strip.budgetG)} g
             </span>
           </div>
         </div>
@@ -68,7 +68,7 @@ export function CarbStrip({ adaptation }: { adaptation: Adaptation }) {
       <table class="plain strip-key">
         <caption class="hidden">
           Net carbs of a serving by ingredient, in grams. Before {amount(strip.beforeG)}, after{' '}
-          {amount(strip.afterG)}, budget {amount(strip.budgetG)}.
+          {amount(strip.afterG)}, budget {short(strip.budgetG)}.
         </caption>
         <thead>
           <tr>

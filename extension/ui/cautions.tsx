@@ -6,7 +6,7 @@ export function Cautions({ adaptation }: { adaptation: Adaptation }) {
   const texts = new Set([...cautions, ...notes, ...recipe.notes].map((note) => note.text));
   return (
     <section aria-labelledby="cautions-title">
-      <h2 id="cautions-title">Mind</h2>
+      <h2 id="cautions-title">Cautions</h2>
       <ul class="cautions">
         {allergensAdded.length > 0 && (
           <li>

@@ -7,6 +7,11 @@ export function amount(value: number): string {
   return Math.abs(value) >= 99.95 ? value.toFixed(0) : value.toFixed(1);
 }
 
+/** At most one decimal: a number the user has typed. */
+export function short(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}
+
 /** '29.2 g', or 'not known' for a missing figure. */
 export function gramsText(value: Interval | null | undefined): string {
   return value ? `${amount(value.best)} g` : 'not known';
@@ -86,7 +91,7 @@ export function figureRange(
 ): string {
   if (!value) return '';
   const [low, high] = [(value.low * scale).toFixed(digits), (value.high * scale).toFixed(digits)];
-  return low === high ? '' : `${low}–${high}`;
+  return low === high ? '' : `(${low}–${high})`;
 }
 
 /** '25 Nov 2026, 13:05' in the browser's own order. */

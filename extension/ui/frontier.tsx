@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
 import type { Adaptation } from '../../engine/model.ts';
-import { amount } from './format.ts';
+import { amount, short } from './format.ts';
 
 const WIDE = 560;
 const HIGH = 220;
@@ -108,7 +108,7 @@ export function Frontier({ adaptation, onBudget }: Props) {
           }}
         >
           <option value="">
-            now {amount(goals.budgetG)} g, {percent(plan.closeness)} of the original
+            now {short(goals.budgetG)} g, {percent(plan.closeness)} of the original
           </option>
           {points.map((p) => (
             <option key={`${p.netCarbsG}`} value={String(Math.ceil(p.netCarbsG * 10) / 10)}>

@@ -1,5 +1,5 @@
 import type { Adaptation } from '../../engine/model.ts';
-import { amount, rangeText } from './format.ts';
+import { amount, rangeText, short } from './format.ts';
 
 function Big({ label, value, range }: { label: string; value: string; range: string }) {
   return (
@@ -36,8 +36,8 @@ export function Headline({ adaptation }: { adaptation: Adaptation }) {
       </dl>
       <p role="status" class={plan.met ? 'verdict' : 'verdict verdict-over'}>
         {plan.met
-          ? `Within the budget of ${amount(goals.budgetG)} g.`
-          : `Above the budget of ${amount(goals.budgetG)} g. This is the closest found.`}
+          ? `Within the budget of ${short(goals.budgetG)} g.`
+          : `Above the budget of ${short(goals.budgetG)} g. This is the closest found.`}
         {plan.met && to && to.high > goals.budgetG
           ? ` At the upper end of the range it would be above it.`
           : ''}

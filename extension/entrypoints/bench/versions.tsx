@@ -1,5 +1,5 @@
 import type { SavedVersion } from '../../store/records.ts';
-import { amount, momentText } from '../../ui/format.ts';
+import { amount, momentText, short } from '../../ui/format.ts';
 
 interface Props {
   versions: readonly SavedVersion[];
@@ -20,7 +20,7 @@ export function Versions({ versions, onTake }: Props) {
               <span>{momentText(version.savedAt)}</span>
               <span class="figure">
                 {net ? `${amount(net.best)} g` : 'not known'} net carbs, budget{' '}
-                {amount(version.goals.budgetG)} g, {version.adaptation.after.servings} servings
+                {short(version.goals.budgetG)} g, {version.adaptation.after.servings} servings
               </span>
               <button type="button" onClick={() => onTake(version)}>
                 Take up again

@@ -4,5 +4,7 @@ import '../../ui/parts.css';
 import './popup.css';
 import { Popup } from './popup.tsx';
 
+document.body.classList.toggle('as-page', location.search !== '');
+
 const root = document.getElementById('root');
 if (root) render(<Popup />, root);

@@ -17,7 +17,7 @@ export type TabAnswer =
 
 /** The tab to read: `?tab=ID` (digits only), else the active one of this window. */
 export async function tabToRead(query: string): Promise<number | null> {
-  const asked = /^\d{1,9}$/.exec(new URLSearchParams(query).get('tab') ?? '');
+  const asked = /^\d{1,15}$/.exec(new URLSearchParams(query).get('tab') ?? '');
   if (asked) return Number(asked[0]);
   const [tab] = await browser.tabs.query({ active: true, currentWindow: true });
   return tab?.id ?? null;
