@@ -1,0 +1,183 @@
+import { cleanLines } from './clean.ts';
+import { isBlock, isUnseen, TextRun } from './text.ts';
+import { attribute, classes, type Leaf } from './tree.ts';
+
+/** A line of the visible page, in reading order. */
+export type Block = {
+  text: string;
+  /** The block element the line stands in: 'li', 'p', 'h2', 'tr' ... */
+  tag: string;
+  /** 1..6 in a heading, else 0. */
+  level: number;
+  /** All of the line is in bold. */
+  bold: boolean;
+  /** Number of the list or table the line is an entry of, -1 outside; entries of one list share it. */
+  list: number;
+  ordered: boolean;
+  /** Class names of the element and its parent, lower case. */
+  classes: string;
+  /** All of the line is link text. */
+  link: boolean;
+  /** In navigation, a footer, comments, a box of related pages or the like. */
+  aside: boolean;
+};
+
+const ASIDE_TAGS = new Set(['nav', 'footer', 'aside']);
+/** Class or id words of parts that are not the recipe (common practice, no source). */
+const ASIDE_WORDS =
+  /(?:^|[\s_-])(?:comments?|comment-?list|commentlist|respond|related|sidebar|breadcrumbs?|cookie-?(?:banner|consent|notice)|newsletter|share|social|menu|navbar|navigation|footer|widget|reviews?-?list)(?:$|[\s_-])/;
+
+/** Longest text of one row or entry whose inner blocks are read as one line (characters). */
+const MAX_ROW = 4_000;
+
+type Context = {
+  tag: string;
+  level: number;
+  list: number;
+  ordered: boolean;
+  classes: string;
+  aside: boolean;
+  /** Inner blocks do not break the line: an entry or row made of several blocks. */
+  joined: boolean;
+};
+
+function isAside(node: Leaf): boolean {
+  if (ASIDE_TAGS.has(node.tag)) return true;
+  if (
+    node.attributes === null ||
+    node.tag === 'body' ||
+    node.tag === 'main' ||
+    node.tag === 'article'
+  )
+    return node.tag === 'article' && /\bcomment\b/.test(classes(node));
+  const name = `${classes(node)} ${attribute(node, 'id').toLowerCase()}`;
+  return name.length > 1 && ASIDE_WORDS.test(name);
+}
+
+const STRUCTURE = new Set(['ul', 'ol', 'table', 'h1', 'h2', 'h3', 'h4', 'h5', 'h6', 'dl']);
+
+/** True when an entry or row holds no lists, tables or headings and is short: then it is one line. */
+function isRow(node: Leaf): boolean {
+  let length = 0;
+  let paragraphs = 0;
+  const stack = [...node.kids];
+  while (stack.length > 0) {
+    const kid = stack.pop() as Leaf;
+    if (STRUCTURE.has(kid.tag)) return false;
+    if (kid.tag === 'p') paragraphs += 1;
+    length += kid.text.length;
+    if (length > MAX_ROW || (node.tag === 'tr' && paragraphs > 4)) return false;
+    for (const next of kid.kids) stack.push(next);
+  }
+  return true;
+}
+
+class Writer {
+  readonly blocks: Block[] = [];
+  private lists = 0;
+  private run = new TextRun();
+  private plain = 0;
+  private boldText = 0;
+  private linkText = 0;
+
+  /** Ends the line and keeps it when it has text. */
+  flush(context: Context): void {
+    const lines = this.run.text === '' ? [] : cleanLines(this.run.text.replace(/</g, '\ue000'));
+    const bold = this.boldText > 0 && this.plain === 0;
+    const link = this.linkText > 0 && this.linkText >= this.plain + this.boldText;
+    for (const line of lines) {
+      const text = line.replace(/\ue000/g, '<');
+      const { tag, level, list, ordered, aside } = context;
+      this.blocks.push({
+        text,
+        tag,
+        level,
+        bold,
+        list,
+        ordered,
+        classes: context.classes,
+        link,
+        aside,
+      });
+    }
+    this.run.clear();
+    this.plain = 0;
+    this.boldText = 0;
+    this.linkText = 0;
+  }
+
+  private addText(text: string, bold: boolean, link: boolean): void {
+    const piece = text.replace(/[\r\n\t]+/g, ' ');
+    const length = piece.trim().length;
+    if (bold) this.boldText += length;
+    else this.plain += length;
+    if (link) this.linkText += length;
+    this.run.add(piece);
+  }
+
+  walk(node: Leaf, context: Context, bold: boolean, link: boolean): void {
+    if (node.tag === '') {
+      this.addText(node.text, bold, link);
+      return;
+    }
+    if (isUnseen(node)) return;
+    if (!isBlock(node.tag)) {
+      const strong = bold || node.tag === 'b' || node.tag === 'strong';
+      this.run.edge();
+      for (const kid of node.kids) this.walk(kid, context, strong, link || node.tag === 'a');
+      this.run.edge();
+      return;
+    }
+    if (context.joined) {
+      this.run.add(' ');
+      for (const kid of node.kids) this.walk(kid, context, bold, link);
+      this.run.add(' ');
+      return;
+    }
+    this.flush(context);
+    const inner = this.enter(node, context);
+    for (const kid of node.kids) this.walk(kid, inner, bold, link);
+    this.flush(inner);
+  }
+
+  /** The context inside a block element. */
+  private enter(node: Leaf, context: Context): Context {
+    const { tag } = node;
+    const own = classes(node);
+    const next: Context = {
+      ...context,
+      tag: tag === 'br' ? context.tag : tag,
+      level: /^h[1-6]$/.test(tag) ? Number(tag[1]) : tag === 'br' ? context.level : 0,
+      classes: `${own}${node.parent ? classes(node.parent) : ''}`,
+      aside: context.aside || isAside(node),
+    };
+    if (tag === 'ul' || tag === 'ol' || tag === 'table' || tag === 'dl') {
+      this.lists += 1;
+      next.list = this.lists;
+      next.ordered = tag === 'ol';
+    } else if (tag === 'li' || tag === 'tr') {
+      next.joined = isRow(node);
+    } else if (next.level > 0 || tag === 'section' || tag === 'article') {
+      next.list = -1;
+      next.ordered = false;
+    }
+    return next;
+  }
+}
+
+/** The page's visible lines in reading order. */
+export function blocksOf(root: Leaf): Block[] {
+  const writer = new Writer();
+  const context: Context = {
+    tag: 'body',
+    level: 0,
+    list: -1,
+    ordered: false,
+    classes: '',
+    aside: false,
+    joined: false,
+  };
+  writer.walk(root, context, false, false);
+  writer.flush(context);
+  return writer.blocks;
+}

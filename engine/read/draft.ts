@@ -1,0 +1,42 @@
+import type { IngredientGroup, Markup, Step } from '../model.ts';
+
+/** What one source of the page says about a recipe, before sources are merged. */
+export type Draft = {
+  markup: Markup;
+  title: string | null;
+  url: string | null;
+  language: string | null;
+  author: string | null;
+  image: string | null;
+  /** Yield statements as written, cleaned. */
+  yields: string[];
+  groups: IngredientGroup[];
+  /** The ingredients are one run-together text or a mere summary: prefer any real list. */
+  glued: boolean;
+  steps: Step[];
+  minutes: { prep: number | null; cook: number | null; total: number | null };
+  nutrition: Record<string, string> | null;
+};
+
+/** A draft with nothing in it. */
+export function emptyDraft(markup: Markup): Draft {
+  return {
+    markup,
+    title: null,
+    url: null,
+    language: null,
+    author: null,
+    image: null,
+    yields: [],
+    groups: [],
+    glued: false,
+    steps: [],
+    minutes: { prep: null, cook: null, total: null },
+    nutrition: null,
+  };
+}
+
+/** All ingredient lines of a draft, groups flattened. */
+export function linesIn(draft: { groups: readonly IngredientGroup[] }): string[] {
+  return draft.groups.flatMap((group) => group.lines);
+}

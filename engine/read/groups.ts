@@ -1,0 +1,124 @@
+import type { IngredientGroup } from '../model.ts';
+import type { Block } from './blocks.ts';
+import { textKey } from './clean.ts';
+import { ingredientsHeading, isButton, MAX_HEADING, stepsHeading } from './headings.ts';
+import { groupTitle } from './ingredients.ts';
+import { isSentence, startsWithAmount } from './lines.ts';
+import { statedServings } from './yield.ts';
+
+/** Blocks one marked-up line may be spread over, and blocks passed over between two lines. */
+const SPREAD = 4;
+const REACH = 6;
+/** Share of the lines that must be found for the page's order to count (common practice, no source). */
+const FOUND = 0.8;
+
+type Match = { line: number; from: number; to: number };
+
+/** The last block of a line that starts at a block, or -1 when the line is not there. */
+function matchAt(keys: readonly string[], at: number, line: string): number {
+  let joined = '';
+  for (let n = 0; n < SPREAD && at + n < keys.length; n += 1) {
+    joined += keys[at + n] ?? '';
+    if (joined === line) return at + n;
+    if (!line.startsWith(joined)) return -1;
+  }
+  return -1;
+}
+
+/** Follows the lines through the page from one block on. */
+function follow(keys: readonly string[], lines: readonly string[], at: number): Match[] {
+  const matches: Match[] = [];
+  let next = at;
+  for (let line = 0; line < lines.length; line += 1) {
+    const wanted = lines[line] ?? '';
+    if (wanted === '') continue;
+    for (let i = next; i < Math.min(keys.length, next + REACH); i += 1) {
+      const to = keys[i] === '' ? -1 : matchAt(keys, i, wanted);
+      if (to < 0) continue;
+      matches.push({ line, from: i, to });
+      next = to + 1;
+      break;
+    }
+  }
+  return matches;
+}
+
+/** The best walk of the page beside the lines, or null when too few lines are found in order. */
+function align(blocks: readonly Block[], lines: readonly string[]): Match[] | null {
+  const keys = blocks.map((block) => (block.text.length > 400 ? '' : textKey(block.text)));
+  const wanted = lines.map(textKey);
+  const first = wanted[0] ?? '';
+  if (first === '') return null;
+  let best: Match[] = [];
+  let tries = 0;
+  for (let at = 0; at < keys.length && tries < 12; at += 1) {
+    if (keys[at] === '' || matchAt(keys, at, first) < 0) continue;
+    tries += 1;
+    const found = follow(keys, wanted, at);
+    if (found.length > best.length) best = found;
+    if (best.length === lines.length) break;
+  }
+  return best.length >= lines.length * FOUND && best.length >= 2 ? best : null;
+}
+
+/** How much a block looks like a group's heading: 0 not at all, 2 by its make or words. */
+function headingLook(block: Block): number {
+  const { text } = block;
+  if (text.length > MAX_HEADING || isButton(text) || isSentence(text)) return 0;
+  if (startsWithAmount(text) || ingredientsHeading(block) >= 2 || stepsHeading(block) >= 2)
+    return 0;
+  if (statedServings(text) || /^(?:serves|makes|yield|prep|cook|total)\b/i.test(text)) return 0;
+  if (/^\p{Ll}|^[(*+]/u.test(text) && !/:$/.test(text)) return 0;
+  if (block.level > 0 || block.bold || /:$/.test(text)) return 2;
+  if (/group|head|title|name|section/.test(block.classes)) return 2;
+  return block.list >= 0 || /\d/.test(text) ? 0 : 1;
+}
+
+/** The title among blocks passed over, nearest to the line that follows; null when none. */
+function titleBetween(
+  blocks: readonly Block[],
+  from: number,
+  to: number,
+  least: number,
+): string | null {
+  for (let i = to - 1; i >= Math.max(0, from); i -= 1) {
+    const block = blocks[i] as Block;
+    if (headingLook(block) >= least) return groupTitle(block.text);
+    if (isSentence(block.text)) return null;
+  }
+  return null;
+}
+
+/**
+ * Wins back the groups ('For the filling') that a flat list of lines has lost, by walking the visible
+ * page beside the lines. Lines and their order stay; null when the page shows no groups or does not
+ * hold the lines.
+ */
+export function regainGroups(
+  blocks: readonly Block[],
+  lines: readonly string[],
+): IngredientGroup[] | null {
+  if (lines.length < 2) return null;
+  const matches = align(blocks, lines);
+  if (!matches) return null;
+  const titles = new Map<number, string>();
+  for (let m = 1; m < matches.length; m += 1) {
+    const before = matches[m - 1] as Match;
+    const now = matches[m] as Match;
+    // A line that was not found in between may be what was passed over.
+    if (now.line !== before.line + 1) continue;
+    const title = titleBetween(blocks, before.to + 1, now.from, 1);
+    if (title) titles.set(now.line, title);
+  }
+  const start = matches[0] as Match;
+  const leading = titleBetween(blocks, start.from - 2, start.from, 2);
+  const named = leading !== null && (titles.size > 0 || /^for\b|:$/i.test(leading));
+  if (titles.size === 0 && !named) return null;
+  const groups: IngredientGroup[] = [{ title: named ? leading : null, lines: [] }];
+  lines.forEach((line, i) => {
+    const title = titles.get(i);
+    if (title !== undefined) groups.push({ title, lines: [] });
+    groups.at(-1)?.lines.push(line);
+  });
+  return groups.filter((group) => group.lines.length > 0);
+}

@@ -1,0 +1,56 @@
+/**
+ * Reads recipes from a page or from pasted text. Sources in order: JSON-LD, microdata, RDFa, h-recipe,
+ * the visible page; each field a source lacks is taken from the next. Nothing here changes the page,
+ * and nothing throws.
+ */
+import type { ReadResult } from '../model.ts';
+import { readDocument } from './page.ts';
+import { readPasted } from './pasted.ts';
+
+const NONE =
+  'No recipe found on this page. Select the recipe’s text and read the selection, or paste it.';
+
+/** Milliseconds after which reading stops and returns what it has, when a clock is given. */
+const TIME_BOX = 400;
+
+/**
+ * Reads every recipe of a page, the one the page is about first.
+ * @param document the page; only read, never changed
+ * @param options.url address of the page, used when it names no canonical one
+ * @param options.elapsedMs milliseconds since reading began; when given, reading ends after 400
+ * @returns the recipes, or `ok: false` with what the user can do
+ */
+export function readPage(
+  document: Document,
+  options: { url?: string; elapsedMs?: () => number } = {},
+): ReadResult {
+  const { elapsedMs } = options;
+  const spent = elapsedMs ? () => elapsedMs() > TIME_BOX : () => false;
+  try {
+    const recipes = readDocument(document, options.url ?? null, spent);
+    return recipes.length > 0 ? { ok: true, recipes } : { ok: false, why: NONE };
+  } catch {
+    return { ok: false, why: NONE };
+  }
+}
+
+/**
+ * Reads a recipe from plain text: a paste or a selection.
+ * @param options.url address it was taken from, for credit
+ * @param options.language BCP 47 tag, when known
+ */
+export function readText(
+  text: string,
+  options: { url?: string; language?: string } = {},
+): ReadResult {
+  try {
+    const recipe = readPasted(text, options.url ?? null, options.language ?? null);
+    if (recipe) return { ok: true, recipes: [recipe] };
+  } catch {
+    // Falls through: unreadable text is no recipe.
+  }
+  return {
+    ok: false,
+    why: 'No ingredients found in this text. Paste one ingredient a line, then the method.',
+  };
+}

@@ -1,0 +1,55 @@
+/** Shapes of visible lines: does one start with an amount, is it a sentence, is it only an amount. */
+
+const NUMBER = String.raw`(?:\d+(?:[.,/]\d+)?(?:\s?[¼-¾⅐-⅞])?|[¼-¾⅐-⅞])`;
+const ABOUT = String.raw`(?:(?:ca\.?|c\.|about|approx\.?|approximately|etwa|env\.?|environ|circa|cirka|~|≈|ongeveer)\s*)?`;
+const UNITS =
+  'g|gr|gram|grams|gramm|grammes?|kg|mg|ml|cl|dl|l|liter|litres?|liters?|oz|ounces?|lbs?|pounds?|cups?|c|tbsps?|tablespoons?|tbs|tsps?|teaspoons?|t|pinch(?:es)?|cloves?|cans?|tins?|sticks?|slices?|pieces?|stk|stück|st|el|tl|eetlepels?|theelepels?|esslöffel|teelöffel|prisen?|bund|zehen?|c\\.? ?à ?(?:s|c)\\.?|cuill(?:ère)?s?|pincées?|gousses?|cucharad(?:it)?as?|tazas?|dientes?|colher(?:es)?|xícaras?|dentes?|cucchiai(?:o|ni|no)?|spicchi(?:o)?|msk|tsk|krm|spsk|ts|ss|fed|stk|pkt|pck|ek|tk|mk|evőkanál|kiskanál|teáskanál|gerezd|db|dkg|csomag|łyż(?:ka|ki|ek|eczka|eczki|eczek)|szklank[ai]|sztuk[ai]|lžíc[eí]?|lžič(?:ka|ky|ek)|ks|polievkov\\S*|lyžic[ae]|lyžič\\S*|hrnek|šálek|žlic[ae]|žličic[ae]|κ\\.?σ\\.?|κ\\.?γ\\.?|κιλ\\S*|γρ\\.?|φλ\\S*|г|гр|кг|мл|л|шт|ст\\.? ?л\\.?|ч\\.? ?л\\.?|стакан\\S*|adet|su bardağı|yemek kaşığı|çay kaşığı|tatlı kaşığı|paket|克|个|個|本|枚|勺|杯|大匙|小匙|毫升|rkl|kpl';
+
+const STARTS = new RegExp(
+  `^${ABOUT}(?:${NUMBER}|(?:an?|one|two|three|half|ein[e]?|halbe[rs]?|een|half|une?|demi|una?|media|medio|meia|um|uma|mezz[oa]|en|ett|et|halv|fél|pół|několik|biraz)\\s(?=\\p{L}))`,
+  'iu',
+);
+const MEASURED = new RegExp(
+  `^${ABOUT}${NUMBER}(?:\\s?(?:-|–|to|bis|à|a|tot)\\s?${NUMBER})?\\s?(?:(?:heaped|level|large|small|gestr\\.|geh\\.|schwach|rounded)\\s)?(?:${UNITS})(?![\\p{L}\\p{N}])`,
+  'iu',
+);
+const ENDS = new RegExp(
+  `[\\p{L})][\\s:：.…-]+${ABOUT}${NUMBER}\\s?(?:\\p{L}{1,12}\\.?)?\\s*$|(?:大さじ|小さじ)[\\d/½]+`,
+  'iu',
+);
+const ONLY = new RegExp(
+  `^${ABOUT}${NUMBER}(?:\\s?(?:-|–|to|x|×)?\\s?${NUMBER})?\\s?(?:(?:${UNITS})\\.?)?$`,
+  'iu',
+);
+const UNIT_ONLY = new RegExp(`^(?:${UNITS})\\.?$`, 'iu');
+
+/** The line starts with an amount, in figures or as a word ('a', 'half'). */
+export function startsWithAmount(line: string): boolean {
+  return STARTS.test(line) && !/^\d{1,2}\s?[.):]\s/.test(line) && !/^\d{4}$/.test(line);
+}
+
+/** The line starts with a figure and a kitchen unit. */
+export function startsWithMeasure(line: string): boolean {
+  return MEASURED.test(line);
+}
+
+/** The line starts or ends with an amount and is as short as an ingredient line. */
+export function looksLikeIngredient(line: string): boolean {
+  return line.length <= 160 && (startsWithAmount(line) || ENDS.test(line));
+}
+
+/** The line is nothing but an amount: a cell of a row. */
+export function isOnlyAmount(line: string): boolean {
+  return line.length <= 24 && ONLY.test(line);
+}
+
+/** The line is nothing but a unit. */
+export function isOnlyUnit(line: string): boolean {
+  return line.length <= 20 && UNIT_ONLY.test(line);
+}
+
+/** A sentence or more: long enough, or several words with a full stop. */
+export function isSentence(line: string): boolean {
+  if (line.length > 120) return true;
+  return /[.!?。]["'’”)]?$/.test(line) && (line.split(' ').length >= 5 || /。/.test(line));
+}

@@ -1,0 +1,282 @@
+import type { IngredientGroup } from '../model.ts';
+import type { Block } from './blocks.ts';
+import { textKey } from './clean.ts';
+import { ingredientsHeading, isButton, isStop, MAX_HEADING, stepsHeading } from './headings.ts';
+import { groupTitle, isHeadingLine, tidyLine } from './ingredients.ts';
+import {
+  isOnlyAmount,
+  isOnlyUnit,
+  isSentence,
+  looksLikeIngredient,
+  startsWithAmount,
+} from './lines.ts';
+import { statedServings } from './yield.ts';
+
+type Collected = { groups: IngredientGroup[]; end: number };
+
+const MAX_LINES = 200;
+/** Longest line of an ingredient list (characters); real ones stay below it. */
+const MAX_LINE = 300;
+
+/** Groups being filled. */
+class Basket {
+  readonly groups: IngredientGroup[] = [];
+  private title: string | null = null;
+  private held = '';
+
+  get count(): number {
+    return this.groups.reduce((sum, group) => sum + group.lines.length, 0);
+  }
+
+  /** True right after a heading, before its first line. */
+  get open(): boolean {
+    return this.title !== null;
+  }
+
+  head(text: string): void {
+    this.title = groupTitle(text);
+  }
+
+  add(text: string): void {
+    const line = tidyLine(text);
+    if (line === '') return;
+    const last = this.groups.at(-1);
+    if (!last || this.title !== null) this.groups.push({ title: this.title, lines: [line] });
+    else last.lines.push(line);
+    this.title = null;
+  }
+
+  /** Adds a cell of a row: amounts and units wait for the name that follows. */
+  addCell(text: string): void {
+    const line = tidyLine(text);
+    if (isOnlyAmount(line) || (this.held !== '' && isOnlyUnit(line))) {
+      this.held = this.held === '' ? line : `${this.held} ${line}`;
+      return;
+    }
+    this.add(this.held === '' ? text : `${this.held} ${line}`);
+    this.held = '';
+  }
+
+  /** Puts an amount before the name added last. */
+  giveAmount(amount: string): void {
+    const lines = this.groups.at(-1)?.lines;
+    const name = lines?.pop();
+    if (lines && name !== undefined) lines.push(`${amount} ${name}`);
+  }
+}
+
+/** 'Flour 200 g' in a table row: the amount's cell comes after the name's; amount goes first. */
+function rowLine(block: Block): string {
+  if (block.tag !== 'tr' || /^\d/.test(block.text)) return block.text;
+  const found = /^(\D*?\p{L}[^\d]*?)\s+(\d[\d.,/]*(?:\s?[-–]\s?\d+)?\s?\p{L}{0,10}\.?)$/u.exec(
+    block.text,
+  );
+  return found ? `${found[2]} ${found[1]}` : block.text;
+}
+
+/** A short line that may head a group. */
+function mayHead(block: Block): boolean {
+  const { text } = block;
+  if (text.length > MAX_HEADING || startsWithAmount(text) || /[.!?]$/.test(text)) return false;
+  return (
+    block.level > 0 ||
+    block.bold ||
+    isHeadingLine(text) ||
+    /group|head|title|name/.test(block.classes)
+  );
+}
+
+function nextContent(blocks: readonly Block[], from: number): Block | undefined {
+  for (let i = from; i < Math.min(blocks.length, from + 6); i += 1) {
+    const block = blocks[i] as Block;
+    if (!isButton(block.text)) return block;
+  }
+  return undefined;
+}
+
+function isEntry(block: Block | undefined): boolean {
+  return block !== undefined && block.list >= 0 && block.level === 0;
+}
+
+/** Whether the list is one of entries ('li', 'tr') or of plain lines. */
+function hasEntries(blocks: readonly Block[], at: number): boolean {
+  let seen = 0;
+  for (let i = at + 1; i < blocks.length && seen < 5; i += 1) {
+    const block = blocks[i] as Block;
+    if (isButton(block.text)) continue;
+    if (isEntry(block)) return true;
+    if (looksLikeIngredient(block.text) && !statedServings(block.text)) return false;
+    if (stepsHeading(block) >= 2) return false;
+    seen += 1;
+  }
+  return false;
+}
+
+function endsList(block: Block, head: Block, lines: number): boolean {
+  if (stepsHeading(block) >= 2 || (stepsHeading(block) === 1 && lines > 0 && block.level > 0))
+    return true;
+  if (isStop(block)) return true;
+  return block.level > 0 && head.level > 0 && block.level < head.level;
+}
+
+/** Lines of lists: entries are lines, short headings between lists start groups. */
+function fromEntries(blocks: readonly Block[], at: number): Collected {
+  const head = blocks[at] as Block;
+  const basket = new Basket();
+  let skipped = 0;
+  let i = at + 1;
+  for (; i < blocks.length && basket.count < MAX_LINES; i += 1) {
+    const block = blocks[i] as Block;
+    if (isButton(block.text)) continue;
+    if (endsList(block, head, basket.count) || (block.aside && !head.aside)) break;
+    if (basket.count > 0 && ingredientsHeading(block) === 3 && block.level > 0) break;
+    if (isEntry(block)) {
+      if (block.text.length > MAX_LINE) break;
+      const fresh = blocks[i - 1]?.list !== block.list;
+      if (fresh && basket.count > 0 && !basket.open && isMethodList(blocks, i)) break;
+      if (isHeadingLine(block.text) && /:$/.test(block.text)) basket.head(block.text);
+      else if (
+        block.bold &&
+        !looksLikeIngredient(block.text) &&
+        isEntry(blocks[i + 1]) &&
+        !blocks[i + 1]?.bold
+      )
+        basket.head(block.text);
+      else basket.addCell(rowLine(block));
+      skipped = 0;
+      continue;
+    }
+    const next = nextContent(blocks, i + 1);
+    if (statedServings(block.text) && basket.count === 0) continue;
+    if (block.text.length <= MAX_HEADING && !isSentence(block.text) && next && isEntry(next)) {
+      const peer = block.level > 0 && block.level === head.level && basket.count > 0;
+      const groupLike = /^(?:for|für|voor|pour|para|per|til|till|för)\b|:$/i.test(block.text);
+      if (peer && !groupLike && !looksLikeIngredient(next.text)) break;
+      if (mayHead(block) || groupLike || basket.count > 0) basket.head(block.text);
+      continue;
+    }
+    skipped += 1;
+    if (basket.count > 0 && (skipped > 2 || block.level > 0 || isSentence(block.text))) break;
+    if (basket.count === 0 && skipped > 6) break;
+  }
+  return { groups: basket.groups, end: i };
+}
+
+/** A list of sentences: the method has begun though no heading said so. */
+function isMethodList(blocks: readonly Block[], at: number): boolean {
+  const list = blocks[at]?.list;
+  let entries = 0;
+  let sentences = 0;
+  for (let i = at; i < blocks.length && blocks[i]?.list === list; i += 1) {
+    entries += 1;
+    const text = blocks[i]?.text ?? '';
+    if (isSentence(text) && !startsWithAmount(text)) sentences += 1;
+  }
+  return sentences * 2 > entries;
+}
+
+/** Lines that are no list entries: paragraphs, broken lines, rows of cells. */
+function fromLines(blocks: readonly Block[], at: number): Collected {
+  const head = blocks[at] as Block;
+  const basket = new Basket();
+  let i = at + 1;
+  let prose = 0;
+  let nameFirst: boolean | null = null;
+  for (; i < blocks.length && basket.count < MAX_LINES; i += 1) {
+    const block = blocks[i] as Block;
+    const { text } = block;
+    if (isButton(text)) continue;
+    if (endsList(block, head, basket.count) || (block.aside && !head.aside)) break;
+    if (stepsHeading(block) > 0 && basket.count > 0) break;
+    const next = nextContent(blocks, i + 1);
+    if (basket.count === 0 && statedServings(text) && !looksLikeIngredient(next?.text ?? 'x'))
+      continue;
+    if (basket.count === 0 && statedServings(text) && !startsWithAmount(text)) continue;
+    if (block.level > 0 && basket.count > 0 && !looksLikeIngredient(next?.text ?? '')) break;
+    if (mayHead(block) && next && !isOnlyAmount(next.text)) {
+      basket.head(text);
+      continue;
+    }
+    const sentence = isSentence(text) && !startsWithAmount(text);
+    if (sentence) {
+      prose += 1;
+      if (basket.count > 0 || prose > 2) break;
+      continue;
+    }
+    if (text.length > MAX_LINE) break;
+    if (nameFirst === null)
+      nameFirst = !/\d/.test(text) && next !== undefined && isOnlyAmount(next.text);
+    if (nameFirst && isOnlyAmount(text)) basket.giveAmount(text);
+    else basket.addCell(text);
+  }
+  return { groups: basket.groups, end: i };
+}
+
+/** Drops a second copy when the whole sequence of lines is there twice or more. */
+function withoutCopies(groups: IngredientGroup[]): IngredientGroup[] {
+  const flat = groups.flatMap((group, g) => group.lines.map((line) => ({ g, key: textKey(line) })));
+  for (let size = Math.ceil(flat.length / 4); size * 2 <= flat.length; size += 1) {
+    if (size < 3 || flat.length % size !== 0) continue;
+    if (!flat.every((one, i) => i < size || one.key === flat[i - size]?.key)) continue;
+    let left = size;
+    return groups
+      .map((group) => {
+        const lines = group.lines.slice(0, left);
+        left -= lines.length;
+        return { title: group.title, lines };
+      })
+      .filter((group) => group.lines.length > 0);
+  }
+  return groups;
+}
+
+/** The ingredient list under the heading at a block, with the index of the block that ends it. */
+export function collectIngredients(blocks: readonly Block[], at: number): Collected {
+  const found = hasEntries(blocks, at) ? fromEntries(blocks, at) : fromLines(blocks, at);
+  return { groups: withoutCopies(found.groups), end: found.end };
+}
+
+/** The longest run of lines with amounts, for pages that head their list with no known word. */
+export function amountRun(
+  blocks: readonly Block[],
+): { at: number; groups: IngredientGroup[]; end: number } | null {
+  let best: { from: number; to: number; count: number } | null = null;
+  let from = -1;
+  let count = 0;
+  let gap = 0;
+  for (let i = 0; i <= blocks.length; i += 1) {
+    const block = blocks[i];
+    const usable =
+      block !== undefined && !block.aside && block.text.length <= 160 && !isStop(block);
+    if (usable && looksLikeIngredient(block.text) && !block.link) {
+      if (from < 0) from = i;
+      count += 1;
+      gap = 0;
+      continue;
+    }
+    if (from < 0) continue;
+    gap += 1;
+    if (usable && gap <= 2 && !isSentence(block.text) && stepsHeading(block) === 0) continue;
+    if (count >= 2 && (best === null || count > best.count)) best = { from, to: i - gap, count };
+    from = -1;
+    count = 0;
+    gap = 0;
+  }
+  if (!best) return null;
+  let { from: start, to: end } = best;
+  const inList = (i: number, list: number | undefined) =>
+    list !== undefined &&
+    list >= 0 &&
+    blocks[i]?.list === list &&
+    (blocks[i]?.text.length ?? 999) < 100;
+  while (start > 0 && inList(start - 1, blocks[start]?.list)) start -= 1;
+  while (inList(end + 1, blocks[end]?.list)) end += 1;
+  const basket = new Basket();
+  for (let i = start; i <= end; i += 1) {
+    const block = blocks[i] as Block;
+    if (isButton(block.text)) continue;
+    if (mayHead(block)) basket.head(block.text);
+    else basket.addCell(rowLine(block));
+  }
+  return { at: start, groups: withoutCopies(basket.groups), end: end + 1 };
+}

@@ -1,0 +1,142 @@
+import type { Note, Recipe } from '../model.ts';
+import { differingAmounts, pageListIsFuller, pageStepsAreBetter } from './arbiter.ts';
+import { type Block, blocksOf } from './blocks.ts';
+import { cleanText } from './clean.ts';
+import { type Draft, linesIn } from './draft.ts';
+import { regainGroups } from './groups.ts';
+import { readHRecipe } from './h-recipe.ts';
+import { readJsonLd } from './jsonld.ts';
+import { fill, mergeDrafts, titlesAgree } from './merge.ts';
+import { readLooseProperties, readMicrodata } from './microdata.ts';
+import { draftOfPage, findInPage, isRecipe, type PageRecipe } from './page-text.ts';
+import { readRdfa } from './rdfa.ts';
+import { type Frame, readNote, recipeOf, webAddress } from './recipe.ts';
+import { attribute, copyTree, elements, type Leaf, type Tree } from './tree.ts';
+
+/** The page's address, language, title and picture, from its head and main heading. */
+function frameOf(
+  tree: Tree,
+  all: readonly Leaf[],
+  blocks: readonly Block[],
+  url: string | null,
+): Frame {
+  const frame: Frame = {
+    url: null,
+    language: attribute(tree.root, 'lang') || null,
+    title: null,
+    author: null,
+    image: null,
+  };
+  let canonical: string | null = null;
+  let documentTitle: string | null = null;
+  let shared: string | null = null;
+  for (const node of all) {
+    if (node.tag === 'link' && /(?:^|\s)canonical(?:\s|$)/i.test(attribute(node, 'rel')))
+      canonical ??= attribute(node, 'href');
+    else if (node.tag === 'title' && documentTitle === null && node.parent?.tag === 'head')
+      documentTitle = cleanText(node.kids.map((kid) => kid.text).join(''));
+    else if (node.tag === 'meta') {
+      const name = (attribute(node, 'property') || attribute(node, 'name')).toLowerCase();
+      if (name === 'og:title') shared ??= cleanText(attribute(node, 'content'));
+      else if (name === 'og:image') frame.image ??= attribute(node, 'content');
+      else if (name === 'author') frame.author ??= cleanText(attribute(node, 'content'));
+    }
+  }
+  frame.url = webAddress(canonical, url) ?? webAddress(url, null);
+  if (frame.author === '') frame.author = null;
+  const headings = blocks.filter((block) => block.level === 1 && !block.aside);
+  const agreeing = headings.find((block) => titlesAgree(block.text, shared ?? documentTitle));
+  const fromTitle = (shared || documentTitle || '').split(/\s[|–—»·]\s|\s-\s/)[0]?.trim() ?? '';
+  frame.title = (agreeing ?? headings[0])?.text ?? (fromTitle === '' ? null : fromTitle);
+  return frame;
+}
+
+/** Every draft the page's markup gives. */
+function markedDrafts(tree: Tree, all: readonly Leaf[], spent: () => boolean): Draft[] {
+  const drafts = readJsonLd(tree.scripts, spent);
+  if (!spent()) drafts.push(...readMicrodata(tree, all));
+  if (!spent()) drafts.push(...readRdfa(tree, all));
+  if (!spent()) drafts.push(...readHRecipe(all));
+  return drafts;
+}
+
+const FIELDS = 'Taken from the visible page';
+
+/** Lets the visible page settle what the markup of the main recipe leaves out or damages. */
+function settle(
+  draft: Draft,
+  page: PageRecipe | null,
+  blocks: readonly Block[],
+): { draft: Draft; notes: Note[] } {
+  const notes: Note[] = [];
+  const settled: Draft = { ...draft };
+  if (page) {
+    const lines = pageListIsFuller(draft, page.groups);
+    if (lines) {
+      settled.groups = page.groups;
+      settled.glued = false;
+      notes.push(readNote('ingredients-from-page', `${FIELDS}: ingredients (${lines}).`));
+    } else {
+      for (const pair of differingAmounts(draft.groups, page.groups).slice(0, 10)) {
+        notes.push(
+          readNote(
+            'amounts-differ',
+            `Markup says ‘${pair.marked}’, the page shows ‘${pair.page}’.`,
+          ),
+        );
+      }
+    }
+    const steps = pageStepsAreBetter(draft.steps, page.steps);
+    if (steps) {
+      settled.steps = page.steps;
+      notes.push(readNote('method-from-page', `${FIELDS}: method (${steps}).`));
+    }
+    if (settled.yields.length === 0 && page.yields.length > 0) {
+      settled.yields = page.yields;
+      notes.push(readNote('yield-from-page', `${FIELDS}: yield.`));
+    }
+  }
+  if (settled.groups.length === 1 && settled.groups[0]?.title == null) {
+    settled.groups = regainGroups(blocks, linesIn(settled)) ?? settled.groups;
+  }
+  return { draft: settled, notes };
+}
+
+function isEmpty(draft: Draft): boolean {
+  return draft.groups.length === 0 && draft.steps.length === 0;
+}
+
+/**
+ * Reads every recipe of a document, the main one first; empty when there is none. `url` is the
+ * page's address if known; `spent` ends the work early when it answers true.
+ */
+export function readDocument(
+  document: Document,
+  url: string | null,
+  spent: () => boolean,
+): Recipe[] {
+  const tree = copyTree(document, spent);
+  const all = [...elements(tree.root)];
+  const blocks = spent() ? [] : blocksOf(tree.root);
+  const frame = frameOf(tree, all, blocks, url);
+  const cut = tree.cut
+    ? [readNote('page-cut', 'The page is very large; only its first part was read.')]
+    : [];
+  const drafts = mergeDrafts(markedDrafts(tree, all, spent), frame.title);
+  const page = spent() ? null : findInPage(blocks);
+  const loose =
+    drafts.length === 0 || drafts.every(isEmpty) ? readLooseProperties(tree, all) : null;
+  const main = drafts[0];
+  const base = main && loose ? fill(main, loose) : (main ?? loose);
+  if (!base) {
+    if (!page || !isRecipe(page)) return [];
+    return [recipeOf(draftOfPage(page), frame, cut)];
+  }
+  const settled = settle(base, page, blocks);
+  const first = recipeOf(settled.draft, frame, [...cut, ...settled.notes]);
+  const others = drafts.slice(1).map((draft) => {
+    const groups = draft.groups.length === 1 ? regainGroups(blocks, linesIn(draft)) : null;
+    return recipeOf({ ...draft, groups: groups ?? draft.groups }, { ...frame, title: null }, cut);
+  });
+  return [first, ...others].filter((recipe) => recipe.groups.length > 0 || recipe.steps.length > 1);
+}

@@ -1,0 +1,72 @@
+import type { Recipe } from '../model.ts';
+import type { Block } from './blocks.ts';
+import { cleanLines } from './clean.ts';
+import { ingredientsHeading, stepsHeading } from './headings.ts';
+import { isHeadingLine } from './ingredients.ts';
+import { isSentence, startsWithAmount } from './lines.ts';
+import { draftOfPage, findInPage } from './page-text.ts';
+import { recipeOf } from './recipe.ts';
+import { readYield, statedServings } from './yield.ts';
+
+/** Most lines of a paste that are read. */
+const MAX_LINES = 2_000;
+
+const BULLET = /^\s*(?:[-–—*•▢□☐]|\d{1,2}[.)])\s+/;
+
+/** A line of plain text as the page reader sees one: lines with bullets are list entries. */
+function blockOf(raw: string, text: string): Block {
+  const bullet = BULLET.test(raw);
+  const heading = /^#{1,6}\s/.test(raw);
+  return {
+    text: text.replace(/^#{1,6}\s+/, ''),
+    tag: 'p',
+    level: heading ? 2 : 0,
+    bold: /^\*\*.+\*\*:?$/.test(text) || isHeadingLine(text),
+    list: bullet ? 1 : -1,
+    ordered: /^\s*\d/.test(raw) && bullet,
+    classes: '',
+    link: false,
+    aside: false,
+  };
+}
+
+/** The first line that can be a title: short, no amount, no heading word. */
+function titleOf(blocks: readonly Block[]): string | null {
+  const first = blocks[0];
+  if (!first || first.text.length > 120 || startsWithAmount(first.text)) return null;
+  if (ingredientsHeading(first) > 0 || stepsHeading(first) > 0 || isSentence(first.text))
+    return null;
+  return first.text.replace(/^\*+|\*+$/g, '').trim() || null;
+}
+
+/**
+ * Reads a recipe from plain text with line breaks: headings by their words, ingredient lines by
+ * their amounts, the rest as the method. Null when it holds no ingredient lines.
+ */
+export function readPasted(
+  text: string,
+  url: string | null,
+  language: string | null,
+): Recipe | null {
+  const blocks: Block[] = [];
+  for (const raw of text.slice(0, 400_000).split(/\r\n?|\n/)) {
+    if (blocks.length >= MAX_LINES) break;
+    const line = cleanLines(raw.replace(/</g, '\ue000'))
+      .join(' ')
+      .replace(/\ue000/g, '<');
+    if (line !== '') blocks.push(blockOf(raw, line.replace(/^[*_]{2}(.+?)[*_]{2}(:?)$/, '$1$2')));
+  }
+  const title = titleOf(blocks);
+  const found = findInPage(title === null ? blocks : blocks.slice(1));
+  if (!found || found.groups.length === 0) return null;
+  const draft = draftOfPage(found);
+  draft.markup = 'pasted';
+  draft.title = title;
+  if (draft.yields.length === 0) {
+    const line = blocks.find(
+      (block) => statedServings(block.text) !== null && block.text.length < 120,
+    );
+    if (line && readYield([line.text]).servings) draft.yields = [line.text];
+  }
+  return recipeOf(draft, { url, language, title: null, author: null, image: null }, []);
+}

@@ -1,0 +1,12 @@
+import type { Draft } from './draft.ts';
+import { isRecipeType } from './jsonld.ts';
+import { draftOfItem, RDFA } from './microdata.ts';
+import { attribute, type Leaf, type Tree } from './tree.ts';
+
+/** Recipe items of the page in RDFa Lite (`typeof`, `property`), page order. */
+export function readRdfa(tree: Tree, all: readonly Leaf[]): Draft[] {
+  return all
+    .filter((node) => isRecipeType(attribute(node, 'typeof').split(/\s+/)))
+    .slice(0, 30)
+    .map((item) => draftOfItem(item, tree, RDFA));
+}

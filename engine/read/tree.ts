@@ -1,0 +1,154 @@
+/**
+ * A light copy of the page, made in one walk: only tags, the attributes that matter and text. All
+ * reading of the page works on it, so the page itself is touched once and never changed.
+ */
+
+/** An element (`tag` is its lower-case name) or a piece of text (`tag` is ''). */
+export type Leaf = {
+  tag: string;
+  text: string;
+  attributes: Map<string, string> | null;
+  kids: Leaf[];
+  parent: Leaf | null;
+};
+
+export type Tree = {
+  root: Leaf;
+  /** Texts of the JSON-LD scripts, in page order. */
+  scripts: string[];
+  /** Elements by `id`; the first of an id wins. */
+  ids: Map<string, Leaf>;
+  /** True when something was left out because the page is too large. */
+  cut: boolean;
+};
+
+const KEPT = new Set(
+  'alt class content data href hidden id itemid itemprop itemref itemscope itemtype lang name property rel resource src style title type typeof value vocab datetime'.split(
+    ' ',
+  ),
+);
+
+/** Elements that hold no text a reader of the page sees. */
+const DROPPED = new Set(
+  'style template svg math iframe object canvas audio video select option textarea noscript datalist'.split(
+    ' ',
+  ),
+);
+
+/** Nodes copied at most; a very long real page has some 30,000 (common practice, no source). */
+const MAX_NODES = 200_000;
+/** Elements nested deeper than this join the ancestor at this depth, so later walks may recurse. */
+const MAX_DEPTH = 250;
+/** Characters of text copied at most. */
+const MAX_CHARACTERS = 6_000_000;
+/** Characters of JSON-LD kept at most, over all scripts: 20 MB of it must not hang the page. */
+const MAX_SCRIPT = 6_000_000;
+
+const ELEMENT = 1;
+const TEXT = 3;
+const CDATA = 4;
+
+function copyAttributes(element: Element): Map<string, string> | null {
+  let found: Map<string, string> | null = null;
+  for (const name of element.getAttributeNames()) {
+    if (!KEPT.has(name)) continue;
+    found ??= new Map();
+    found.set(name, (element.getAttribute(name) ?? '').slice(0, 20_000));
+  }
+  return found;
+}
+
+function leaf(tag: string, text: string, parent: Leaf | null): Leaf {
+  return { tag, text, attributes: null, kids: [], parent };
+}
+
+/** Where the children of an element start: in its open shadow tree when it has one. */
+function firstChildOf(element: Element, tag: string): Node | null {
+  if (tag.includes('-') && element.shadowRoot?.firstChild) return element.shadowRoot.firstChild;
+  return element.firstChild;
+}
+
+/**
+ * Copies a document. `spent` is asked now and then and ends the walk when it answers true. Depth,
+ * node count and text length are bounded; `cut` says when a bound was met.
+ */
+export function copyTree(document: Document, spent: () => boolean): Tree {
+  const root = leaf('html', '', null);
+  const tree: Tree = { root, scripts: [], ids: new Map(), cut: false };
+  const top = document.documentElement as Element | null;
+  if (!top) return tree;
+  root.attributes = copyAttributes(top);
+  let nodes = 0;
+  let characters = 0;
+  let scriptCharacters = 0;
+  const open: { next: Node | null; into: Leaf }[] = [{ next: top.firstChild, into: root }];
+  while (open.length > 0) {
+    const frame = open[open.length - 1] as { next: Node | null; into: Leaf };
+    const node = frame.next;
+    if (!node) {
+      open.pop();
+      continue;
+    }
+    frame.next = node.nextSibling;
+    nodes += 1;
+    if (nodes > MAX_NODES || characters > MAX_CHARACTERS || (nodes % 256 === 0 && spent())) {
+      tree.cut = true;
+      break;
+    }
+    const kind = node.nodeType;
+    if (kind === TEXT || kind === CDATA) {
+      const text = node.nodeValue ?? '';
+      characters += text.length;
+      frame.into.kids.push(leaf('', text, frame.into));
+    } else if (kind === ELEMENT) {
+      const element = node as Element;
+      const tag = element.localName.toLowerCase();
+      if (tag === 'script') {
+        if (!/json/i.test(element.getAttribute('type') ?? '')) continue;
+        if (!/ld\+json/i.test(element.getAttribute('type') ?? '')) continue;
+        const text = element.textContent ?? '';
+        scriptCharacters += text.length;
+        if (scriptCharacters > MAX_SCRIPT) tree.cut = true;
+        else tree.scripts.push(text);
+        continue;
+      }
+      if (DROPPED.has(tag)) continue;
+      const copy = leaf(tag, '', frame.into);
+      copy.attributes = copyAttributes(element);
+      frame.into.kids.push(copy);
+      const id = copy.attributes?.get('id');
+      if (id && !tree.ids.has(id)) tree.ids.set(id, copy);
+      const first = firstChildOf(element, tag);
+      if (first) open.push({ next: first, into: open.length < MAX_DEPTH ? copy : frame.into });
+    }
+  }
+  return tree;
+}
+
+/** An attribute's value, or ''. */
+export function attribute(node: Leaf, name: string): string {
+  return node.attributes?.get(name) ?? '';
+}
+
+/** Class names of a node, lower case, in one string with blanks around each. */
+export function classes(node: Leaf): string {
+  const value = node.attributes?.get('class');
+  return value ? ` ${value.toLowerCase().replace(/\s+/g, ' ')} ` : '';
+}
+
+/** Every element below a node in page order, the node itself first. Recursion depth is bounded. */
+export function* elements(node: Leaf): Generator<Leaf> {
+  const stack: Leaf[] = [node];
+  while (stack.length > 0) {
+    const now = stack.pop() as Leaf;
+    if (now.tag === '') continue;
+    yield now;
+    for (let i = now.kids.length - 1; i >= 0; i -= 1) stack.push(now.kids[i] as Leaf);
+  }
+}
+
+/** First element below a node that passes a test, or null. */
+export function findFirst(node: Leaf, test: (node: Leaf) => boolean): Leaf | null {
+  for (const element of elements(node)) if (test(element)) return element;
+  return null;
+}

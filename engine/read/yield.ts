@@ -1,0 +1,108 @@
+import type { Yield } from '../model.ts';
+import { cleanText, isLeftover } from './clean.ts';
+import words from './data/yield-words.json' with { type: 'json' };
+
+const NUMBER = String.raw`(?:\d+\s+\d+\/\d+|\d+\/\d+|\d+[.,]\d+|\d+\s?[¼½¾⅓⅔]|\d+|[¼½¾⅓⅔]|${words.numbers
+  .map(([word]) => word)
+  .join('|')})`;
+const RANGE = String.raw`(${NUMBER})(?:\s?(?:-|–|—|~|to|bis|à|a|tot|till|til|of|or|oder|ou|o|até|al)\s?(${NUMBER}))?`;
+const BOUND = '(?![\\p{L}\\p{N}])';
+const PEOPLE = `(?:${words.people.join('|')})`;
+const VERB = `(?:${words.serves.join('|')})`;
+
+/** '4 servings', '4-6 people', 'für 4 Personen', '4人分'. */
+const COUNT_PEOPLE = new RegExp(
+  `(?<![\\p{L}\\p{N}/.,])${RANGE}[\\s-]*(?:[\\p{L}]+\\s)?${PEOPLE}${BOUND}`,
+  'iu',
+);
+/** 'Serves 4', 'Servings: 4-6', 'Portionen 4'. */
+const PEOPLE_COUNT = new RegExp(
+  `(?<![\\p{L}])(?:${VERB}|${PEOPLE})[\\s:=(]*(?:${words.about.join('|')})?\\s*${RANGE}${BOUND}(?!\\s*(?:${words.sizes.join('|')})${BOUND})`,
+  'iu',
+);
+const COUNT_NOUN = new RegExp(
+  `(?<![\\p{L}\\p{N}/.,])${RANGE}[\\s-]*((?:\\p{L}[\\p{L}\\p{M}'’.-]*\\s?){1,5})`,
+  'giu',
+);
+
+const NUMBER_WORDS = new Map(words.numbers as [string, number][]);
+const GLYPHS: Record<string, number> = { '¼': 0.25, '½': 0.5, '¾': 0.75, '⅓': 1 / 3, '⅔': 2 / 3 };
+
+/** The value of a number as yields write it: '2', '2.5', '1/2', '1 ½', 'dozen'. Null if it is none. */
+function value(text: string): number | null {
+  const word = NUMBER_WORDS.get(text.toLowerCase());
+  if (word !== undefined) return word;
+  const parts = /^(\d+)?\s*(?:(\d+)\/(\d+)|([¼½¾⅓⅔]))$/.exec(text);
+  if (parts) {
+    const whole = Number(parts[1] ?? 0);
+    return parts[4] ? whole + (GLYPHS[parts[4]] ?? 0) : whole + Number(parts[2]) / Number(parts[3]);
+  }
+  const plain = Number(text.replace(',', '.'));
+  return Number.isFinite(plain) ? plain : null;
+}
+
+function believable(count: number | null): count is number {
+  return count !== null && count > 0 && count < 10_000;
+}
+
+function range(low: string | undefined, high: string | undefined): Yield['servings'] {
+  const from = value(low ?? '');
+  const to = high === undefined ? from : value(high);
+  if (!believable(from) || !believable(to)) return null;
+  return to >= from ? { low: from, high: to } : { low: from, high: from };
+}
+
+/** Servings stated in a text that names people or servings, else null. */
+export function statedServings(text: string): Yield['servings'] {
+  const found = COUNT_PEOPLE.exec(text) ?? PEOPLE_COUNT.exec(text);
+  return found ? range(found[1], found[2]) : null;
+}
+
+const SIZE = new RegExp(`^(?:${words.sizes.join('|')})${BOUND}`, 'iu');
+const PART = new RegExp(`^(?:\\p{L}+\\s)?(?:${words.parts.join('|')})${BOUND}`, 'iu');
+const FILLER = new RegExp(`^(?:${words.filler.join('|')})${BOUND}\\s*`, 'iu');
+
+/** Pieces a text counts: '12 cookies', '1 loaf'; a count of slices beats the count of the loaf. */
+function statedPieces(text: string): Yield['pieces'] {
+  let best: Yield['pieces'] = null;
+  for (const found of text.matchAll(COUNT_NOUN)) {
+    const count = value(found[1] ?? '');
+    const noun = (found[3] ?? '').replace(/[\s.'’-]+$/, '').replace(FILLER, '');
+    if (!believable(count) || noun === '' || SIZE.test(noun)) continue;
+    if (best === null || (PART.test(noun) && count > best.count)) best = { count, noun };
+  }
+  return best;
+}
+
+const BARE = new RegExp(`^(?:${words.label.join('|')})?[\\s:=~]*${RANGE}\\s*[.+]?$`, 'iu');
+
+/**
+ * Reads yield statements (a page's words, cleaned or not; the entry with words is the one shown).
+ * A bare number counts as servings only when no entry has words: of '12' and '12 cookies' the
+ * number is the cookies' count. Ranges keep both ends.
+ */
+export function readYield(statements: readonly string[]): Yield {
+  const texts = statements
+    .map((text) => cleanText(text).slice(0, 300))
+    .filter((text) => !isLeftover(text) && text !== '0');
+  const worded = texts.filter((text) => /\p{L}/u.test(text) && !BARE.test(text));
+  const text = worded[0] ?? texts[0] ?? null;
+  if (text === null) return { text: null, servings: null, pieces: null };
+  for (const one of worded) {
+    const servings = statedServings(one);
+    if (!servings) continue;
+    const rest = one.replace(COUNT_PEOPLE, ' ').replace(PEOPLE_COUNT, ' ');
+    return { text: one, servings, pieces: statedPieces(rest) };
+  }
+  for (const one of worded) {
+    const pieces = statedPieces(one);
+    if (pieces) return { text: one, servings: null, pieces };
+  }
+  if (worded.length > 0) {
+    const count = value(/(\d+(?:[.,]\d+)?)\D*$/.exec(text)?.[1] ?? '');
+    const pieces = believable(count) ? { count, noun: 'pieces' } : null;
+    return { text, servings: null, pieces };
+  }
+  const bare = BARE.exec(text);
+  return { text, servings: bare ? range(bare[1], bare[2]) : null, pieces: null };
+}
