@@ -1,0 +1,208 @@
+/** Says in plain words what a plan changes, why that much, what it does and what else was possible. */
+import type { Allergen, PlannedItem, Swap } from '../model.ts';
+import type { Amount } from './amounts.ts';
+import type { Choice } from './decisions.ts';
+import type { Dish, Part } from './dish.ts';
+import { netPerGram } from './figures.ts';
+import { SWAP_RULES } from './knowledge.ts';
+import type { PlanModel } from './model.ts';
+
+const grams = (value: number): string => `${Math.round(value * 10) / 10} g`;
+const one = (value: number): string => (Math.round(value * 10) / 10).toFixed(1);
+
+const ruleName = (id: string): string => id.replaceAll('-', ' ');
+
+/** Other swaps for the same line, and why they were passed over. At most six. */
+function considered(model: PlanModel, part: Part, chosen: ReadonlySet<string>): string[] {
+  const { dish } = model;
+  const open = dish.candidates
+    .filter((c) => c.part === part && !chosen.has(c.rule.id))
+    .map((c) => {
+      const share = dish.limits.share;
+      const limit = c.to.find(({ food }) => share && (food.function?.maxShare[share] ?? 100) < 30);
+      const why =
+        limit && share && part.base
+          ? `at most ${limit.food.function?.maxShare[share]} % of the flour`
+          : 'moves the dish further from the original for the same net carbs';
+      return { text: `${ruleName(c.rule.id)}: ${why}`, cost: c.rule.cost };
+    })
+    .sort((a, b) => a.cost - b.cost)
+    .map((c) => c.text);
+  const refused = dish.refused
+    .filter((r) => r.key === part.key)
+    .map((r) => `${ruleName(r.rule.id)}: ${r.why}`);
+  return [...open.slice(0, 4), ...refused.slice(0, 2)];
+}
+
+const allergensOf = (amounts: readonly Amount[]): Allergen[] =>
+  [...new Set(amounts.flatMap((a) => a.food.allergens))].sort();
+
+function whySwap(
+  model: PlanModel,
+  choice: Choice,
+  keptGrams: number,
+  to: readonly Amount[],
+): string {
+  const { dish } = model;
+  const part = choice.candidate?.part;
+  if (!part) return '';
+  const per = (g: number, net: number): number => (g * net * part.eaten) / dish.servings;
+  const before = per(part.grams, part.net);
+  const after =
+    per(keptGrams, part.net) +
+    to.reduce((sum, a) => sum + per(a.grams, netPerGram(a.food, dish.goals.rule) ?? 0), 0);
+  const stays =
+    keptGrams > 0 ? `${grams(keptGrams)} ${part.food.name} stays` : `no ${part.food.name} stays`;
+  return `Net carbs from this line fall from ${one(before)} to ${one(Math.min(after, before))} g a serving; ${stays}, as much as the ${one(dish.goals.budgetG)} g budget and the dish allow.`;
+}
+
+function whyAdded(amount: Amount): string {
+  switch (amount.role) {
+    case 'binder':
+      return 'Holds gas and water in place of the gluten and starch that went; the dose follows how much is missing.';
+    case 'egg':
+      return 'Sets the crumb in place of the flour that went.';
+    case 'yeast-food':
+      return 'Food for the yeast, because less starch is left for it.';
+    case 'liquid':
+      return 'The new flours hold more water than the old ones.';
+    default:
+      return 'Brings the sweetness back to the original.';
+  }
+}
+
+const EFFECT: Partial<Record<Amount['role'], string>> = {
+  binder: 'Softer, more elastic crumb; too much turns gummy.',
+  egg: 'Firmer and richer.',
+  'yeast-food': 'Mostly used up by the yeast during a long proof.',
+  liquid: 'Dough should feel slightly wetter than usual at first.',
+  sweetness: 'Strong: weigh it on a fine scale. A little aftertaste is possible.',
+};
+
+const addedSwap = (amount: Amount, grams: number): Swap => ({
+  id: `add-${amount.food.id}`,
+  key: null,
+  from: null,
+  keptGrams: 0,
+  to: [{ foodId: amount.food.id, food: amount.food.name, grams }],
+  why: whyAdded(amount),
+  effect: EFFECT[amount.role] ?? '',
+  considered: [],
+  allergens: allergensOf([amount]),
+  cautions: [],
+  source: amount.food.function?.source ?? 'common practice, no source',
+});
+
+const lessSwap = (amount: Amount): Swap => ({
+  id: `less-${amount.food.id}`,
+  key: amount.key,
+  from: { foodId: amount.food.id, food: amount.food.name, grams: amount.original },
+  keptGrams: amount.grams,
+  to: [],
+  why:
+    amount.role === 'fat'
+      ? 'The nuts or seeds bring fat of their own.'
+      : amount.role === 'salt'
+        ? 'Other ingredients bring sodium; a serving should not have more than before.'
+        : 'The new ingredients need less of it.',
+  effect: 'Keeps the balance of the original.',
+  considered: [],
+  allergens: [],
+  cautions: [],
+  source: 'common practice, no source',
+});
+
+/** The changes of a plan, largest saving of net carbs first, then additions and smaller amounts. */
+export function swapsOf(model: PlanModel, amounts: readonly Amount[]): Swap[] {
+  const chosen = new Set(
+    amounts.flatMap((a) =>
+      a.origin === 'swap' && a.choice?.candidate ? [a.choice.candidate.rule.id] : [],
+    ),
+  );
+  const keptOf = new Map(
+    amounts.flatMap((a) => (a.origin === 'kept' && a.key !== null ? [[a.key, a] as const] : [])),
+  );
+  const swaps: { swap: Swap; saved: number }[] = [];
+  const swapped = new Set<string>();
+  for (const choice of model.choices) {
+    const { candidate } = choice;
+    const to = amounts.filter((a) => a.choice === choice && a.origin === 'swap');
+    if (!candidate || to.length === 0) continue;
+    const { part, rule } = candidate;
+    const keptGrams = keptOf.get(part.key)?.grams ?? 0;
+    swapped.add(part.key);
+    swaps.push({
+      saved: (part.grams - keptGrams) * part.net,
+      swap: {
+        id: rule.id,
+        key: part.key,
+        from: { foodId: part.food.id, food: part.food.name, grams: part.grams },
+        keptGrams,
+        to: to.map((a) => ({ foodId: a.food.id, food: a.food.name, grams: a.grams })),
+        why: whySwap(
+          model,
+          choice,
+          keptGrams,
+          amounts.filter((a) => a.key === part.key && a.origin === 'swap'),
+        ),
+        effect: rule.effect,
+        considered: considered(model, part, chosen),
+        allergens: allergensOf(to),
+        cautions: rule.cautions,
+        source: rule.source,
+      },
+    });
+  }
+  const ordered = swaps.sort((a, b) => b.saved - a.saved).map((s) => s.swap);
+  const added = amounts.flatMap((a) =>
+    a.origin === 'add' && a.grams > 0 ? [addedSwap(a, a.grams)] : [],
+  );
+  const raised: Swap[] = [];
+  const less: Swap[] = [];
+  for (const a of keptOf.values()) {
+    if (a.key === null || swapped.has(a.key) || Math.abs(a.grams - a.original) < 1e-6) continue;
+    if (a.grams > a.original)
+      raised.push(addedSwap(a, Math.round((a.grams - a.original) * 10) / 10));
+    else less.push(lessSwap(a));
+  }
+  return [...ordered, ...added, ...raised, ...less];
+}
+
+/** Masses as planned items; what is added to a food the recipe has goes to that line. */
+export function itemsOf(dish: Dish, amounts: readonly Amount[]): PlannedItem[] {
+  const items: PlannedItem[] = [];
+  const add = (key: string, a: Amount): void => {
+    const same = items.find((item) => item.key === key && item.foodId === a.food.id);
+    if (same) {
+      same.grams = Math.round((same.grams + a.grams) * 1000) / 1000;
+      return;
+    }
+    const range = dish.parts.find((p) => p.key === a.key)?.eatenRange ?? {
+      low: 1,
+      best: 1,
+      high: 1,
+    };
+    items.push({
+      key,
+      foodId: a.food.id,
+      foodName: a.food.name,
+      grams: a.grams,
+      eaten: { ...range },
+      role: a.role,
+    });
+  };
+  for (const a of amounts) {
+    if (a.grams <= 0) continue;
+    const own = dish.parts.find(
+      (p) =>
+        p.food.id === a.food.id &&
+        p.eaten === 1 &&
+        !p.fixed &&
+        amounts.some((k) => k.key === p.key && k.origin === 'kept' && k.grams > 0),
+    );
+    add(a.key ?? own?.key ?? `new.${a.food.id}`, a);
+  }
+  return items;
+}
+
+export const KNOWN_SWAPS: ReadonlySet<string> = new Set(SWAP_RULES.map((rule) => rule.id));

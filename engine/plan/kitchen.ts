@@ -1,0 +1,173 @@
+/** Rounds a plan to amounts that a kitchen scale and whole eggs allow; lines that did not change stay as written. */
+import type { Food, Role } from '../model.ts';
+import { type Amount, originalAmounts, total } from './amounts.ts';
+import { binderDose } from './binder.ts';
+import { type Dish, forbidden } from './dish.ts';
+import { gluten } from './figures.ts';
+import { type WaterChange, waterChange } from './water.ts';
+
+/** One large egg without shell, g (USDA SR 171287). */
+const EGG_G = 50;
+/** A quarter teaspoon of gum when the table has no teaspoon: 0.7 g (common practice, no source). */
+const QUARTER_TSP_G = 0.7;
+
+/** Below this share of a line, the rest of it is left out as well. Own choice. */
+const REMNANT = 0.04;
+
+const down = (value: number, step: number): number => Math.floor(value / step + 1e-9) * step;
+const near = (value: number, step: number): number => Math.round(value / step) * step;
+const up = (value: number, step: number): number => Math.ceil(value / step - 1e-9) * step;
+const tidy = (value: number): number => Math.round(value * 1000) / 1000;
+
+/** Grain of a kitchen amount, g. */
+function stepFor(role: Role, grams: number): number {
+  if (role === 'salt' || role === 'yeast' || role === 'leavening') return 0.5;
+  if (grams >= 50) return 5;
+  return grams >= 10 ? 1 : grams >= 2 ? 0.5 : 0.1;
+}
+
+const quarterTsp = (food: Food): number => {
+  const tsp = food.measures.find((m) => m.unit === 'tsp')?.grams;
+  return tsp === undefined ? QUARTER_TSP_G : tsp / 4;
+};
+
+function roundedGrams(amount: Amount): number {
+  const { grams, role, food, origin } = amount;
+  if (origin === 'kept') {
+    if (Math.abs(grams - amount.original) < 1e-6) return grams;
+    if (grams < REMNANT * amount.original) return 0;
+    return down(grams, stepFor(role, grams));
+  }
+  if (food.id === 'egg') return up(grams - 0.1 * EGG_G, EGG_G);
+  if (role === 'binder' || /gum$|glucomannan|psyllium/.test(food.id))
+    return Math.max(up(grams, quarterTsp(food)), 0);
+  if ((food.function?.sweetness ?? 0) > 10) return grams < 0.05 ? 0 : near(grams, 0.1);
+  return near(grams, stepFor(role, grams));
+}
+
+/** What the rounding took from a kept flour goes to its first stand-in, so that the flour base keeps its mass. */
+function keepBase(amounts: Amount[], exact: readonly Amount[]): Amount[] {
+  const missing = new Map<string, number>();
+  exact.forEach((amount, at) => {
+    const now = amounts[at];
+    if (now && amount.base && amount.key !== null) {
+      missing.set(amount.key, (missing.get(amount.key) ?? 0) + amount.grams - now.grams);
+    }
+  });
+  return amounts.map((amount) => {
+    const gap = amount.key === null ? 0 : (missing.get(amount.key) ?? 0);
+    if (amount.origin !== 'swap' || !amount.base || amount.key === null || Math.abs(gap) < 0.5)
+      return amount;
+    missing.set(amount.key, 0);
+    return { ...amount, grams: Math.max(0, tidy(amount.grams + near(gap, 1))) };
+  });
+}
+
+/** Binder from the rounded masses, at least the rule's dose, in quarter teaspoons. */
+function withBinder(amounts: Amount[], dish: Dish): Amount[] {
+  const base = total(amounts, (a) => (a.base ? 1 : 0));
+  if (base <= 0 || !amounts.some((a) => a.base && a.origin === 'swap')) return amounts;
+  const replaced = 1 - total(amounts, (a) => (a.base && a.origin === 'kept' ? 1 : 0)) / base;
+  const state = {
+    gluten: (100 * total(amounts, (a) => (a.base ? gluten(a.food) : 0))) / base,
+    replaced,
+  };
+  const present = amounts.find((a) => a.role === 'binder');
+  const id =
+    present?.food.id ??
+    Object.keys(dish.limits.binder).find((name) => {
+      const food = dish.foods.byId(name);
+      return food !== null && forbidden(food, dish.goals) === null;
+    });
+  const food = id === undefined ? null : dish.foods.byId(id);
+  if (id === undefined || !food) return amounts;
+  const { least } = binderDose(dish.limits, id, state);
+  const grams = tidy(up((least * base) / 100, quarterTsp(food)));
+  if (present)
+    return amounts.map((a) =>
+      a === present && a.grams < grams && a.origin === 'add' ? { ...a, grams } : a,
+    );
+  if (grams <= 0) return amounts;
+  return [
+    ...amounts,
+    {
+      key: null,
+      food,
+      grams,
+      eaten: 1,
+      base: false,
+      role: 'binder',
+      origin: 'add',
+      choice: null,
+      original: 0,
+    },
+  ];
+}
+
+/** Water into the recipe's own water, or a new line; less comes from the largest liquid. */
+function withWater(amounts: Amount[], change: WaterChange, dish: Dish): Amount[] {
+  const shift = near(change.mixing, 5);
+  if (shift === 0) return amounts;
+  const loose = amounts.filter(
+    (a) => a.role === 'liquid' && a.origin === 'kept' && !dish.goals.pinned.includes(a.key ?? ''),
+  );
+  const plain = loose.filter((a) => a.food.id === 'water').sort((a, b) => b.grams - a.grams)[0];
+  if (shift < 0) {
+    const target = plain ?? [...loose].sort((a, b) => b.grams - a.grams)[0];
+    if (!target) return amounts;
+    const grams = Math.max(0.5 * target.grams, target.grams + shift);
+    return amounts.map((a) => (a === target ? { ...a, grams: near(grams, 5) } : a));
+  }
+  if (plain) return amounts.map((a) => (a === plain ? { ...a, grams: plain.grams + shift } : a));
+  const food = dish.foods.byId('water');
+  if (!food) return amounts;
+  return [
+    ...amounts,
+    {
+      key: null,
+      food,
+      grams: shift,
+      eaten: 1,
+      base: false,
+      role: 'liquid',
+      origin: 'add',
+      choice: null,
+      original: 0,
+    },
+  ];
+}
+
+const sodium = (amounts: readonly Amount[]): number =>
+  total(amounts, (a) => ((a.food.per100g.sodiumMg ?? 0) / 100) * a.eaten);
+
+/** Half grams of salt less while a yeast dough has more sodium than before, down to the family's least salt. */
+function withSalt(amounts: Amount[], dish: Dish): Amount[] {
+  const floor = dish.limits.yeast ? (dish.limits.saltPct?.[0] ?? 0) : 0;
+  const before = sodium(originalAmounts(dish));
+  let now = amounts;
+  while (floor > 0 && sodium(now) > before) {
+    const salt = now.find(
+      (a) => a.role === 'salt' && a.origin === 'kept' && !dish.goals.pinned.includes(a.key ?? ''),
+    );
+    if (!salt || salt.grams - 0.5 < (floor * dish.flourBase) / 100) return now;
+    now = now.map((a) => (a === salt ? { ...a, grams: tidy(a.grams - 0.5) } : a));
+  }
+  return now;
+}
+
+export interface KitchenPlan {
+  amounts: Amount[];
+  /** g of water to hold back, in steps of 5; null when none. */
+  reserve: number | null;
+}
+
+/** Kitchen amounts for exact ones, with water and binder settled on the rounded masses. */
+export function kitchenAmounts(exact: readonly Amount[], dish: Dish): KitchenPlan {
+  const rounded = exact.map((amount) => ({ ...amount, grams: tidy(roundedGrams(amount)) }));
+  const based = keepBase(rounded, exact).filter((a) => a.grams > 0 || a.origin === 'kept');
+  const bound = dish.dough ? withSalt(withBinder(based, dish), dish) : based;
+  if (!dish.dough) return { amounts: bound, reserve: null };
+  const change = waterChange(originalAmounts(dish), bound, dish.limits);
+  const reserve = near(change.reserve, 5);
+  return { amounts: withWater(bound, change, dish), reserve: reserve >= 5 ? reserve : null };
+}

@@ -1,0 +1,91 @@
+/** The planner's knowledge as data: family limits, food classes and swaps, checked once on load. */
+import * as z from 'zod';
+import { FAMILIES, Family, Role } from '../model.ts';
+import classRows from './data/classes.json' with { type: 'json' };
+import familyRows from './data/families.json' with { type: 'json' };
+import swapRows from './data/swaps.json' with { type: 'json' };
+
+const Pair = z.tuple([z.number(), z.number()]);
+
+/** Limits of a dish family; percentages are of the flour base. */
+const FamilyLimits = z.strictObject({
+  kind: z.enum(['dough', 'dish']),
+  /** Column of the foods' largest shares. */
+  share: z.enum(['YB', 'FT', 'QB', 'CK', 'CO', 'PA']).optional(),
+  yeast: z.boolean().default(false),
+  /** Gluten-forming protein, g per 100 g flour base. */
+  gluten: z.strictObject({ min: z.number(), hard: z.number(), max: z.number() }).optional(),
+  /** Digestible starch floor; `strong` once gluten reaches `atGluten`, on a straight line between. */
+  starch: z
+    .strictObject({ min: z.number(), strong: z.number(), atGluten: z.number() })
+    .default({ min: 0, strong: 0, atGluten: 99 }),
+  yeastFood: z.number().default(0),
+  inertFibre: z.number().default(100),
+  /** Dose without gluten deficit, at full deficit, and the cap, by binder. */
+  binder: z.record(z.string(), z.tuple([z.number(), z.number(), z.number()])).default({}),
+  /** Extra binder per share of flour replaced: the gel of the missing starch. */
+  binderLift: z.number().default(0),
+  hydration: Pair.optional(),
+  fat: z
+    .strictObject({
+      window: Pair.optional(),
+      addPct: z.number().optional(),
+      maxPct: z.number().optional(),
+    })
+    .default({}),
+  /** Bulk sweetener against the original's sugar, 0..1. */
+  bulkFloor: z.number(),
+  /** Egg solids, gluten-forming protein, whey and egg-white powder together. */
+  eggStructure: z.number().default(0),
+  saltPct: Pair.optional(),
+  /** Erythritol: percent of the flour base in doughs, of the whole mass in dishes. */
+  erythritolPct: z.number(),
+  /** Largest share of allulose in the bulk sweetener. */
+  alluloseShare: z.number().default(1),
+  source: z.string(),
+});
+export type FamilyLimits = z.infer<typeof FamilyLimits>;
+
+const FoodClass = z.strictObject({ class: z.string(), role: Role, foods: z.array(z.string()) });
+
+const SwapRule = z.strictObject({
+  id: z.string(),
+  /** Classes of foods it replaces. */
+  replaces: z.array(z.string()),
+  /** Families, or 'dough', 'dish', '*'. */
+  in: z.array(z.string()),
+  /** Grams of each component per gram replaced. */
+  to: z.array(z.strictObject({ food: z.string(), ratio: z.number().positive() })).min(1),
+  /** Largest share of the ingredient it may replace, 0..1. */
+  cap: z.number().positive().max(1),
+  capBy: z.partialRecord(Family, z.number()).optional(),
+  /** Closeness lost when the whole of a dish's main ingredient is swapped, 0..1. */
+  cost: z.number().positive().max(1),
+  role: Role.optional(),
+  /** Water shift of the dish, g per gram replaced; negative when the replacement gives off water. */
+  water: z.number().default(0),
+  effect: z.string(),
+  cautions: z.array(z.string()),
+  source: z.string(),
+});
+export type SwapRule = z.infer<typeof SwapRule>;
+
+export const FAMILY_LIMITS: ReadonlyMap<Family, FamilyLimits> = new Map(
+  FAMILIES.map((id) => [id, FamilyLimits.parse((familyRows as Record<string, unknown>)[id])]),
+);
+
+export const SWAP_RULES: readonly SwapRule[] = z.array(SwapRule).parse(swapRows);
+
+const CLASSES = z.array(FoodClass).parse(classRows);
+const classById = new Map(CLASSES.flatMap((row) => row.foods.map((id) => [id, row] as const)));
+
+/** The class of a food and the role it usually plays, or null when it is in none. */
+export function classOf(foodId: string): { class: string; role: Role } | null {
+  return classById.get(foodId) ?? null;
+}
+
+/** Whether a swap is meant for this dish family. */
+export function suits(rule: SwapRule, family: Family): boolean {
+  const kind = FAMILY_LIMITS.get(family)?.kind ?? 'dish';
+  return rule.in.some((word) => word === '*' || word === family || word === kind);
+}
