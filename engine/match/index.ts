@@ -44,7 +44,7 @@ const round = (value: number): number => Math.round(Math.max(0, Math.min(1, valu
 
 function toMatch(candidates: readonly Candidate[]): Match | null {
   const [first, ...rest] = ranked(candidates);
-  if (!first) return null;
+  if (!first || first.score < FLOOR) return null;
   return {
     foodId: first.food.id,
     foodName: first.food.name,
@@ -159,10 +159,26 @@ function matchName(name: string, lookup: Lookup, wanted: State | null): Candidat
 
 const CHOICE = /\s+(?:and\/)?or\s+|\s*\/\s*/i;
 
-/** 'butter or margarine' -> both names; the second borrows the head of 'lemon or lime juice'. */
+/** 'butter or margarine' -> both names; 'lemon or lime juice' also lends its end: 'lemon juice'. */
 function choices(name: string, item: Item): string[] {
   const parts = name.split(CHOICE).filter((part) => part.trim() !== '');
-  return [...(parts.length > 1 ? parts : []), ...item.alternatives.map((other) => other.name)];
+  const others = item.alternatives.map((other) => other.name);
+  if (parts.length < 2) return others;
+  const [, ...end] = (parts[parts.length - 1] ?? '').trim().split(/\s+/);
+  const lent = end.length > 0 ? [`${parts[0]} ${end.join(' ')}`] : [];
+  const nouns = [...lent, ...parts].filter((part) => headAt(tokensOf(part)) >= 0);
+  return [...nouns, ...others];
+}
+
+const CITRUS = /^(?:.* )?(lemon|lime|orange|grapefruit|clementine|tangerine|mandarin)s?$/i;
+
+/** '1 lemon, juiced' names its juice, '1 lemon, zested' its zest. */
+function takenPart(item: Item): string {
+  const fruit = CITRUS.exec(item.name.trim())?.[1];
+  const done = item.preparation ?? '';
+  if (fruit === undefined || done === '') return item.name;
+  if (/juice/i.test(done)) return `${fruit} juice`;
+  return /zest|rind|peel(?!ed)/i.test(done) ? `${fruit} zest` : item.name;
 }
 
 function ownChoice(name: string, options: MatchOptions): Match | null {
@@ -192,10 +208,11 @@ export function matchItem(item: Item, line: Line, options: MatchOptions): Match 
   if (own) return own;
   const lookup = lookupOf(options.foods);
   const wanted = wantedState(item, line);
-  const whole = matchName(item.name, lookup, wanted);
+  const name = takenPart(item);
+  const whole = matchName(name, lookup, wanted);
   if (whole.some((candidate) => candidate.score >= 0.7)) return toMatch(whole);
   const first = toMatch(whole);
-  for (const choice of choices(item.name, item)) {
+  for (const choice of choices(name, item)) {
     const found = matchName(choice, lookup, wanted);
     if (found.length > 0 && (first === null || first.confidence < 0.6)) {
       const match = toMatch(found.map((c) => ({ ...c, score: c.score * 0.9 })));

@@ -2,7 +2,7 @@
 import type { FoodTable } from '../foods/index.ts';
 import type { Food } from '../model.ts';
 import { tokensOf } from './normalise.ts';
-import { headAt, stateOfWord, WEAK, worth } from './words.ts';
+import { ADJECTIVE, headAt, stateOfWord, WEAK, worth } from './words.ts';
 
 /** One name or alias of a food, ready to compare. */
 export interface Phrase {
@@ -49,8 +49,8 @@ function add<T>(map: Map<string, T[]>, key: string, value: T): void {
 function phrasesOf(food: Food, order: number): Phrase[] {
   return [food.name, ...food.aliases].flatMap((name, n) => {
     const tokens = tokensOf(name);
-    const head = tokens[headAt(tokens)];
-    return head === undefined
+    const head = tokens[headAt(tokens)] ?? '';
+    return tokens.length === 0
       ? []
       : [{ food, order, isName: n === 0, tokens, head, weight: weightOf(tokens) }];
   });
@@ -74,7 +74,7 @@ function build(table: FoodTable): Lookup {
       for (const word of new Set(phrase.tokens)) {
         if (worth(word) >= 0.3) add(byWord, word, phrase);
       }
-      heads.add(phrase.head);
+      if (phrase.head !== '') heads.add(phrase.head);
     }
   }
   return {
@@ -82,7 +82,7 @@ function build(table: FoodTable): Lookup {
     bare,
     byWord,
     heads,
-    vocabulary: vocabularyOf(byWord.keys()),
+    vocabulary: vocabularyOf([...byWord.keys()].filter((word) => !ADJECTIVE.has(word))),
     slips: new Map(),
   };
 }

@@ -1,7 +1,7 @@
 /** How well a name of a food fits the words of a line. */
 import type { Lookup, Phrase } from './lookup.ts';
 import { weightOf } from './lookup.ts';
-import { GENERAL, GUARDED, HARMLESS, headAt, WEAK, worth } from './words.ts';
+import { GENERAL, GUARDED, HARMLESS, headAt, worth } from './words.ts';
 
 /** Below this a fit says nothing. */
 export const FLOOR = 0.42;
@@ -16,16 +16,23 @@ export function queryOf(tokens: readonly string[]): Query {
   return { tokens, head: tokens[headAt(tokens)] ?? '', weight: weightOf(tokens) };
 }
 
-/** A left-over word that is itself a food makes another food of the head: 'almond' in 'almond milk'. */
+/** How far a left-over word makes another food of the head: 'almond' in 'almond milk', 0..0.5. */
 function strangeness(token: string, head: string, lookup: Lookup): number {
-  if (WEAK.has(token) || worth(token) < 0.3) return 0;
-  if (!lookup.heads.has(token) || GENERAL.has(token)) return GUARDED.has(head) ? 0.12 : 0.06;
-  if (GUARDED.has(head) && !HARMLESS.has(head)) return 0.5;
-  return HARMLESS.has(head) ? 0.12 : 0.3;
+  const value = worth(token);
+  if (value < 0.2) return 0;
+  if (value < 1) return 0.03;
+  const guarded = GUARDED.has(head);
+  if (!guarded && GENERAL.has(token)) return 0.02;
+  const known = lookup.byWord.has(token);
+  if (!known) return guarded ? 0.1 : 0.06;
+  if (HARMLESS.has(head)) return 0.12;
+  if (guarded) return lookup.heads.has(token) ? 0.5 : 0.4;
+  return lookup.heads.has(token) ? 0.3 : 0.08;
 }
 
 /** The head of the line's name, and whether the food's name may stand for it. */
 function headFit(query: Query, phrase: Phrase): number {
+  if (query.head === '') return 0;
   if (query.head === phrase.head) return 1;
   const has = (tokens: readonly string[], token: string): boolean => tokens.includes(token);
   if (GENERAL.has(query.head) && has(query.tokens, phrase.head)) {

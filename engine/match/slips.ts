@@ -1,8 +1,9 @@
 /** Slips of the pen: the known word a misspelt one most likely stands for. */
 import type { Lookup } from './lookup.ts';
-import { PART, stateOfWord, WEAK } from './words.ts';
+import { ADJECTIVE, PART, stateOfWord, WEAK } from './words.ts';
 
 const SHORTEST = 5;
+const SUBSTITUTED = 7;
 const SLIP_CACHE_LIMIT = 5_000;
 
 /**
@@ -29,12 +30,16 @@ export function editDistance(a: string, b: string, limit: number): number {
   return Math.min(last[b.length] ?? limit + 1, limit + 1);
 }
 
+const isSwap = (a: string, b: string): boolean => [...a].sort().join('') === [...b].sort().join('');
+
 function nearest(word: string, lookup: Lookup): string | null {
   const limit = word.length >= 8 ? 2 : 1;
   let best: string | null = null;
   let bestDistance = limit + 1;
   for (const known of lookup.vocabulary.get(word.charAt(0)) ?? []) {
     if (known.length < SHORTEST) continue;
+    // In a short word another letter in the same place is another word: 'wafer' is no 'water'.
+    if (word.length < SUBSTITUTED && word.length === known.length && !isSwap(word, known)) continue;
     const distance = editDistance(word, known, limit);
     if (distance < bestDistance) {
       best = known;
@@ -45,7 +50,11 @@ function nearest(word: string, lookup: Lookup): string | null {
 }
 
 const isKnown = (word: string, lookup: Lookup): boolean =>
-  lookup.byWord.has(word) || WEAK.has(word) || PART.has(word) || stateOfWord(word) !== null;
+  lookup.byWord.has(word) ||
+  ADJECTIVE.has(word) ||
+  WEAK.has(word) ||
+  PART.has(word) ||
+  stateOfWord(word) !== null;
 
 /** The word itself when known or too short to guess, else the nearest known word, else itself. */
 export function withoutSlip(word: string, lookup: Lookup): string {

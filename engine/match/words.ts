@@ -5,6 +5,8 @@ const setOf = (list: readonly string[]): ReadonlySet<string> => new Set(list);
 
 /** Words that say how good, how large or how cut: they never change which food it is. */
 export const WEAK = setOf(words.weak);
+/** Words that tell the kind of a food but never name one. */
+export const ADJECTIVE = setOf(words.adjective);
 /** Nouns for a part or shape of a food ('clove', 'fillet'): the food is named by the word before. */
 export const PART = setOf(words.part);
 /** Class nouns a food is known without: 'cheddar' is 'cheddar cheese'. */
@@ -31,19 +33,30 @@ const STATE_OF = new Map<string, State>(
 /** The state a word asks for, or null. */
 export const stateOfWord = (word: string): State | null => STATE_OF.get(word) ?? null;
 
+const isNumber = (token: string): boolean => /^\d/.test(token);
+
 /** Worth of a token in a comparison, 0..1. */
 export function worth(token: string): number {
-  if (WEAK.has(token)) return 0.04;
+  if (WEAK.has(token) || isNumber(token)) return 0.04;
   if (stateOfWord(token) !== null) return 0.12;
   if (PART.has(token)) return 0.3;
-  return 1;
+  return ADJECTIVE.has(token) ? 0.4 : 1;
 }
 
-/** Position of the head noun: the last word that is neither weak nor the name of a part. */
+const isNoun = (token: string): boolean =>
+  !WEAK.has(token) && !isNumber(token) && !ADJECTIVE.has(token) && stateOfWord(token) === null;
+
+/**
+ * Position of the head noun: the last noun that is not the name of a part, else the last part
+ * ('whole cloves'); -1 when there is no noun at all.
+ */
 export function headAt(tokens: readonly string[]): number {
+  let part = -1;
   for (let at = tokens.length - 1; at >= 0; at -= 1) {
     const token = tokens[at] ?? '';
-    if (!WEAK.has(token) && !PART.has(token) && stateOfWord(token) === null) return at;
+    if (!isNoun(token)) continue;
+    if (!PART.has(token)) return at;
+    if (part < 0) part = at;
   }
-  return tokens.length - 1;
+  return part;
 }

@@ -4,7 +4,7 @@ import pieces from './data/pieces.json' with { type: 'json' };
 import wholes from './data/whole.json' with { type: 'json' };
 import { around, scaled } from './interval.ts';
 import { choosePiece, sizeOf } from './measures.ts';
-import { hasWord, nameOf } from './text.ts';
+import { hasWord, nameOf, plain } from './text.ts';
 import type { Weighed } from './volume.ts';
 
 interface PieceRow {
@@ -84,7 +84,7 @@ function byOwnMeasure(
 const firstRow = (rows: readonly PieceRow[], name: string): PieceRow | null =>
   rows.find((row) => hasWord(name, row.words)) ?? null;
 
-/** Grams of one foot of kitchen practice when the food has no measure of its own. */
+/** Grams by kitchen practice when the food has no measure of its own. */
 function byPractice(
   count: number,
   unit: string | null,
@@ -105,9 +105,13 @@ function byPractice(
   };
 }
 
+/** Herbs and leaves: one of them is no piece of 100 g. */
+const isLeafy = (food: Food): boolean =>
+  food.measures.some((measure) => /^(leaf|sprig|handful)\b/.test(measure.unit));
+
 /** A piece of a vegetable or fruit nothing is known of: wide, and said to be a guess. */
 function byGroup(count: number, size: string | null, food: Food | null): Weighed | null {
-  if (!food || !/vegetable|fruit/.test(food.group)) return null;
+  if (!food || !/vegetable|fruit/.test(food.group) || isLeafy(food)) return null;
   const grams = 100 * (size === null ? 1 : (SIZE_FACTOR[size] ?? 1));
   const span: Interval = { low: 0.3 * grams, best: grams, high: 2.5 * grams };
   return {
@@ -117,19 +121,36 @@ function byGroup(count: number, size: string | null, food: Food | null): Weighed
   };
 }
 
+const PARTS =
+  /\b(leaf|leaves|cloves?|sprigs?|stalks?|ribs?|stems?|heads?|bulbs?|ears?|slices?|sticks?|sheets?|wedges?|spears?|strips?|rashers?|cubes?)$/;
+
+/** 'basil leaves', 'garlic cloves': the counted part when the name ends with it, else null. */
+function partNamed(name: string): string | null {
+  const part = PARTS.exec(plain(name).trim())?.[1];
+  if (part === undefined || plain(name).trim() === part) return null;
+  return part === 'leaves' ? 'leaf' : part.replace(/s$/, '');
+}
+
+/** A piece cut by eye may be a small part of what the food's own piece is. */
+const CUT_PIECE = 0.15;
+
 /**
  * Grams of `count` units of a food; `unit` null means whole pieces. Null when neither the food nor
  * kitchen practice knows what one weighs.
  */
 export function weighCount(
   count: number,
-  unit: string | null,
+  stated: string | null,
   item: Item,
   food: Food | null,
   text: string,
 ): Weighed | null {
+  const unit = stated ?? partNamed(item.name);
   const size = sizeOf(item.size);
   const own = food ? byOwnMeasure(count, unit, size, food, text) : null;
+  if (own && stated === 'piece' && size === null) {
+    return { ...own, grams: { ...own.grams, low: own.grams.low * CUT_PIECE } };
+  }
   if (own) return own;
   const practice = byPractice(count, unit, size, nameOf(item, food));
   if (practice) return practice;

@@ -4,7 +4,7 @@ import { eatenShare } from './eaten.ts';
 import { interval } from './interval.ts';
 import { weighReading } from './part.ts';
 import type { RecipeWords } from './purpose.ts';
-import { readingsOf } from './readings.ts';
+import { type Reading, readingsOf } from './readings.ts';
 import { withoutRefuse } from './refuse.ts';
 import { withGrain } from './salt.ts';
 import { wordsOf } from './text.ts';
@@ -42,19 +42,25 @@ function disagreementOf(chosen: Weighed, others: readonly Weighed[]): Weight['di
   return null;
 }
 
+const isRough = (reading: Reading): number =>
+  reading.some(({ amount }) => amount.approximate) ? 1 : 0;
+
 /** All readings of an item in grams, the most trusted first; the earlier one among equals. */
 function weighedReadings(
   item: Item,
   food: Food | null,
   text: string,
   region: Region,
-): { weighed: Weighed; order: number }[] {
+): { weighed: Weighed; order: number; rough: number }[] {
   return readingsOf(item)
     .flatMap((reading, order) => {
       const weighed = weighReading(reading, item, food, text, region);
-      return weighed && weighed.grams.best > 0 ? [{ weighed, order }] : [];
+      return weighed && weighed.grams.best > 0 ? [{ weighed, order, rough: isRough(reading) }] : [];
     })
-    .sort((a, b) => TRUST[b.weighed.basis] - TRUST[a.weighed.basis] || a.order - b.order);
+    .sort(
+      (a, b) =>
+        TRUST[b.weighed.basis] - TRUST[a.weighed.basis] || a.rough - b.rough || a.order - b.order,
+    );
 }
 
 function finished(
@@ -80,7 +86,7 @@ function finished(
 
 /**
  * Grams (edible part) of an item and the share eaten, 0..1. A stated mass wins over a volume, a
- * volume over a count; readings that disagree are both told. Without an amount salt, pepper, frying
+ * volume over a count; readings that disagree are both told. Without a weighable amount salt, pepper, frying
  * fat, greasing and dusting get an assumed weight; anything else is null, for the caller to list as
  * uncounted. Never throws.
  */
@@ -99,7 +105,6 @@ export function weighItem(
     );
     return finished(withGrain(first.weighed, food, text), disagreement, item, line, food, options);
   }
-  if (item.amounts.length > 0) return null;
   const assumed = assumeUnstated(item, line, food, options.recipe, options.region);
   if (!assumed) return null;
   const weighed: Weighed = {

@@ -82,8 +82,7 @@ function weighUnit(
   const eye = byEyeMillilitres(unit);
   if (eye !== null && unit !== null) return byEye(unit, eye, item, food, text, region);
   if (unit === 'cm') {
-    const inch = weighCount(1 / 2.54, 'inch', item, food, text);
-    return inch && { ...inch, assumptions: inch.assumptions };
+    return weighCount(1 / 2.54, 'inch', item, food, text);
   }
   return weighCount(1, unit, item, food, text);
 }
@@ -106,6 +105,27 @@ const byAmount = (one: Interval, amount: Amount): Interval => {
   return interval(one.low * low, one.best * best, one.high * high);
 };
 
+const LENGTH: ReadonlySet<string> = new Set(['inch', 'cm', 'mm', 'ft']);
+
+/** A length sizes a root or a stick by its inch; on a tortilla or a spoonful it is only a shape. */
+function sizesOne(
+  size: Amount,
+  amount: Amount,
+  item: Item,
+  food: Food | null,
+  text: string,
+): boolean {
+  if (size.unit === null) return false;
+  if (!LENGTH.has(size.unit)) return true;
+  if (amount.unit !== null && amount.unit !== 'piece' && amount.unit !== 'knob') return false;
+  return size.unit !== 'mm' && knowsInch(item, food, text);
+}
+
+const knowsInch = (item: Item, food: Food | null, text: string): boolean => {
+  const inch = weighCount(1, 'inch', item, food, text);
+  return inch !== null && !inch.assumptions.some((said) => said.startsWith('no weight'));
+};
+
 /**
  * Grams of one part. A stated size of the unit wins over what the unit usually weighs; a range is
  * its middle, with the ends as bounds.
@@ -118,9 +138,9 @@ export function weighPart(
   region: Region,
 ): Weighed | null {
   const { amount, size } = part;
-  if (size) {
+  if (size && sizesOne(size, amount, item, food, text)) {
     const one = weighUnit(size.unit, item, food, text, region);
-    if (one && !(size.unit === 'inch' && one.basis === 'assumed')) {
+    if (one) {
       const sized = filled({ ...one, grams: byAmount(one.grams, size) }, size, text);
       return { ...sized, grams: byAmount(sized.grams, amount) };
     }

@@ -12,7 +12,14 @@ const GRAMS: Readonly<Record<string, number>> = {
   stone: 6350.29318,
 };
 
-const METRIC: Readonly<Record<string, number>> = { ml: 1, cl: 10, dl: 100, l: 1000 };
+const METRIC: Readonly<Record<string, number>> = {
+  ml: 1,
+  cl: 10,
+  dl: 100,
+  l: 1000,
+  /** UK kitchen spoon of two teaspoons. */
+  dessertspoon: 10,
+};
 
 /** US customary: gallon of 231 cubic inches (3785.411784 ml). */
 const US: Readonly<Record<string, number>> = {
