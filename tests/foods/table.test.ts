@@ -39,7 +39,7 @@ const ENERGY_EXEMPT = new Map([
 ]);
 
 /** So light and loose that a cup weighs less than 0.05 g per ml. */
-const FEATHERY = /nori|bonito-flakes/;
+const FEATHERY = /nori|bonito-flakes|popcorn-popped/;
 
 /** Vinegars: their acetic acid is in no column, 3 kcal per g. */
 const VINEGAR = /vinegar/;
