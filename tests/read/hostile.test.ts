@@ -1,0 +1,214 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { Recipe } from '../../engine/model.ts';
+import { readPage, readText } from '../../engine/read/index.ts';
+import { parseJson, parseTolerant } from '../../engine/read/json.ts';
+import { documentFrom, recipesIn } from './page-file.ts';
+
+const LD = (text: string) => `<script type="application/ld+json">${text}</script>`;
+
+const GOOD = JSON.stringify({
+  '@context': 'https://schema.org',
+  '@graph': [
+    {
+      '@type': 'Recipe',
+      name: 'Plain rolls',
+      recipeYield: ['8', '8 rolls'],
+      recipeIngredient: ['300 g flour', '200 g water', '6 g salt'],
+      recipeInstructions: [{ '@type': 'HowToStep', text: 'Mix and bake.' }],
+    },
+  ],
+});
+
+function checked(html: string): void {
+  const result = readPage(documentFrom(html));
+  if (result.ok) for (const recipe of result.recipes) Recipe.parse(recipe);
+  else expect(result.why).not.toBe('');
+}
+
+const FRAGMENTS = [
+  '<ul>',
+  '</ul>',
+  '<li>',
+  '<h2>Ingredients</h2>',
+  '<h2>Method</h2>',
+  '<p>',
+  '<br>',
+  '<b>',
+  '</b>',
+  '<table><tr><td>',
+  '</table>',
+  '2 cups flour',
+  '1/2',
+  'Serves 4',
+  '12.',
+  'Bake 20 min.',
+  '&frac12;',
+  '<',
+  '>',
+  '&',
+  '\u202e',
+  '\u0000',
+  '<div itemscope itemtype="https://schema.org/Recipe">',
+  '<span itemprop="recipeIngredient">',
+  '</div>',
+  '</span>',
+  '<article class="h-recipe">',
+  '<i class="p-ingredient">',
+  '<div typeof="Recipe">',
+  '<p property="name">',
+  LD(GOOD),
+  LD('{"@type":"Recipe",'),
+];
+
+describe('hostile input', () => {
+  it('reads random documents without throwing', () => {
+    const piece = fc.oneof(
+      fc.constantFrom(...FRAGMENTS),
+      fc.string({ maxLength: 20, unit: 'binary' }),
+    );
+    fc.assert(
+      fc.property(fc.array(piece, { maxLength: 40 }), (pieces) => checked(pieces.join(''))),
+      { numRuns: 120 },
+    );
+  });
+
+  it('reads mutated JSON-LD without throwing', () => {
+    const cut = fc.record({
+      at: fc.nat(GOOD.length),
+      drop: fc.nat(6),
+      add: fc.string({ maxLength: 3 }),
+    });
+    fc.assert(
+      fc.property(fc.array(cut, { maxLength: 5 }), (cuts) => {
+        let text = GOOD;
+        for (const { at, drop, add } of cuts)
+          text = text.slice(0, at) + add + text.slice(at + drop);
+        checked(LD(text.replaceAll('</', '<')));
+      }),
+      { numRuns: 120 },
+    );
+  });
+
+  it('reads JSON-LD of any values without throwing', () => {
+    const node = fc.record(
+      {
+        '@type': fc.constantFrom<unknown>('Recipe', ['Recipe', 'Thing'], 7, null),
+        name: fc.jsonValue(),
+        recipeIngredient: fc.jsonValue(),
+        recipeInstructions: fc.jsonValue(),
+        recipeYield: fc.jsonValue(),
+        totalTime: fc.jsonValue(),
+        author: fc.jsonValue(),
+        image: fc.jsonValue(),
+        nutrition: fc.jsonValue(),
+      },
+      { requiredKeys: ['@type'] },
+    );
+    fc.assert(
+      fc.property(node, (value) => checked(LD(JSON.stringify(value).replaceAll('<', '\\u003c')))),
+      { numRuns: 120 },
+    );
+  });
+
+  it('takes any pasted text', () => {
+    fc.assert(
+      fc.property(fc.string({ maxLength: 400, unit: 'binary' }), (text) => {
+        const result = readText(text);
+        if (result.ok) for (const recipe of result.recipes) Recipe.parse(recipe);
+      }),
+      { numRuns: 120 },
+    );
+  });
+
+  it('parses whatever a strict parser does, to the same value', () => {
+    fc.assert(
+      fc.property(
+        fc.oneof(fc.array(fc.jsonValue()), fc.dictionary(fc.string(), fc.jsonValue())),
+        (value) => {
+          // Objects of the tolerant parser have no prototype; a round trip makes them comparable.
+          const text = JSON.stringify(value);
+          expect(JSON.stringify(parseTolerant(text)[0])).toBe(JSON.stringify(JSON.parse(text)));
+        },
+      ),
+      { numRuns: 120 },
+    );
+  });
+
+  it('survives nesting 10,000 deep in JSON and 1,500 deep in elements', () => {
+    const deep = `${'['.repeat(10_000)}1${']'.repeat(10_000)}`;
+    expect(parseJson(deep)).toHaveLength(1);
+    expect(parseTolerant(deep.slice(0, 15_000))).toHaveLength(1);
+    expect(recipesIn(`${LD(`{"x":${deep}}`)}${LD(GOOD)}`)[0]?.title).toBe('Plain rolls');
+    const steps = `${'['.repeat(10_000)}"Bake."${']'.repeat(10_000)}`;
+    checked(LD(`{"@type":"Recipe","name":"x","recipeInstructions":${steps}}`));
+    checked(`${'<div>'.repeat(1_500)}<h2>Ingredients</h2><ul><li>1 cup flour`);
+  });
+
+  it('does not read 20 MB of JSON-LD, and says the page was cut', () => {
+    const filler = `{"@type":"Recipe","name":"${'x'.repeat(20_000_000)}"}`;
+    const started = performance.now();
+    const [recipe] = recipesIn(`${LD(GOOD)}${LD(filler)}`);
+    expect(performance.now() - started).toBeLessThan(5_000);
+    expect(recipe?.title).toBe('Plain rolls');
+    expect(recipe?.notes.map((note) => note.code)).toContain('page-cut');
+  });
+
+  it('never sets a prototype from __proto__ keys', () => {
+    const text =
+      '{"@type":"Recipe","name":"Rolls","__proto__":{"polluted":true},"recipeIngredient":["1 cup flour","1 egg"],}';
+    const [value] = parseTolerant(text);
+    expect(Object.getPrototypeOf(value)).toBeNull();
+    expect(recipesIn(LD(text))[0]?.groups[0]?.lines).toEqual(['1 cup flour', '1 egg']);
+    expect(({} as { polluted?: boolean }).polluted).toBeUndefined();
+  });
+
+  it('ends on cycles by @id', () => {
+    const graph = {
+      '@graph': [
+        {
+          '@type': 'Recipe',
+          '@id': '#r',
+          name: 'Rolls',
+          author: { '@id': '#a' },
+          image: { '@id': '#r' },
+          recipeIngredient: ['1 cup flour', '1 egg'],
+        },
+        { '@id': '#a', author: { '@id': '#r' }, isPartOf: { '@id': '#a' } },
+      ],
+    };
+    expect(recipesIn(LD(JSON.stringify(graph)))[0]?.author).toBeNull();
+  });
+
+  it('drops direction overrides and invisible characters, and keeps markup as text', () => {
+    const value = {
+      '@type': 'Recipe',
+      name: 'Rolls\u202e\u200b',
+      recipeIngredient: ['1 cup <img src=x onerror=alert(1)>flour', '2 eg\u00adgs'],
+    };
+    const [recipe] = recipesIn(LD(JSON.stringify(value).replaceAll('<', '\\u003c')));
+    expect(recipe?.title).toBe('Rolls');
+    expect(recipe?.groups[0]?.lines).toEqual(['1 cup flour', '2 eggs']);
+  });
+
+  it('stops when its time is up and says so by finding less', () => {
+    const document = documentFrom(
+      `<h2>Ingredients</h2><ul>${'<li>1 cup flour</li>'.repeat(2_000)}</ul>`,
+    );
+    const result = readPage(document, { elapsedMs: () => 1_000 });
+    expect(result.ok).toBe(false);
+  });
+
+  it('does not blow up in time on long runs of one character', () => {
+    for (const one of ['{', '[', '"', '<', '&', '1 ', '1.', '(', 'a.B', ' \n', '\\"', '{]']) {
+      const text = one.repeat(30_000);
+      const started = performance.now();
+      parseJson(text);
+      readText(text);
+      checked(
+        LD(`{"@type":"Recipe","name":"x","recipeYield":"${text}","recipeInstructions":"${text}`),
+      );
+      expect(performance.now() - started, `for ${JSON.stringify(one)}`).toBeLessThan(3_000);
+    }
+  });
+});
