@@ -25,8 +25,10 @@ export type SaveAnswer = z.infer<typeof SaveAnswer>;
 /** Saves what a message asks for. Never rejects. */
 export async function answerSave(store: Store, message: unknown, now: number): Promise<SaveAnswer> {
   const request = SaveRequest.safeParse(message);
-  if (!request.success)
-    return { ok: false, why: 'The recipe could not be handed over for saving.' };
+  if (!request.success) {
+    const where = request.error.issues[0]?.path.join('.') ?? '';
+    return { ok: false, why: `The recipe could not be handed over for saving (${where}).` };
+  }
   try {
     const saved = await saveRecipe(store, request.data.work, request.data.id, now);
     return { ok: true, id: saved.id };

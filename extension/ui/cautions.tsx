@@ -19,10 +19,7 @@ export function Cautions({ adaptation }: { adaptation: Adaptation }) {
         {[...texts].map((text) => (
           <li key={text}>{text}</li>
         ))}
-        <li>
-          These are estimates from food tables. They say nothing about medicine: dosing is a matter
-          for you and your care team.
-        </li>
+        <li>Talk to your care team before you change how much carbohydrate you eat.</li>
       </ul>
     </section>
   );

@@ -61,3 +61,25 @@ export function doubtsOf(adaptation: Adaptation): Doubt[] {
     })
     .sort((a, b) => (b.share ?? 2) - (a.share ?? 2));
 }
+
+export interface VariedFood {
+  key: string;
+  name: string;
+  low: number;
+  high: number;
+}
+
+/** From this width on (g net carbs a serving) the scatter of a new food is worth telling. */
+const WIDE_NET_G = 1;
+
+/** Foods the plan brings in whose net carbs vary so much between makers or sources that it shows. */
+export function variedFoods({ after, plan }: Adaptation): VariedFood[] {
+  return after.contributions.flatMap(({ key, netCarbsG }) => {
+    const [line, foodId] = key.split('>');
+    if (foodId === undefined || !netCarbsG) return [];
+    const { low, high } = netCarbsG;
+    if (high - low < WIDE_NET_G) return [];
+    const item = plan.items.find((one) => one.key === line && one.foodId === foodId);
+    return [{ key, name: item?.foodName ?? foodId, low, high }];
+  });
+}

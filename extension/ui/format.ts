@@ -4,6 +4,8 @@ import type { Preferences } from '../store/prefs.ts';
 
 /** One decimal below 100, none from there on; a true minus sign is never needed. */
 export function amount(value: number): string {
+  if (value === 0) return '0';
+  if (value > 0 && value < 0.05) return '<0.1';
   return Math.abs(value) >= 99.95 ? value.toFixed(0) : value.toFixed(1);
 }
 

@@ -45,7 +45,7 @@ export function Headline({ adaptation }: { adaptation: Adaptation }) {
           ? ` ${missing} ${missing === 1 ? 'line is' : 'lines are'} not counted in these figures.`
           : ''}
       </p>
-      {plan.limits.length > 0 && (
+      {!plan.met && plan.limits.length > 0 && (
         <ul class="limits">
           {plan.limits.map((limit) => (
             <li key={limit.code + limit.text}>{limit.text}</li>

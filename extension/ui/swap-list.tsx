@@ -1,5 +1,5 @@
 import type { Adaptation, Swap } from '../../engine/model.ts';
-import { amount } from './format.ts';
+import { short } from './format.ts';
 
 interface Props {
   adaptation: Adaptation;
@@ -14,7 +14,7 @@ function Amounts({ swap }: { swap: Swap }) {
       {from ? (
         <>
           <span>
-            {from.food} {amount(from.grams)} g
+            {from.food} {short(from.grams)} g
           </span>
           <span class="arrow" aria-hidden="true">
             {' → '}
@@ -25,9 +25,9 @@ function Amounts({ swap }: { swap: Swap }) {
         <span>Add </span>
       )}
       <strong>
-        {from && keptGrams > 0 ? `${from.food} ${amount(keptGrams)} g` : ''}
+        {from && keptGrams > 0 ? `${from.food} ${short(keptGrams)} g` : ''}
         {from && keptGrams > 0 && to.length > 0 ? ', ' : ''}
-        {to.map((part) => `${part.food} ${amount(part.grams)} g`).join(', ')}
+        {to.map((part) => `${part.food} ${short(part.grams)} g`).join(', ')}
         {to.length === 0 && keptGrams === 0 ? 'left out' : ''}
       </strong>
     </p>
@@ -65,6 +65,16 @@ export function SwapList({ adaptation, onForbid }: Props) {
           </li>
         ))}
       </ul>
+      {adaptation.plan.met && adaptation.plan.limits.length > 0 && (
+        <div class="held">
+          <h3>What holds the plan here</h3>
+          <ul class="limits">
+            {adaptation.plan.limits.map((limit) => (
+              <li key={limit.code + limit.text}>{limit.text}</li>
+            ))}
+          </ul>
+        </div>
+      )}
     </section>
   );
 }

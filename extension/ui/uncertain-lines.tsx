@@ -1,7 +1,8 @@
 import type { FoodTable } from '../../engine/foods/index.ts';
 import type { Adaptation } from '../../engine/model.ts';
 import { type Correction, CorrectLine } from './correct-line.tsx';
-import { type Doubt, doubtsOf } from './doubt.ts';
+import { type Doubt, doubtsOf, variedFoods } from './doubt.ts';
+import { amount } from './format.ts';
 
 interface Props {
   adaptation: Adaptation;
@@ -18,10 +19,21 @@ function shareText({ share }: Doubt): string {
 /** The lines the result rests on least surely, each with a quick correction. */
 export function UncertainLines({ adaptation, table, onCorrect }: Props) {
   const doubts = doubtsOf(adaptation);
+  const varied = variedFoods(adaptation);
   return (
     <section aria-labelledby="doubts-title">
       <h2 id="doubts-title">Least certain</h2>
-      {doubts.length === 0 && <p>Every line that matters was read with confidence.</p>}
+      <ul class="limits">
+        {varied.map(({ key, name, low, high }) => (
+          <li key={key}>
+            New in the recipe, and it differs between makers: {name} brings {amount(low)} to{' '}
+            {amount(high)} g net carbs a serving. Compare your package's label.
+          </li>
+        ))}
+      </ul>
+      {doubts.length === 0 && (
+        <p>Every line of the original that matters was read with confidence.</p>
+      )}
       <ul class="doubts" lang={adaptation.recipe.language ?? undefined}>
         {doubts.map((doubt) => {
           const { ingredient, reasons } = doubt;

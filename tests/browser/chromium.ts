@@ -28,6 +28,12 @@ function argumentsFor({ proxy, headless = true }: Options): string[] {
     `--disable-extensions-except=${CHROMIUM_BUILD}`,
     `--load-extension=${CHROMIUM_BUILD}`,
     '--no-first-run',
+    // The browser's own errands, so that the proxy sees only what the pages and the extension do.
+    '--disable-component-update',
+    '--disable-background-networking',
+    '--disable-sync',
+    '--allow-browser-signin=false',
+    '--disable-features=AutofillServerCommunication,OptimizationHints,Translate,MediaRouter',
     ...(isRoot() ? ['--no-sandbox'] : []),
     ...(proxy ? [`--proxy-server=${proxy}`] : []),
   ];

@@ -1,0 +1,203 @@
+/**
+ * Drives Firefox with the built extension loaded. The toolbar button is pressed by a privileged
+ * script: it uses browser internals, which may change with a new ESR, and only here.
+ */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Bidi, connectBidi } from './bidi.ts';
+import { needBrowser } from './browsers.ts';
+import { FIREFOX_BUILD } from './places.ts';
+
+const GECKO_ID = 'crumbshift@crumbshift.invalid';
+/** A fixed address for the extension, so that its storage outlives a restart. */
+const UUID = '3f6c1b52-9d0e-4a71-8c55-7be1a4d0c9e2';
+
+export interface FirefoxRun {
+  /** Address of every request of every tab so far. */
+  requests: string[];
+  /** Opens an address in the current tab and waits until it is loaded. */
+  goto(url: string): Promise<void>;
+  /** Runs a function body in the current tab; its value must be a string, number or boolean. */
+  evaluate(body: string): Promise<unknown>;
+  /** Waits until a function body gives something true in the current tab. */
+  waitFor(body: string): Promise<unknown>;
+  /** Presses the toolbar button on the current tab, then shows the same popup in a tab of its own. */
+  click(): Promise<void>;
+  open(path: string): Promise<void>;
+  close(): Promise<void>;
+}
+
+function preferences(proxy: string | undefined): string {
+  const values: Record<string, string | number | boolean> = {
+    'extensions.webextensions.uuids': JSON.stringify({ [GECKO_ID]: UUID }),
+    // A temporary install is removed at the end; these keep its storage as an update would.
+    'extensions.webextensions.keepStorageOnUninstall': true,
+    'extensions.webextensions.keepUuidOnUninstall': true,
+    'browser.shell.checkDefaultBrowser': false,
+    'datareporting.policy.dataSubmissionEnabled': false,
+    'app.normandy.enabled': false,
+    // The browser's own errands, so that the proxy sees only what the pages and the extension do.
+    'services.settings.server': 'data:,#none/v1',
+    'browser.safebrowsing.provider.mozilla.updateURL': '',
+    'extensions.update.enabled': false,
+    'app.update.disabledForTesting': true,
+    'browser.region.network.url': '',
+    'browser.newtabpage.enabled': false,
+    'browser.startup.homepage': 'about:blank',
+    'browser.startup.page': 0,
+    'media.gmp-manager.updateEnabled': false,
+    'media.gmp-manager.url': '',
+    'network.captive-portal-service.enabled': false,
+    'network.connectivity-service.enabled': false,
+    ...(proxy
+      ? {
+          'network.proxy.type': 1,
+          'network.proxy.http': '127.0.0.1',
+          'network.proxy.http_port': Number(new URL(proxy).port),
+          'network.proxy.ssl': '127.0.0.1',
+          'network.proxy.ssl_port': Number(new URL(proxy).port),
+        }
+      : {}),
+  };
+  return Object.entries(values)
+    .map(([name, value]) => `user_pref(${JSON.stringify(name)}, ${JSON.stringify(value)});\n`)
+    .join('');
+}
+
+/** Address of the BiDi socket, from the browser's own words. */
+function socketAddress(child: ChildProcess): Promise<string> {
+  return new Promise((done, failed) => {
+    let words = '';
+    const timer = setTimeout(() => failed(new Error(`Firefox did not start: ${words}`)), 60_000);
+    child.stderr?.on('data', (data) => {
+      words += String(data);
+      const found = /WebDriver BiDi listening on (ws:\/\/\S+)/.exec(words);
+      if (!found?.[1]) return;
+      clearTimeout(timer);
+      done(found[1]);
+    });
+    child.once('exit', (code) => failed(new Error(`Firefox ended (${code}): ${words}`)));
+  });
+}
+
+interface Remote {
+  type: string;
+  result?: { type: string; value?: unknown };
+  exceptionDetails?: { text: string };
+}
+
+function value(answer: Record<string, unknown>): unknown {
+  const { type, result, exceptionDetails } = answer as unknown as Remote;
+  if (type === 'exception') throw new Error(exceptionDetails?.text ?? 'script failed');
+  return result?.value;
+}
+
+async function evaluateIn(bidi: Bidi, context: string, body: string): Promise<unknown> {
+  return value(
+    await bidi.send('script.evaluate', {
+      expression: `(async () => { ${body} })()`,
+      target: { context },
+      awaitPromise: true,
+    }),
+  );
+}
+
+/** Context of the browser window itself. */
+async function chromeContext(bidi: Bidi): Promise<string> {
+  const { contexts } = (await bidi.send('browsingContext.getTree', {
+    'moz:scope': 'chrome',
+  })) as unknown as { contexts: { context: string; url: string }[] };
+  const window = contexts.find(({ url }) => url.endsWith('/browser.xhtml'));
+  if (!window) throw new Error('no browser window');
+  return window.context;
+}
+
+/** Presses the button, waits for the popup's grant, closes the popup, gives the tab's id. */
+const PRESS = `
+  const { ExtensionParent } = ChromeUtils.importESModule('resource://gre/modules/ExtensionParent.sys.mjs');
+  const { extension } = WebExtensionPolicy.getByID('${GECKO_ID}');
+  const { apiManager } = ExtensionParent;
+  await apiManager.global.browserActionFor(extension).triggerAction(window);
+  return apiManager.global.tabTracker.getId(window.gBrowser.selectedTab);
+`;
+
+async function start(profile: string, proxy: string | undefined) {
+  writeFileSync(join(profile, 'user.js'), preferences(proxy));
+  const child = spawn(
+    needBrowser('firefox'),
+    [
+      '--headless',
+      '--no-remote',
+      '--remote-debugging-port=0',
+      '--remote-allow-system-access',
+      '--profile',
+      profile,
+    ],
+    {
+      stdio: ['ignore', 'ignore', 'pipe'],
+      env: { ...process.env, MOZ_DISABLE_AUTO_SAFE_MODE: '1' },
+    },
+  );
+  const bidi = await connectBidi(`${await socketAddress(child)}/session`);
+  await bidi.send('session.new', { capabilities: {} });
+  return { child, bidi };
+}
+
+async function stop(child: ChildProcess, bidi: Bidi): Promise<void> {
+  const ended = new Promise<void>((done) => child.once('exit', () => done()));
+  await bidi.send('browser.close', {}).catch(() => child.kill());
+  const timer = setTimeout(() => child.kill('SIGKILL'), 15_000);
+  await ended;
+  clearTimeout(timer);
+  bidi.close();
+}
+
+/** @throws {Error} when there is no Firefox or the extension does not load. */
+export async function openFirefox(options: {
+  profile: string;
+  proxy?: string;
+}): Promise<FirefoxRun> {
+  const { child, bidi } = await start(options.profile, options.proxy);
+  const requests: string[] = [];
+  bidi.onEvent('network.beforeRequestSent', (params) => {
+    requests.push((params as { request: { url: string } }).request.url);
+  });
+  await bidi.send('session.subscribe', { events: ['network.beforeRequestSent'] });
+  await bidi.send('webExtension.install', {
+    extensionData: { type: 'path', path: FIREFOX_BUILD },
+  });
+  const newTab = async () =>
+    String((await bidi.send('browsingContext.create', { type: 'tab' })).context);
+  let context = await newTab();
+  const evaluate = (body: string) => evaluateIn(bidi, context, body);
+  const goto = async (url: string) => {
+    await bidi.send('browsingContext.navigate', { context, url, wait: 'complete' });
+  };
+  const open = async (path: string) => {
+    context = await newTab();
+    await goto(`moz-extension://${UUID}/${path}`);
+  };
+  return {
+    requests,
+    goto,
+    evaluate,
+    open,
+    waitFor: async (body) => {
+      for (let tries = 0; tries < 150; tries += 1) {
+        const found = await evaluate(body);
+        if (found) return found;
+        await new Promise((done) => setTimeout(done, 100));
+      }
+      throw new Error(
+        `waited in vain for: ${body}\n${await evaluate('return document.body.innerText')}`,
+      );
+    },
+    click: async () => {
+      await bidi.send('browsingContext.activate', { context });
+      const tab = await evaluateIn(bidi, await chromeContext(bidi), PRESS);
+      await open(`popup.html?tab=${tab}`);
+    },
+    close: () => stop(child, bidi),
+  };
+}
