@@ -1,22 +1,23 @@
 /** Cautions that go with the numbers, and what a change does to the allergens. */
-import type { Allergen, Family, Food, Note, Nutrient, Tally } from '../model.ts';
+import type { FoodTable } from '../foods/index.ts';
+import type { Allergen, Family, Food, Note, Nutrient, Plan, Tally } from '../model.ts';
 import data from './data/cautions.json' with { type: 'json' };
 
 /** A food of the reworked recipe and the grams of it that are eaten with one serving. */
-export interface ServedFood {
+interface ServedFood {
   food: Food;
   gramsPerServing: number;
-  /** True when the original recipe did not have it. */
+  /** True when the plan brought it. */
   added: boolean;
 }
 
 export interface CautionInput {
   before: Tally;
   after: Tally;
-  served: readonly ServedFood[];
-  family: Family;
+  plan: Plan;
+  foods: FoodTable;
   /** Title and method, to see frying, slow cooking and the like. */
-  words: string;
+  words?: string;
   /** What the user has said of themselves; left out when unknown. */
   person?: { kidneyDisease?: boolean; sglt2?: boolean; needsCarePlan?: boolean };
 }
@@ -25,6 +26,9 @@ export interface CautionInput {
 const MOST_SHOWN = 3;
 
 interface Facts extends CautionInput {
+  served: ServedFood[];
+  family: Family;
+  words: string;
   change: (nutrient: Nutrient) => number;
   after1: (nutrient: Nutrient) => number;
   has: (pattern: RegExp, addedOnly?: boolean) => boolean;
@@ -32,10 +36,26 @@ interface Facts extends CautionInput {
 
 const bestOf = (tally: Tally, nutrient: Nutrient): number => tally.perServing[nutrient]?.best ?? 0;
 
+function servedFoods({ plan, foods, after }: CautionInput): ServedFood[] {
+  return plan.items.flatMap(({ key, foodId, grams, eaten }) => {
+    const food = foods.byId(foodId);
+    if (food === null || grams <= 0) return [];
+    const brings = plan.swaps.some(
+      (swap) => swap.key === key && swap.to.some((to) => to.foodId === foodId),
+    );
+    const gramsPerServing = (grams * eaten.best) / after.servings;
+    return [{ food, gramsPerServing, added: brings || key.startsWith('new.') }];
+  });
+}
+
 function factsOf(input: CautionInput): Facts {
-  const { before, after, served } = input;
+  const { before, after } = input;
+  const served = servedFoods(input);
   return {
     ...input,
+    served,
+    family: input.plan.family.id,
+    words: input.words ?? '',
     after1: (nutrient) => bestOf(after, nutrient),
     change: (nutrient) => bestOf(after, nutrient) - bestOf(before, nutrient),
     has: (pattern, addedOnly = false) =>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Food, Tally } from '../../engine/model.ts';
+import type { Plan, Tally } from '../../engine/model.ts';
 import { allCautions, allergenChange, cautionsFor } from '../../engine/tally/cautions.ts';
 import { tally } from '../../engine/tally/index.ts';
 import { makeFood, makeIngredient, makeTable, makeWeight } from './fixtures.ts';
@@ -28,30 +28,49 @@ const reckon = (rows: [string, number][]): Tally =>
     { foods, servings: 1, rule: { region: 'us', polyols: 'half' }, family: 'quick-bread' },
   );
 
-const codes = (before: [string, number][], after: [string, number][], words = ''): string[] =>
-  allCautions({
-    before: reckon(before),
-    after: reckon(after),
-    served: after.map(([id, gramsPerServing]) => ({
-      food: foods.byId(id) as Food,
-      gramsPerServing,
-      added: !before.some(([other]) => other === id),
-    })),
-    family: 'quick-bread',
-    words,
-  }).map(({ code }) => code);
+/** A plan whose items are these foods, each brought by the plan unless the original had it. */
+const planOf = (before: [string, number][], after: [string, number][]): Plan => ({
+  family: { id: 'quick-bread', confidence: 1, why: 'test' },
+  roles: {},
+  budgetG: 15,
+  met: true,
+  items: after.map(([foodId, grams], at) => ({
+    key: before.some(([other]) => other === foodId) ? String(at) : `new.${foodId}`,
+    foodId,
+    foodName: foodId,
+    grams,
+    eaten: { low: 1, best: 1, high: 1 },
+    role: 'other',
+  })),
+  swaps: [],
+  reserveWaterG: null,
+  dough: null,
+  closeness: 1,
+  closenessParts: {},
+  frontier: [],
+  limits: [],
+  notes: [],
+});
+
+const inputOf = (before: [string, number][], after: [string, number][]) => ({
+  before: reckon(before),
+  after: reckon(after),
+  plan: planOf(before, after),
+  foods,
+});
+
+const codes = (before: [string, number][], after: [string, number][]): string[] =>
+  allCautions(inputOf(before, after)).map(({ code }) => code);
 
 describe('cautions', () => {
   it('always shows the estimate line first and at most three more', () => {
-    const before = reckon([['bread-flour', 50]]);
-    const after = reckon([['xylitol', 30]]);
-    const served = [{ food: xylitol, gramsPerServing: 30, added: true }];
-    const shown = cautionsFor({ before, after, served, family: 'quick-bread', words: '' });
+    const shown = cautionsFor(inputOf([['bread-flour', 50]], [['xylitol', 30]]));
     expect(shown[0]?.text).toBe('Estimates. Not for working out insulin doses.');
     expect(shown.length).toBeLessThanOrEqual(4);
     expect(shown[1]?.code).toBe('XYLITOL_DOGS');
-    const nothing = cautionsFor({ before, after: before, served: [], family: 'other', words: '' });
-    expect(nothing.map(({ code }) => code)).toEqual(['ESTIMATES']);
+    const same: [string, number][] = [['almond-flour', 10]];
+    const nothing = cautionsFor(inputOf(same, same));
+    expect(nothing.map(({ code }) => code)).toEqual(['ESTIMATES', 'RAW_DOUGH']);
   });
 
   it('speaks of low blood sugar when carbs fall by 30 % or 15 g', () => {

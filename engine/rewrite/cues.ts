@@ -1,0 +1,204 @@
+/** Handling that the new ingredients call for, and where in the method it goes. */
+import type { FoodTable } from '../foods/index.ts';
+import type { Ingredient, Plan, PlannedItem, RewrittenStep } from '../model.ts';
+import cues from './data/cues.json' with { type: 'json' };
+import warnings from './data/warnings.json' with { type: 'json' };
+import { amountText, kitchenGrams, type Region } from './kitchen.ts';
+import { listOf, type Mention, shortName } from './mentions.ts';
+import { celsius } from './temperature.ts';
+
+interface Cue {
+  id: string;
+  families: string[];
+  /** Pattern of food ids, one of which the plan adds. */
+  added?: string;
+  /** Pattern of food ids, none of which the plan adds. */
+  notAdded?: string;
+  /** Pattern of food ids, one of which is in the result. */
+  present?: string;
+  /** Pattern of food ids of the original, one of which is cut or gone. */
+  replaces?: string;
+  /** None of what it replaces is left. */
+  keepsNone?: boolean;
+  severalFlours?: boolean;
+  yeast?: boolean;
+  /** The method says it already. */
+  unless?: string;
+  place: string;
+  where?: string;
+  first?: boolean;
+  text: string;
+  why: string;
+  source: string;
+}
+
+export interface CueContext {
+  plan: Plan;
+  ingredients: readonly Ingredient[];
+  mentions: readonly Mention[];
+  foods: FoodTable;
+  region: Region;
+  /** The original method, for what it says already. */
+  method: string;
+}
+
+const FLOURS = /flour|gluten|starch|fibre|bran|flax|whey-protein|egg-white-powder|oats$/;
+const BINDERS = /xanthan|guar|psyllium|glucomannan/;
+const YEAST = /yeast/;
+
+const originalIds = (context: CueContext): Set<string> =>
+  new Set(context.ingredients.flatMap(({ match }) => (match === null ? [] : [match.foodId])));
+
+function addedItems(context: CueContext): PlannedItem[] {
+  const had = originalIds(context);
+  return context.plan.items.filter(({ foodId, grams }) => grams > 0 && !had.has(foodId));
+}
+
+const some = (ids: readonly string[], pattern: string): boolean =>
+  ids.some((id) => new RegExp(pattern).test(id));
+
+function gone(context: CueContext, pattern: string, keepsNone: boolean): boolean {
+  return context.mentions.some(({ ingredient, changed, items }) => {
+    const id = ingredient.match?.foodId ?? '';
+    const kept = items.some((item) => item.foodId === id);
+    return changed && new RegExp(pattern).test(id) && !(keepsNone && kept);
+  });
+}
+
+const floursOf = (context: CueContext): PlannedItem[] =>
+  context.plan.items.filter(({ foodId, grams, role }) => {
+    const dough = role === 'structure' || role === 'starch-bulk' || role === 'other';
+    return grams > 0 && dough && FLOURS.test(foodId) && !BINDERS.test(foodId);
+  });
+
+function applies(cue: Cue, context: CueContext): boolean {
+  if (!cue.families.includes(context.plan.family.id)) return false;
+  const added = addedItems(context).map(({ foodId }) => foodId);
+  const all = context.plan.items.filter(({ grams }) => grams > 0).map(({ foodId }) => foodId);
+  if (cue.added !== undefined && !some(added, cue.added)) return false;
+  if (cue.notAdded !== undefined && some(added, cue.notAdded)) return false;
+  if (cue.present !== undefined && !some(all, cue.present)) return false;
+  if (cue.replaces !== undefined && !gone(context, cue.replaces, cue.keepsNone === true))
+    return false;
+  if (cue.severalFlours === true && floursOf(context).length < 2) return false;
+  if (cue.yeast === true && !all.some((id) => YEAST.test(id))) return false;
+  return cue.unless === undefined || !new RegExp(cue.unless, 'i').test(context.method);
+}
+
+function withAmount(item: PlannedItem, context: CueContext): string {
+  const food = context.foods.byId(item.foodId);
+  const name = shortName(item.foodName);
+  if (food === null) return `${Math.round(item.grams)} g ${name}`;
+  return `${amountText(food, kitchenGrams(food, item.grams, item.role), context.region)} ${name}`;
+}
+
+const plainName = (item: PlannedItem): string => shortName(item.foodName);
+
+const waterOf = (context: CueContext): PlannedItem | undefined =>
+  context.plan.items.find(({ foodId, grams }) => foodId === 'water' && grams > 0);
+
+/** A little of the water: about an eighth, in tens of grams, at least 30 g. */
+function bloomWater(context: CueContext): string {
+  const water = waterOf(context);
+  if (water === undefined) return 'a little of the liquid';
+  return `${Math.max(30, Math.round(water.grams / 80) * 10)} g of the water`;
+}
+
+function reserveText(context: CueContext): string {
+  const { reserveWaterG } = context.plan;
+  if (reserveWaterG === null || reserveWaterG < 1) return '';
+  return ` If it is still stiff after the rest, work in up to ${Math.round(reserveWaterG)} g more water by feel.`;
+}
+
+/** Times as long as stated: 1.5 below 25 % digestible starch, else 1.25 (common practice, no source). */
+const proofTimes = (plan: Plan): string =>
+  plan.dough !== null && plan.dough.after.digestibleStarchPct < 25 ? '1½ times' : '1¼ times';
+
+function fill(text: string, context: CueContext): string {
+  const { plan } = context;
+  const binders = plan.items.filter(({ foodId, grams }) => grams > 0 && BINDERS.test(foodId));
+  const konjac = plan.items.find(({ foodId }) => /^konjac-(noodles|rice)$/.test(foodId));
+  const words: Record<string, string> = {
+    flours: listOf(floursOf(context).map((item) => withAmount(item, context))),
+    flourWord: floursOf(context).length > 1 ? 'flours' : 'flour',
+    binders: listOf(binders.map((item) => withAmount(item, context))),
+    bloomWater: bloomWater(context),
+    mixWater: plan.items.some(({ foodId }) => YEAST.test(foodId) && foodId === 'dry-yeast')
+      ? `the water, keeping ${bloomWater(context).replace(' of the water', '')} for the yeast`
+      : 'the water',
+    reserveText: reserveText(context),
+    proofTimes: proofTimes(plan),
+    konjac: konjac === undefined ? 'konjac' : plainName(konjac),
+  };
+  return text
+    .replace(/\{(\w+)\}/g, (whole, key: string) => words[key] ?? whole)
+    .replace(/\{C:(\d+)(?:-(\d+))?\}/g, (_, low: string, high?: string) =>
+      celsius(Number(low), high === undefined ? undefined : Number(high)),
+    )
+    .replace(/\{d:(\d+)-(\d+)\}/g, (_, low: string, high: string) => {
+      const f = (degrees: string): number => Math.round((Number(degrees) * 1.8) / 5) * 5;
+      return `${low}-${high} °C (${f(low)}-${f(high)} °F)`;
+    });
+}
+
+/** Where a cue goes: the index of the step it stands before; `length` is the end. */
+function placeOf(cue: Cue, texts: readonly string[]): number {
+  if (cue.place === 'start' || texts.length === 0) return 0;
+  if (cue.place === 'end' || cue.where === undefined) return texts.length;
+  const pattern = new RegExp(cue.where, 'i');
+  const hits = texts.flatMap((text, at) => (pattern.test(text) ? [at] : []));
+  const first = hits[0];
+  const last = hits.at(-1);
+  if (first === undefined || last === undefined) return cue.place === 'before' ? 0 : texts.length;
+  if (cue.place === 'before') return first;
+  return (cue.first === true ? first : last) + 1;
+}
+
+export interface Insertion {
+  at: number;
+  step: RewrittenStep;
+}
+
+const inserted = (text: string, why: string): RewrittenStep => ({
+  section: null,
+  before: null,
+  after: text,
+  change: 'inserted',
+  why,
+});
+
+/** Steps to insert, in the order they are to stand; `at` is the index in the original method. */
+export function insertions(context: CueContext, texts: readonly string[]): Insertion[] {
+  return (cues as Cue[])
+    .filter((cue) => applies(cue, context))
+    .map((cue) => ({ at: placeOf(cue, texts), step: inserted(fill(cue.text, context), cue.why) }));
+}
+
+/** Share (0..1) of an ingredient's grams that stays. */
+function keptShare({ ingredient, items }: Mention): number {
+  const before = ingredient.weight?.grams.best ?? 0;
+  const own = items.filter((item) => item.foodId === ingredient.match?.foodId);
+  return before > 0 ? own.reduce((sum, { grams }) => sum + grams, 0) / before : 1;
+}
+
+/** Warnings before steps that cannot work as written, because what they rest on is gone. */
+export function warningsFor(context: CueContext, texts: readonly string[]): Insertion[] {
+  const added = addedItems(context);
+  const found: Insertion[] = [];
+  for (const warning of warnings) {
+    const at = texts.findIndex((text) => new RegExp(warning.words, 'i').test(text));
+    if (at < 0) continue;
+    const lost = context.mentions.find(
+      (mention) =>
+        mention.changed &&
+        new RegExp(warning.replaced).test(mention.ingredient.match?.foodId ?? '') &&
+        keptShare(mention) < warning.kept,
+    );
+    const by = added.filter(({ foodId }) => new RegExp(warning.by).test(foodId));
+    if (lost === undefined || (warning.by !== '' && by.length === 0)) continue;
+    const stand = warning.by === '' ? (lost.newName ?? 'what is left') : listOf(by.map(plainName));
+    const text = fill(warning.text.replace('{stand}', stand), context);
+    found.push({ at, step: inserted(text, warning.why) });
+  }
+  return found;
+}

@@ -1,0 +1,40 @@
+/** A plan, told as ingredient lines and a method. */
+import type { FoodTable } from '../foods/index.ts';
+import type { Ingredient, Plan, Recipe, RewrittenLine, RewrittenStep } from '../model.ts';
+import type { Region } from './kitchen.ts';
+import { rewriteLines } from './lines.ts';
+import { mentionsOf } from './mentions.ts';
+import { rewriteSteps } from './steps.ts';
+
+export type { Region } from './kitchen.ts';
+
+export interface RewriteOptions {
+  foods: FoodTable;
+  /** Decides which cups and spoons stand beside the grams. */
+  region: Region;
+}
+
+/**
+ * Lines and steps of the reworked recipe. Every original line has its entry, `kept` ones verbatim;
+ * every step is marked kept, changed or inserted. Masses in lines are those of the plan, rounded as
+ * a kitchen scale reads them. Pure and total.
+ */
+export function rewriteRecipe(
+  recipe: Recipe,
+  ingredients: readonly Ingredient[],
+  plan: Plan,
+  options: RewriteOptions,
+): { lines: RewrittenLine[]; steps: RewrittenStep[] } {
+  const { foods, region } = options;
+  return {
+    lines: rewriteLines(recipe, ingredients, { plan, foods, region }),
+    steps: rewriteSteps(recipe, {
+      plan,
+      ingredients,
+      mentions: mentionsOf(ingredients, plan),
+      foods,
+      region,
+      method: recipe.steps.map(({ text }) => text).join('\n'),
+    }),
+  };
+}

@@ -1,0 +1,119 @@
+/** The method of the reworked recipe. */
+import type { PlannedItem, Recipe, RewrittenStep } from '../model.ts';
+import { type CueContext, type Insertion, insertions, warningsFor } from './cues.ts';
+import { listOf, type Mention, renameIn, shortName } from './mentions.ts';
+import { withBothScales } from './temperature.ts';
+
+function whyChanged(named: readonly Mention[]): string | null {
+  const changed = named.filter(({ changed: isChanged }) => isChanged);
+  if (changed.length === 0) return null;
+  const words = changed.map(({ ingredient, newName, items }) => {
+    const old = ingredient.item.name;
+    if (items.length === 0) return `${old} is left out`;
+    return newName === null ? `the amount of ${old} changed` : `${newName} instead of ${old}`;
+  });
+  return `${listOf([...new Set(words)])}.`;
+}
+
+/** Ingredients that are gone altogether and that the step still names. */
+function leaveOut(named: readonly Mention[]): string {
+  const none = named.filter(({ changed, items }) => changed && items.length === 0);
+  if (none.length === 0) return '';
+  return ` Leave out the ${listOf(none.map(({ ingredient }) => ingredient.item.name))}.`;
+}
+
+function rewriteStep(
+  step: Recipe['steps'][number],
+  context: CueContext,
+): { step: RewrittenStep; named: Mention[] } {
+  const { text, named } = renameIn(step.text, context.mentions, context.foods, context.region);
+  const words = `${text}${leaveOut(named)}`;
+  const changed = words !== step.text;
+  return {
+    named,
+    step: {
+      section: step.section,
+      before: step.text,
+      after: withBothScales(words),
+      change: changed ? 'changed' : 'kept',
+      why: changed ? whyChanged(named) : null,
+    },
+  };
+}
+
+/** Additions that no step speaks of: they must not be forgotten. */
+function unspoken(context: CueContext, said: string): PlannedItem[] {
+  const text = said.toLowerCase();
+  const had = new Set(context.ingredients.map(({ match }) => match?.foodId ?? ''));
+  const standIns = new Set(
+    context.mentions.flatMap(({ items, changed }) => (changed ? items.map((i) => i.foodId) : [])),
+  );
+  return context.plan.items.filter(({ foodId, foodName, grams, key }) => {
+    if (grams <= 0 || had.has(foodId)) return false;
+    if (standIns.has(foodId) && !key.startsWith('new.')) return false;
+    return !text.includes(shortName(foodName).toLowerCase());
+  });
+}
+
+const DRY_ROLES = [
+  'structure',
+  'starch-bulk',
+  'sweetness',
+  'leavening',
+  'yeast-food',
+  'binder',
+  'salt',
+];
+
+function additionSteps(context: CueContext, said: string): RewrittenStep[] {
+  const items = unspoken(context, said);
+  if (items.length === 0) return [];
+  const names = (list: readonly PlannedItem[]): string =>
+    listOf(list.map(({ foodName }) => `the ${shortName(foodName)}`));
+  const dry = items.filter(({ role }) => DRY_ROLES.includes(role));
+  const wet = items.filter(({ role }) => !DRY_ROLES.includes(role));
+  const parts = [
+    dry.length > 0 ? `mix ${names(dry)} into the dry ingredients` : null,
+    wet.length > 0 ? `add ${names(wet)} with the other moist ingredients` : null,
+  ].filter((part) => part !== null);
+  const sentence = listOf(parts);
+  return [
+    {
+      section: null,
+      before: null,
+      after: `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`,
+      change: 'inserted',
+      why: 'New in this version, so the method does not name it.',
+    },
+  ];
+}
+
+/** Steps with insertions before the step of their index; a heading stays with its first own step. */
+function woven(steps: readonly RewrittenStep[], extra: readonly Insertion[]): RewrittenStep[] {
+  const result: RewrittenStep[] = [];
+  for (let at = 0; at <= steps.length; at += 1) {
+    const own = steps[at];
+    const section = own?.section ?? steps[at - 1]?.section ?? null;
+    for (const { step } of extra.filter((insertion) => insertion.at === at))
+      result.push({ ...step, section });
+    if (own !== undefined) result.push(own);
+  }
+  return result;
+}
+
+/**
+ * The method with new names and amounts, temperatures in both scales, and the handling steps the new
+ * ingredients call for, marked `inserted` with the reason. A step the plan does not touch keeps its
+ * words. No steps are made up for a recipe without a method, except what the new foods need.
+ */
+export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep[] {
+  const texts = recipe.steps.map(({ text }) => text);
+  const own = recipe.steps.map((step) => rewriteStep(step, context));
+  const cues = [...insertions(context, texts), ...warningsFor(context, texts)];
+  const said = [...own.map(({ step }) => step.after), ...cues.map(({ step }) => step.after)];
+  const additions = additionSteps(context, said.join(' ')).map((step) => ({ at: 0, step }));
+  return woven(
+    own.map(({ step }) => step),
+    [...additions, ...cues],
+  );
+}
