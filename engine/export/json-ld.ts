@@ -1,0 +1,76 @@
+/** Schema.org Recipe as JSON-LD. */
+import type { Adaptation, Nutrient } from '../model.ts';
+import { ESTIMATES, type ExportParts, exportParts, servingsText } from './parts.ts';
+
+const PROPERTIES: Partial<Record<Nutrient, string>> = {
+  energyKcal: 'calories',
+  carbohydrateG: 'carbohydrateContent',
+  fiberG: 'fiberContent',
+  sugarsG: 'sugarContent',
+  proteinG: 'proteinContent',
+  fatG: 'fatContent',
+  saturatedG: 'saturatedFatContent',
+  sodiumMg: 'sodiumContent',
+};
+
+const rounded = (value: number): number => Math.round(value * 10) / 10;
+
+function nutrition({ nutrients, servings }: ExportParts): Record<string, string> {
+  const figures: Record<string, string> = {
+    '@type': 'NutritionInformation',
+    servingSize: `1 of ${servingsText(servings)}`,
+  };
+  for (const { nutrient, after, unit } of nutrients) {
+    const property = PROPERTIES[nutrient];
+    if (property !== undefined && after !== null)
+      figures[property] = `${rounded(after.best)} ${unit}`;
+  }
+  return figures;
+}
+
+function description(parts: ExportParts): string {
+  const net = parts.nutrients.find(({ nutrient }) => nutrient === 'netCarbsG');
+  const uncounted = parts.uncounted.map(({ text, why }) => `${text} (${why})`);
+  const texts = [
+    net === undefined ? '' : `${net.afterText} net carbs a serving; before: ${net.beforeText}.`,
+    parts.rule,
+    uncounted.length > 0 ? `Not counted: ${uncounted.join('; ')}.` : '',
+    ESTIMATES,
+    `${parts.credit}.`,
+  ];
+  return texts.filter((text) => text !== '').join(' ');
+}
+
+function instructions(parts: ExportParts): unknown[] {
+  const stepsOf = (rows: ExportParts['steps'][number]['rows']): unknown[] =>
+    rows.map(({ after }) => ({ '@type': 'HowToStep', text: after }));
+  return parts.steps.flatMap(({ title, rows }) =>
+    title === null
+      ? stepsOf(rows)
+      : [{ '@type': 'HowToSection', name: title, itemListElement: stepsOf(rows) }],
+  );
+}
+
+/**
+ * The reworked recipe as schema.org JSON-LD (Recipe with NutritionInformation per serving, masses in
+ * g, energy in kcal, sodium in mg). Safe to put inside a script element: '<' is escaped.
+ */
+export function toJsonLd(adaptation: Adaptation): string {
+  const parts = exportParts(adaptation);
+  const { recipe } = adaptation;
+  const node = {
+    '@context': 'https://schema.org',
+    '@type': 'Recipe',
+    name: parts.title,
+    description: description(parts),
+    ...(recipe.language === null ? {} : { inLanguage: recipe.language }),
+    ...(recipe.author === null ? {} : { author: { '@type': 'Person', name: recipe.author } }),
+    ...(recipe.url === null ? {} : { isBasedOn: recipe.url }),
+    creditText: parts.credit,
+    recipeYield: servingsText(parts.servings),
+    recipeIngredient: parts.groups.flatMap(({ rows }) => rows),
+    recipeInstructions: instructions(parts),
+    nutrition: nutrition(parts),
+  };
+  return `${JSON.stringify(node, null, 2).replaceAll('<', '\\u003c')}\n`;
+}

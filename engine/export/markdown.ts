@@ -1,0 +1,75 @@
+/** Markdown, for notes and recipe keepers that read it. */
+import type { Adaptation } from '../model.ts';
+import { ESTIMATES, type ExportParts, exportParts, servingsText } from './parts.ts';
+
+/** Page text must not turn into markup. */
+const plain = (text: string): string =>
+  text
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(/[\\`*_[\]<>|#]/g, (mark) => `\\${mark}`);
+
+const section = (title: string, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : [`## ${title}`, '', ...lines, ''];
+
+const list = (texts: readonly string[]): string[] => texts.map((text) => `- ${plain(text)}`);
+
+function nutrientTable({ nutrients, rule, lowerBounds }: ExportParts): string[] {
+  return [
+    '| Per serving | Before | After |',
+    '| --- | ---: | ---: |',
+    ...nutrients.map(
+      ({ name, beforeText, afterText }) =>
+        `| ${name} | ${plain(beforeText)} | ${plain(afterText)} |`,
+    ),
+    '',
+    `${plain(rule)}${lowerBounds.length > 0 ? ` At least, since a food lacks the figure: ${lowerBounds.join(', ')}.` : ''}`,
+    '',
+    `**${ESTIMATES}**`,
+  ];
+}
+
+function ingredientList({ groups }: ExportParts): string[] {
+  return groups.flatMap(({ title, rows }, at) => [
+    ...(at > 0 ? [''] : []),
+    ...(title === null ? [] : [`### ${plain(title)}`, '']),
+    ...list(rows),
+  ]);
+}
+
+function stepList({ steps }: ExportParts): string[] {
+  let number = 0;
+  return steps.flatMap(({ title, rows }, at) => [
+    ...(at > 0 ? [''] : []),
+    ...(title === null ? [] : [`### ${plain(title)}`, '']),
+    ...rows.map(({ after, change, why }) => {
+      number += 1;
+      const mark =
+        change === 'kept'
+          ? ''
+          : ` *(${change === 'inserted' ? 'new' : 'changed'}${why === null ? '' : `: ${plain(why)}`})*`;
+      return `${number}. ${plain(after)}${mark}`;
+    }),
+  ]);
+}
+
+/** The reworked recipe as Markdown, with figures before and after, ranges and what is uncounted. */
+export function toMarkdown(adaptation: Adaptation): string {
+  const parts = exportParts(adaptation);
+  const lines = [
+    `# ${plain(parts.title)}`,
+    '',
+    `${plain(parts.credit)}. ${servingsText(parts.servings)}.`,
+    '',
+    ...section('A serving', nutrientTable(parts)),
+    ...section('Not counted', list(parts.uncounted.map(({ text, why }) => `${text} (${why})`))),
+    ...section('Ingredients', ingredientList(parts)),
+    ...section('Method', stepList(parts)),
+    ...section(
+      'What changed',
+      list(parts.changes.map(({ from, to, why }) => `${from}: ${to}. ${why}`)),
+    ),
+    ...section('Take note', list([...parts.allergens, ...parts.cautions])),
+  ];
+  return `${lines.join('\n').trimEnd()}\n`;
+}
