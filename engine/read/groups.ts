@@ -83,6 +83,7 @@ function titleBetween(
 ): string | null {
   for (let i = to - 1; i >= Math.max(0, from); i -= 1) {
     const block = blocks[i] as Block;
+    if (block.level === 1 || ingredientsHeading(block) >= 2) return null;
     if (headingLook(block) >= least) return groupTitle(block.text);
     if (isSentence(block.text)) return null;
   }

@@ -1,5 +1,5 @@
 import { cleanText, isLeftover } from './clean.ts';
-import { type Draft, emptyDraft } from './draft.ts';
+import { type Draft, emptyDraft, linesIn } from './draft.ts';
 import { readMinutes } from './duration.ts';
 import { readIngredients } from './ingredients.ts';
 import { readInstructions } from './instructions.ts';
@@ -167,6 +167,11 @@ function draftOf(node: Node, byId: Map<string, Node>): Draft {
   return draft;
 }
 
+/** Lines and steps of all drafts together. */
+function size(drafts: readonly Draft[]): number {
+  return drafts.reduce((sum, draft) => sum + linesIn(draft).length + draft.steps.length, 0);
+}
+
 function isBare(draft: Draft): boolean {
   return draft.groups.length === 0 || draft.steps.length === 0;
 }
@@ -193,7 +198,7 @@ export function readJsonLd(scripts: readonly string[], spent: () => boolean): Dr
       spent,
     );
     const again = found.recipes.map((node) => draftOf(node, found.byId));
-    if (again.some((draft) => !isBare(draft))) drafts = again;
+    if (size(again) > size(drafts)) drafts = again;
   }
   return drafts;
 }

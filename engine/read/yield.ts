@@ -2,24 +2,29 @@ import type { Yield } from '../model.ts';
 import { cleanText, isLeftover } from './clean.ts';
 import words from './data/yield-words.json' with { type: 'json' };
 
-const NUMBER = String.raw`(?:\d+\s+\d+\/\d+|\d+\/\d+|\d+[.,]\d+|\d+\s?[¼½¾⅓⅔]|\d+|[¼½¾⅓⅔]|${words.numbers
-  .map(([word]) => word)
-  .join('|')})`;
-const RANGE = String.raw`(${NUMBER})(?:\s?(?:-|–|—|~|to|bis|à|a|tot|till|til|of|or|oder|ou|o|até|al)\s?(${NUMBER}))?`;
+const WORD_NUMBERS = words.numbers
+  .map(([word]) => String(word))
+  .sort((a, b) => b.length - a.length);
+const DIGITS = String.raw`\d+\s+\d+\/\d+|\d+\/\d+|\d+[.,]\d+|\d+\s?[¼½¾⅓⅔]|\d+|[¼½¾⅓⅔]`;
+const NUMBER = String.raw`(?:${DIGITS}|(?:${WORD_NUMBERS.join('|')})(?!\p{L}))`;
+const TO = String.raw`\s?(?:-|–|—|~|to|bis|à|a|tot|till|til|of|or|oder|ou|o|até|al)\s?`;
+const RANGE = `(${NUMBER})(?:${TO}(${NUMBER}))?`;
 const BOUND = '(?![\\p{L}\\p{N}])';
 const PEOPLE = `(?:${words.people.join('|')})`;
-const VERB = `(?:${words.serves.join('|')})`;
+const SIZES = `(?!\\s*(?:${words.sizes.join('|')})${BOUND})`;
 
 /** '4 servings', '4-6 people', 'für 4 Personen', '4人分'. */
 const COUNT_PEOPLE = new RegExp(
-  `(?<![\\p{L}\\p{N}/.,])${RANGE}[\\s-]*(?:[\\p{L}]+\\s)?${PEOPLE}${BOUND}`,
+  `(?<![\\p{L}\\p{N}/.,])${RANGE}[\\s-]*(?:\\p{L}+\\s)?${PEOPLE}${BOUND}`,
   'iu',
 );
 /** 'Serves 4', 'Servings: 4-6', 'Portionen 4'. */
 const PEOPLE_COUNT = new RegExp(
-  `(?<![\\p{L}])(?:${VERB}|${PEOPLE})[\\s:=(]*(?:${words.about.join('|')})?\\s*${RANGE}${BOUND}(?!\\s*(?:${words.sizes.join('|')})${BOUND})`,
+  `(?<!\\p{L})(?:${words.serves.join('|')}|${PEOPLE})[\\s:=(]*(?:${words.about.join('|')})?\\s*${RANGE}${BOUND}${SIZES}`,
   'iu',
 );
+/** 'Voor 4', 'Pour 6': a preposition counts only when the number is all there is. */
+const FOR_COUNT = new RegExp(`^(?:${words.prepositions.join('|')})\\s+${RANGE}[\\s.:]*$`, 'iu');
 const COUNT_NOUN = new RegExp(
   `(?<![\\p{L}\\p{N}/.,])${RANGE}[\\s-]*((?:\\p{L}[\\p{L}\\p{M}'’.-]*\\s?){1,5})`,
   'giu',
@@ -54,7 +59,7 @@ function range(low: string | undefined, high: string | undefined): Yield['servin
 
 /** Servings stated in a text that names people or servings, else null. */
 export function statedServings(text: string): Yield['servings'] {
-  const found = COUNT_PEOPLE.exec(text) ?? PEOPLE_COUNT.exec(text);
+  const found = COUNT_PEOPLE.exec(text) ?? PEOPLE_COUNT.exec(text) ?? FOR_COUNT.exec(text);
   return found ? range(found[1], found[2]) : null;
 }
 
@@ -74,7 +79,10 @@ function statedPieces(text: string): Yield['pieces'] {
   return best;
 }
 
-const BARE = new RegExp(`^(?:${words.label.join('|')})?[\\s:=~]*${RANGE}\\s*[.+]?$`, 'iu');
+const BARE = new RegExp(
+  `^(?:${words.label.join('|')})?[\\s:=~]*(${DIGITS})(?:${TO}(${DIGITS}))?\\s*[.+]?$`,
+  'iu',
+);
 
 /**
  * Reads yield statements (a page's words, cleaned or not; the entry with words is the one shown).
@@ -99,7 +107,7 @@ export function readYield(statements: readonly string[]): Yield {
     if (pieces) return { text: one, servings: null, pieces };
   }
   if (worded.length > 0) {
-    const count = value(/(\d+(?:[.,]\d+)?)\D*$/.exec(text)?.[1] ?? '');
+    const count = value(/(\d+(?:[.,]\d+)?)\D*$/.exec(text)?.[1] ?? text);
     const pieces = believable(count) ? { count, noun: 'pieces' } : null;
     return { text, servings: null, pieces };
   }
