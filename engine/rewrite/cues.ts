@@ -155,9 +155,14 @@ function placeOf(cue: Cue, texts: readonly string[]): number {
 }
 
 export interface Insertion {
+  /** Index in the original method of the step it stands before; its length is the end. */
   at: number;
+  /** Among insertions of one place: what opens the method, what follows a step, what precedes the next. */
+  rank: number;
   step: RewrittenStep;
 }
+
+const RANKS = ['start', 'after', 'end', 'before'];
 
 const inserted = (text: string, why: string): RewrittenStep => ({
   section: null,
@@ -167,11 +172,15 @@ const inserted = (text: string, why: string): RewrittenStep => ({
   why,
 });
 
-/** Steps to insert, in the order they are to stand; `at` is the index in the original method. */
+/** Steps to insert, with their places. */
 export function insertions(context: CueContext, texts: readonly string[]): Insertion[] {
   return (cues as Cue[])
     .filter((cue) => applies(cue, context))
-    .map((cue) => ({ at: placeOf(cue, texts), step: inserted(fill(cue.text, context), cue.why) }));
+    .map((cue) => ({
+      at: placeOf(cue, texts),
+      rank: RANKS.indexOf(cue.place),
+      step: inserted(fill(cue.text, context), cue.why),
+    }));
 }
 
 /** Share (0..1) of an ingredient's grams that stays. */
@@ -198,7 +207,7 @@ export function warningsFor(context: CueContext, texts: readonly string[]): Inse
     if (lost === undefined || (warning.by !== '' && by.length === 0)) continue;
     const stand = warning.by === '' ? (lost.newName ?? 'what is left') : listOf(by.map(plainName));
     const text = fill(warning.text.replace('{stand}', stand), context);
-    found.push({ at, step: inserted(text, warning.why) });
+    found.push({ at, rank: RANKS.length, step: inserted(text, warning.why) });
   }
   return found;
 }

@@ -64,7 +64,8 @@ export function itemText(
 function whyOf(plan: Plan, key: string, foodId: string | null): string | null {
   const swaps = plan.swaps.filter((swap) => swap.key === key);
   const brings = (swap: Swap): boolean => swap.to.some((to) => to.foodId === foodId);
-  return (swaps.find(brings) ?? swaps[0])?.why ?? null;
+  const raised = plan.swaps.find((swap) => swap.key === null && brings(swap));
+  return (swaps.find(brings) ?? swaps[0] ?? raised)?.why ?? null;
 }
 
 function additionLine(
@@ -115,18 +116,19 @@ function ingredientLines(
     const words = own
       ? { name: ingredient.item.name, tail: tailOf(ingredient) }
       : tailOnly(item, ingredient);
-    const itemWhy = whyOf(plan, key, own ? (items[1]?.foodId ?? null) : item.foodId);
+    const itemWhy = whyOf(plan, key, own ? (items[1]?.foodId ?? item.foodId) : item.foodId);
     const after = itemText(item, context, words);
     if (at > 0)
       return {
-        key: `new.${item.foodId}`,
+        key: `${key}>${item.foodId}`,
         before: null,
         after,
         change: 'added',
         group,
         why: itemWhy,
       };
-    return { key, before, after, change: own ? 'amount' : 'replaced', group, why: itemWhy };
+    const change = own ? 'amount' : 'replaced';
+    return withReserve({ key, before, after, change, group, why: itemWhy }, item, plan);
   });
 }
 
@@ -141,6 +143,14 @@ function isDropped(plan: Plan, ingredient: Ingredient): boolean {
   const { key } = ingredient;
   const zeroed = plan.items.some((item) => item.key === key && item.grams <= 0);
   return zeroed || plan.swaps.some((swap) => swap.key === key && swap.keptGrams <= 0);
+}
+
+/** Water held back is no part of the line's grams; the line says so beside. */
+function withReserve(row: RewrittenLine, item: PlannedItem, plan: Plan): RewrittenLine {
+  const reserve = plan.reserveWaterG ?? 0;
+  if (item.foodId !== 'water' || reserve < 1) return row;
+  const held = `Up to ${Math.round(reserve)} g more by feel after the rest.`;
+  return { ...row, why: row.why === null ? held : `${row.why} ${held}` };
 }
 
 const lineOf = (key: string): string => key.split('.')[0] ?? key;

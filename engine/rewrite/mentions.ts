@@ -61,17 +61,24 @@ function standIns(plan: Plan, ingredient: Ingredient): PlannedItem[] {
   );
 }
 
+/** 'semisweet chocolate chips' -> itself, 'chocolate chips', 'chips'. */
+function endings(name: string): string[] {
+  const words = name.split(/\s+/);
+  return words.map((_, at) => words.slice(at).join(' '));
+}
+
 function namesOf(ingredient: Ingredient, all: readonly Ingredient[]): string[] {
-  const name = ingredient.item.name.toLowerCase().trim();
-  const head = singular(name.split(/\s+/).at(-1) ?? name);
-  const shared = all.some(
-    (other) =>
-      other.key !== ingredient.key &&
-      singular(other.item.name.toLowerCase().split(/\s+/).at(-1) ?? '') === head,
+  const own = ingredient.item.name.toLowerCase().trim();
+  const others = new Set(
+    all
+      .filter(({ key }) => key !== ingredient.key)
+      .flatMap(({ item }) => endings(item.name.toLowerCase().trim()).map(singular)),
   );
+  const unshared = endings(own).filter((name) => name === own || !others.has(singular(name)));
   const more = CALLED[ingredient.match?.foodId ?? ''] ?? [];
-  const names = [name, ...(shared ? [] : [head]), ...more];
-  return [...new Set(names)].filter((word) => word.length > 2).sort((a, b) => b.length - a.length);
+  return [...new Set([...unshared, ...more])]
+    .filter((word) => word.length > 2)
+    .sort((a, b) => b.length - a.length);
 }
 
 /** Every ingredient with its names in the method and what became of it. */
@@ -182,6 +189,23 @@ function replacement(
   return amount === null ? `${lead}${called}` : `${amount} ${called}`;
 }
 
+const BOILS_AS: readonly (readonly [original: RegExp, standIn: RegExp])[] = [
+  [/pasta|noodles|lasagne/, /^(pasta|soybean-pasta|egg-noodles|lasagne)/],
+  [/^rice-|couscous|bulgur|quinoa/, /^rice-|couscous|bulgur|quinoa|lentils/],
+];
+
+/** In a step that boils pasta or rice, only the part of the stand-ins that is boiled is meant. */
+function inBoilingStep(mention: Mention, text: string): Mention | null {
+  const id = mention.ingredient.match?.foodId ?? '';
+  const rule = BOILS_AS.find(([original]) => original.test(id));
+  if (rule === undefined || !/\b(boil|cook|simmer)\b/i.test(text)) return mention;
+  const items = mention.items.filter(({ foodId }) => rule[1].test(foodId));
+  if (items.length === mention.items.length) return mention;
+  return items.length === 0
+    ? null
+    : { ...mention, items, newName: newNameOf(mention.ingredient, items) };
+}
+
 /** True when a name in the text is put to use as a verb, or is part of another word. */
 function isOtherUse(text: string, start: number, end: number): boolean {
   return (
@@ -225,9 +249,10 @@ export function renameIn(
     const mention = ownerOf(owners, groups.name);
     if (mention === null || isOtherUse(text, at, at + whole.length)) return whole;
     named.add(mention);
-    if (!mention.changed) return whole;
+    const meant = mention.changed ? inBoilingStep(mention, text) : null;
+    if (meant === null) return whole;
     const parts = { name: groups.name, quantity: groups.quantity, unit: groups.unit, whole };
-    return capitalised(replacement(mention, parts, foods, region), whole);
+    return capitalised(replacement(meant, parts, foods, region), whole);
   });
   return { text: tidied(renamed), named: [...named] };
 }

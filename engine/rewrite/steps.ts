@@ -94,8 +94,8 @@ function woven(steps: readonly RewrittenStep[], extra: readonly Insertion[]): Re
   for (let at = 0; at <= steps.length; at += 1) {
     const own = steps[at];
     const section = own?.section ?? steps[at - 1]?.section ?? null;
-    for (const { step } of extra.filter((insertion) => insertion.at === at))
-      result.push({ ...step, section });
+    const here = extra.filter((insertion) => insertion.at === at).sort((a, b) => a.rank - b.rank);
+    result.push(...here.map(({ step }) => ({ ...step, section })));
     if (own !== undefined) result.push(own);
   }
   return result;
@@ -111,9 +111,13 @@ export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep
   const own = recipe.steps.map((step) => rewriteStep(step, context));
   const cues = [...insertions(context, texts), ...warningsFor(context, texts)];
   const said = [...own.map(({ step }) => step.after), ...cues.map(({ step }) => step.after)];
-  const additions = additionSteps(context, said.join(' ')).map((step) => ({ at: 0, step }));
+  const additions = additionSteps(context, said.join(' ')).map((step) => ({
+    at: 0,
+    rank: 0,
+    step,
+  }));
   return woven(
     own.map(({ step }) => step),
-    [...additions, ...cues],
+    [...cues, ...additions],
   );
 }
