@@ -67,7 +67,7 @@ function named(
   return phrases.map(({ food, order, isName }) => ({
     food,
     order,
-    score: score + (isName ? 0.01 : 0) + stateFit(food, wanted) / 2,
+    score: score + (isName ? 0.01 : 0) + stateFit(food, wanted),
     reason,
   }));
 }
@@ -81,7 +81,7 @@ function byName(tokens: readonly string[], lookup: Lookup, wanted: State | null)
   return [
     ...named(exact, wanted, 0.96, 'same name'),
     ...named(plain, wanted, 0.93, 'same name, leaving out words of quality, cut or state'),
-    ...named(stated, wanted, 0.88, 'same food, another state or grade'),
+    ...named(stated, wanted, 0.9, 'same food, another state or grade'),
   ];
 }
 

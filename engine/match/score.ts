@@ -1,7 +1,7 @@
 /** How well a name of a food fits the words of a line. */
 import type { Lookup, Phrase } from './lookup.ts';
 import { weightOf } from './lookup.ts';
-import { GENERAL, GUARDED, HARMLESS, headAt, worth } from './words.ts';
+import { CLASS, GENERAL, GUARDED, HARMLESS, headAt, worth } from './words.ts';
 
 /** Below this a fit says nothing. */
 export const FLOOR = 0.42;
@@ -21,6 +21,7 @@ function strangeness(token: string, head: string, lookup: Lookup): number {
   const value = worth(token);
   if (value < 0.2) return 0;
   if (value < 1) return 0.03;
+  if (CLASS.has(head)) return lookup.heads.has(token) ? 0.5 : 0.4;
   const guarded = GUARDED.has(head);
   if (!guarded && GENERAL.has(token)) return 0.02;
   const known = lookup.byWord.has(token);

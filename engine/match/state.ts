@@ -43,8 +43,8 @@ export function stateFit(food: Food, wanted: State | null): number {
   if (wanted !== null) {
     if (state === wanted) return 0.1;
     if (state === 'as-is') return 0;
-    if (wanted === 'canned' && state === 'cooked') return 0.04;
-    if (wanted === 'cooked' && state === 'canned') return 0.03;
+    if (wanted === 'canned' && state === 'cooked') return 0;
+    if (wanted === 'cooked' && state === 'canned') return 0;
     if (wanted === 'raw' && state === 'dry') return STARCHY.test(food.group) ? 0.05 : -0.2;
     return -0.2;
   }

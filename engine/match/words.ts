@@ -13,6 +13,8 @@ export const PART = setOf(words.part);
 export const GENERAL = setOf(words.general);
 /** Heads whose food stays about the same whatever noun stands before ('walnut oil', 'pork sausage'). */
 export const HARMLESS = setOf(words.harmless);
+/** Heads that name a class only: what stands before them says which food it is ('poppy seed'). */
+export const CLASS = setOf(words.class);
 /** Heads that become another food with a food noun before them ('almond milk', 'rice vinegar'). */
 export const GUARDED = setOf(words.guarded);
 
