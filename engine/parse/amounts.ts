@@ -25,8 +25,7 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
   const t = tokens[i];
   if (!t) return null;
   if (t.kind === 'n') {
-    const dozen = tokens[i + 1]?.low;
-    if (dozen && dozen === 'dozen') return { value: t.value * 12, next: i + 2 };
+    if (lex.numbers.get(lowAt(tokens, i + 1)) === 12) return { value: t.value * 12, next: i + 2 };
     return { value: t.value, next: i + 1 };
   }
   if (t.kind !== 'w') return null;
@@ -38,7 +37,7 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
   if (second?.kind === 'w') {
     const follow = lex.numbers.get(second.low);
     // 'a couple of'
-    if (t.low === 'couple' && lex.of.has(second.low)) next++;
+    if (lex.pairs.has(t.low) && lex.of.has(second.low)) next++;
     // 'half a', 'a dozen', 'two dozen', 'a couple': the two words multiply
     if (
       follow !== undefined &&
@@ -194,7 +193,7 @@ export function readMeasure(
   const sizes = unitAhead ? filled : readSizes(tokens, rough2.next, lex, false);
   let unit = readUnit(tokens, sizes.next, lex);
   let next = sizes.next;
-  const base = { ...quantity.value, kind: 'stated' as const };
+  const { quantity: low, max } = quantity.value;
   const approximate = rough.value || rough2.value || sizes.value.rough;
   const word = tokens[sizes.next];
   // 'in' is a unit only where it is glued to its number or has a full stop
@@ -204,9 +203,16 @@ export function readMeasure(
   if (!unit && quantity.next === rough.next + 1 && lex.articles.has(lowAt(tokens, rough.next))) {
     if (!sizes.value.size) return null;
   }
+  const scale = unit?.value.scale ?? 1;
   return {
     value: {
-      amount: { ...base, unit: unit?.value.name ?? null, approximate },
+      amount: {
+        quantity: low * scale,
+        max: max === null ? null : max * scale,
+        kind: 'stated',
+        unit: unit?.value.name ?? null,
+        approximate,
+      },
       unit: unit?.value ?? null,
       size: sizes.value.size,
     },

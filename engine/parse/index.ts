@@ -1,7 +1,7 @@
 /** Understands one ingredient line. */
 import type { Line } from '../model.ts';
 import { itemsOf } from './items.ts';
-import { type Lexicon, lexiconOf } from './lexicon.ts';
+import { guessLanguage, type Lexicon, lexiconOf } from './lexicon.ts';
 import { type Parts, readParts } from './parts.ts';
 import { tidy } from './tidy.ts';
 import { type Token, tokenize } from './tokens.ts';
@@ -19,8 +19,8 @@ export interface ParseOptions {
  * the line's own words; units are canonical short forms (see `Amount`).
  */
 export function parseLine(text: string, options: ParseOptions = {}): Line {
-  const lex = lexiconOf(options.language);
   const clean = tidy(text);
+  const lex = lexiconOf(options.language ?? guessLanguage(clean));
   const line: Line = {
     text,
     group: options.group ?? null,
@@ -32,7 +32,7 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
     optional: false,
   };
   if (clean === '') return line;
-  const tokens = tokenize(clean);
+  const tokens = tokenize(clean, lex.language !== 'en');
   if (isHeading(tokens, lex)) return { ...line, kind: 'heading', name: clean.replace(/\s*:$/, '') };
   return fill(line, readParts(tokens, lex), lex);
 }

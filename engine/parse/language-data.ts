@@ -2,7 +2,14 @@
  * Data files of the line grammar. To add a language: write `data/xx.json` with the keys of
  * `LanguageData` and list it in `LANGUAGES`. To add a unit or a word, add it to its list there.
  */
+import de from './data/de.json' with { type: 'json' };
 import en from './data/en.json' with { type: 'json' };
+import es from './data/es.json' with { type: 'json' };
+import fr from './data/fr.json' with { type: 'json' };
+import it from './data/it.json' with { type: 'json' };
+import nl from './data/nl.json' with { type: 'json' };
+import nordic from './data/nordic.json' with { type: 'json' };
+import pt from './data/pt.json' with { type: 'json' };
 import units from './data/units.json' with { type: 'json' };
 import type { WordSet } from './lexicon.ts';
 
@@ -11,6 +18,9 @@ export type LanguageData = { [S in WordSet]?: string } & {
   numbers: Record<string, number>;
   /** Canonical name -> [kind, forms]. */
   units: Record<string, string[]>;
+  /** Form -> [how many, canonical name]: local measures that are a multiple of one we know. */
+  scaled?: Record<string, (string | number)[]>;
+  suffixUnits?: Record<string, string>;
   singulars?: Record<string, string>;
   exactUnits?: Record<string, string>;
 };
@@ -20,4 +30,17 @@ export const SHARED_UNITS: Record<string, { kind: string; forms: string }> = uni
 
 export const ENGLISH: LanguageData = en;
 
-export const LANGUAGES: Record<string, LanguageData> = { en: ENGLISH };
+export const LANGUAGES: Record<string, LanguageData> = {
+  en: ENGLISH,
+  de,
+  fr,
+  nl,
+  es,
+  it,
+  pt,
+  sv: nordic,
+  da: nordic,
+  nb: nordic,
+  nn: nordic,
+  no: nordic,
+};

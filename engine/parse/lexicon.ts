@@ -12,11 +12,15 @@ export type UnitKind =
   | 'container';
 
 export interface Unit {
+  /** Canonical name, as in `Amount.unit`. */
   name: string;
   kind: UnitKind;
+  /** What one of it is in `name`, when a word is not the unit itself ('Pfund' is 500 g). */
+  scale: number;
 }
 
 const SETS = [
+  'pairs',
   'articles',
   'vague',
   'sizes',
@@ -64,10 +68,14 @@ export type WordSet = (typeof SETS)[number];
 export type Lexicon = { [S in WordSet]: ReadonlySet<string> } & {
   language: string;
   numbers: ReadonlyMap<string, number>;
+  /** End of a compound word -> unit: '-zehen' in 'Knoblauchzehen'. */
+  suffixUnits: readonly (readonly [string, string])[];
   /** Irregular plural -> singular. */
   singulars: ReadonlyMap<string, string>;
   /** By lower-case form; words of a form are joined by one space. */
   units: ReadonlyMap<string, Unit>;
+  /** By canonical name. */
+  byName: ReadonlyMap<string, Unit>;
   /** Forms that only count in this very case ('T' against 't'). */
   exactUnits: ReadonlyMap<string, Unit>;
   /** First words of unit forms that have several words. */
@@ -80,7 +88,7 @@ function words(list: string | undefined): string[] {
 }
 
 function addUnit(units: Map<string, Unit>, name: string, kind: string, forms: string): void {
-  const unit: Unit = { name, kind: kind as UnitKind };
+  const unit: Unit = { name, kind: kind as UnitKind, scale: 1 };
   for (const form of words(forms)) units.set(form, unit);
 }
 
@@ -90,9 +98,14 @@ function compile(language: string, data: LanguageData): Lexicon {
     addUnit(units, name, unit.kind, unit.forms);
   for (const [name, [kind = 'piece', forms = '']] of Object.entries(data.units))
     addUnit(units, name, kind, forms);
+  const byName = new Map([...units.values()].map((unit) => [unit.name, unit]));
+  for (const [form, [scale = 1, name = '']] of Object.entries(data.scaled ?? {})) {
+    const base = byName.get(String(name));
+    if (base) units.set(form, { ...base, scale: Number(scale) });
+  }
   const exactUnits = new Map<string, Unit>();
   for (const [form, name] of Object.entries(data.exactUnits ?? {}))
-    exactUnits.set(form, { name, kind: 'volume' });
+    exactUnits.set(form, { name, kind: 'volume', scale: 1 });
   const starts = [...units.keys()].filter((form) => form.includes(' '));
   const sets = {} as Record<WordSet, ReadonlySet<string>>;
   for (const set of SETS) sets[set] = new Set(words(data[set]));
@@ -100,8 +113,10 @@ function compile(language: string, data: LanguageData): Lexicon {
     ...sets,
     language,
     numbers: new Map(Object.entries(data.numbers)),
+    suffixUnits: Object.entries(data.suffixUnits ?? {}),
     singulars: new Map(Object.entries(data.singulars ?? {})),
     units,
+    byName,
     exactUnits,
     unitStarts: new Set(starts.map((form) => form.slice(0, form.indexOf(' ')))),
   };
@@ -120,4 +135,48 @@ export function lexiconOf(language: string | null | undefined): Lexicon {
     compiled.set(code, lexicon);
   }
   return lexicon;
+}
+
+type Vote = readonly [code: string, weight: number];
+let markers: ReadonlyMap<string, readonly Vote[]> | null = null;
+
+/** Words of measures (weight 2), preparation and grammar (1) -> the languages that use them. */
+function markerWords(): ReadonlyMap<string, readonly Vote[]> {
+  const owners = new Map<string, Vote[]>();
+  for (const code of Object.keys(LANGUAGES)) {
+    const lex = lexiconOf(code);
+    const own = new Map<string, number>();
+    for (const list of [lex.prep, lex.descriptors, lex.of, lex.and, lex.or, lex.purposeStarts])
+      for (const word of list) own.set(word, 1);
+    for (const [form, unit] of lex.units) {
+      const shared = unit.name in SHARED_UNITS && unit.scale === 1;
+      if (shared && !(code === 'en' && ENGLISH_UNITS.has(unit.name))) continue;
+      for (const word of form.split(' ')) own.set(word, 2);
+    }
+    for (const [word, weight] of own) {
+      if (word.length < 2 && code !== 'en') continue;
+      const votes = owners.get(word) ?? [];
+      votes.push([code, weight]);
+      owners.set(word, votes);
+    }
+  }
+  return owners;
+}
+
+const ENGLISH_UNITS = new Set(['oz', 'lb', 'fl oz', 'inch']);
+const WORDS = /\p{L}+/gu;
+
+/** The language whose measures, participles and small words a line uses most; 'en' on a tie. */
+export function guessLanguage(line: string): string {
+  markers ??= markerWords();
+  let tally: Map<string, number> | null = null;
+  for (const [word] of line.toLowerCase().matchAll(WORDS)) {
+    const votes = markers.get(word);
+    if (!votes) continue;
+    tally ??= new Map();
+    for (const [code, weight] of votes) tally.set(code, (tally.get(code) ?? 0) + weight);
+  }
+  let best = 'en';
+  if (tally) for (const [code, n] of tally) if (n > (tally.get(best) ?? 0)) best = code;
+  return best;
 }

@@ -41,6 +41,16 @@ function readExtract(tokens: readonly Token[], lex: Lexicon): number {
   return 0;
 }
 
+/** 'de la farine', 'etwas Mehl', 'some salt': words before the name that carry no amount. */
+function skipArticles(tokens: readonly Token[], from: number, lex: Lexicon): number {
+  let at = from;
+  while (at < tokens.length - 1 && isFunctionWord(lowAt(tokens, at), lex)) at++;
+  return at;
+}
+
+const isFunctionWord = (low: string, lex: Lexicon): boolean =>
+  lex.of.has(low) || lex.vague.has(low) || lex.articles.has(low);
+
 /** 'Optional: ...' at the start of a line. */
 function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon): number {
   if (tokens[1]?.text !== ':' || !lex.optional.has(lowAt(tokens, 0))) return 0;
@@ -84,7 +94,7 @@ function addAmounts(seg: readonly Token[], parts: Parts, lex: Lexicon): boolean 
   const lead = parts.amounts[0];
   for (const m of list.measures) {
     if (m.unit?.kind === 'length' && m.amount.unit === null) continue;
-    const container = lead?.unit != null && lex.units.get(lead.unit)?.kind === 'container';
+    const container = lead?.unit != null && lex.byName.get(lead.unit)?.kind === 'container';
     const kind = !lead
       ? 'stated'
       : each || container || m.unit?.kind === 'length'
@@ -226,6 +236,7 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
     at = food ? tokens.length - 1 : head.next;
   }
   while (tokens[at]?.kind === 'p' && !'(['.includes(lowAt(tokens, at))) at++;
+  at = skipArticles(tokens, at, lex);
   readRest(tokens.slice(at), parts, lex);
   return parts;
 }
@@ -277,6 +288,20 @@ function liftSize(name: Token[], parts: Parts, lex: Lexicon): Token[] {
   return name;
 }
 
+/** The compound's end as the unit ('2 Knoblauchzehen' are two cloves); false when it has none. */
+function liftSuffix(word: Token, lead: Amount, lex: Lexicon): boolean {
+  const suffix = lex.suffixUnits.find(
+    ([end]) => word.low.endsWith(end) && word.low.length > end.length + 2,
+  );
+  if (suffix) lead.unit = suffix[1];
+  return suffix !== undefined;
+}
+
+function shorten(word: Token, lex: Lexicon): Token {
+  const end = lex.suffixUnits.find(([e]) => word.low.endsWith(e))?.[0].length ?? 0;
+  return { ...word, text: word.text.slice(0, -end), low: word.low.slice(0, -end) };
+}
+
 /** A short second name in brackets, read as part of the name: 'plain (all-purpose) flour'. */
 function isGloss(tokens: readonly Token[], lex: Lexicon): boolean {
   if (classify(tokens, lex) !== 'name') return false;
@@ -292,7 +317,7 @@ function finishName(
   lex: Lexicon,
 ): void {
   const lead = parts.amounts[0];
-  const keep = lead?.unit != null && lex.units.get(lead.unit)?.kind === 'container';
+  const keep = lead?.unit != null && lex.byName.get(lead.unit)?.kind === 'container';
   const lifted = liftPrep(tokens, lex, keep);
   let name = lifted.name;
   if (lifted.prep.length > 0) parts.preps.unshift(textOf(lifted.prep));
@@ -309,7 +334,7 @@ function finishName(
     const joined =
       lex.and.has(lowAt(bare, bare.length - 1)) ||
       lex.or.has(lowAt(bare, bare.length - 1)) ||
-      lowAt(bare, bare.length - 1) === 'with';
+      lex.prepTails.has(lowAt(bare, bare.length - 1));
     if (
       (unit?.kind === 'trail' || (unit && pair)) &&
       bare.length > 0 &&
@@ -318,6 +343,8 @@ function finishName(
     ) {
       lead.unit = unit.name;
       name = name.slice(0, -1);
+    } else if (last && liftSuffix(last, lead, lex)) {
+      name = [...name.slice(0, -1), shorten(last, lex)];
     } else if (start && name.length > 1 && lifted.prep.length > 0 && start.kind !== 'noun') {
       lead.unit = start.name;
       name = name.slice(lex.of.has(lowAt(name, 1)) ? 2 : 1);

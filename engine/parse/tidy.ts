@@ -65,6 +65,7 @@ export function tidy(text: string): string {
     .replace(/\*+|[†‡§]|\[\d+\]/g, ' ')
     .replace(/^[\s•·●○◦▪▢□☐■✓✔‣⁃]+/, '')
     .replace(/^[-–—]\s+/, '')
+    .replace(/(\p{L})\((?:n|en|er|e|s|es|x|r|nen)\)/giu, '$1')
     .replace(/\s+/g, ' ')
     .trim();
 }

@@ -42,18 +42,21 @@ const LEX = new RegExp(
     `(\\d+)(?:\\s+|-|\\s?&\\s?)(\\d+)\\s?${SLASH}\\s?(\\d+)(?![\\d.,])`, // 1 1/2, 1-1/2
     `(\\d{1,2})\\s?${SLASH}\\s?(\\d{1,3})(?![\\d.,]*\\d)`, // 1/2
     '(\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d*[.,]\\d+|\\d+)',
-    '(and/or|[x×](?=\\s?\\d)|(?<=\\d)(?:lb|oz|kg|pt)(?=\\d))',
-    "(\\p{L}[\\p{L}\\p{M}]*(?:['’-]?[\\p{L}\\p{N}]+)*)",
+    '(and/or|\\p{L}\\.(?:\\s?\\p{L}\\.)+(?!\\p{L})|[x×](?=\\s?\\d)|(?<=\\d)(?:lb|oz|kg|pt)(?=\\d))',
+    "((?:[dDlL]|[Dd]ell|[Uu]n)['’](?=[\\p{L}\\d])|\\p{L}[\\p{L}\\p{M}]*(?:['’-]?[\\p{L}\\p{N}]+)*)",
     '(\\S)',
   ].join('|'),
   'giu',
 );
 
 const THOUSANDS = /^\d{1,3}(,\d{3})+(\.\d+)?$/;
+const DOT_THOUSANDS = /^[1-9]\d{0,2}(\.\d{3})+$/;
 
-/** Value of decimal digits; the comma is a decimal mark unless it groups thousands. */
-function decimal(text: string): number {
-  if (THOUSANDS.test(text) && !text.startsWith('0')) return Number(text.replaceAll(',', ''));
+/** Value of decimal digits: '1,5' is one and a half everywhere, '1,000' and '1.000' go by language. */
+function decimal(text: string, commaIsDecimal: boolean): number {
+  if (commaIsDecimal && DOT_THOUSANDS.test(text)) return Number(text.replaceAll('.', ''));
+  if (!commaIsDecimal && THOUSANDS.test(text) && !text.startsWith('0'))
+    return Number(text.replaceAll(',', ''));
   return Number(text.replace(',', '.'));
 }
 
@@ -62,8 +65,14 @@ function ratio(over: string, under: string): number {
   return d > 0 ? Number(over) / d : Number.NaN;
 }
 
+/** Lower case with straight apostrophes; a dotted abbreviation loses its dots ('q. b.' -> 'qb'). */
+function lower(text: string): string {
+  const low = text.toLowerCase().replaceAll('’', "'");
+  return low.includes('.') ? low.replace(/[.\s]/g, '') : low;
+}
+
 /** Tokens of a tidy line, in order; joining them with their spaces gives the line back. */
-export function tokenize(line: string): Token[] {
+export function tokenize(line: string, commaIsDecimal = false): Token[] {
   const out: Token[] = [];
   let end = 0;
   for (const m of line.matchAll(LEX)) {
@@ -74,13 +83,13 @@ export function tokenize(line: string): Token[] {
     else if (m[3] !== undefined) value = VULGAR[m[3]] ?? 0;
     else if (m[6] !== undefined) value = Number(m[4]) + ratio(m[5] ?? '', m[6]);
     else if (m[8] !== undefined) value = ratio(m[7] ?? '', m[8]);
-    else if (m[9] !== undefined) value = decimal(m[9]);
+    else if (m[9] !== undefined) value = decimal(m[9], commaIsDecimal);
     else kind = m[12] !== undefined ? 'p' : 'w';
     if (kind === 'n' && !Number.isFinite(value)) kind = 'p';
     out.push({
       kind,
       text,
-      low: kind === 'w' ? text.toLowerCase().replaceAll('’', "'") : text,
+      low: kind === 'w' ? lower(text) : text,
       value,
       space: m.index > end || m.index === 0,
     });
