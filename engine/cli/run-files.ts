@@ -1,0 +1,41 @@
+/** The verbs that take pages. */
+import type { Recipe } from '../model.ts';
+import { readPage } from '../read/index.ts';
+import type { Job } from './arguments.ts';
+import { openPageFile } from './page-file.ts';
+import { print, readLines, reason } from './print.ts';
+import { adaptRecord, readRecord, tallyRecord } from './records.ts';
+import { adaptText, readText, tallyText } from './text.ts';
+
+function answer(job: Job, file: string, recipe: Recipe, others: readonly Recipe[]): void {
+  if (job.verb === 'read') print(job, readRecord(file, recipe, others), readText);
+  else if (job.verb === 'tally') print(job, tallyRecord(file, recipe, job.goals), tallyText);
+  else print(job, adaptRecord(file, recipe, job.goals), adaptText);
+}
+
+/** Works one file and says whether it went well; a failure prints its own line. */
+function runFile(job: Job, file: string): boolean {
+  try {
+    const document = openPageFile(file, job.url);
+    const result = readPage(document, job.url === null ? {} : { url: job.url });
+    const [recipe, ...others] = result.ok ? result.recipes : [];
+    if (!recipe) throw new Error(result.ok ? 'the page holds no recipe' : result.why);
+    answer(job, file, recipe, others);
+    return true;
+  } catch (error) {
+    print(job, { file, error: reason(error) }, (record) => `${record.file}: ${record.error}`);
+    return false;
+  }
+}
+
+const fileList = (job: Job): string[] =>
+  job.filesFrom === null ? job.files : readLines(job.filesFrom === '-' ? null : job.filesFrom);
+
+/**
+ * Works every file of the job; the exit status is 1 when any of them failed.
+ * @throws {Error} when the list of files cannot be read.
+ */
+export function runFiles(job: Job): number {
+  const failed = fileList(job).filter((file) => !runFile(job, file));
+  return failed.length === 0 ? 0 : 1;
+}
