@@ -80,8 +80,8 @@ function byName(tokens: readonly string[], lookup: Lookup, wanted: State | null)
   const stated = lookup.bare.get(keyOf(bare)) ?? [];
   return [
     ...named(exact, wanted, 0.96, 'same name'),
-    ...named(plain, wanted, 0.93, 'same name, leaving out words of quality, cut or state'),
-    ...named(stated, wanted, 0.9, 'same food, another state or grade'),
+    ...named(plain, wanted, 0.88, 'same name, leaving out words of quality, cut or state'),
+    ...named(stated, wanted, 0.85, 'same food, another state or grade'),
   ];
 }
 

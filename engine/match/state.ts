@@ -37,11 +37,11 @@ export function wantedState(item: Item, line: Line): State | null {
 
 const STARCHY = /pasta|noodle|rice|grain|legume|pulse|bean|lentil/;
 
-/** What a food in this state is worth against the wanted one, added to a score: -0.2..0.1. */
+/** What a food in this state is worth against the wanted one, added to a score: -0.2..0.13. */
 export function stateFit(food: Food, wanted: State | null): number {
   const { state } = food;
   if (wanted !== null) {
-    if (state === wanted) return 0.1;
+    if (state === wanted) return 0.13;
     if (state === 'as-is') return 0;
     if (wanted === 'canned' && state === 'cooked') return 0;
     if (wanted === 'cooked' && state === 'canned') return 0;
@@ -49,8 +49,8 @@ export function stateFit(food: Food, wanted: State | null): number {
     return -0.2;
   }
   const starchy = STARCHY.test(food.group);
-  if (state === 'dry') return starchy ? 0.05 : 0;
-  if (state === 'cooked') return starchy ? -0.1 : -0.05;
-  if (state === 'canned' || state === 'frozen') return -0.04;
+  if (state === 'dry') return starchy ? 0.03 : 0;
+  if (state === 'cooked') return -0.04;
+  if (state === 'canned' || state === 'frozen') return -0.03;
   return 0.02;
 }

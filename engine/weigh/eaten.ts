@@ -58,15 +58,12 @@ function fryingUptake(lines: readonly Line[]): readonly [number, number, number,
 /** Weight left after frying, per gram before. Common practice, no source. */
 const FRIED_YIELD = 0.8;
 
-function deepFryingShare(grams: number, recipe: RecipeWords, region: Region): Share {
-  const base = roughDish(recipe.lines, region) * FRIED_YIELD;
-  const others = Math.max(
-    base > grams * FRIED_YIELD * 0.74 ? base - grams * FRIED_YIELD : base,
-    100,
-  );
-  const [low, best, high, kind] = fryingUptake(recipe.lines);
+function deepFryingShare(grams: number, line: Line, recipe: RecipeWords, region: Region): Share {
+  const rest = recipe.lines.filter((other) => other.text !== line.text);
+  const base = Math.max(roughDish(rest, region) * FRIED_YIELD, 100);
+  const [low, best, high, kind] = fryingUptake(rest);
   const share = (uptake: number): number =>
-    grams <= 0 ? 1 : Math.min(1, (others * uptake) / (1 - uptake) / grams);
+    grams <= 0 ? 1 : Math.min(1, (base * uptake) / (1 - uptake) / grams);
   const text = `deep-frying oil: only what ${kind} takes up is counted, ${percent(best)} of the fried weight`;
   return { share: interval(share(low), share(best), share(high)), assumption: text };
 }
@@ -126,7 +123,7 @@ export function eatenShare(
 ): Share {
   const purpose = purposeOf(item, line, food, grams, recipe);
   const name = nameOf(item, food);
-  if (purpose === 'deep-frying') return deepFryingShare(grams, recipe, region);
+  if (purpose === 'deep-frying') return deepFryingShare(grams, line, recipe, region);
   if (purpose === 'pasta-water') return pastaWaterShare(grams, recipe, region);
   if (purpose === 'dusting' || purpose === 'breading') return coatingShare(purpose, name);
   if (purpose === 'marinade') {

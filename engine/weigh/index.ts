@@ -71,7 +71,8 @@ function finished(
   food: Food | null,
   options: WeighOptions,
 ): Weight {
-  const bought = weighed.basis === 'mass' ? withoutRefuse(weighed.grams, item, food) : null;
+  const bought =
+    weighed.basis === 'mass' ? withoutRefuse(weighed.grams, item, wordsOf(item, line), food) : null;
   const { low, best, high } = bought?.grams ?? weighed.grams;
   const eaten = eatenShare(item, line, food, best, options.recipe, options.region);
   const said = [bought?.assumption ?? null, eaten.assumption].filter((text) => text !== null);

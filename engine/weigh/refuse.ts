@@ -7,6 +7,9 @@ import { plain } from './text.ts';
 const TRIMMED =
   /\b(peeled|boneless|boned|shelled|pitted|fillet|filet|floret|flesh|meat|trimmed|cored|seeded|hulled|deveined|cooked|chopped|diced|sliced|cubed|minced|grated|shredded|leaves|leaf|ready|prepared|baby|frozen|canned|puree|mashed|net|ground)\b/;
 
+/** Words that say so wherever they stand on the line. */
+const TRIMMED_ANYWHERE = /\b(florets?|boneless|shelled|pitted|fillets?|peeled weight|flesh only)\b/;
+
 /**
  * Edible grams of a mass as bought: less the refuse USDA states for the food. The high end stays at
  * the full mass, since the line may already mean the trimmed food. Null when nothing is left out.
@@ -14,11 +17,12 @@ const TRIMMED =
 export function withoutRefuse(
   grams: Interval,
   item: Item,
+  text: string,
   food: Food | null,
 ): { grams: Interval; assumption: string } | null {
   const refuse = food?.refuseShare ?? null;
   if (refuse === null || refuse <= 0 || refuse >= 1 || food?.state !== 'raw') return null;
-  if (TRIMMED.test(plain(item.name))) return null;
+  if (TRIMMED.test(plain(item.name)) || TRIMMED_ANYWHERE.test(text)) return null;
   const kept = 1 - refuse;
   return {
     grams: interval(grams.low * kept, grams.best * kept, grams.high),
