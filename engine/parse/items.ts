@@ -60,6 +60,7 @@ export function itemsOf(parts: Parts, lex: Lexicon): Item[] {
   const substitutes = parts.substitutes
     .map((tokens) => substituteOf(tokens, lex))
     .filter((s): s is Alternative => s !== null);
+  if (foods.length === 0) foods.push([]);
   return foods.map((tokens, i) => {
     const [name = '', ...others] = alternativesIn(tokens, lex);
     const alternatives: Alternative[] = others.map((other) => ({ amounts: [], name: other }));

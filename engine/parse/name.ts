@@ -72,8 +72,9 @@ function prepRun(tokens: readonly Token[], i: number, lex: Lexicon): number {
     if (!isPrepAt(tokens, at, lex)) return end;
     at++;
     end = at;
-    const t = tokens[at];
-    if (t && (t.text === ',' || lex.and.has(t.low) || lex.or.has(t.low))) at++;
-    if (tokens[at]?.text === ',') at++;
+    while (isJoint(lowAt(tokens, at), lex)) at++;
   }
 }
+
+const isJoint = (low: string, lex: Lexicon): boolean =>
+  low === ',' || lex.and.has(low) || lex.or.has(low);

@@ -1,0 +1,140 @@
+import { describe, expect, it } from 'vitest';
+import { parseLine } from '../../engine/parse/index.ts';
+
+describe('name, preparation, note and purpose', () => {
+  it.each([
+    ['1 cup butter, softened', 'butter', 'softened', null, null],
+    [
+      '2 tbsp finely chopped fresh parsley, plus extra to serve',
+      'fresh parsley',
+      'finely chopped',
+      'plus extra to serve',
+      null,
+    ],
+    ['1 (3-pound) chicken, cut up', 'chicken', 'cut up', null, null],
+    ['salt and freshly ground pepper', 'salt and pepper', 'freshly ground', null, null],
+    ['oil for frying', 'oil', null, null, 'for frying'],
+    ['1 onion, peeled and thinly sliced', 'onion', 'peeled and thinly sliced', null, null],
+    ['2 cloves garlic, minced', 'garlic', 'minced', null, null],
+    ['3 garlic cloves', 'garlic', null, null, null],
+    ['1 can crushed tomatoes', 'crushed tomatoes', null, null, null],
+    [
+      '½ cup Parmesan cheese, grated, for serving',
+      'Parmesan cheese',
+      'grated',
+      null,
+      'for serving',
+    ],
+    ['1 tsp salt, or to taste', 'salt', null, 'or to taste', null],
+    [
+      '4 boneless, skinless chicken breasts',
+      'boneless, skinless chicken breasts',
+      null,
+      null,
+      null,
+    ],
+    ['1 cup basil, cilantro, or parsley', 'basil, cilantro, or parsley', null, null, null],
+    [
+      '2 cups peeled, cored, and diced pineapple',
+      'pineapple',
+      'peeled, cored, and diced',
+      null,
+      null,
+    ],
+    ['¼ cup toasted sesame oil', 'toasted sesame oil', null, null, null],
+    ['1 tsp ground cinnamon', 'ground cinnamon', null, null, null],
+    ['240 g plain (all-purpose) flour', 'plain flour (all-purpose)', null, null, null],
+  ])('%s', (text, name, preparation, note, purpose) => {
+    const line = parseLine(text);
+    expect(line.name).toBe(name);
+    expect(line.items.at(-1)?.preparation ?? null).toBe(preparation);
+    expect(line.note).toBe(note);
+    expect(line.purpose).toBe(purpose);
+  });
+});
+
+describe('what kind of line it is', () => {
+  it.each([
+    ['For the sauce:', 'heading'],
+    ['Topping:', 'heading'],
+    ['For the dough', 'heading'],
+    ['1 batch pizza dough (recipe follows)', 'reference'],
+    ['dough, recipe above', 'reference'],
+    ['1 egg', 'ingredient'],
+  ])('%s is a %s', (text, kind) => {
+    expect(parseLine(text).kind).toBe(kind);
+  });
+
+  it('sees what is optional', () => {
+    expect(parseLine('½ cup walnuts (optional)').optional).toBe(true);
+    expect(parseLine('Optional: 1 tsp vanilla').optional).toBe(true);
+    expect(parseLine('1 tsp vanilla').optional).toBe(false);
+  });
+
+  it('keeps the group and the text as given', () => {
+    const line = parseLine('  • 1 egg* ', { group: 'Dough' });
+    expect(line.text).toBe('  • 1 egg* ');
+    expect(line.group).toBe('Dough');
+    expect(line.name).toBe('egg');
+  });
+});
+
+describe('several foods and alternatives', () => {
+  it('makes two items of two foods', () => {
+    const line = parseLine('salt and freshly ground black pepper');
+    expect(line.items.map((item) => item.name)).toEqual(['salt', 'black pepper']);
+  });
+
+  it.each([
+    ['2 tbsp butter or margarine', 'butter', ['margarine']],
+    ['1 cup chicken or vegetable stock', 'chicken stock', ['vegetable stock']],
+    ['1 tbsp lemon or lime juice', 'lemon juice', ['lime juice']],
+  ])('%s', (text, name, others) => {
+    const [item] = parseLine(text).items;
+    expect(item?.name).toBe(name);
+    expect(item?.alternatives.map((a) => a.name)).toEqual(others);
+  });
+
+  it('gives an alternative its own amount', () => {
+    const [item] = parseLine('1 cup milk or 3/4 cup cream').items;
+    expect(item?.name).toBe('milk');
+    expect(item?.amounts.map((a) => a.quantity)).toEqual([1]);
+    expect(item?.alternatives).toEqual([
+      {
+        name: 'cream',
+        amounts: [{ quantity: 0.75, max: null, unit: 'cup', kind: 'stated', approximate: false }],
+      },
+    ]);
+  });
+});
+
+describe('sizes', () => {
+  it.each([
+    ['2 large eggs', 'large', 'eggs'],
+    ['1 lg onion', 'lg', 'onion'],
+    ['1 ripe medium tomato', 'medium', 'ripe tomato'],
+    ['3 small to medium carrots', 'small to medium', 'carrots'],
+    ['4 medium-sized potatoes', 'medium-sized', 'potatoes'],
+  ])('%s', (text, size, name) => {
+    const [item] = parseLine(text).items;
+    expect(item?.size).toBe(size);
+    expect(item?.name).toBe(name);
+  });
+});
+
+describe('left-overs of pages', () => {
+  it.each([
+    ['1 cup cream* ($2.50)', 'cream'],
+    ['1 cup cr&egrave;me &amp; co', 'crème & co'],
+    ['▢ 1 cup milk', 'milk'],
+    ['- 1 cup milk', 'milk'],
+    ['1\u00a0cup\u00a0milk', 'milk'],
+    ['<b>1 cup</b> milk', 'milk'],
+  ])('%s', (text, name) => {
+    const line = parseLine(text);
+    expect(line.name).toBe(name);
+    expect(line.items[0]?.amounts).toEqual([
+      { quantity: 1, max: null, unit: 'cup', kind: 'stated', approximate: false },
+    ]);
+  });
+});
