@@ -18,7 +18,7 @@ interface Cue {
   present?: string;
   /** Pattern of food ids of the original, one of which is cut or gone. */
   replaces?: string;
-  /** None of what it replaces is left. */
+  /** Less than a third of what it replaces is left. */
   keepsNone?: boolean;
   severalFlours?: boolean;
   yeast?: boolean;
@@ -27,6 +27,10 @@ interface Cue {
   place: string;
   where?: string;
   first?: boolean;
+  /** Goes to the method's start (`before`) or end (`after`) when no step matches `where`. */
+  anyway?: boolean;
+  /** Only for a method that speaks of this. */
+  ifSaid?: string;
   text: string;
   why: string;
   source: string;
@@ -58,10 +62,10 @@ const some = (ids: readonly string[], pattern: string): boolean =>
   ids.some((id) => new RegExp(pattern).test(id));
 
 function gone(context: CueContext, pattern: string, keepsNone: boolean): boolean {
-  return context.mentions.some(({ ingredient, changed, items }) => {
+  return context.mentions.some((mention) => {
+    const { ingredient, changed } = mention;
     const id = ingredient.match?.foodId ?? '';
-    const kept = items.some((item) => item.foodId === id);
-    return changed && new RegExp(pattern).test(id) && !(keepsNone && kept);
+    return changed && new RegExp(pattern).test(id) && !(keepsNone && keptShare(mention) > 1 / 3);
   });
 }
 
@@ -82,6 +86,7 @@ function applies(cue: Cue, context: CueContext): boolean {
     return false;
   if (cue.severalFlours === true && floursOf(context).length < 2) return false;
   if (cue.yeast === true && !all.some((id) => YEAST.test(id))) return false;
+  if (cue.ifSaid !== undefined && !new RegExp(cue.ifSaid, 'i').test(context.method)) return false;
   return cue.unless === undefined || !new RegExp(cue.unless, 'i').test(context.method);
 }
 
@@ -141,15 +146,18 @@ function fill(text: string, context: CueContext): string {
     });
 }
 
-/** Where a cue goes: the index of the step it stands before; `length` is the end. */
-function placeOf(cue: Cue, texts: readonly string[]): number {
+/** Where a cue goes: the index of the step it stands before; `length` is the end; null is nowhere. */
+function placeOf(cue: Cue, texts: readonly string[]): number | null {
   if (cue.place === 'start' || texts.length === 0) return 0;
   if (cue.place === 'end' || cue.where === undefined) return texts.length;
   const pattern = new RegExp(cue.where, 'i');
   const hits = texts.flatMap((text, at) => (pattern.test(text) ? [at] : []));
   const first = hits[0];
   const last = hits.at(-1);
-  if (first === undefined || last === undefined) return cue.place === 'before' ? 0 : texts.length;
+  if (first === undefined || last === undefined) {
+    if (cue.anyway !== true) return null;
+    return cue.place === 'before' ? 0 : texts.length;
+  }
   if (cue.place === 'before') return first;
   return (cue.first === true ? first : last) + 1;
 }
@@ -176,11 +184,12 @@ const inserted = (text: string, why: string): RewrittenStep => ({
 export function insertions(context: CueContext, texts: readonly string[]): Insertion[] {
   return (cues as Cue[])
     .filter((cue) => applies(cue, context))
-    .map((cue) => ({
-      at: placeOf(cue, texts),
-      rank: RANKS.indexOf(cue.place),
-      step: inserted(fill(cue.text, context), cue.why),
-    }));
+    .flatMap((cue) => {
+      const at = placeOf(cue, texts);
+      if (at === null) return [];
+      const step = inserted(fill(cue.text, context), cue.why);
+      return [{ at, rank: RANKS.indexOf(cue.place), step }];
+    });
 }
 
 /** Share (0..1) of an ingredient's grams that stays. */

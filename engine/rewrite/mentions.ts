@@ -24,6 +24,9 @@ const CALLED: Record<string, string[]> = {
   'rice-white-dry': ['rice'],
   'breadcrumbs-dry': ['breadcrumbs', 'crumbs', 'bread crumbs'],
   panko: ['panko', 'breadcrumbs', 'crumbs'],
+  'corn-kernels': ['corn', 'sweetcorn'],
+  'chocolate-semisweet': ['chocolate chips', 'chocolate'],
+  'chocolate-dark-70': ['chocolate'],
 };
 
 /** A food's name without what follows the first comma: 'hearts of palm, canned' -> 'hearts of palm'. */
@@ -47,7 +50,12 @@ function newNameOf(ingredient: Ingredient, items: readonly PlannedItem[]): strin
   }
   if (foods.every((id) => FLOUR.test(id))) return 'flours';
   if (foods.every((id) => SWEET.test(id))) return 'sweeteners';
-  return listOf(items.map(({ foodName }) => shortName(foodName)));
+  const own = ingredient.match?.foodId;
+  return listOf(
+    items.map(({ foodId, foodName }) =>
+      foodId === own ? ingredient.item.name : shortName(foodName),
+    ),
+  );
 }
 
 /** Additions that stand in for this ingredient and are spoken of together with it. */
@@ -83,22 +91,43 @@ function namesOf(ingredient: Ingredient, all: readonly Ingredient[]): string[] {
 
 /** Every ingredient with its names in the method and what became of it. */
 export function mentionsOf(ingredients: readonly Ingredient[], plan: Plan): Mention[] {
-  return ingredients
+  const own = ingredients
     .filter(({ match, line }) => match !== null && line.kind === 'ingredient')
-    .map((ingredient) => {
-      const items = [...itemsFor(plan, ingredient), ...standIns(plan, ingredient)];
-      const [only] = items;
-      const touched =
-        items.length > 0 || plan.swaps.some((s) => s.key === ingredient.key && s.keptGrams <= 0);
-      const same = items.length === 1 && only !== undefined && isSame(only, ingredient);
-      return {
-        ingredient,
-        items,
-        names: namesOf(ingredient, ingredients),
-        newName: newNameOf(ingredient, items),
-        changed: touched && !same,
-      };
-    });
+    .map((ingredient) => mentionOf(ingredient, ingredients, plan));
+  return [...own, ...sharedMentions(own)];
+}
+
+function mentionOf(ingredient: Ingredient, all: readonly Ingredient[], plan: Plan): Mention {
+  const items = [...itemsFor(plan, ingredient), ...standIns(plan, ingredient)];
+  const [only] = items;
+  const touched =
+    items.length > 0 || plan.swaps.some((s) => s.key === ingredient.key && s.keptGrams <= 0);
+  const same = items.length === 1 && only !== undefined && isSame(only, ingredient);
+  return {
+    ingredient,
+    items,
+    names: namesOf(ingredient, all),
+    newName: newNameOf(ingredient, items),
+    changed: touched && !same,
+  };
+}
+
+const lastWord = ({ ingredient }: Mention): string =>
+  singular(ingredient.item.name.toLowerCase().trim().split(/\s+/).at(-1) ?? '');
+
+/** 'sugar', when a recipe has two sugars: means them all, and is renamed when all of them changed. */
+function sharedMentions(mentions: readonly Mention[]): Mention[] {
+  const heads = new Set(mentions.map(lastWord));
+  return [...heads].flatMap((head) => {
+    const sharing = mentions.filter((mention) => lastWord(mention) === head);
+    const [first] = sharing;
+    if (first === undefined || sharing.length < 2 || !sharing.every((m) => m.changed)) return [];
+    const items = sharing.flatMap((mention) => mention.items);
+    const kinds = new Set(items.map(({ foodId }) => foodId));
+    const newName = kinds.size > 1 ? newNameOf(first.ingredient, items) : first.newName;
+    const collective = newName === 'flours' || newName === 'sweeteners' || kinds.size === 1;
+    return collective && newName !== null ? [{ ...first, items, names: [head], newName }] : [];
+  });
 }
 
 const AMOUNT = String.raw`(?:(?<quantity>\d+[¼½¾⅓⅔]|\d+\s+\d\/\d|\d+\/\d|\d+(?:[.,]\d+)?|[¼½¾⅓⅔])\s*(?<unit>g|grams?|kg|ml|cups?|tbsp|tablespoons?|tsp|teaspoons?|oz|ounces?|lbs?|pounds?)?\.?\s+(?:of\s+)?(?:the\s+)?)?`;
@@ -208,9 +237,12 @@ function inBoilingStep(mention: Mention, text: string): Mention | null {
 
 /** True when a name in the text is put to use as a verb, or is part of another word. */
 function isOtherUse(text: string, start: number, end: number): boolean {
+  const before = text.slice(0, start);
+  const after = text.slice(end);
   return (
-    VERB_AFTER.test(text.slice(end)) ||
-    /(?:lightly|generously|butter and) $/i.test(text.slice(0, start))
+    VERB_AFTER.test(after) ||
+    /^\s+(?:cooking\s+)?water\b/i.test(after) ||
+    /(?:lightly|generously) $/i.test(before)
   );
 }
 
@@ -264,4 +296,7 @@ function ownerOf(owners: ReadonlyMap<string, Mention>, name: string): Mention | 
 
 /** 'the flours and the flours' -> 'the flours'. */
 const tidied = (text: string): string =>
-  text.replace(/\b(flours|sweeteners)((?:,| and|, and) (?:the )?\1)+\b/gi, '$1');
+  text
+    .replace(/\b(flours|sweeteners)((?:,| and|, and) (?:the )?\1)+\b/gi, '$1')
+    .replace(/\b(flours|sweeteners) is\b/gi, '$1 are')
+    .replace(/\b(flours|sweeteners) has\b/gi, '$1 have');

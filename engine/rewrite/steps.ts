@@ -10,7 +10,13 @@ function whyChanged(named: readonly Mention[]): string | null {
   const words = changed.map(({ ingredient, newName, items }) => {
     const old = ingredient.item.name;
     if (items.length === 0) return `${old} is left out`;
-    return newName === null ? `the amount of ${old} changed` : `${newName} instead of ${old}`;
+    if (newName === null) return `the amount of ${old} changed`;
+    const own = ingredient.match?.foodId;
+    const others = items.filter(({ foodId }) => foodId !== own);
+    const names = listOf([...new Set(others.map(({ foodName }) => shortName(foodName)))]);
+    return others.length < items.length
+      ? `${names} for part of the ${old}`
+      : `${newName} instead of ${old}`;
   });
   return `${listOf([...new Set(words)])}.`;
 }
@@ -73,8 +79,13 @@ function additionSteps(context: CueContext, said: string): RewrittenStep[] {
   const dry = items.filter(({ role }) => DRY_ROLES.includes(role));
   const wet = items.filter(({ role }) => !DRY_ROLES.includes(role));
   const parts = [
-    dry.length > 0 ? `mix ${names(dry)} into the dry ingredients` : null,
-    wet.length > 0 ? `add ${names(wet)} with the other moist ingredients` : null,
+    dry.length > 0 && context.plan.dough !== null
+      ? `mix ${names(dry)} into the dry ingredients`
+      : null,
+    wet.length > 0 && context.plan.dough !== null
+      ? `add ${names(wet)} with the other moist ingredients`
+      : null,
+    context.plan.dough === null ? `stir in ${names(items)} while mixing` : null,
   ].filter((part) => part !== null);
   const sentence = listOf(parts);
   return [

@@ -91,17 +91,17 @@ function dominanceNotes(input: DishCheckInput): Note[] {
   if (first === undefined || input.contributions.length < 3) return [];
   if (BAKED_FROM_FLOUR.includes(input.family) || first.share <= 0.6) return [];
   const line = input.lines.find(({ ingredient }) => ingredient.key === first.key);
-  const name = line?.food.name ?? 'One line';
+  const name = line?.food.name ?? 'one line';
   return [
     note(
       'ONE_LINE_DOMINATES',
-      `${name} brings ${Math.round(first.share * 100)} % of the net carbs: check its amount first.`,
+      `${Math.round(first.share * 100)} % of the net carbs come from ${name}: check its amount first.`,
       first.key,
     ),
   ];
 }
 
-const FLOUR = /flour|semolina|cornmeal/;
+const FLOUR = /flour|semolina|cornmeal|starch|fibre|gluten|bran|flax/;
 /** Largest share of the flour; powder goes to 6.8 % in a published white cake (TM 10-412, 2003), the rest is common practice, no source. */
 const LEAVENER_LIMITS: Record<string, number> = {
   'baking-powder': 0.08,
@@ -122,7 +122,7 @@ function unitNotes(input: DishCheckInput): Note[] {
       notes.push(unitNote(food.name, grams, ingredient.key));
     if (food.id === 'egg' && grams > 20 * 50)
       notes.push(unitNote(food.name, grams, ingredient.key));
-    if (/salt/.test(food.id) && total > 0 && grams > 0.04 * total && grams > 20)
+    if (/^(sea-|coarse-)?salt/.test(food.id) && total > 0 && grams > 0.04 * total && grams > 20)
       notes.push(unitNote(food.name, grams, ingredient.key));
     const isOil = (food.per100g.fatG ?? 0) >= 99;
     if (family === 'breaded-food' && isOil && grams > 0.15 * total)

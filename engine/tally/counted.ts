@@ -15,6 +15,8 @@ export interface CountedLine {
 
 export interface Selection {
   counted: CountedLine[];
+  /** Optional or served beside: among the uncounted, but their figures are known. */
+  aside: CountedLine[];
   uncounted: Tally['uncounted'];
 }
 
@@ -56,22 +58,41 @@ function textOf(ingredient: Ingredient): string {
 /** Splits ingredients into those counted and those shown beside the totals. Headings are neither. */
 export function selectCounted(ingredients: readonly Ingredient[], foods: FoodTable): Selection {
   const counted: CountedLine[] = [];
+  const aside: CountedLine[] = [];
   const uncounted: Tally['uncounted'] = [];
   for (const ingredient of ingredients) {
     if (ingredient.line.kind === 'heading') continue;
-    const { match, weight, key } = ingredient;
-    const food = match === null ? null : foods.byId(match.foodId);
-    const why = whyUncounted(ingredient, food) ?? whyAside(ingredient);
-    if (why !== null) uncounted.push({ key, text: textOf(ingredient), why });
-    else if (food !== null && match !== null && weight !== null)
-      counted.push({
-        ingredient,
-        food,
-        grams: weight.grams.best * weight.eaten.best,
-        amount: weight.grams,
-        share: weight.eaten,
-        matchWidth: matchWidth(match.confidence),
-      });
+    const food = ingredient.match === null ? null : foods.byId(ingredient.match.foodId);
+    const why = whyUncounted(ingredient, food);
+    const beside = whyAside(ingredient);
+    const line = food === null ? null : countedLine(ingredient, food);
+    const reason = why ?? beside;
+    if (reason !== null)
+      uncounted.push({ key: ingredient.key, text: textOf(ingredient), why: reason });
+    if (line !== null && why === null) {
+      if (beside === null) counted.push(line);
+      else aside.push(wholly(line));
+    }
   }
-  return { counted, uncounted };
+  return { counted, aside, uncounted };
+}
+
+/** What is served beside has no share in the dish, so its figures are for all of it. */
+const wholly = (line: CountedLine): CountedLine => ({
+  ...line,
+  grams: line.amount.best,
+  share: { low: 1, best: 1, high: 1 },
+});
+
+function countedLine(ingredient: Ingredient, food: Food): CountedLine | null {
+  const { match, weight } = ingredient;
+  if (match === null || weight === null) return null;
+  return {
+    ingredient,
+    food,
+    grams: weight.grams.best * weight.eaten.best,
+    amount: weight.grams,
+    share: weight.eaten,
+    matchWidth: matchWidth(match.confidence),
+  };
 }

@@ -15,6 +15,7 @@ import { dishChecks } from './checks.ts';
 import { type FoodNumbers, foodNumbers } from './composition.ts';
 import { cookedWeight } from './cooked.ts';
 import { type CountedLine, selectCounted } from './counted.ts';
+import { showGrams } from './display.ts';
 import { scale } from './interval.ts';
 import { ruleNotes } from './notes.ts';
 import { COVERAGE, type Part, withUncertainty } from './propagate.ts';
@@ -136,6 +137,21 @@ function incompleteOf(lines: readonly NumberedLine[]): Tally['incomplete'] {
   return incomplete;
 }
 
+/** What is served beside, said with the net carbs it would bring. */
+function withAmount(
+  row: Tally['uncounted'][number],
+  aside: readonly NumberedLine[],
+  servings: number,
+): Tally['uncounted'][number] {
+  const line = aside.find(({ ingredient }) => ingredient.key === row.key);
+  const net = line === undefined ? null : lineNutrient(line, 'netCarbsG');
+  if (net === null) return row;
+  return {
+    ...row,
+    why: `${row.why}; ${showGrams(net.best / servings)} net carbs a serving if eaten`,
+  };
+}
+
 const rawGramsOf = (lines: readonly CountedLine[]): Interval =>
   withUncertainty(
     lines.reduce((sum, line) => sum + line.grams, 0),
@@ -162,12 +178,13 @@ const rawGramsOf = (lines: readonly CountedLine[]): Interval =>
 export function tally(ingredients: readonly Ingredient[], options: TallyOptions): Tally {
   const { foods, rule, family } = options;
   const servings = positive(options.servings);
-  const { counted, uncounted } = selectCounted(ingredients, foods);
+  const { counted, aside, uncounted } = selectCounted(ingredients, foods);
   const dish = {
     polyolsPerServingG: polyolsPerServing(counted, servings),
     alcoholRetained: alcoholRetained(family, options.minutes ?? null),
   };
   const lines = counted.map((line) => ({ ...line, numbers: foodNumbers(line.food, rule, dish) }));
+  const besides = aside.map((line) => ({ ...line, numbers: foodNumbers(line.food, rule, dish) }));
   const whole = mapNutrients((nutrient) => sumNutrient(lines, nutrient));
   const perServing = mapNutrients((nutrient) => {
     const total = whole[nutrient];
@@ -186,7 +203,7 @@ export function tally(ingredients: readonly Ingredient[], options: TallyOptions)
     cookedGrams: cooked.grams,
     cookedSource: cooked.source,
     contributions,
-    uncounted,
+    uncounted: uncounted.map((row) => withAmount(row, besides, servings)),
     incomplete: incompleteOf(lines),
     notes: [
       ...ruleNotes(lines, whole, rule, servings),
