@@ -1,6 +1,6 @@
 /** The planner's free choices: how much of each swap, binder, egg, sweetener, yeast food, and less fat or salt. */
 import type { ClosenessPart, Food, Role } from '../model.ts';
-import { type Candidate, type Dish, forbidden, isClass, type Part } from './dish.ts';
+import { type Candidate, type Dish, isClass, mayAdd, type Part } from './dish.ts';
 import { fat } from './figures.ts';
 import type { Change, Decision } from './state.ts';
 
@@ -103,7 +103,7 @@ interface Addition {
 function addition(dish: Dish, wish: Addition): Choice[] {
   const food = wish.ids
     .map((id) => dish.foods.byId(id))
-    .find((f) => f !== null && forbidden(f, dish.goals) === null);
+    .find((f) => f !== null && mayAdd(f, dish.goals));
   if (!food) return [];
   const change: Change = {
     food,

@@ -63,6 +63,10 @@ export function forbidden(food: Food, goals: Goals): string | null {
   return goals.excludedFoods.includes(food.id) ? `you excluded ${food.name}` : null;
 }
 
+/** Whether a food may be added of its own accord, such as a binder. */
+export const mayAdd = (food: Food, goals: Goals): boolean =>
+  forbidden(food, goals) === null && !goals.excludedSwaps.includes(`add-${food.id}`);
+
 function candidateFor(
   rule: SwapRule,
   part: Part,

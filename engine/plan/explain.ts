@@ -2,9 +2,8 @@
 import type { Allergen, PlannedItem, Swap } from '../model.ts';
 import type { Amount } from './amounts.ts';
 import type { Choice } from './decisions.ts';
-import type { Dish, Part } from './dish.ts';
+import type { Candidate, Dish, Part } from './dish.ts';
 import { netPerGram } from './figures.ts';
-import { SWAP_RULES } from './knowledge.ts';
 import type { PlanModel } from './model.ts';
 
 const grams = (value: number): string => `${Math.round(value * 10) / 10} g`;
@@ -12,22 +11,38 @@ const one = (value: number): string => (Math.round(value * 10) / 10).toFixed(1);
 
 const ruleName = (id: string): string => id.replaceAll('-', ' ');
 
+/** Closeness a swap costs for each gram of net carbs it takes out of a gram of the line. */
+function price(candidate: Candidate, dish: Dish): number {
+  const added = candidate.to.reduce(
+    (sum, { food, ratio }) => sum + ratio * (netPerGram(food, dish.goals.rule) ?? 0),
+    0,
+  );
+  return candidate.rule.cost / Math.max(candidate.part.net - added, 1e-6);
+}
+
+function whyNot(candidate: Candidate, dish: Dish, best: number): string {
+  const column = dish.limits.share;
+  if (candidate.part.base && column) {
+    const scarce = candidate.to.find(({ food }) => (food.function?.maxShare[column] ?? 100) < 30);
+    if (scarce) return `at most ${scarce.food.function?.maxShare[column]} % of the flour`;
+  }
+  if (price(candidate, dish) >= best) {
+    return 'moves the dish further from the original for the same net carbs';
+  }
+  return candidate.part.base
+    ? 'cheaper by itself, but the dough then lacks gluten, starch or balance'
+    : 'would be one more change for little gain';
+}
+
 /** Other swaps for the same line, and why they were passed over. At most six. */
 function considered(model: PlanModel, part: Part, chosen: ReadonlySet<string>): string[] {
   const { dish } = model;
-  const open = dish.candidates
-    .filter((c) => c.part === part && !chosen.has(c.rule.id))
-    .map((c) => {
-      const share = dish.limits.share;
-      const limit = c.to.find(({ food }) => share && (food.function?.maxShare[share] ?? 100) < 30);
-      const why =
-        limit && share && part.base
-          ? `at most ${limit.food.function?.maxShare[share]} % of the flour`
-          : 'moves the dish further from the original for the same net carbs';
-      return { text: `${ruleName(c.rule.id)}: ${why}`, cost: c.rule.cost };
-    })
-    .sort((a, b) => a.cost - b.cost)
-    .map((c) => c.text);
+  const same = dish.candidates.filter((c) => c.part === part);
+  const best = Math.min(...same.filter((c) => chosen.has(c.rule.id)).map((c) => price(c, dish)));
+  const open = same
+    .filter((c) => !chosen.has(c.rule.id))
+    .sort((a, b) => a.rule.cost - b.rule.cost)
+    .map((c) => `${ruleName(c.rule.id)}: ${whyNot(c, dish, best)}`);
   const refused = dish.refused
     .filter((r) => r.key === part.key)
     .map((r) => `${ruleName(r.rule.id)}: ${r.why}`);
@@ -204,5 +219,3 @@ export function itemsOf(dish: Dish, amounts: readonly Amount[]): PlannedItem[] {
   }
   return items;
 }
-
-export const KNOWN_SWAPS: ReadonlySet<string> = new Set(SWAP_RULES.map((rule) => rule.id));

@@ -22,7 +22,7 @@ export function frontierOf(model: PlanModel, least: number): Plan['frontier'] {
   const points: Plan['frontier'] = [];
   for (let at = 0; at < POINTS - 1; at++) {
     const budget = least + 1e-3 + ((most - least) * at) / (POINTS - 1);
-    const solution = solveProgram(withBudget(model, budget), { relax: true });
+    const solution = solveProgram(withBudget(model, budget));
     if (solution.status !== 'optimal') continue;
     const netCarbsG = round(evaluate(model.net, solution.values));
     const closeness = round(closenessOf(solution.objective));

@@ -39,20 +39,41 @@ interface Solved {
 }
 
 /** Kitchen rounding may use up the budget, so the programme is solved again a little tighter until it fits. */
-function solveWithin(model: PlanModel, budget: number, least: number): Solved | null {
+function solveWithin(
+  model: PlanModel,
+  budget: number,
+  lowest: Solution,
+  least: number,
+): Solved | null {
+  const settle = (solution: Solution): Solved => {
+    const exact = amountsOf(model, solution.values);
+    const at = (cautious: boolean): Solved => {
+      const kitchen = kitchenAmounts(exact, model.dish, cautious);
+      return { solution, kitchen, net: netOf(kitchen.amounts, model.dish) };
+    };
+    const nearest = at(false);
+    if (nearest.net <= budget || budget < least) return nearest;
+    const lower = at(true);
+    return lower.net <= budget ? lower : nearest;
+  };
+  const fallback = lowest.status === 'optimal' ? settle(lowest) : null;
   let target = budget;
   let found: Solved | null = null;
   for (let round = 0; round < 6; round++) {
-    const solution = solveProgram(withBudget(model, Math.max(target, least + 1e-4)));
-    if (solution.status !== 'optimal') return found;
-    const kitchen = kitchenAmounts(amountsOf(model, solution.values), model.dish);
-    const net = netOf(kitchen.amounts, model.dish);
-    if (found === null || net < found.net) found = { solution, kitchen, net };
-    if (net <= budget || target <= least) return found;
-    target -= net - budget + 0.02;
+    const solution = solveProgram(withBudget(model, target));
+    if (solution.status !== 'optimal') break;
+    const solved = settle(solution);
+    if (found === null || solved.net < found.net) found = solved;
+    if (solved.net <= budget) return found;
+    target -= solved.net - budget + 0.02;
   }
-  return found;
+  if (found === null) return fallback;
+  return fallback && fallback.net <= budget ? fallback : found;
 }
+
+/** Closeness lost by these values, over all variables. */
+const lossOf = (model: PlanModel, values: ReadonlyMap<string, number>): number =>
+  model.variables.reduce((sum, { id, cost }) => sum + cost * (values.get(id) ?? 0), 0);
 
 function closenessParts(
   model: PlanModel,
@@ -143,7 +164,7 @@ export function planRecipe(
   const original = originalAmounts(dish);
   const start = before.perServing.netCarbsG?.best ?? model.net.constant;
   const within = Math.max(start, model.net.constant) <= goals.budgetG;
-  const lowest = solveProgram(leastCarbs(model), { relax: true });
+  const lowest = solveProgram(leastCarbs(model));
   const least =
     lowest.status === 'optimal'
       ? Math.max(0, evaluate(model.net, lowest.values))
@@ -153,12 +174,12 @@ export function planRecipe(
     kitchen: { amounts: original, reserve: null },
     net: model.net.constant,
   };
-  const solved = within ? idle : (solveWithin(model, goals.budgetG, least) ?? idle);
+  const solved = within ? idle : (solveWithin(model, goals.budgetG, lowest, least) ?? idle);
   const { amounts, reserve } = solved.kitchen;
   const met = solved.net <= goals.budgetG + 1e-9;
   const doughBefore = dish.dough ? doughFigures(original) : null;
   const doughAfter = dish.dough ? doughFigures(amounts) : null;
-  const { values, objective } = solved.solution;
+  const { values } = solved.solution;
   return {
     family,
     roles: rolesRecord(ingredients, family.id, foods),
@@ -168,14 +189,14 @@ export function planRecipe(
     swaps: swapsOf(model, amounts),
     reserveWaterG: reserve,
     dough: doughBefore && doughAfter ? { before: doughBefore, after: doughAfter } : null,
-    closeness: closenessOf(objective),
+    closeness: closenessOf(lossOf(model, values)),
     closenessParts: closenessParts(model, values),
     frontier: frontierOf(model, least),
     limits: met
       ? within
         ? []
         : bindingLimits(model, values)
-      : unmetLimits(model, Math.min(solved.net, Math.max(least, 0)), values),
+      : unmetLimits(model, solved.net, values),
     notes: dishNotes(ingredients, dish, amounts),
   };
 }

@@ -2,7 +2,7 @@
 import type { Food, Role } from '../model.ts';
 import { type Amount, originalAmounts, total } from './amounts.ts';
 import { binderDose } from './binder.ts';
-import { type Dish, forbidden } from './dish.ts';
+import { type Dish, mayAdd } from './dish.ts';
 import { gluten } from './figures.ts';
 import { type WaterChange, waterChange } from './water.ts';
 
@@ -31,12 +31,12 @@ const quarterTsp = (food: Food): number => {
   return tsp === undefined ? QUARTER_TSP_G : tsp / 4;
 };
 
-function roundedGrams(amount: Amount): number {
+function roundedGrams(amount: Amount, cautious: boolean): number {
   const { grams, role, food, origin } = amount;
   if (origin === 'kept') {
     if (Math.abs(grams - amount.original) < 1e-6) return grams;
-    if (grams < REMNANT * amount.original) return 0;
-    return down(grams, stepFor(role, grams));
+    if (grams < (amount.base ? REMNANT / 2 : REMNANT) * amount.original) return 0;
+    return (cautious || role === 'salt' ? down : near)(grams, stepFor(role, grams));
   }
   if (food.id === 'egg') return up(grams - 0.1 * EGG_G, EGG_G);
   if (role === 'binder' || /gum$|glucomannan|psyllium/.test(food.id))
@@ -77,7 +77,7 @@ function withBinder(amounts: Amount[], dish: Dish): Amount[] {
     present?.food.id ??
     Object.keys(dish.limits.binder).find((name) => {
       const food = dish.foods.byId(name);
-      return food !== null && forbidden(food, dish.goals) === null;
+      return food !== null && mayAdd(food, dish.goals);
     });
   const food = id === undefined ? null : dish.foods.byId(id);
   if (id === undefined || !food) return amounts;
@@ -104,16 +104,19 @@ function withBinder(amounts: Amount[], dish: Dish): Amount[] {
   ];
 }
 
+const largestOf = (amounts: readonly Amount[]): Amount | undefined =>
+  [...amounts].sort((a, b) => b.grams - a.grams)[0];
+
 /** Water into the recipe's own water, or a new line; less comes from the largest liquid. */
 function withWater(amounts: Amount[], change: WaterChange, dish: Dish): Amount[] {
-  const shift = near(change.mixing, 5);
+  const shift = change.mixing > 0 ? down(change.mixing, 5) : near(change.mixing, 5);
   if (shift === 0) return amounts;
   const loose = amounts.filter(
-    (a) => a.role === 'liquid' && a.origin === 'kept' && !dish.goals.pinned.includes(a.key ?? ''),
+    (a) => a.role === 'liquid' && a.grams > 0 && !dish.goals.pinned.includes(a.key ?? ''),
   );
-  const plain = loose.filter((a) => a.food.id === 'water').sort((a, b) => b.grams - a.grams)[0];
+  const plain = largestOf(loose.filter((a) => a.food.id === 'water' && a.origin === 'kept'));
   if (shift < 0) {
-    const target = plain ?? [...loose].sort((a, b) => b.grams - a.grams)[0];
+    const target = plain ?? largestOf(loose);
     if (!target) return amounts;
     const grams = Math.max(0.5 * target.grams, target.grams + shift);
     return amounts.map((a) => (a === target ? { ...a, grams: near(grams, 5) } : a));
@@ -161,9 +164,19 @@ export interface KitchenPlan {
   reserve: number | null;
 }
 
-/** Kitchen amounts for exact ones, with water and binder settled on the rounded masses. */
-export function kitchenAmounts(exact: readonly Amount[], dish: Dish): KitchenPlan {
-  const rounded = exact.map((amount) => ({ ...amount, grams: tidy(roundedGrams(amount)) }));
+/**
+ * Kitchen amounts for exact ones, with water and binder settled on the rounded masses. `cautious`
+ * rounds what stays of a line down, so that net carbs cannot rise; else to the nearest step.
+ */
+export function kitchenAmounts(
+  exact: readonly Amount[],
+  dish: Dish,
+  cautious: boolean,
+): KitchenPlan {
+  const rounded = exact.map((amount) => ({
+    ...amount,
+    grams: tidy(roundedGrams(amount, cautious)),
+  }));
   const based = keepBase(rounded, exact).filter((a) => a.grams > 0 || a.origin === 'kept');
   const bound = dish.dough ? withSalt(withBinder(based, dish), dish) : based;
   if (!dish.dough) return { amounts: bound, reserve: null };

@@ -4,6 +4,9 @@ import type { PlanModel } from './model.ts';
 
 type Limit = Plan['limits'][number];
 
+/** Room for kitchen rounding in the servings proposed. */
+const ROUNDING_ROOM = 1.01;
+
 const TIGHT = 1e-4;
 
 /** Limits that are met with nothing to spare at these values, in the order of the model. */
@@ -39,7 +42,7 @@ export function unmetLimits(
     },
   ];
   if (budgetG > 0) {
-    const servings = Math.ceil((least * dish.servings) / budgetG - 1e-9);
+    const servings = Math.ceil((ROUNDING_ROOM * least * dish.servings) / budgetG - 1e-9);
     limits.push({
       code: 'MORE_SERVINGS',
       text: `Cut into ${servings} servings instead of ${dish.servings}, a serving would be within the budget.`,

@@ -183,10 +183,7 @@ function bindGluten(b: Builder, base: Linear, gluten: Linear, inert: Linear): vo
   const slack = (line: Linear): number => Math.min(0, line.constant) - line.constant;
   const plain = plus(gluten, base, -g.min / 100);
   b.row({ id: 'gluten-ideal', min: slack(plain), terms: [...plain.terms, [short, 1]] }, null);
-  b.row(
-    { id: 'gluten-fibre', min: slack(byFibre), terms: [...byFibre.terms, [short, 1]] },
-    'Added fibre weakens the dough, so it needs more gluten.',
-  );
+  b.row({ id: 'gluten-fibre', min: slack(byFibre), terms: [...byFibre.terms, [short, 1]] }, null);
   if (!binder?.food) return;
   const [low, high] = limits.binder[binder.food.id] ?? [0, 0, 0];
   const dose = low + limits.binderLift;
@@ -200,7 +197,7 @@ function bindGluten(b: Builder, base: Linear, gluten: Linear, inert: Linear): vo
     [short, -(high - low) / g.min],
     ...removed.map(([id, v]): [string, number] => [id, -v]),
   ];
-  b.row({ id: 'binder-dose', min: 0, terms }, 'More binder would make it gummy.');
+  b.row({ id: 'binder-dose', min: 0, terms }, null);
 }
 
 /** No food above its largest share of the flour base in this family. */
@@ -446,7 +443,7 @@ export function withBudget(model: PlanModel, budget: number): Program {
   const row: Row = { id: 'budget', max: budget - model.net.constant, terms: model.net.terms };
   return {
     variables: model.variables,
-    rows: model.net.terms.length > 0 ? [...model.rows, row] : model.rows,
+    rows: [...model.rows, row],
   };
 }
 

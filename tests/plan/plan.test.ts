@@ -1,0 +1,205 @@
+import { describe, expect, it } from 'vitest';
+import { DEFAULT_GOALS, Plan } from '../../engine/model.ts';
+import { planRecipe } from '../../engine/plan/index.ts';
+import { foods, ingredient, ingredientsOf, plan, tallyAfter, tallyOf } from './build.ts';
+import { faultsOf } from './checker.ts';
+import { HEARTH_LOAF, SAMPLES } from './samples.ts';
+
+const sampleNamed = (title: string) => {
+  const sample = SAMPLES.find((s) => s.title === title);
+  if (!sample) throw new Error(title);
+  return sample;
+};
+
+describe('plans of every family', () => {
+  it.each(SAMPLES.map((sample) => [sample.title, sample] as const))(
+    '%s keeps its limits at 15, 10 and 6 g',
+    (_, sample) => {
+      for (const budgetG of [15, 10, 6]) {
+        const result = plan(sample, { budgetG });
+        expect(() => Plan.parse(result)).not.toThrow();
+        expect(faultsOf(sample, result, budgetG), `${budgetG} g`).toEqual([]);
+      }
+    },
+  );
+
+  it('meets 15 g in most dishes', () => {
+    const met = SAMPLES.filter((sample) => plan(sample).met).length;
+    expect(met / SAMPLES.length).toBeGreaterThan(0.85);
+  });
+});
+
+describe('user wishes', () => {
+  it('leaves a recipe within its budget alone', () => {
+    const result = plan(HEARTH_LOAF, { budgetG: 40 });
+    expect(result).toMatchObject({ met: true, closeness: 1, swaps: [], limits: [] });
+    expect(result.items.map((i) => [i.foodId, i.grams])).toEqual(
+      HEARTH_LOAF.parts.map(([id, g]) => [id, g]),
+    );
+  });
+
+  it('keeps pinned lines as they are and says what that costs', () => {
+    const result = plan(HEARTH_LOAF, { pinned: ['0'] });
+    expect(result.items.find((i) => i.key === '0')?.grams).toBe(500);
+    expect(result.met).toBe(false);
+    expect(result.limits.map((l) => l.code)).toContain('PINNED');
+    expect(result.limits.map((l) => l.code)).toContain('MORE_SERVINGS');
+  });
+
+  it('brings in no avoided allergen and no excluded food', () => {
+    for (const sample of SAMPLES) {
+      const result = plan(sample, {
+        avoid: ['tree nuts', 'soy', 'egg', 'milk'],
+        excludedFoods: ['resistant-wheat-starch'],
+      });
+      const had = new Set(sample.parts.map(([id]) => id));
+      for (const item of result.items) {
+        if (had.has(item.foodId)) continue;
+        expect(item.foodId).not.toBe('resistant-wheat-starch');
+        for (const allergen of foods.byId(item.foodId)?.allergens ?? []) {
+          expect(
+            ['tree nuts', 'soy', 'egg', 'milk'],
+            `${sample.title}: ${item.foodId}`,
+          ).not.toContain(allergen);
+        }
+      }
+    }
+  });
+
+  it('finds another way when its first choice is excluded', () => {
+    const first = plan(HEARTH_LOAF);
+    expect(first.swaps[0]?.id).toBe('flour-to-low-carb-blend');
+    const second = plan(HEARTH_LOAF, { excludedSwaps: ['flour-to-low-carb-blend'] });
+    expect(second.swaps.map((s) => s.id)).not.toContain('flour-to-low-carb-blend');
+    expect(second.met).toBe(true);
+    expect(second.swaps[0]?.considered.join(' ')).toContain('you excluded it');
+  });
+
+  it('uses another binder when gum is excluded', () => {
+    const result = plan(HEARTH_LOAF, { excludedFoods: ['xanthan-gum'] });
+    expect(result.items.find((i) => i.role === 'binder')?.foodId ?? 'psyllium-husk-whole').toBe(
+      'psyllium-husk-whole',
+    );
+    expect(result.items.some((i) => i.foodId === 'xanthan-gum')).toBe(false);
+  });
+
+  it('takes a family from the user', () => {
+    expect(plan(HEARTH_LOAF, { family: 'flatbread' }).family).toEqual({
+      id: 'flatbread',
+      confidence: 1,
+      why: 'chosen by you',
+    });
+  });
+
+  it('names the least it can reach and the servings that would do', () => {
+    const result = plan(HEARTH_LOAF, { budgetG: 2 });
+    expect(result.met).toBe(false);
+    const text = result.limits.map((l) => l.text).join(' ');
+    const servings = Number(/Cut into (\d+) servings/.exec(text)?.[1]);
+    const smaller = plan({ ...HEARTH_LOAF, servings }, { budgetG: 2 });
+    expect(smaller.met).toBe(true);
+  });
+
+  it('lets less sweetness ask for less sweetener', () => {
+    const cake = sampleNamed('Yellow layer cake');
+    const sweetness = (share: number): number =>
+      plan(cake, { budgetG: 8, sweetness: share }).items.reduce(
+        (sum, i) =>
+          sum +
+          (i.role === 'sweetness' ? i.grams * (foods.byId(i.foodId)?.function?.sweetness ?? 0) : 0),
+        0,
+      );
+    expect(sweetness(0.7)).toBeLessThan(sweetness(1));
+  });
+});
+
+describe('explanations', () => {
+  it('gives each swap a reason, an effect, a source and what else was considered', () => {
+    for (const sample of SAMPLES) {
+      for (const swap of plan(sample, { budgetG: 10 }).swaps) {
+        expect(swap.why, swap.id).not.toBe('');
+        expect(swap.source, swap.id).not.toBe('');
+        expect(swap.effect, swap.id).not.toBe('');
+        if (swap.from && swap.to.length > 0) expect(swap.keptGrams).toBeLessThan(swap.from.grams);
+      }
+    }
+  });
+
+  it('accounts for every gram: kept and new masses of the swaps are the items', () => {
+    for (const sample of SAMPLES) {
+      const result = plan(sample, { budgetG: 10 });
+      for (const swap of result.swaps) {
+        if (swap.key === null) continue;
+        const own = result.items.find((i) => i.key === swap.key && i.foodId === swap.from?.foodId);
+        expect(own?.grams ?? 0, `${sample.title} ${swap.id}`).toBeCloseTo(swap.keptGrams, 3);
+        for (const to of swap.to) {
+          expect(
+            result.items.some(
+              (i) => i.key === swap.key && i.foodId === to.foodId && i.grams >= to.grams - 1e-6,
+            ),
+            `${sample.title} ${to.foodId}`,
+          ).toBe(true);
+        }
+      }
+    }
+  });
+
+  it('notes lines without food or weight and leaves them alone', () => {
+    const parts = [
+      ...ingredientsOf(HEARTH_LOAF),
+      { ...ingredient('4', 'walnuts', 50), match: null, weight: null },
+    ];
+    const before = tallyOf(HEARTH_LOAF, parts);
+    const result = planRecipe(
+      parts,
+      { title: 'Loaf', steps: [] },
+      { goals: DEFAULT_GOALS, servings: 12, foods, before },
+    );
+    expect(result.notes).toContainEqual(expect.objectContaining({ code: 'NOT_PLANNED', key: '4' }));
+    expect(result.met).toBe(true);
+  });
+
+  it('plans nothing from nothing', () => {
+    const before = tallyOf({ ...HEARTH_LOAF, parts: [] }, []);
+    const result = planRecipe(
+      [],
+      { title: '', steps: [] },
+      { goals: DEFAULT_GOALS, servings: 4, foods, before },
+    );
+    expect(result).toMatchObject({ met: true, items: [], swaps: [], closeness: 1 });
+  });
+});
+
+describe('kitchen amounts', () => {
+  it('are amounts a kitchen can weigh', () => {
+    for (const sample of SAMPLES) {
+      const result = plan(sample);
+      const had = new Map(sample.parts.map(([id, g]) => [id as string, g]));
+      for (const item of result.items) {
+        if (had.get(item.foodId) === item.grams) continue;
+        if (item.foodId === 'egg' && item.grams > (had.get('egg') ?? 0))
+          expect((item.grams - (had.get('egg') ?? 0)) % 50).toBeCloseTo(0, 6);
+        expect(item.grams * 1000).toBeCloseTo(Math.round(item.grams * 1000), 6);
+        if (item.role === 'structure' && item.grams >= 50)
+          expect(
+            Number.isInteger(Math.round(item.grams * 1e6) / 1e6),
+            `${sample.title} ${item.foodId} ${item.grams}`,
+          ).toBe(true);
+      }
+    }
+  });
+  it('keep the flour base of a loaf', () => {
+    const result = plan(HEARTH_LOAF);
+    expect(result.dough?.after.flourBaseG).toBeCloseTo(500, 0);
+  });
+  it('count after rounding what the tally counts', () => {
+    for (const sample of SAMPLES) {
+      const result = plan(sample);
+      if (!result.met) continue;
+      expect(
+        tallyAfter(sample, result).perServing.netCarbsG?.best ?? 99,
+        sample.title,
+      ).toBeLessThanOrEqual(15 + 1e-6);
+    }
+  });
+});

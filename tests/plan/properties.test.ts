@@ -1,0 +1,139 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { withBudget } from '../../engine/plan/model.ts';
+import { solveProgram } from '../../engine/plan/program.ts';
+import { evaluate } from '../../engine/plan/state.ts';
+import { ingredientsOf, plan, tallyAfter } from './build.ts';
+import { faultsOf } from './checker.ts';
+import { modelOf, randomSample } from './random.ts';
+
+const share = fc.double({ min: 0.2, max: 1.1, noNaN: true });
+
+describe('plans', () => {
+  it('keep their limits on random recipes and budgets', () => {
+    fc.assert(
+      fc.property(randomSample, fc.integer({ min: 4, max: 30 }), (sample, budgetG) => {
+        expect(faultsOf(sample, plan(sample, { budgetG }), budgetG)).toEqual([]);
+      }),
+      { numRuns: 80, seed: 21 },
+    );
+  });
+
+  it('never gain net carbs or closeness from a tighter budget', () => {
+    fc.assert(
+      fc.property(
+        randomSample,
+        share,
+        fc.double({ min: 0.6, max: 0.999, noNaN: true }),
+        (sample, at, tighter) => {
+          const model = modelOf(sample);
+          const loose = solveProgram(withBudget(model, model.net.constant * at));
+          const tight = solveProgram(withBudget(model, model.net.constant * at * tighter));
+          if (tight.status !== 'optimal') return;
+          expect(loose.status).toBe('optimal');
+          expect(tight.objective).toBeGreaterThanOrEqual(loose.objective - 1e-6);
+          expect(evaluate(model.net, tight.values)).toBeLessThanOrEqual(
+            evaluate(model.net, loose.values) + 1e-4,
+          );
+        },
+      ),
+      { numRuns: 120, seed: 22 },
+    );
+  });
+
+  it('never get closer to the original by forbidding a swap', () => {
+    fc.assert(
+      fc.property(randomSample, share, fc.nat(50), (sample, at, pick) => {
+        const model = modelOf(sample);
+        const budget = model.net.constant * at;
+        const free = solveProgram(withBudget(model, budget));
+        const swaps = model.choices.flatMap((c) => (c.candidate ? [c.candidate.rule.id] : []));
+        const excluded = swaps[pick % Math.max(1, swaps.length)];
+        if (excluded === undefined || free.status !== 'optimal') return;
+        const less = solveProgram(
+          withBudget(modelOf(sample, { excludedSwaps: [excluded] }), budget),
+        );
+        if (less.status === 'optimal')
+          expect(less.objective).toBeGreaterThanOrEqual(free.objective - 1e-6);
+      }),
+      { numRuns: 120, seed: 23 },
+    );
+  });
+
+  it('honour a pinned line', () => {
+    fc.assert(
+      fc.property(randomSample, fc.nat(12), (sample, pick) => {
+        const ingredients = ingredientsOf(sample);
+        const pinned = ingredients[pick % ingredients.length];
+        if (!pinned?.weight) return;
+        const result = plan(sample, { budgetG: 8, pinned: [pinned.key] });
+        const items = result.items.filter((i) => i.key === pinned.key);
+        expect(items.map((i) => [i.foodId, i.grams])).toEqual([
+          [pinned.match?.foodId, pinned.weight.grams.best],
+        ]);
+      }),
+      { numRuns: 80, seed: 24 },
+    );
+  });
+
+  it('scale with the recipe before rounding', () => {
+    fc.assert(
+      fc.property(randomSample, share, fc.integer({ min: 2, max: 5 }), (sample, at, factor) => {
+        const big = {
+          ...sample,
+          servings: sample.servings * factor,
+          parts: sample.parts.map(([id, g]) => [id, g * factor] as const),
+        };
+        const plain = { ...sample, parts: sample.parts.map(([id, g]) => [id, g] as const) };
+        const one = modelOf(plain);
+        const many = modelOf(big);
+        const budget = one.net.constant * at;
+        const a = solveProgram(withBudget(one, budget), { relax: true });
+        const b = solveProgram(withBudget(many, budget), { relax: true });
+        expect(b.status).toBe(a.status);
+        if (a.status === 'optimal') expect(b.objective).toBeCloseTo(a.objective, 5);
+      }),
+      { numRuns: 80, seed: 25 },
+    );
+  });
+
+  it('are the same every time', () => {
+    fc.assert(
+      fc.property(randomSample, (sample) => {
+        expect(plan(sample, { budgetG: 9 })).toEqual(plan(sample, { budgetG: 9 }));
+      }),
+      { numRuns: 30, seed: 26 },
+    );
+  });
+
+  it('draw a frontier that only rises, from the least to the original', () => {
+    fc.assert(
+      fc.property(randomSample, (sample) => {
+        const { frontier } = plan(sample);
+        const first = frontier[0];
+        const last = frontier.at(-1);
+        expect(last?.closeness).toBe(1);
+        frontier.forEach((point, at) => {
+          const before = frontier[at - 1];
+          if (!before) return;
+          expect(point.netCarbsG).toBeGreaterThan(before.netCarbsG);
+          expect(point.closeness).toBeGreaterThanOrEqual(before.closeness);
+        });
+        if (first && last && last.netCarbsG - first.netCarbsG > 2)
+          expect(frontier.length).toBeGreaterThanOrEqual(12);
+      }),
+      { numRuns: 60, seed: 27 },
+    );
+  });
+
+  it('stay within the budget when counted by the tally, or say that they do not', () => {
+    fc.assert(
+      fc.property(randomSample, fc.double({ min: 2, max: 40, noNaN: true }), (sample, budgetG) => {
+        const result = plan(sample, { budgetG });
+        const after = tallyAfter(sample, result).perServing.netCarbsG?.best ?? Number.NaN;
+        expect(result.met).toBe(after <= budgetG + 1e-6);
+      }),
+      { numRuns: 100, seed: 28 },
+    );
+  });
+});
