@@ -24,8 +24,26 @@ export type Block = {
 
 const ASIDE_TAGS = new Set(['nav', 'footer', 'aside']);
 /** Class or id words of parts that are not the recipe (common practice, no source). */
+const COMMENT_WORDS =
+  /(?:^|[\s_-])(?:comments?|comment-?list|commentlist|respond|reviews?-?list)(?:$|[\s_-])/;
 const ASIDE_WORDS =
-  /(?:^|[\s_-])(?:comments?|comment-?list|commentlist|respond|related|sidebar|breadcrumbs?|cookie-?(?:banner|consent|notice)|newsletter|share|social|menu|navbar|navigation|footer|widget|reviews?-?list)(?:$|[\s_-])/;
+  /(?:^|[\s_-])(?:related|sidebar|breadcrumbs?|cookie-?(?:banner|consent|notice)|newsletter|share|social|menu|navbar|navigation|footer)(?:$|[\s_-])/;
+
+/** Characters above which a part named like a side part is looked into before it is set aside. */
+const LARGE = 3_000;
+
+/** True when a part holds the page's main heading or a good deal of text: then it is the page. */
+function holdsPage(node: Leaf): boolean {
+  let length = 0;
+  const stack = [node];
+  while (stack.length > 0) {
+    const now = stack.pop() as Leaf;
+    if (now.tag === 'h1') return true;
+    length += now.text.trim().length;
+    for (const kid of now.kids) stack.push(kid);
+  }
+  return length > LARGE;
+}
 
 /** Longest text of one row or entry whose inner blocks are read as one line (characters). */
 const MAX_ROW = 4_000;
@@ -51,7 +69,8 @@ function isAside(node: Leaf): boolean {
   )
     return node.tag === 'article' && /\bcomment\b/.test(classes(node));
   const name = `${classes(node)} ${attribute(node, 'id').toLowerCase()}`;
-  return name.length > 1 && ASIDE_WORDS.test(name);
+  if (name.length <= 1) return false;
+  return COMMENT_WORDS.test(name) || (ASIDE_WORDS.test(name) && !holdsPage(node));
 }
 
 const STRUCTURE = new Set(['ul', 'ol', 'table', 'h1', 'h2', 'h3', 'h4', 'h5', 'h6', 'dl']);
@@ -70,6 +89,27 @@ function isRow(node: Leaf): boolean {
     for (const next of kid.kids) stack.push(next);
   }
   return true;
+}
+
+/**
+ * True when an element holds nothing but three or more like inline elements (labels, or spans of one
+ * class): a list drawn with styles, each of them a line.
+ */
+function isStack(node: Leaf): boolean {
+  let first: Leaf | null = null;
+  let count = 0;
+  for (const kid of node.kids) {
+    if (kid.tag === '') {
+      if (kid.text.trim() !== '') return false;
+      continue;
+    }
+    if (kid.tag !== 'label' && (kid.tag !== 'span' || !kid.attributes?.has('class'))) return false;
+    first ??= kid;
+    if (kid.tag !== first.tag || attribute(kid, 'class') !== attribute(first, 'class'))
+      return false;
+    count += 1;
+  }
+  return count >= 3;
 }
 
 class Writer {
@@ -136,7 +176,11 @@ class Writer {
     }
     this.flush(context);
     const inner = this.enter(node, context);
-    for (const kid of node.kids) this.walk(kid, inner, bold, link);
+    const stack = !inner.joined && node.kids.length >= 3 && isStack(node);
+    for (const kid of node.kids) {
+      this.walk(kid, inner, bold, link);
+      if (stack) this.flush(inner);
+    }
     this.flush(inner);
   }
 

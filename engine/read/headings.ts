@@ -13,9 +13,17 @@ export function headingKey(text: string): string {
     .trim();
 }
 
-const INGREDIENTS = new Set(words.ingredients);
-const STEPS = new Set(words.steps);
-const STOP = new Set(words.stop);
+/** Heading words with their first and last words, so that most lines are turned down at once. */
+type Lexicon = { whole: Set<string>; firsts: Set<string>; lasts: Set<string> };
+
+function lexicon(phrases: readonly string[]): Lexicon {
+  const ends = (at: 0 | -1) => new Set(phrases.map((phrase) => phrase.split(' ').at(at) ?? ''));
+  return { whole: new Set(phrases), firsts: ends(0), lasts: ends(-1) };
+}
+
+const INGREDIENTS = lexicon(words.ingredients);
+const STEPS = lexicon(words.steps);
+const STOP = lexicon(words.stop);
 const BUTTONS = new Set(words.buttons);
 
 /** Words that may follow a heading word: 'Ingredients for 4 people', 'Zutaten (für 4 Personen)'. */
@@ -27,51 +35,72 @@ const MAX_LEAD_WORDS = 4;
 /** Longest text taken for a heading (characters). */
 export const MAX_HEADING = 80;
 
-/** How well a text is one of the words: 3 equal, 2 the word with a tail, 1 other words before it, 0 no. */
-function wordFit(text: string, set: ReadonlySet<string>, lead: boolean): number {
-  if (text.length > MAX_HEADING) return 0;
-  const key = headingKey(text);
-  if (key === '') return 0;
-  if (set.has(key)) return 3;
+/** How well a heading's key is one of the words: 3 equal, 2 the word with a tail, 1 other words before it, 0 no. */
+function wordFit(key: string, known: Lexicon, lead: boolean): number {
+  if (known.whole.has(key)) return 3;
   const parts = key.split(' ');
-  for (let n = Math.min(parts.length - 1, 6); n >= 1; n -= 1) {
-    const start = parts
-      .slice(0, n)
-      .join(' ')
-      .replace(/[,(–—-]+$/, '')
-      .trim();
-    const rest = key.slice(parts.slice(0, n).join(' ').length);
-    if (set.has(start) && TAIL.test(rest)) return 2;
+  const first = (parts[0] ?? '').replace(/[,(–—-]+$/, '');
+  if (known.firsts.has(first)) {
+    for (let n = Math.min(parts.length - 1, 6); n >= 1; n -= 1) {
+      const start = parts.slice(0, n).join(' ');
+      if (known.whole.has(start.replace(/[\s,(–—-]+$/, '')) && TAIL.test(key.slice(start.length)))
+        return 2;
+    }
   }
-  if (!lead || parts.length > MAX_LEAD_WORDS + 1) return 0;
+  if (!lead || parts.length > MAX_LEAD_WORDS + 1 || !known.lasts.has(parts.at(-1) ?? '')) return 0;
   for (let n = 1; n < parts.length; n += 1) {
-    if (set.has(parts.slice(n).join(' '))) return 1;
+    if (known.whole.has(parts.slice(n).join(' '))) return 1;
   }
   return 0;
 }
 
+type Reading = { ingredients: number; steps: number; stop: boolean };
+
+/** Blocks are asked about many times over; each is read once. */
+const READINGS = new WeakMap<Block, Reading>();
+
+const NOTHING: Reading = { ingredients: 0, steps: 0, stop: false };
+
+/** Headings of methods that may end in any dish's name. */
+const OPEN_STEPS =
+  /^(?:how to (?:make|cook|prepare|bake)|so machst du|zo maak je|comment (?:faire|préparer)|cómo (?:hacer|preparar)|como (?:fazer|hacer|preparar)|come (?:fare|preparare)|så gör du|sådan laver du|slik lager du|préparation (?:de|du|des)|zubereitung|elaboración de|preparación de|preparazione)(?!\p{L})/u;
+
+function readBlock(block: Block): Reading {
+  if (block.text.length > MAX_HEADING) return NOTHING;
+  const marked = block.level > 0 || block.bold;
+  const key = headingKey(block.text);
+  if (key === '') return NOTHING;
+  const ingredients = wordFit(key, INGREDIENTS, marked);
+  let steps = wordFit(key, STEPS, marked);
+  if (steps === 0 && marked && OPEN_STEPS.test(key)) steps = 1;
+  const heading = marked || /:$/.test(block.text);
+  const stop = wordFit(key, STOP, block.level > 0);
+  const ends = stop === 3 ? heading || block.list < 0 : stop > 0 && heading;
+  return { ingredients, steps, stop: ends };
+}
+
+function reading(block: Block): Reading {
+  let found = READINGS.get(block);
+  if (!found) {
+    found = readBlock(block);
+    READINGS.set(block, found);
+  }
+  return found;
+}
+
 /** How sure a block heads the ingredients, 0..3. */
 export function ingredientsHeading(block: Block): number {
-  return wordFit(block.text, INGREDIENTS, block.level > 0 || block.bold);
+  return reading(block).ingredients;
 }
 
 /** How sure a block heads the method, 0..3; 'How to make …' may end in any dish name. */
 export function stepsHeading(block: Block): number {
-  const found = wordFit(block.text, STEPS, block.level > 0 || block.bold);
-  if (found > 0 || (block.level === 0 && !block.bold) || block.text.length > MAX_HEADING)
-    return found;
-  const open =
-    /^(?:how to (?:make|cook|prepare|bake)|so machst du|zo maak je|comment (?:faire|préparer)|cómo (?:hacer|preparar)|como (?:fazer|hacer|preparar)|come (?:fare|preparare)|så gör du|sådan laver du|slik lager du|préparation (?:de|du|des)|zubereitung|elaboración de|preparación de|preparazione)\b/u;
-  return open.test(headingKey(block.text)) ? 1 : 0;
+  return reading(block).steps;
 }
 
 /** True for a block that ends the recipe's part of the page: notes, nutrition, comments ... */
 export function isStop(block: Block): boolean {
-  if (block.text.length > MAX_HEADING) return false;
-  const heading = block.level > 0 || block.bold || /:$/.test(block.text);
-  const found = wordFit(block.text, STOP, block.level > 0);
-  if (found === 3) return heading || block.list < 0;
-  return found > 0 && heading;
+  return reading(block).stop;
 }
 
 /** True for interface words that are no part of a recipe: buttons, scale marks, unit switches. */

@@ -54,8 +54,6 @@ function sameRecipe(a: Draft, b: Draft): boolean {
     const keys = new Set(one.map(textKey));
     const shared = two.filter((line) => keys.has(textKey(line))).length;
     if (shared >= Math.min(one.length, two.length) * 0.6) return true;
-    // The same name over two different lists is two recipes, unless the markups differ.
-    if (a.markup === b.markup) return false;
   }
   return textKey(a.title ?? '') === textKey(b.title ?? '') && textKey(a.title ?? '') !== '';
 }

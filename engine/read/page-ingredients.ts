@@ -142,6 +142,8 @@ function fromEntries(blocks: readonly Block[], at: number): Collected {
         !blocks[i + 1]?.bold
       )
         basket.head(block.text);
+      else if (block.tag === 'dd' && isOnlyAmount(block.text) && blocks[i - 1]?.tag === 'dt')
+        basket.giveAmount(block.text);
       else basket.addCell(rowLine(block));
       skipped = 0;
       continue;

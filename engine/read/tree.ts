@@ -133,7 +133,9 @@ export function attribute(node: Leaf, name: string): string {
 /** Class names of a node, lower case, in one string with blanks around each. */
 export function classes(node: Leaf): string {
   const value = node.attributes?.get('class');
-  return value ? ` ${value.toLowerCase().replace(/\s+/g, ' ')} ` : '';
+  if (!value) return '';
+  const lower = value.toLowerCase();
+  return ` ${/[\t\r\n\f]/.test(lower) ? lower.replace(/\s+/g, ' ') : lower} `;
 }
 
 /** Every element below a node in page order, the node itself first. Recursion depth is bounded. */
