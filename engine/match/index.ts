@@ -1,26 +1,19 @@
 /** Name of an ingredient -> food of the table, with how sure and what else it might be. */
 import type { FoodTable } from '../foods/index.ts';
-import type { Food, Item, Line, Match } from '../model.ts';
+import type { Item, Line, Match } from '../model.ts';
 import synonyms from './data/synonyms.json' with { type: 'json' };
-import { bareTokens, keyOf, type Lookup, lookupOf, type Phrase } from './lookup.ts';
+import { bareTokens, type Candidate, keyOf, type Lookup, lookupOf, type Phrase } from './lookup.ts';
 import { tokensOf } from './normalise.ts';
 import { FLOOR, nameFit, queryOf } from './score.ts';
 import { withoutSlip } from './slips.ts';
 import { stateFit, wantedState } from './state.ts';
-import { headAt, type State, worth } from './words.ts';
+import { headAt, type State, stateOfWord, worth } from './words.ts';
 
 export interface MatchOptions {
   foods: FoodTable;
   /** The user's own names for foods: name -> food id. */
   aliases?: Record<string, string>;
   language?: string | null;
-}
-
-interface Candidate {
-  food: Food;
-  order: number;
-  score: number;
-  reason: string;
 }
 
 const OTHERS = 4;
@@ -95,6 +88,15 @@ function bySynonym(tokens: readonly string[], lookup: Lookup, wanted: State | nu
   }));
 }
 
+function namesOrSynonyms(
+  tokens: readonly string[],
+  lookup: Lookup,
+  wanted: State | null,
+): Candidate[] {
+  const names = byName(tokens, lookup, wanted);
+  return names.some(({ score }) => score >= FLOOR) ? names : bySynonym(tokens, lookup, wanted);
+}
+
 function byWords(tokens: readonly string[], lookup: Lookup, wanted: State | null): Candidate[] {
   const query = queryOf(tokens);
   const seen = new Set<Phrase>();
@@ -129,11 +131,11 @@ function candidatesFor(
   wanted: State | null,
 ): Candidate[] {
   if (tokens.length === 0) return [];
-  const whole = [...byName(tokens, lookup, wanted), ...bySynonym(tokens, lookup, wanted)];
+  const whole = namesOrSynonyms(tokens, lookup, wanted);
   if (whole.length > 0) return whole;
   const head = withoutParts(tokens);
   if (head.length > 0 && head.length < bareTokens(tokens).length) {
-    const found = [...byName(head, lookup, wanted), ...bySynonym(head, lookup, wanted)];
+    const found = namesOrSynonyms(head, lookup, wanted);
     if (found.length > 0) return found.map((c) => ({ ...c, score: c.score - 0.05 }));
   }
   return byWords(tokens, lookup, wanted);
@@ -149,8 +151,19 @@ function withSlips(tokens: readonly string[], lookup: Lookup, wanted: State | nu
   }));
 }
 
-/** A name on its own, without what may stand in for it. */
-function matchName(name: string, lookup: Lookup, wanted: State | null): Candidate[] {
+const MEMORY_LIMIT = 10_000;
+
+/** A name on its own, without what may stand in for it; remembered, as names come back often. */
+function matchName(name: string, lookup: Lookup, wanted: State | null): readonly Candidate[] {
+  const key = `${wanted ?? ''}|${name}`;
+  const known = lookup.found.get(key);
+  if (known) return known;
+  const found = ranked(search(name, lookup, wanted)).slice(0, OTHERS + 1);
+  if (lookup.found.size < MEMORY_LIMIT) lookup.found.set(key, found);
+  return found;
+}
+
+function search(name: string, lookup: Lookup, wanted: State | null): Candidate[] {
   const tokens = tokensOf(name);
   const found = candidatesFor(tokens, lookup, wanted);
   if (found.some((candidate) => candidate.score >= 0.7)) return found;
@@ -172,13 +185,29 @@ function choices(name: string, item: Item): string[] {
 
 const CITRUS = /^(?:.* )?(lemon|lime|orange|grapefruit|clementine|tangerine|mandarin)s?$/i;
 
+const onlyStates = (tokens: readonly string[]): boolean =>
+  tokens.slice(0, -1).every((token) => stateOfWord(token) !== null);
+
+/** 'canned or fresh coconut milk' offers two states of one food: the fuller name is meant. */
+function fullName(item: Item): string {
+  const [other] = item.alternatives;
+  if (!other) return item.name;
+  const own = tokensOf(item.name);
+  const full = tokensOf(other.name);
+  const sameHead = own[own.length - 1] === full[full.length - 1];
+  return sameHead && own.length > 1 && onlyStates(own) && !onlyStates(full)
+    ? other.name
+    : item.name;
+}
+
 /** '1 lemon, juiced' names its juice, '1 lemon, zested' its zest. */
 function takenPart(item: Item): string {
-  const fruit = CITRUS.exec(item.name.trim())?.[1];
+  const named = fullName(item);
+  const fruit = CITRUS.exec(named.trim())?.[1];
   const done = item.preparation ?? '';
-  if (fruit === undefined || done === '') return item.name;
+  if (fruit === undefined || done === '') return named;
   if (/juice/i.test(done)) return `${fruit} juice`;
-  return /zest|rind|peel(?!ed)/i.test(done) ? `${fruit} zest` : item.name;
+  return /zest|rind|peel(?!ed)/i.test(done) ? `${fruit} zest` : named;
 }
 
 function ownChoice(name: string, options: MatchOptions): Match | null {

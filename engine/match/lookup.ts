@@ -15,6 +15,14 @@ export interface Phrase {
   weight: number;
 }
 
+export interface Candidate {
+  food: Food;
+  order: number;
+  /** Fit, 0..1 (states may lift it a little above). */
+  score: number;
+  reason: string;
+}
+
 export interface Lookup {
   /** By all words run together, so that 'corn starch' is 'cornstarch'. */
   exact: ReadonlyMap<string, readonly Phrase[]>;
@@ -27,6 +35,8 @@ export interface Lookup {
   vocabulary: ReadonlyMap<string, readonly string[]>;
   /** Corrected words, filled as they are met. */
   slips: Map<string, string | null>;
+  /** Answers, filled as names are met. */
+  found: Map<string, readonly Candidate[]>;
 }
 
 export const keyOf = (tokens: readonly string[]): string => tokens.join('');
@@ -84,6 +94,7 @@ function build(table: FoodTable): Lookup {
     heads,
     vocabulary: vocabularyOf([...byWord.keys()].filter((word) => !ADJECTIVE.has(word))),
     slips: new Map(),
+    found: new Map(),
   };
 }
 

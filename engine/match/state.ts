@@ -4,6 +4,10 @@ import { plainText } from './normalise.ts';
 import { type State, stateOfWord } from './words.ts';
 
 const CANNED_UNITS: ReadonlySet<string> = new Set(['can', 'tin', 'jar']);
+/** A longer note speaks of what else would do. */
+const SHORT_NOTE = 3;
+const PULSE = /bean|pea|lentil/i;
+const SOAKED = /\b(soaked|picked over)\b/;
 const DRAINED = /\b(drained|rinsed)\b/;
 
 const firstState = (text: string, allowed: (state: State) => boolean): State | null => {
@@ -28,27 +32,32 @@ export function wantedState(item: Item, line: Line): State | null {
   if (after !== '') {
     const prepared = firstState(after, (state) => state !== 'dry' && state !== 'raw');
     if (prepared !== null) return prepared;
-    if (DRAINED.test(plainText(after)) && /bean|pea|lentil/i.test(item.name)) return 'canned';
+    if (SOAKED.test(plainText(after)) && PULSE.test(item.name)) return 'dry';
+    if (DRAINED.test(plainText(after)) && PULSE.test(item.name)) return 'canned';
   }
-  return line.note === null || line.note === ''
+  return line.note === null || line.note === '' || line.note.split(' ').length > SHORT_NOTE
     ? null
     : firstState(line.note, (state) => state === 'canned' || state === 'cooked');
 }
 
-const STARCHY = /pasta|noodle|rice|grain|legume|pulse|bean|lentil/;
+/** Groups whose dry and cooked forms differ nearly threefold in carbohydrate. */
+const STARCHY = /^(grains|legumes|pasta|rice)/;
 
-/** What a food in this state is worth against the wanted one, added to a score: -0.2..0.13. */
+/** A dry food for a cooked one, or the other way round: no match at all. */
+const OPPOSED = -0.6;
+
+/** What a food in this state is worth against the wanted one, added to a score: -0.6..0.13. */
 export function stateFit(food: Food, wanted: State | null): number {
   const { state } = food;
+  const starchy = STARCHY.test(food.group);
   if (wanted !== null) {
     if (state === wanted) return 0.13;
     if (state === 'as-is') return 0;
-    if (wanted === 'canned' && state === 'cooked') return 0;
-    if (wanted === 'cooked' && state === 'canned') return 0;
-    if (wanted === 'raw' && state === 'dry') return STARCHY.test(food.group) ? 0.05 : -0.2;
-    return -0.2;
+    if (wanted === 'raw') return starchy && state === 'dry' ? 0.13 : -0.2;
+    if (starchy && (wanted === 'dry') !== (state === 'dry') && wanted !== 'frozen') return OPPOSED;
+    const soft = wanted === 'canned' || wanted === 'cooked';
+    return soft && (state === 'cooked' || state === 'canned') ? 0 : -0.2;
   }
-  const starchy = STARCHY.test(food.group);
   if (state === 'dry') return starchy ? 0.03 : 0;
   if (state === 'cooked') return -0.04;
   if (state === 'canned' || state === 'frozen') return -0.03;

@@ -48,6 +48,9 @@ const SIZE_FACTOR: Readonly<Record<string, number>> = {
   'extra large': 1.7,
 };
 
+/** Units that say nothing of a size. */
+const VAGUE = /^(serving|portion|part|batch|recipe|inch|cm|mm|ft)$/;
+
 const CONTAINERS = /^(can|tin|jar|bottle|package|packet|stick|envelope|sachet|bag|block|sheet)/;
 
 const told = (grams: number): string =>
@@ -155,6 +158,7 @@ export function weighCount(
   const practice = byPractice(count, unit, size, nameOf(item, food));
   if (practice) return practice;
   if (unit !== null && unit !== 'piece') {
+    if (VAGUE.test(unit)) return null;
     const whole = food ? byOwnMeasure(count, null, size, food, text) : null;
     if (whole && !CONTAINERS.test(unit)) {
       const grams = {

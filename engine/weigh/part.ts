@@ -100,6 +100,9 @@ function weighOwn(
   return own && { ...own, grams: around(own.grams.best, BY_EYE) };
 }
 
+const squeezed = (name: string): string | null =>
+  /^(?:good |small |big )?squeeze\b/i.test(name) ? 'squeeze' : null;
+
 const byAmount = (one: Interval, amount: Amount): Interval => {
   const { low, best, high } = spanOf(amount);
   return interval(one.low * low, one.best * best, one.high * high);
@@ -121,10 +124,8 @@ function sizesOne(
   return size.unit !== 'mm' && knowsInch(item, food, text);
 }
 
-const knowsInch = (item: Item, food: Food | null, text: string): boolean => {
-  const inch = weighCount(1, 'inch', item, food, text);
-  return inch !== null && !inch.assumptions.some((said) => said.startsWith('no weight'));
-};
+const knowsInch = (item: Item, food: Food | null, text: string): boolean =>
+  weighCount(1, 'inch', item, food, text) !== null;
 
 /**
  * Grams of one part. A stated size of the unit wins over what the unit usually weighs; a range is
@@ -145,7 +146,7 @@ export function weighPart(
       return { ...sized, grams: byAmount(sized.grams, amount) };
     }
   }
-  const one = weighUnit(amount.unit, item, food, text, region);
+  const one = weighUnit(amount.unit ?? squeezed(item.name), item, food, text, region);
   return one && filled({ ...one, grams: byAmount(one.grams, amount) }, amount, text);
 }
 

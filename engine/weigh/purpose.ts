@@ -88,6 +88,19 @@ function bathPurpose(name: string, line: Line, text: string): Purpose | null {
   return null;
 }
 
+const EXTRA =
+  /^(?:plus|and|with)?\s*(?:a (?:little|bit) |some |a few )?(?:more|extra|additional)\b/;
+
+/** The line's words of purpose. 'Plus extra for dusting' speaks of the extra, not of the amount. */
+function purposeWords(item: Item, line: Line): string {
+  const parts = [line.purpose, line.note, item.preparation].filter((part) => part !== null);
+  const stated = item.amounts.length > 0;
+  return parts
+    .flatMap((part) => plain(part).split(/[,;(]/))
+    .filter((part) => !(stated && (EXTRA.test(part.trim()) || /^plus\b/.test(part.trim()))))
+    .join(', ');
+}
+
 /**
  * What the item is for. `grams` is its weight when known: much oil in a fried dish is a bath.
  * 'whole' means it all stays in the dish.
@@ -100,9 +113,7 @@ export function purposeOf(
   recipe: RecipeWords,
 ): Purpose {
   const name = nameOf(item, food);
-  const said = plain(
-    [line.purpose, line.note, item.preparation].filter((t) => t !== null).join(' '),
-  );
+  const said = purposeWords(item, line);
   const steps = stepsText(recipe);
   if (
     line.optional ||

@@ -158,6 +158,13 @@ describe('what is not all eaten', () => {
     expect(eaten('50 g walnuts (optional)')).toEqual({ low: 0, best: 0, high: 1 });
   });
 
+  test('the extra is for dusting or garnish, the stated amount is eaten', () => {
+    const all = { low: 1, best: 1, high: 1 };
+    expect(eaten('200 g flour, plus extra for dusting')).toEqual(all);
+    expect(eaten('2 tbsp butter, plus more for the pan')).toEqual(all);
+    expect(eaten('1 tbsp chopped dill, plus more to garnish')).toEqual(all);
+  });
+
   test('a bay leaf is taken out', () => {
     expect(eaten('2 bay leaves')?.high).toBe(0);
   });
