@@ -1,0 +1,202 @@
+import { describe, expect, it } from 'vitest';
+import type { Plan, Recipe, RewrittenStep } from '../../engine/model.ts';
+import { rewriteRecipe } from '../../engine/rewrite/index.ts';
+import { foods, makePlan, makeRecipe, understand } from './fixtures.ts';
+
+const rewrite = (recipe: Recipe, planOf: (read: ReturnType<typeof understand>) => Plan) => {
+  const read = understand(recipe);
+  return rewriteRecipe(recipe, read, planOf(read), { foods, region: 'us' }).steps;
+};
+
+const LOAF = makeRecipe(
+  'Hearth loaf',
+  ['500 g bread flour', '350 g water', '10 g fine salt', '1/2 tsp dry yeast'],
+  [
+    'Mix 500 g flour with the water, salt and yeast to a rough dough.',
+    'Cover and let rise for 12 hours until doubled.',
+    'Lightly flour the counter and shape the dough. Heat the oven to 230 C.',
+    'Bake for 40 minutes.',
+  ],
+);
+
+const loafPlan = (read: ReturnType<typeof understand>): Plan =>
+  makePlan(
+    'lean-yeast-bread',
+    read,
+    [
+      { key: '0', kept: 150, to: [['low-carb-wheat-flour-blend', 350]] },
+      { key: '1', kept: 430, to: [] },
+    ],
+    { added: [['xanthan-gum', 2.8, 'binder']], reserveWaterG: 35, starchPct: 22 },
+  );
+
+const textsOf = (steps: readonly RewrittenStep[], change: RewrittenStep['change']): string[] =>
+  steps.filter((step) => step.change === change).map(({ after }) => after);
+
+describe('method of a loaf', () => {
+  const steps = rewrite(LOAF, loafPlan);
+  const inserted = textsOf(steps, 'inserted').join('\n');
+
+  it('renames and re-amounts what changed, and leaves the verb alone', () => {
+    const [first] = textsOf(steps, 'changed');
+    expect(first).toBe('Mix 500 g flours with the water, salt and yeast to a rough dough.');
+    expect(steps.find(({ before }) => before?.startsWith('Lightly'))?.after).toBe(
+      'Lightly flour the counter and shape the dough. Heat the oven to 230 C (445 °F).',
+    );
+  });
+
+  it('keeps every original step, in order', () => {
+    const before = steps.flatMap((step) => (step.before === null ? [] : [step.before]));
+    expect(before).toEqual(LOAF.steps.map(({ text }) => text));
+  });
+
+  it.each([
+    ['pre-hydration', /leave for 30 minutes; the salt and the yeast go in only after/],
+    ['reserve water', /up to 35 g more water/],
+    ['yeast', /50 g of the water at 35-38 °C \(95-100 °F\), never hotter than 43 °C \(109 °F\)/],
+    ['binder', /2\.8 g \(1 tsp\) xanthan gum dry into the flours/],
+    ['folds', /twice/],
+    ['proof', /1½ times as long/],
+    ['covered bake', /covered.*uncovered/],
+    ['centre', /98-99 °C \(208-210 °F\)/],
+    ['cooling', /3 hours/],
+  ])('inserts the %s step with a reason', (_, pattern) => {
+    const step = steps.find(({ change, after }) => change === 'inserted' && pattern.test(after));
+    expect(step?.why, inserted).toBeTruthy();
+  });
+
+  it('puts the binder before the water and the cooling last', () => {
+    const at = (pattern: RegExp): number => steps.findIndex(({ after }) => pattern.test(after));
+    expect(at(/xanthan gum dry/)).toBeLessThan(at(/leave for 30 minutes/));
+    expect(at(/leave for 30 minutes/)).toBeLessThan(at(/^Mix 500 g/));
+    expect(at(/cool for 3 hours/)).toBe(steps.length - 1);
+  });
+
+  it('does not say again what the method says already', () => {
+    const full = makeRecipe('Loaf', LOAF.groups[0]?.lines ?? [], [
+      'Autolyse flour and water for 30 minutes.',
+      'Dissolve the yeast in warm water, add with the salt.',
+      'Stretch and fold twice, then let rise until not doubled but 1.6 times.',
+      'Bake with the lid on, then without, until the inside reaches 98 °C.',
+      'Cool for 3 hours before cutting.',
+    ]);
+    const said = textsOf(rewrite(full, loafPlan), 'inserted');
+    expect(said).toEqual([
+      expect.stringMatching(/^Mix 150 g/),
+      expect.stringMatching(/xanthan gum dry/),
+    ]);
+  });
+
+  it('changes nothing but scales when the plan changes nothing', () => {
+    const steps = rewrite(LOAF, (read) => makePlan('lean-yeast-bread', read, []));
+    expect(steps.every(({ change }) => change === 'kept')).toBe(true);
+    expect(steps[0]?.after).toBe(LOAF.steps[0]?.text);
+  });
+});
+
+describe('mentions', () => {
+  it('takes the longest name and never a part of another', () => {
+    const recipe = makeRecipe(
+      'Cookies',
+      ['200 g sugar', '100 g brown sugar', '100 g peanut butter', '100 g butter'],
+      ['Cream 50 g of the butter with the sugar.', 'Stir in brown sugar and peanut butter.'],
+    );
+    const steps = rewrite(recipe, (read) =>
+      makePlan('cookie', read, [
+        { key: '0', kept: 0, to: [['allulose', 200, 'sweetness']] },
+        { key: '3', kept: 80, to: [] },
+      ]),
+    );
+    const changed = textsOf(steps, 'changed');
+    expect(changed[0]).toMatch(/^Cream 40 g .*butter with the allulose\.$/);
+    expect(steps.find(({ before }) => before?.startsWith('Stir'))?.change).toBe('kept');
+  });
+
+  it('tells to leave out what is gone', () => {
+    const recipe = makeRecipe('Sauce', ['20 g sugar', '200 ml cream'], ['Whisk sugar and cream.']);
+    const steps = rewrite(recipe, (read) =>
+      makePlan('sweet-sauce', read, [{ key: '0', kept: 0, to: [] }]),
+    );
+    expect(textsOf(steps, 'changed')).toEqual(['Whisk sugar and cream. Leave out the sugar.']);
+  });
+
+  it('names an addition that no step speaks of', () => {
+    const recipe = makeRecipe('Muffins', ['200 g flour', '2 eggs'], ['Mix all and bake.']);
+    const steps = rewrite(recipe, (read) =>
+      makePlan('quick-bread', read, [], { added: [['egg-white', 33, 'egg']], starchPct: 40 }),
+    );
+    expect(textsOf(steps, 'inserted').join(' ')).toContain('egg white');
+  });
+});
+
+describe('other families', () => {
+  it('takes the gum into the fat and warns of the roux', () => {
+    const recipe = makeRecipe(
+      'White sauce',
+      ['30 g butter', '30 g flour', '500 ml milk'],
+      ['Melt the butter and cook the flour in the butter for 2 minutes.', 'Whisk in the milk.'],
+    );
+    const steps = rewrite(recipe, (read) =>
+      makePlan('thickened-sauce', read, [
+        { key: '1', kept: 0, to: [['xanthan-gum', 2.1, 'thickener']] },
+      ]),
+    );
+    const inserted = textsOf(steps, 'inserted').join('\n');
+    expect(inserted).toMatch(/Whisk the 2\.1 g .*xanthan gum into the fat/);
+    expect(inserted).toMatch(/gum makes no roux/);
+  });
+
+  it('warns of caramel without sugar, before the step', () => {
+    const recipe = makeRecipe(
+      'Caramel',
+      ['200 g sugar', '100 ml cream'],
+      ['Cook the sugar to a dark caramel.', 'Stir in the cream.'],
+    );
+    const steps = rewrite(recipe, (read) =>
+      makePlan('sweet-sauce', read, [
+        { key: '0', kept: 0, to: [['erythritol', 200, 'sweetness']] },
+      ]),
+    );
+    const warning = steps.findIndex(({ after }) => /will not turn to caramel/.test(after));
+    const step = steps.findIndex(({ before }) => before?.startsWith('Cook the sugar') ?? false);
+    expect(warning).toBe(step - 1);
+  });
+
+  it('rinses konjac and skips the boiling, but boils what is boiled', () => {
+    const recipe = makeRecipe(
+      'Spaghetti',
+      ['400 g spaghetti', '400 g canned tomatoes'],
+      ['Boil the spaghetti in salted water.', 'Toss the pasta with the sauce.'],
+    );
+    const konjac = rewrite(recipe, (read) =>
+      makePlan('pasta-dish', read, [{ key: '0', kept: 0, to: [['konjac-noodles', 1000]] }]),
+    );
+    const texts = konjac.map(({ after }) => after);
+    expect(texts.some((text) => /Rinse the konjac noodles/.test(text))).toBe(true);
+    expect(texts.some((text) => /Skip the boiling/.test(text))).toBe(true);
+    expect(texts.at(-1)).toBe('Toss the konjac noodles with the sauce.');
+    const half = rewrite(recipe, (read) =>
+      makePlan('pasta-dish', read, [{ key: '0', kept: 80, to: [['zucchini', 400]] }]),
+    ).map(({ after }) => after);
+    expect(half).toContain('Boil the spaghetti in salted water.');
+    expect(half.at(-1)).toBe('Toss the spaghetti and zucchini with the sauce.');
+  });
+
+  it('lowers the oven for allulose', () => {
+    const recipe = makeRecipe(
+      'Cake',
+      ['200 g sugar', '200 g flour'],
+      ['Mix the sugar and flour.', 'Bake at 180 °C.'],
+    );
+    const steps = rewrite(recipe, (read) =>
+      makePlan('cake', read, [{ key: '0', kept: 0, to: [['allulose', 200, 'sweetness']] }]),
+    );
+    expect(textsOf(steps, 'inserted').join(' ')).toMatch(/10-15 °C \(20-25 °F\) lower/);
+  });
+
+  it('gives every temperature of changed and inserted steps in both scales', () => {
+    const steps = rewrite(LOAF, loafPlan).filter(({ change }) => change !== 'kept');
+    const oneScale = steps.filter(({ after }) => /°C/.test(after) !== /°F/.test(after));
+    expect(oneScale).toEqual([]);
+  });
+});
