@@ -1,5 +1,5 @@
 /** Drives Chromium with the built extension loaded and nothing granted but the toolbar click. */
-import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { type BrowserContext, type CDPSession, chromium, type Page } from 'playwright-core';
 import { isRoot, needBrowser } from './browsers.ts';
 import { CHROMIUM_BUILD } from './places.ts';
 
@@ -10,6 +10,8 @@ export interface ChromiumRun {
   requests: string[];
   /** Presses the toolbar button on a page and opens the same popup as an ordinary page. */
   click(page: Page): Promise<Page>;
+  /** Presses the button and evaluates an expression in the toolbar's own popup once it shows figures. */
+  inRealPopup<T>(page: Page, expression: string): Promise<T>;
   /** Opens a page of the extension. */
   open(path: string): Promise<Page>;
   close(): Promise<void>;
@@ -17,25 +19,23 @@ export interface ChromiumRun {
 
 interface Options {
   profile: string;
-  /** 'http://127.0.0.1:PORT' for everything that is not loopback. */
-  proxy?: string;
+  /** File to write the browser's network log to; complete once it is closed. */
+  netLog?: string;
   headless?: boolean;
 }
 
-function argumentsFor({ proxy, headless = true }: Options): string[] {
+function argumentsFor({ netLog, headless = true }: Options): string[] {
   return [
     ...(headless ? ['--headless=new'] : []),
     `--disable-extensions-except=${CHROMIUM_BUILD}`,
     `--load-extension=${CHROMIUM_BUILD}`,
     '--no-first-run',
-    // The browser's own errands, so that the proxy sees only what the pages and the extension do.
+    // No other host can be found, so a test never leaves this machine.
+    '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1',
     '--disable-component-update',
     '--disable-background-networking',
-    '--disable-sync',
-    '--allow-browser-signin=false',
-    '--disable-features=AutofillServerCommunication,OptimizationHints,Translate,MediaRouter',
     ...(isRoot() ? ['--no-sandbox'] : []),
-    ...(proxy ? [`--proxy-server=${proxy}`] : []),
+    ...(netLog ? [`--log-net-log=${netLog}`] : []),
   ];
 }
 
@@ -83,6 +83,11 @@ export async function openChromium(options: Options): Promise<ChromiumRun> {
       if (tab === null) throw new Error('the toolbar button granted nothing');
       return open(`popup.html?tab=${tab}`);
     },
+    inRealPopup: async <T>(page: Page, expression: string) => {
+      await page.bringToFront();
+      await trigger(context, extensionId, page.url());
+      return (await evaluateInPopup(context, extensionId, expression)) as T;
+    },
     close: () => context.close(),
   };
 }
@@ -105,4 +110,44 @@ async function trigger(context: BrowserContext, id: string, url: string): Promis
   } finally {
     await cdp.detach();
   }
+}
+
+async function popupTarget(cdp: CDPSession, address: string): Promise<string> {
+  for (let tries = 0; tries < 100; tries += 1) {
+    const { targetInfos } = await cdp.send('Target.getTargets', { filter: [{}] });
+    const target = targetInfos.find(({ url }) => url === address);
+    if (target) return target.targetId;
+    await new Promise((done) => setTimeout(done, 50));
+  }
+  throw new Error('the popup did not open');
+}
+
+/** The toolbar's popup is not among the pages: it is spoken to through its target. */
+async function evaluateInPopup(
+  context: BrowserContext,
+  id: string,
+  expression: string,
+): Promise<unknown> {
+  const browser = context.browser();
+  if (!browser) throw new Error('no browser to speak to');
+  const cdp = await browser.newBrowserCDPSession();
+  const targetId = await popupTarget(cdp, `chrome-extension://${id}/popup.html`);
+  const { sessionId } = await cdp.send('Target.attachToTarget', { targetId, flatten: false });
+  const ready = `new Promise((done) => { const look = () =>
+    document.querySelector('.headline') ? done(${expression}) : setTimeout(look, 50); look(); })`;
+  const answer = new Promise<unknown>((done) => {
+    cdp.on('Target.receivedMessageFromTarget', ({ message }) => {
+      const { id: number, result } = JSON.parse(message);
+      if (number === 1) done(result?.result?.value);
+    });
+  });
+  const message = JSON.stringify({
+    id: 1,
+    method: 'Runtime.evaluate',
+    params: { expression: ready, awaitPromise: true, returnByValue: true },
+  });
+  await cdp.send('Target.sendMessageToTarget', { sessionId, message });
+  const value = await answer;
+  await cdp.detach();
+  return value;
 }

@@ -113,8 +113,10 @@ async function chromeContext(bidi: Bidi): Promise<string> {
   return window.context;
 }
 
-/** Presses the button, waits for the popup's grant, closes the popup, gives the tab's id. */
+/** Presses the button, which grants the selected tab, and gives the tab's id. An open popup would only be toggled. */
 const PRESS = `
+  for (const panel of document.querySelectorAll('panel')) panel.hidePopup();
+  await new Promise((done) => setTimeout(done, 100));
   const { ExtensionParent } = ChromeUtils.importESModule('resource://gre/modules/ExtensionParent.sys.mjs');
   const { extension } = WebExtensionPolicy.getByID('${GECKO_ID}');
   const { apiManager } = ExtensionParent;

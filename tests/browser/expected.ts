@@ -1,0 +1,29 @@
+/** What the command line says of a demo page: the extension must show the same. */
+import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
+import { DEMO_PAGES, ROOT } from './places.ts';
+
+export interface CommandLineResult {
+  title: string;
+  servings: number;
+  before: Record<string, number | null>;
+  after: Record<string, number | null>;
+  swaps: { from: { food: string; grams: number } | null; to: { food: string; grams: number }[] }[];
+}
+
+/** The `adapt` record of a demo page. @throws {Error} when the command fails. */
+export function adaptByCommandLine(page: string): CommandLineResult {
+  const run = spawnSync(
+    process.execPath,
+    ['--import', 'tsx', 'engine/cli.ts', 'adapt', '--json', join(DEMO_PAGES, page)],
+    { cwd: ROOT, encoding: 'utf8' },
+  );
+  if (run.status !== 0) throw new Error(`the command line failed: ${run.stderr}${run.stdout}`);
+  return JSON.parse(run.stdout.split('\n')[0] ?? '');
+}
+
+/** Net carbs as the popup writes them: one decimal, in grams. */
+export function shownGrams(value: number | null | undefined): string {
+  if (typeof value !== 'number') throw new Error('the command line gives no figure');
+  return `${value.toFixed(1)} g`;
+}

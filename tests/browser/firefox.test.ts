@@ -1,0 +1,98 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { AXE_RUN, AXE_SOURCE } from './axe.ts';
+import { buildBoth } from './build.ts';
+import { adaptByCommandLine, type CommandLineResult, shownGrams } from './expected.ts';
+import { type FirefoxRun, openFirefox } from './firefox.ts';
+import { LOAF } from './places.ts';
+import { recordingProxy, type Served, serveDemo } from './server.ts';
+
+/** Services the browser itself calls; the extension has no way to be heard there. */
+const BROWSER_ERRANDS = /(^|[/.])(mozilla\.(com|net|org)|firefox\.com)(:\d+)?(\/|$)/;
+
+const FIGURES = `return [...document.querySelectorAll('.big-figure')].map((e) => e.textContent).join('|')`;
+
+let folder: string;
+let pages: Served;
+let proxy: Served;
+let run: FirefoxRun;
+let said: CommandLineResult;
+
+const start = () => openFirefox({ profile: folder, proxy: proxy.origin });
+
+const press = (name: string) =>
+  run.evaluate(`
+    const button = [...document.querySelectorAll('button')].find((b) => b.textContent === ${JSON.stringify(name)});
+    button.click();
+    return true;
+  `);
+
+async function popupOn(path: string): Promise<void> {
+  await run.goto(`${pages.origin}/${path}`);
+  await run.click();
+  await run.waitFor(`return document.querySelector('.headline') !== null`);
+}
+
+beforeAll(async () => {
+  buildBoth();
+  said = adaptByCommandLine(LOAF);
+  folder = mkdtempSync(join(tmpdir(), 'crumbshift-firefox-'));
+  pages = await serveDemo();
+  proxy = await recordingProxy();
+  run = await start();
+});
+
+afterAll(async () => {
+  await run?.close();
+  await pages?.close();
+  await proxy?.close();
+  if (folder) rmSync(folder, { recursive: true, force: true });
+});
+
+describe('the main path in Firefox', () => {
+  it('cannot read a page that was not granted', async () => {
+    await run.open('popup.html?tab=999999999');
+    await run.waitFor(`return document.querySelector('[role=alert]') !== null`);
+    expect(await run.evaluate('return document.body.textContent')).toContain('cannot be read');
+  });
+
+  it('shows what the command line says after one click with activeTab only', async () => {
+    await popupOn(LOAF);
+    expect(await run.evaluate(FIGURES)).toBe(
+      `${shownGrams(said.before.netCarbsG)}|${shownGrams(said.after.netCarbsG)}`,
+    );
+  });
+
+  it('passes WCAG AA rules in the popup', async () => {
+    await run.evaluate(AXE_SOURCE);
+    const found = await run.evaluate(`return JSON.stringify(await ${AXE_RUN.trim()})`);
+    expect(JSON.parse(String(found))).toEqual([]);
+  });
+
+  it('saves, and still has it after the browser was started again', async () => {
+    await popupOn(LOAF);
+    await press('Save');
+    await run.waitFor(`return document.querySelector('.save-state')?.textContent === 'Saved'`);
+    await run.close();
+    run = await start();
+    await run.open('bench.html');
+    await run.waitFor(`return document.querySelector('#saved .saved a') !== null`);
+    expect(await run.evaluate(`return document.querySelector('#saved .saved a').textContent`)).toBe(
+      said.title,
+    );
+    await run.evaluate(`location.href = document.querySelector('#saved .saved a').href`);
+    await run.waitFor(`return document.querySelector('.recipe-rows') !== null`);
+    expect(await run.evaluate(FIGURES)).toBe(
+      `${shownGrams(said.before.netCarbsG)}|${shownGrams(said.after.netCarbsG)}`,
+    );
+  });
+
+  it('sent nothing anywhere but to the demo pages', () => {
+    expect(pages.hits.filter((path) => path === `/${LOAF}`)).toHaveLength(2);
+    const web = run.requests.filter((url) => /^(https?|wss?):/.test(url));
+    expect(web.filter((url) => !url.startsWith(pages.origin))).toEqual([]);
+    expect(proxy.hits.filter((host) => !BROWSER_ERRANDS.test(host))).toEqual([]);
+  });
+});
