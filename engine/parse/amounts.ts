@@ -25,6 +25,10 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
   const t = tokens[i];
   if (!t) return null;
   if (t.kind === 'n') {
+    // '80% lean', '110°F', a '1:1' ratio are no quantities
+    const mark = tokens[i + 1];
+    if (mark?.text === '%' || mark?.text === '°') return null;
+    if (mark?.text === ':' && !mark.space && tokens[i + 2]?.kind === 'n') return null;
     if (lex.numbers.get(lowAt(tokens, i + 1)) === 12) return { value: t.value * 12, next: i + 2 };
     return { value: t.value, next: i + 1 };
   }
@@ -131,8 +135,8 @@ export function readSizes(
   for (;;) {
     const t = tokens[next];
     if (t?.kind !== 'w') break;
-    const pair = `${t.low} ${lowAt(tokens, next + 1)}`;
-    if (lex.sizes.has(pair)) {
+    const pair = lex.phraseStarts.has(t.low) ? `${t.low} ${lowAt(tokens, next + 1)}` : '';
+    if (pair && lex.sizes.has(pair)) {
       size = size ? `${size} ${pair}` : pair;
       next += 2;
     } else if (lex.sizes.has(t.low) || /-sized?$/.test(t.low)) {

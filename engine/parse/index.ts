@@ -34,7 +34,7 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
   if (clean === '') return line;
   const tokens = tokenize(clean, lex.language !== 'en');
   if (isHeading(tokens, lex)) return { ...line, kind: 'heading', name: clean.replace(/\s*:$/, '') };
-  return fill(line, readParts(tokens, lex), lex);
+  return fill(line, clean, readParts(tokens, lex), lex);
 }
 
 /** A line that only titles the ones after it: 'For the sauce:', 'FOR THE DOUGH', 'Topping:'. */
@@ -49,12 +49,12 @@ function isHeading(tokens: readonly Token[], lex: Lexicon): boolean {
   );
 }
 
-function fill(line: Line, parts: Parts, lex: Lexicon): Line {
+function fill(line: Line, clean: string, parts: Parts, lex: Lexicon): Line {
   const join = (list: string[], by: string): string | null => list.filter(Boolean).join(by) || null;
   return {
     ...line,
     kind: parts.reference ? 'reference' : 'ingredient',
-    name: parts.name,
+    name: parts.name || clean,
     items: itemsOf(parts, lex),
     note: join(parts.notes, '; '),
     purpose: join(parts.purposes, ', '),

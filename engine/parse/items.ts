@@ -52,25 +52,39 @@ function substituteOf(tokens: readonly Token[], lex: Lexicon): Alternative | nul
   return { amounts: head?.value.amounts ?? [], name: textOf(name) };
 }
 
+/** A further food with its own amount, as an item of its own. */
+function extraItem(tokens: readonly Token[], lex: Lexicon): Item[] {
+  const food = substituteOf(tokens, lex);
+  if (!food) return [];
+  return [{ ...food, size: null, preparation: null, alternatives: [] }];
+}
+
+/** Name tokens of each food: 'salt and pepper' has two, '2 cups macaroni and cheese' one. */
+function foodsOf(parts: Parts, lex: Lexicon): Token[][] {
+  if (parts.each)
+    return splitAt(parts.nameTokens, lex.and).flatMap((run) => split(run).map((s) => s.tokens));
+  return parts.amounts.length === 0 ? splitAt(parts.nameTokens, lex.and) : [parts.nameTokens];
+}
+
 /** The items of a line; at least one, whose name is the whole name when nothing splits it. */
 export function itemsOf(parts: Parts, lex: Lexicon): Item[] {
   const preparation = parts.preps.join(', ') || null;
-  const foods =
-    parts.amounts.length === 0 ? splitAt(parts.nameTokens, lex.and) : [parts.nameTokens];
+  const foods = foodsOf(parts, lex);
   const substitutes = parts.substitutes
     .map((tokens) => substituteOf(tokens, lex))
     .filter((s): s is Alternative => s !== null);
   if (foods.length === 0) foods.push([]);
-  return foods.map((tokens, i) => {
+  const items = foods.map((tokens, i): Item => {
     const [name = '', ...others] = alternativesIn(tokens, lex);
     const alternatives: Alternative[] = others.map((other) => ({ amounts: [], name: other }));
     if (i === foods.length - 1) alternatives.push(...substitutes);
     return {
-      amounts: i === 0 ? parts.amounts : [],
+      amounts: i === 0 || parts.each ? parts.amounts : [],
       size: parts.size,
       name: name || parts.name,
       preparation: foods.length > 1 && i < foods.length - 1 ? null : preparation,
       alternatives,
     };
   });
+  return [...items, ...parts.extras.flatMap((tokens) => extraItem(tokens, lex))];
 }

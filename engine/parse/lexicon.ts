@@ -45,6 +45,7 @@ const SETS = [
   'noteHeads',
   'purposeStarts',
   'purposeVerbs',
+  'labels',
   'referenceWords',
   'optional',
   'heads',
@@ -78,6 +79,8 @@ export type Lexicon = { [S in WordSet]: ReadonlySet<string> } & {
   byName: ReadonlyMap<string, Unit>;
   /** Forms that only count in this very case ('T' against 't'). */
   exactUnits: ReadonlyMap<string, Unit>;
+  /** First words of two-word entries in any set, so that pairs are only built where one can match. */
+  phraseStarts: ReadonlySet<string>;
   /** First words of unit forms that have several words. */
   unitStarts: ReadonlySet<string>;
 };
@@ -108,7 +111,12 @@ function compile(language: string, data: LanguageData): Lexicon {
     exactUnits.set(form, { name, kind: 'volume', scale: 1 });
   const starts = [...units.keys()].filter((form) => form.includes(' '));
   const sets = {} as Record<WordSet, ReadonlySet<string>>;
-  for (const set of SETS) sets[set] = new Set(words(data[set]));
+  const phraseStarts = new Set<string>();
+  for (const set of SETS) {
+    sets[set] = new Set(words(data[set]));
+    for (const entry of sets[set])
+      if (entry.includes(' ')) phraseStarts.add(entry.slice(0, entry.indexOf(' ')));
+  }
   return {
     ...sets,
     language,
@@ -118,8 +126,19 @@ function compile(language: string, data: LanguageData): Lexicon {
     units,
     byName,
     exactUnits,
+    phraseStarts,
     unitStarts: new Set(starts.map((form) => form.slice(0, form.indexOf(' ')))),
   };
+}
+
+/** Whether two words that follow each other stand in a set as one entry. */
+export function hasPair(
+  set: ReadonlySet<string>,
+  first: string,
+  second: string,
+  lex: Lexicon,
+): boolean {
+  return lex.phraseStarts.has(first) && set.has(`${first} ${second}`);
 }
 
 const compiled = new Map<string, Lexicon>();

@@ -99,7 +99,7 @@ function readBracket(tokens: readonly Token[], i: number, lex: Lexicon, run: Run
     return close + 1;
   }
   const list = readAmountList(inner, lex);
-  if (!list) return null;
+  if (!list?.measures.some((m) => m.unit ?? m.size)) return null;
   const each = list.words.some((w) => lex.each.has(w));
   for (const [n, m] of list.measures.entries()) {
     let kind = n === 0 || m.amount.kind !== 'plus' ? bracketKind(run, m, each) : 'plus';
@@ -254,7 +254,7 @@ export function readAmounts(
     if (step === null) break;
     next = step;
   }
-  if (tokens[next] && lex.each.has(lowAt(tokens, next))) next++;
+  if (lex.each.has(lowAt(tokens, next))) run.words.push(lowAt(tokens, next++));
   if (tokens[next] && lex.of.has(lowAt(tokens, next))) next++;
   return { value: { amounts: run.amounts, size: run.size, words: run.words }, next };
 }

@@ -1,6 +1,6 @@
 /** Reads the food's name out of the words after the amounts: what is cut off, what is lifted out. */
 import { readMeasure } from './amounts.ts';
-import type { Lexicon } from './lexicon.ts';
+import { hasPair, type Lexicon } from './lexicon.ts';
 import { isPrepAt, isPurposeAt } from './segments.ts';
 import { lowAt, type Token } from './tokens.ts';
 
@@ -18,11 +18,12 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
       !lex.or.has(t.low)
     )
       named = true;
+    if (t?.text === '+' && before && readMeasure(tokens, i + 1, lex)) return i;
     if (t?.kind !== 'w' || !before) continue;
     const after = tokens[i + 1];
     if (isPurposeAt(tokens, i, lex)) return i;
     if (lex.cuts.has(t.low)) return i;
-    if (after && lex.cuts.has(`${t.low} ${after.low}`)) return i;
+    if (after && hasPair(lex.cuts, t.low, after.low, lex)) return i;
     if (lex.or.has(t.low) || lex.plus.has(t.low) || lex.origin.has(t.low)) {
       const measure = readMeasure(tokens, i + 1, lex);
       if (measure && (measure.value.unit || after?.kind === 'n')) return i;
@@ -66,7 +67,7 @@ function prepRun(tokens: readonly Token[], i: number, lex: Lexicon): number {
   for (;;) {
     while (
       lex.prepAdverbs.has(lowAt(tokens, at)) ||
-      lex.prepPairs.has(`${lowAt(tokens, at)} ${lowAt(tokens, at + 1)}`)
+      hasPair(lex.prepPairs, lowAt(tokens, at), lowAt(tokens, at + 1), lex)
     )
       at++;
     if (!isPrepAt(tokens, at, lex)) return end;

@@ -1,10 +1,18 @@
 /** Takes a tokenized line apart: amounts, name, preparation, notes, purpose, alternatives. */
 import type { Amount } from '../model.ts';
-import { readMeasure, readSizes } from './amounts.ts';
+import { readMeasure } from './amounts.ts';
+import { finishName, isGloss } from './finish.ts';
 import type { Lexicon } from './lexicon.ts';
 import { readAmountList, readAmounts } from './measures.ts';
 import { findCut, liftPrep } from './name.ts';
-import { classify, isPrepAt, type Segment, split, takeBrackets } from './segments.ts';
+import {
+  classify,
+  isPrepAt,
+  onlyDescribes,
+  type Segment,
+  split,
+  takeBrackets,
+} from './segments.ts';
 import { lowAt, type Token, textOf } from './tokens.ts';
 
 export interface Parts {
@@ -18,6 +26,10 @@ export interface Parts {
   purposes: string[];
   /** Token runs after an 'or' that has its own amount. */
   substitutes: Token[][];
+  /** Token runs after a 'plus' or 'and' that has its own amount: further foods. */
+  extras: Token[][];
+  /** The amounts hold for every food of the line: '1 tsp each salt and pepper'. */
+  each: boolean;
   optional: boolean;
   reference: boolean;
 }
@@ -51,11 +63,33 @@ function skipArticles(tokens: readonly Token[], from: number, lex: Lexicon): num
 const isFunctionWord = (low: string, lex: Lexicon): boolean =>
   lex.of.has(low) || lex.vague.has(low) || lex.articles.has(low);
 
-/** 'Optional: ...' at the start of a line. */
+/** 'Optional: ...', 'For serving: ...', 'Egg wash: 1 egg' at the start: index after the colon, else 0. */
 function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon): number {
-  if (tokens[1]?.text !== ':' || !lex.optional.has(lowAt(tokens, 0))) return 0;
-  parts.optional = true;
-  return 2;
+  const colon = tokens.findIndex((t) => t.kind !== 'w');
+  if (colon < 1 || colon > 4 || tokens[colon]?.text !== ':') return 0;
+  const label = tokens.slice(0, colon);
+  if (label.length === 1 && lex.optional.has(lowAt(label, 0))) parts.optional = true;
+  else {
+    const head = readAmounts(tokens, colon + 1, lex);
+    const food = head !== null && tokens[head.next]?.kind === 'w';
+    if (!food && !lex.purposeStarts.has(lowAt(label, 0)) && !lex.labels.has(lowAt(label, 0)))
+      return 0;
+    parts.purposes.push(textOf(label));
+  }
+  return colon + 1;
+}
+
+/** 'plus 1 egg yolk': a further food with its own amount, not more of the same one. */
+function isExtra(seg: readonly Token[], lex: Lexicon): boolean {
+  if (!lex.plus.has(lowAt(seg, 0))) return false;
+  const head = readAmounts(seg, 1, lex);
+  const name = seg[head?.next ?? 0];
+  return (
+    head !== null &&
+    name?.kind === 'w' &&
+    classify(seg.slice(head.next), lex) === 'name' &&
+    !lex.more.has(name.low)
+  );
 }
 
 /** Files a segment or bracket that is not the name under what it is. */
@@ -75,6 +109,10 @@ function file(seg: readonly Token[], parts: Parts, lex: Lexicon): void {
       break;
     case 'note':
       if (lex.or.has(lowAt(seg, 0))) parts.substitutes.push(seg.slice(1));
+      else if (isExtra(seg, lex)) {
+        parts.extras.push(seg.slice(1));
+        break;
+      }
       parts.notes.push(text);
       break;
     case 'name':
@@ -92,6 +130,7 @@ function addAmounts(seg: readonly Token[], parts: Parts, lex: Lexicon): boolean 
   if (!list) return false;
   const each = list.words.some((w) => lex.each.has(w));
   const lead = parts.amounts[0];
+  if (!list.measures.some((m) => m.unit ?? m.size)) return false;
   for (const m of list.measures) {
     if (m.unit?.kind === 'length' && m.amount.unit === null) continue;
     const container = lead?.unit != null && lex.byName.get(lead.unit)?.kind === 'container';
@@ -135,13 +174,6 @@ function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
   return tokens;
 }
 
-/** Whether every word is a describing adjective, so that the name must go on after the comma. */
-const onlyDescribes = (seg: readonly Token[], lex: Lexicon): boolean =>
-  seg.every(
-    (t) =>
-      lex.descriptors.has(t.low) || lex.and.has(t.low) || lex.or.has(t.low) || lex.sizes.has(t.low),
-  );
-
 /** How many of the leading segments make up the name: 'basil, cilantro, or parsley' has three. */
 function nameSpan(segs: readonly Segment[], lex: Lexicon): number {
   let n = 1;
@@ -169,6 +201,12 @@ function nameSpan(segs: readonly Segment[], lex: Lexicon): number {
     if (joins) return k + 1;
   }
   return n;
+}
+
+/** 'cumin, coriander, paprika' after '1 tsp each': every segment that can be a name. */
+function eachSpan(segs: readonly Segment[], lex: Lexicon): number {
+  const end = segs.findIndex((s, i) => i > 0 && classify(s.tokens, lex) !== 'name');
+  return Math.max(1, end < 0 ? segs.length : end);
 }
 
 /** 'and grated nutmeg', 'or chopped parsley': a food with its preparation, ending a list. */
@@ -212,6 +250,8 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
     notes: [],
     purposes: [],
     substitutes: [],
+    extras: [],
+    each: false,
     optional: false,
     reference: false,
   };
@@ -222,6 +262,8 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
     at += extract;
   }
   const head = readAmounts(tokens, at, lex);
+  const eachWord = head?.value.words.some((w) => lex.each.has(w)) ?? false;
+  parts.each = eachWord && head?.value.amounts.length === 1;
   if (head && head.next < tokens.length) {
     parts.amounts = head.value.amounts;
     parts.size = head.value.size;
@@ -248,113 +290,25 @@ function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): void {
   const first = segs[0];
   if (!first) {
     parts.nameTokens = rest.filter((t) => t.kind === 'w');
-    parts.name = textOf(rest).trim();
+    parts.name = textOf(rest);
     return;
   }
-  const span = nameSpan(segs, lex);
+  const span = parts.each ? eachSpan(segs, lex) : nameSpan(segs, lex);
   const from = first.start;
   const lastSeg = segs[span - 1] ?? first;
   let nameTokens = body.slice(from, lastSeg.start + lastSeg.tokens.length);
   const cut = findCut(nameTokens, lex);
   const tail = nameTokens.slice(cut);
   nameTokens = nameTokens.slice(0, cut);
-  const glosses: { tokens: Token[]; at: number }[] = [];
+  const glosses: Token[][] = [];
   for (const b of brackets) {
     if (addAmounts(b.tokens, parts, lex)) continue;
     const inName = b.at > from && b.at <= from + cut;
-    if (inName && isGloss(b.tokens, lex)) glosses.push({ tokens: b.tokens, at: b.at - from });
+    if (inName && isGloss(b.tokens, lex)) glosses.push(b.tokens);
     else for (const s of split(b.tokens)) file(s.tokens, parts, lex);
   }
   if (tail.length > 0) file(tail, parts, lex);
   for (const s of segs.slice(span))
     if (!addAmounts(s.tokens, parts, lex)) file(s.tokens, parts, lex);
   finishName(nameTokens, glosses, parts, lex);
-}
-
-/** Plurals that no rule of spelling undoes ('leaves' -> 'leaf'), so that matching meets one form. */
-function singular(t: Token, lex: Lexicon): Token {
-  const one = lex.singulars.get(t.low);
-  return one === undefined ? t : { ...t, text: one, low: one };
-}
-
-/** Takes size words out of a name; 'small to medium' goes as one. */
-function liftSize(name: Token[], parts: Parts, lex: Lexicon): Token[] {
-  for (let i = 0; i < name.length; i++) {
-    const run = readSizes(name, i, lex, false);
-    if (!run.value.size || run.next - i >= name.length) continue;
-    parts.size ??= run.value.size;
-    return [...name.slice(0, i), ...name.slice(run.next)];
-  }
-  return name;
-}
-
-/** The compound's end as the unit ('2 Knoblauchzehen' are two cloves); false when it has none. */
-function liftSuffix(word: Token, lead: Amount, lex: Lexicon): boolean {
-  const suffix = lex.suffixUnits.find(
-    ([end]) => word.low.endsWith(end) && word.low.length > end.length + 2,
-  );
-  if (suffix) lead.unit = suffix[1];
-  return suffix !== undefined;
-}
-
-function shorten(word: Token, lex: Lexicon): Token {
-  const end = lex.suffixUnits.find(([e]) => word.low.endsWith(e))?.[0].length ?? 0;
-  return { ...word, text: word.text.slice(0, -end), low: word.low.slice(0, -end) };
-}
-
-/** A short second name in brackets, read as part of the name: 'plain (all-purpose) flour'. */
-function isGloss(tokens: readonly Token[], lex: Lexicon): boolean {
-  if (classify(tokens, lex) !== 'name') return false;
-  if (lex.or.has(lowAt(tokens, 0))) return tokens.length <= 6;
-  return tokens.length <= 3 && !tokens.some((t) => lex.or.has(t.low));
-}
-
-/** Size and unit words that stand inside the name: 'ripe large tomato', 'garlic cloves'. */
-function finishName(
-  tokens: Token[],
-  glosses: { tokens: Token[]; at: number }[],
-  parts: Parts,
-  lex: Lexicon,
-): void {
-  const lead = parts.amounts[0];
-  const keep = lead?.unit != null && lex.byName.get(lead.unit)?.kind === 'container';
-  const lifted = liftPrep(tokens, lex, keep);
-  let name = lifted.name;
-  if (lifted.prep.length > 0) parts.preps.unshift(textOf(lifted.prep));
-  while (name.length > 1 && (lex.or.has(lowAt(name, 0)) || lex.and.has(lowAt(name, 0))))
-    name = name.slice(1);
-  if (lead) name = liftSize(name, parts, lex);
-  if (lead?.unit === null && name.length > 1 && lex.fill.has(lowAt(name, 0))) name = name.slice(1);
-  if (lead && lead.unit === null) {
-    const last = name.at(-1);
-    const unit = last ? lex.units.get(last.low) : undefined;
-    const pair = lex.trailPairs.has(`${lowAt(name, name.length - 2)} ${last?.low}`);
-    const start = lex.units.get(lowAt(name, 0));
-    const bare = name.slice(0, -1);
-    const joined =
-      lex.and.has(lowAt(bare, bare.length - 1)) ||
-      lex.or.has(lowAt(bare, bare.length - 1)) ||
-      lex.prepTails.has(lowAt(bare, bare.length - 1));
-    if (
-      (unit?.kind === 'trail' || (unit && pair)) &&
-      bare.length > 0 &&
-      !joined &&
-      !onlyDescribes(bare, lex)
-    ) {
-      lead.unit = unit.name;
-      name = name.slice(0, -1);
-    } else if (last && liftSuffix(last, lead, lex)) {
-      name = [...name.slice(0, -1), shorten(last, lex)];
-    } else if (start && name.length > 1 && lifted.prep.length > 0 && start.kind !== 'noun') {
-      lead.unit = start.name;
-      name = name.slice(lex.of.has(lowAt(name, 1)) ? 2 : 1);
-    }
-  }
-  name = name
-    .filter((t, i) => t.kind !== 'p' || (i > 0 && i < name.length - 1))
-    .map((t) => singular(t, lex));
-  parts.nameTokens = name;
-  let text = textOf(name);
-  for (const g of glosses) text = `${text} (${textOf(g.tokens)})`;
-  parts.name = text;
 }

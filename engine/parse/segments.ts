@@ -1,6 +1,6 @@
 /** Splits what follows the amounts into brackets and comma segments, and says what each one is. */
 import { readMeasure } from './amounts.ts';
-import type { Lexicon } from './lexicon.ts';
+import { hasPair, type Lexicon } from './lexicon.ts';
 import { lowAt, type Token } from './tokens.ts';
 
 export type SegmentKind = 'name' | 'prep' | 'note' | 'purpose' | 'optional' | 'reference';
@@ -70,12 +70,11 @@ export function split(tokens: readonly Token[]): Segment[] {
 export function isPrepAt(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
   const t = tokens[i];
   if (t?.kind !== 'w') return false;
-  if (lex.prepPairs.has(`${lowAt(tokens, i - 1)} ${t.low}`)) return true;
+  if (hasPair(lex.prepPairs, lowAt(tokens, i - 1), t.low, lex)) return true;
   if (lex.prep.has(t.low)) {
-    const pairs = lex.keepPairs;
     return (
-      !pairs.has(`${t.low} ${lowAt(tokens, i + 1)}`) &&
-      !lex.keepLast.has(`${t.low} ${lowAt(tokens, tokens.length - 1)}`)
+      !hasPair(lex.keepPairs, t.low, lowAt(tokens, i + 1), lex) &&
+      !hasPair(lex.keepLast, t.low, lowAt(tokens, tokens.length - 1), lex)
     );
   }
   return lex.prepWith.has(t.low) && lex.prepAdverbs.has(lowAt(tokens, i - 1));
@@ -97,6 +96,7 @@ export function classify(seg: readonly Token[], lex: Lexicon): SegmentKind {
   if (seg.some((t) => lex.optional.has(t.low))) return 'optional';
   if (isPurposeAt(seg, 0, lex)) return 'purpose';
   if (seg.some((t) => lex.referenceWords.has(t.low))) return 'reference';
+  if (lex.plus.has(first.low) && readMeasure(seg, 1, lex)) return 'note';
   if (lex.noteStarts.has(first.low) || lex.purposeStarts.has(first.low)) return 'note';
   if (lex.or.has(first.low) && (readMeasure(seg, 1, lex) || lex.orNote.has(lowAt(seg, 1))))
     return 'note';
@@ -107,3 +107,10 @@ export function classify(seg: readonly Token[], lex: Lexicon): SegmentKind {
   if (/(?:ed|[^s]less)$/.test(first.low) && !lex.descriptors.has(first.low)) return 'prep';
   return 'name';
 }
+
+/** Whether every word is a describing adjective, so that the name must go on after the comma. */
+export const onlyDescribes = (seg: readonly Token[], lex: Lexicon): boolean =>
+  seg.every(
+    (t) =>
+      lex.descriptors.has(t.low) || lex.and.has(t.low) || lex.or.has(t.low) || lex.sizes.has(t.low),
+  );

@@ -82,7 +82,8 @@ export function tokenize(line: string, commaIsDecimal = false): Token[] {
     if (m[2] !== undefined) value = Number(m[1]) + (VULGAR[m[2]] ?? 0);
     else if (m[3] !== undefined) value = VULGAR[m[3]] ?? 0;
     else if (m[6] !== undefined) value = Number(m[4]) + ratio(m[5] ?? '', m[6]);
-    else if (m[8] !== undefined) value = ratio(m[7] ?? '', m[8]);
+    // '80/20' is a ratio, not a fraction
+    else if (m[8] !== undefined) value = Number(m[7]) >= 50 ? Number.NaN : ratio(m[7] ?? '', m[8]);
     else if (m[9] !== undefined) value = decimal(m[9], commaIsDecimal);
     else kind = m[12] !== undefined ? 'p' : 'w';
     if (kind === 'n' && !Number.isFinite(value)) kind = 'p';

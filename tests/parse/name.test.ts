@@ -138,3 +138,49 @@ describe('left-overs of pages', () => {
     ]);
   });
 });
+
+describe('further foods with their own amounts', () => {
+  const foods = (text: string): unknown[] =>
+    parseLine(text).items.map((item) => [
+      item.name,
+      item.amounts.map((a) => `${a.quantity} ${a.unit}`),
+    ]);
+
+  it.each([
+    [
+      '2 eggs plus 1 egg yolk',
+      [
+        ['eggs', ['2 null']],
+        ['egg yolk', ['1 null']],
+      ],
+    ],
+    [
+      '¼ tsp each salt and pepper',
+      [
+        ['salt', ['0.25 tsp']],
+        ['pepper', ['0.25 tsp']],
+      ],
+    ],
+    [
+      '1 tsp each: cumin, coriander, paprika',
+      [
+        ['cumin', ['1 tsp']],
+        ['coriander', ['1 tsp']],
+        ['paprika', ['1 tsp']],
+      ],
+    ],
+  ])('%s', (text, want) => {
+    expect(foods(text)).toEqual(want);
+  });
+
+  it('takes a label off', () => {
+    expect(parseLine('Egg wash: 1 egg')).toMatchObject({ name: 'egg', purpose: 'Egg wash' });
+    expect(parseLine('For serving: lemon wedges').name).toBe('lemon wedges');
+    expect(parseLine('Sugar: 1 cup').name).toBe('Sugar');
+  });
+
+  it('reads no amount out of percentages and ratios', () => {
+    expect(foods('100% whole wheat flour')).toEqual([['100% whole wheat flour', []]]);
+    expect(foods('1 pound ground beef (80/20)')).toEqual([['ground beef', ['1 lb']]]);
+  });
+});
