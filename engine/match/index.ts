@@ -2,7 +2,15 @@
 import type { FoodTable } from '../foods/index.ts';
 import type { Item, Line, Match } from '../model.ts';
 import synonyms from './data/synonyms.json' with { type: 'json' };
-import { bareTokens, type Candidate, keyOf, type Lookup, lookupOf, type Phrase } from './lookup.ts';
+import {
+  bareTokens,
+  type Candidate,
+  keyOf,
+  type Lookup,
+  lookupOf,
+  orderlessKey,
+  type Phrase,
+} from './lookup.ts';
 import { tokensOf } from './normalise.ts';
 import { FLOOR, nameFit, queryOf } from './score.ts';
 import { withoutSlip } from './slips.ts';
@@ -69,10 +77,15 @@ function named(
 function byName(tokens: readonly string[], lookup: Lookup, wanted: State | null): Candidate[] {
   const exact = lookup.exact.get(keyOf(tokens)) ?? [];
   const bare = bareTokens(tokens);
+  const head = tokens[headAt(tokens)] ?? '';
+  const shuffled = (lookup.anyOrder.get(orderlessKey(tokens)) ?? []).filter(
+    (phrase) => phrase.head === head,
+  );
   const plain = lookup.exact.get(keyOf(bare)) ?? [];
   const stated = lookup.bare.get(keyOf(bare)) ?? [];
   return [
     ...named(exact, wanted, 0.96, 'same name'),
+    ...named(shuffled, wanted, 0.95, 'same name'),
     ...named(plain, wanted, 0.88, 'same name, leaving out words of quality, cut or state'),
     ...named(stated, wanted, 0.85, 'same food, another state or grade'),
   ];

@@ -28,6 +28,8 @@ export interface Lookup {
   exact: ReadonlyMap<string, readonly Phrase[]>;
   /** The same without weak words and states: 'canned chickpeas' is under 'chickpea'. */
   bare: ReadonlyMap<string, readonly Phrase[]>;
+  /** By the words in alphabetical order: 'skinless boneless thigh' is 'boneless skinless thigh'. */
+  anyOrder: ReadonlyMap<string, readonly Phrase[]>;
   byWord: ReadonlyMap<string, readonly Phrase[]>;
   /** Words that are the head of some food: as a modifier they may change the food. */
   heads: ReadonlySet<string>;
@@ -38,6 +40,9 @@ export interface Lookup {
   /** Answers, filled as names are met. */
   found: Map<string, readonly Candidate[]>;
 }
+
+/** Key of the same words in any order. */
+export const orderlessKey = (tokens: readonly string[]): string => [...tokens].sort().join(' ');
 
 export const keyOf = (tokens: readonly string[]): string => tokens.join('');
 
@@ -75,11 +80,13 @@ function vocabularyOf(words: Iterable<string>): Map<string, string[]> {
 function build(table: FoodTable): Lookup {
   const exact = new Map<string, Phrase[]>();
   const bare = new Map<string, Phrase[]>();
+  const anyOrder = new Map<string, Phrase[]>();
   const byWord = new Map<string, Phrase[]>();
   const heads = new Set<string>();
   for (const [order, food] of table.foods.entries()) {
     for (const phrase of phrasesOf(food, order)) {
       add(exact, keyOf(phrase.tokens), phrase);
+      add(anyOrder, orderlessKey(phrase.tokens), phrase);
       add(bare, keyOf(bareTokens(phrase.tokens)), phrase);
       for (const word of new Set(phrase.tokens)) {
         if (worth(word) >= 0.3) add(byWord, word, phrase);
@@ -90,6 +97,7 @@ function build(table: FoodTable): Lookup {
   return {
     exact,
     bare,
+    anyOrder,
     byWord,
     heads,
     vocabulary: vocabularyOf([...byWord.keys()].filter((word) => !ADJECTIVE.has(word))),

@@ -9,14 +9,15 @@ const LETTERS: Record<string, string> = { ß: 'ss', œ: 'oe', æ: 'ae', ø: 'o',
 
 /** Lower case without accents, with hyphens, commas kept apart as separators. */
 export function plainText(text: string): string {
-  return text
-    .toLowerCase()
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .replace(/[ßœæøłð]/g, (letter) => LETTERS[letter] ?? letter)
-    .replace(/['’`]s\b/g, 's')
-    .replace(/['’`´]/g, '')
-    .replace(/&/g, ' and ');
+  const lower = text.toLowerCase();
+  if (/^[a-z0-9 -]*$/.test(lower)) return lower;
+  const ascii = /^[\x20-\x7e]*$/.test(lower)
+    ? lower
+    : lower
+        .normalize('NFD')
+        .replace(/\p{M}/gu, '')
+        .replace(/[ßœæøłð]/g, (letter) => LETTERS[letter] ?? letter);
+  return ascii.replace(/['’`´]/g, '').replace(/&/g, ' and ');
 }
 
 function singular(word: string): string {

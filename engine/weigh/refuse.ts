@@ -8,7 +8,8 @@ const TRIMMED =
   /\b(peeled|boneless|boned|shelled|pitted|fillet|filet|floret|flesh|meat|trimmed|cored|seeded|hulled|deveined|cooked|chopped|diced|sliced|cubed|minced|grated|shredded|leaves|leaf|ready|prepared|baby|frozen|canned|puree|mashed|net|ground)\b/;
 
 /** Words that say so wherever they stand on the line. */
-const TRIMMED_ANYWHERE = /\b(florets?|boneless|shelled|pitted|fillets?|peeled weight|flesh only)\b/;
+const TRIMMED_ANYWHERE =
+  /\b(florets?|boneless|shelled|pitted|fillets?|peeled weight|trimmed weight|flesh only)\b/;
 
 /**
  * Edible grams of a mass as bought: less the refuse USDA states for the food. The high end stays at

@@ -1,8 +1,10 @@
 /** The words of a line that bear on its weight, in one lower-case string without accents. */
 import type { Food, Item, Line } from '../model.ts';
 
-export const plain = (text: string): string =>
-  text.slice(0, 2000).toLowerCase().normalize('NFD').replace(/\p{M}/gu, '');
+export function plain(text: string): string {
+  const lower = text.slice(0, 2000).toLowerCase();
+  return /^[\x20-\x7e]*$/.test(lower) ? lower : lower.normalize('NFD').replace(/\p{M}/gu, '');
+}
 
 /** Name, preparation and note of an item; falls back on the line's own text for one-item lines. */
 export function wordsOf(item: Item, line: Line): string {
@@ -14,6 +16,18 @@ export function wordsOf(item: Item, line: Line): string {
 export const nameOf = (item: Item, food: Food | null): string =>
   plain(`${food?.name ?? ''} ${item.name}`.trim());
 
+const patterns = new Map<string, RegExp>();
+
+/** The word lists come from data files, so there are few of them to keep. */
+function patternOf(words: string): RegExp {
+  let pattern = patterns.get(words);
+  if (!pattern) {
+    pattern = new RegExp(`(?:^|[^a-z])(?:${words})`);
+    patterns.set(words, pattern);
+  }
+  return pattern;
+}
+
 /** Does any of the words (joined by '|', no anchors needed) begin a word of the text? */
 export const hasWord = (text: string, words: string): boolean =>
-  words === '' || new RegExp(`(?:^|[^a-z])(?:${words})`).test(text);
+  words === '' || patternOf(words).test(text);
