@@ -113,13 +113,13 @@ export function kitchenGrams(food: Food, grams: number, role: Role): number {
 const isWhole = (grams: number, each: number, count: number): boolean =>
   count > 0 && Math.abs(grams - count * each) <= 0.05 * grams;
 
-/** '2 large eggs (100 g)' for whole eggs, else null. `grams` must come from {@link kitchenGrams}. */
+/** '2 large eggs (100 g shelled)' for whole eggs, else null. `grams` must come from {@link kitchenGrams}. */
 export function pieceText(food: Food, grams: number): string | null {
   const piece = PIECES[food.id];
   if (piece === undefined) return null;
   const count = Math.round(grams / piece.grams);
   if (count === 0 || Math.abs(grams - count * piece.grams) > 0.01) return null;
-  return `${count} ${count === 1 ? piece.one : piece.many} (${grams} g)`;
+  return `${count} ${count === 1 ? piece.one : piece.many} (${grams} g${food.id === 'egg' ? ' shelled' : ''})`;
 }
 
 /** '350 g (2⅓ cups)' or '350 g'. */

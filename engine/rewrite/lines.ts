@@ -1,6 +1,6 @@
 /** Ingredient lines of the reworked recipe. */
 import type { FoodTable } from '../foods/index.ts';
-import type { Ingredient, Plan, PlannedItem, Recipe, RewrittenLine, Swap } from '../model.ts';
+import type { Food, Ingredient, Plan, PlannedItem, Recipe, RewrittenLine, Swap } from '../model.ts';
 import { amountText, kitchenGrams, pieceText, type Region } from './kitchen.ts';
 
 export interface LineContext {
@@ -58,7 +58,16 @@ export function itemText(
   const grams = kitchenGrams(food, item.grams, item.role);
   const pieces = pieceText(food, grams);
   if (pieces !== null) return `${pieces}${tail}`;
-  return `${amountText(food, grams, context.region)} ${name}${tail}`;
+  return `${amountText(food, grams, context.region)} ${name}${tail}${edibleTail(food, name + tail)}`;
+}
+
+const SAID_EDIBLE = /\b(boneless|shelled|florets?|fillets?|pitted)\b/i;
+
+/** Planned grams are edible ones; a food bought with peel or bone says so, or it would be weighed whole. */
+function edibleTail(food: Food, said: string): string {
+  const whole = food.state === 'raw' && (food.refuseShare ?? 0) > 0;
+  if (!whole || SAID_EDIBLE.test(said)) return '';
+  return food.id.startsWith('egg') ? ', shelled' : ', trimmed weight';
 }
 
 function whyOf(plan: Plan, key: string, foodId: string | null): string | null {

@@ -67,7 +67,9 @@ describe('lines', () => {
   });
 
   it('counts eggs whole and binders in quarter teaspoons', () => {
-    expect(lines.find(({ key }) => key === '4')?.after).toBe('3 large eggs (150 g), beaten');
+    expect(lines.find(({ key }) => key === '4')?.after).toBe(
+      '3 large eggs (150 g shelled), beaten',
+    );
     expect(lines.find(({ key }) => key === 'new.xanthan-gum')?.after).toMatch(
       /^2\.8 g \(1 tsp\) xanthan gum$/,
     );
