@@ -27,11 +27,11 @@ interface Options {
 function argumentsFor({ netLog, headless = true }: Options): string[] {
   return [
     ...(headless ? ['--headless=new'] : []),
+    // No other host can be found, so a test never leaves this machine.
+    ...(headless ? ['--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1'] : []),
     `--disable-extensions-except=${CHROMIUM_BUILD}`,
     `--load-extension=${CHROMIUM_BUILD}`,
     '--no-first-run',
-    // No other host can be found, so a test never leaves this machine.
-    '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1',
     '--disable-component-update',
     '--disable-background-networking',
     ...(isRoot() ? ['--no-sandbox'] : []),

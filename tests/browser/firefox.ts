@@ -25,7 +25,18 @@ export interface FirefoxRun {
   /** Presses the toolbar button on the current tab, then shows the same popup in a tab of its own. */
   click(): Promise<void>;
   open(path: string): Promise<void>;
+  /** The whole current page as a PNG. */
+  screenshot(): Promise<Buffer>;
+  /** Resolves when the browser has ended. */
+  ended: Promise<void>;
   close(): Promise<void>;
+}
+
+interface Options {
+  profile: string;
+  /** 'http://127.0.0.1:PORT' for everything that is not loopback. */
+  proxy?: string;
+  headless?: boolean;
 }
 
 function preferences(proxy: string | undefined): string {
@@ -124,12 +135,12 @@ const PRESS = `
   return apiManager.global.tabTracker.getId(window.gBrowser.selectedTab);
 `;
 
-async function start(profile: string, proxy: string | undefined) {
+async function start({ profile, proxy, headless = true }: Options) {
   writeFileSync(join(profile, 'user.js'), preferences(proxy));
   const child = spawn(
     needBrowser('firefox'),
     [
-      '--headless',
+      ...(headless ? ['--headless'] : []),
       '--no-remote',
       '--remote-debugging-port=0',
       '--remote-allow-system-access',
@@ -146,8 +157,13 @@ async function start(profile: string, proxy: string | undefined) {
   return { child, bidi };
 }
 
+const exitOf = (child: ChildProcess): Promise<void> =>
+  child.exitCode === null
+    ? new Promise((done) => child.once('exit', () => done()))
+    : Promise.resolve();
+
 async function stop(child: ChildProcess, bidi: Bidi): Promise<void> {
-  const ended = new Promise<void>((done) => child.once('exit', () => done()));
+  const ended = exitOf(child);
   await bidi.send('browser.close', {}).catch(() => child.kill());
   const timer = setTimeout(() => child.kill('SIGKILL'), 15_000);
   await ended;
@@ -156,11 +172,8 @@ async function stop(child: ChildProcess, bidi: Bidi): Promise<void> {
 }
 
 /** @throws {Error} when there is no Firefox or the extension does not load. */
-export async function openFirefox(options: {
-  profile: string;
-  proxy?: string;
-}): Promise<FirefoxRun> {
-  const { child, bidi } = await start(options.profile, options.proxy);
+export async function openFirefox(options: Options): Promise<FirefoxRun> {
+  const { child, bidi } = await start(options);
   const requests: string[] = [];
   bidi.onEvent('network.beforeRequestSent', (params) => {
     requests.push((params as { request: { url: string } }).request.url);
@@ -200,6 +213,14 @@ export async function openFirefox(options: {
       const tab = await evaluateIn(bidi, await chromeContext(bidi), PRESS);
       await open(`popup.html?tab=${tab}`);
     },
+    screenshot: async () => {
+      const { data } = await bidi.send('browsingContext.captureScreenshot', {
+        context,
+        origin: 'document',
+      });
+      return Buffer.from(String(data), 'base64');
+    },
+    ended: exitOf(child),
     close: () => stop(child, bidi),
   };
 }
