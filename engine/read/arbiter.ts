@@ -2,6 +2,7 @@ import type { IngredientGroup, Step } from '../model.ts';
 import { textKey } from './clean.ts';
 import { linesIn } from './draft.ts';
 import { hasAmount } from './ingredients.ts';
+import { foodWords, looksLikeIngredient } from './lines.ts';
 
 /** Words and figures of a line, in order. */
 function tokens(line: string): string[] {
@@ -20,21 +21,36 @@ function holds(whole: readonly string[], part: readonly string[]): boolean {
   return at === part.length;
 }
 
+/** True when the page shows every marked-up line and, among them, more lines of other foods. */
+function leavesOut(own: readonly string[], shown: readonly string[]): boolean {
+  if (own.length < 3 || shown.length > own.length * 2) return false;
+  const keys = new Set(own.map(textKey));
+  const foods = new Set(own.map(foodWords));
+  const extra = shown.filter((line) => !keys.has(textKey(line)));
+  return (
+    shown.length - extra.length >= own.length &&
+    extra.every((line) => looksLikeIngredient(line) && !foods.has(foodWords(line)))
+  );
+}
+
 /**
  * Whether the page's list should stand in for the marked-up one: that one is empty, a glued text or a
  * summary, has no amounts where the page has them, or is the page's list with words cut off.
  */
 export function pageListIsFuller(
   marked: { groups: readonly IngredientGroup[]; glued: boolean },
-  page: readonly IngredientGroup[],
+  page: { groups: readonly IngredientGroup[]; headed: boolean },
 ): string | null {
   const own = linesIn(marked);
-  const shown = linesIn({ groups: page });
+  const shown = linesIn(page);
   if (shown.length === 0) return null;
   if (own.length === 0) return 'the markup lists none';
   if (marked.glued && shown.length > 1) return 'the markup runs them together';
   if (!own.some(hasAmount) && shown.length >= own.length && shown.some(hasAmount))
     return 'the markup leaves the amounts out';
+  // Finer differences count only under a heading that says these are the ingredients.
+  if (!page.headed) return null;
+  if (own.length < shown.length && leavesOut(own, shown)) return 'the markup lists fewer';
   if (own.length !== shown.length) return null;
   const same = own.every((line, i) => holds(tokens(shown[i] ?? ''), tokens(line)));
   const length = (lines: readonly string[]) =>
@@ -89,7 +105,7 @@ export function pageStepsAreBetter(marked: readonly Step[], page: readonly Step[
     shown.length < own.length * 1.3
   )
     return 'the markup gives one text';
-  if (page.length >= 3 && own.length > shown.length * 3 && shown.length > 300)
+  if (page.length >= 3 && own.length > shown.length * 3 && shown.length > 150)
     return 'the markup gives an article';
   return null;
 }

@@ -111,6 +111,16 @@ export function regainGroups(
     const title = titleBetween(blocks, before.to + 1, now.from, 1);
     if (title) titles.set(now.line, title);
   }
+  // A line of the markup that is a heading on the page heads a group.
+  const headings = new Set<number>();
+  for (const { line, from } of matches) {
+    const block = blocks[from] as Block;
+    const text = lines[line] ?? '';
+    if (/\d/.test(text) || (block.level === 0 && !(block.bold && block.list < 0))) continue;
+    headings.add(line);
+    const title = groupTitle(text);
+    if (title && line + 1 < lines.length) titles.set(line + 1, title);
+  }
   const start = matches[0] as Match;
   const leading = titleBetween(blocks, start.from - 2, start.from, 2);
   const named = leading !== null && (titles.size > 0 || /^for\b|:$/i.test(leading));
@@ -119,7 +129,7 @@ export function regainGroups(
   lines.forEach((line, i) => {
     const title = titles.get(i);
     if (title !== undefined) groups.push({ title, lines: [] });
-    groups.at(-1)?.lines.push(line);
+    if (!headings.has(i)) groups.at(-1)?.lines.push(line);
   });
   return groups.filter((group) => group.lines.length > 0);
 }

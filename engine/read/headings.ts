@@ -1,11 +1,21 @@
 import type { Block } from './blocks.ts';
 import words from './data/heading-words.json' with { type: 'json' };
 
-/** Lower case, curly marks made plain, numbers of a list and closing colons taken off. */
+/** Without accents, so that 'PREPARACION' and 'preparación' are one word. */
+function fold(text: string): string {
+  return /[^\x20-\x7e]/.test(text)
+    ? text
+        .normalize('NFKD')
+        .replace(/\p{Mn}+/gu, '')
+        .normalize('NFC')
+    : text;
+}
+
+/** Lower case, accents and marks taken off, with numbers of a list and closing colons. */
 export function headingKey(text: string): string {
-  return text
-    .toLowerCase()
+  return fold(text.toLowerCase())
     .replace(/[’‘´`]/g, "'")
+    .replace(/\(/g, ' (')
     .replace(/[“”„"*#_:：!?.…|<>»«【】[\]▼▾⏬↓→➔]+/g, ' ')
     .replace(/^\s*[\d]+\s*[).]?\s+/, '')
     .replace(/\p{Extended_Pictographic}\ufe0f?/gu, ' ')
@@ -16,19 +26,21 @@ export function headingKey(text: string): string {
 /** Heading words with their first and last words, so that most lines are turned down at once. */
 type Lexicon = { whole: Set<string>; firsts: Set<string>; lasts: Set<string> };
 
-function lexicon(phrases: readonly string[]): Lexicon {
+function lexicon(written: readonly string[]): Lexicon {
+  const phrases = written.map(fold);
   const ends = (at: 0 | -1) => new Set(phrases.map((phrase) => phrase.split(' ').at(at) ?? ''));
   return { whole: new Set(phrases), firsts: ends(0), lasts: ends(-1) };
 }
 
 const INGREDIENTS = lexicon(words.ingredients);
+const NEEDS = lexicon(words.needs);
 const STEPS = lexicon(words.steps);
 const STOP = lexicon(words.stop);
-const BUTTONS = new Set(words.buttons);
+const BUTTONS = new Set(words.buttons.map(fold));
 
 /** Words that may follow a heading word: 'Ingredients for 4 people', 'Zutaten (für 4 Personen)'. */
 const TAIL =
-  /^(?:[\s(,–—-]+(?:for|für|voor|pour|para|per|för|til|till|de|do|da|du|des|del|della|of|the|\d|\(|serves|about|ca|x|metric|us|makes|yield|recipe|rezept|persons?|people).*|\s*\(.*\)|\s+\d.*|\s?[-–—].*)$/;
+  /^(?:[\s(,–—-]+(?:(?:for|fur|voor|pour|para|per|til|till|de|do|da|du|des|del|della|of|the|serves|about|ca|x|metric|us|makes|yield|recipe|rezept|persons?|people)(?!\p{L})|\d|\().*|\s*\(.*\)|\s+\d.*|\s?[-–—].*)$/u;
 /** Words that may stand before it: 'Cake ingredients', 'The ingredients', 'Recipe instructions'. */
 const MAX_LEAD_WORDS = 4;
 
@@ -54,16 +66,16 @@ function wordFit(key: string, known: Lexicon, lead: boolean): number {
   return 0;
 }
 
-type Reading = { ingredients: number; steps: number; stop: boolean };
+type Reading = { ingredients: number; needs: boolean; steps: number; stop: boolean };
 
 /** Blocks are asked about many times over; each is read once. */
 const READINGS = new WeakMap<Block, Reading>();
 
-const NOTHING: Reading = { ingredients: 0, steps: 0, stop: false };
+const NOTHING: Reading = { ingredients: 0, needs: false, steps: 0, stop: false };
 
 /** Headings of methods that may end in any dish's name. */
 const OPEN_STEPS =
-  /^(?:how to (?:make|cook|prepare|bake)|so machst du|zo maak je|comment (?:faire|préparer)|cómo (?:hacer|preparar)|como (?:fazer|hacer|preparar)|come (?:fare|preparare)|så gör du|sådan laver du|slik lager du|préparation (?:de|du|des)|zubereitung|elaboración de|preparación de|preparazione)(?!\p{L})/u;
+  /^(?:how to (?:make|cook|prepare|bake)|so machst du|zo maak je|comment (?:faire|preparer)|como (?:fazer|hacer|preparar)|come (?:fare|preparare)|sa gor du|sadan laver du|slik lager du|preparation (?:de|du|des)|zubereitung|elaboracion de|preparacion de|preparazione)(?!\p{L})/u;
 
 function readBlock(block: Block): Reading {
   if (block.text.length > MAX_HEADING) return NOTHING;
@@ -76,7 +88,8 @@ function readBlock(block: Block): Reading {
   const heading = marked || /:$/.test(block.text);
   const stop = wordFit(key, STOP, block.level > 0);
   const ends = stop === 3 ? heading || block.list < 0 : stop > 0 && heading;
-  return { ingredients, steps, stop: ends };
+  const needs = ingredients > 0 && wordFit(key, NEEDS, marked) > 0;
+  return { ingredients, needs, steps, stop: ends };
 }
 
 function reading(block: Block): Reading {
@@ -91,6 +104,11 @@ function reading(block: Block): Reading {
 /** How sure a block heads the ingredients, 0..3. */
 export function ingredientsHeading(block: Block): number {
   return reading(block).ingredients;
+}
+
+/** True for a heading that may list tools as well as foods: 'What you need'. */
+export function isNeedsHeading(block: Block): boolean {
+  return reading(block).needs;
 }
 
 /** How sure a block heads the method, 0..3; 'How to make …' may end in any dish name. */

@@ -14,9 +14,16 @@ const MEASURED = new RegExp(
   'iu',
 );
 const ENDS = new RegExp(
-  `[\\p{L})][\\s:：.…-]+${ABOUT}${NUMBER}\\s?(?:\\p{L}{1,12}\\.?)?\\s*$|(?:大さじ|小さじ)[\\d/½]+`,
+  `(?:[\\p{L})][\\s:：.…-]+|[\\u3040-\\u30ff\\u4e00-\\u9fff])${ABOUT}${NUMBER}\\s?(?:\\p{L}{1,12}\\.?)?\\s*$|(?:大さじ|小さじ)[\\d/½]+`,
   'iu',
 );
+const ENDS_MEASURED = new RegExp(
+  `\\p{L}[)\\s:：.…-]*${ABOUT}${NUMBER}\\s?(?:${UNITS})\\.?\\s*$|(?:大さじ|小さじ)[\\d/½]+`,
+  'iu',
+);
+/** Times, energy, counts of visitors: amounts, but not of food. */
+const OTHER_AMOUNT =
+  /(?:\d\s?(?:min(?:ut\p{L}*)?|hours?|hrs?|h|std\p{L}*|uur|kcal|kj|cal(?:ories)?|%|votes?|comments?|views?|likes?|reviews?|shares?|px)\.?\s*$)|^(?:calories|kcal|energy|energie|protein|proteins|eiweiß|total fat|saturated fat|fat|cholesterol|sodium|carbohydrates?|total carbohydrate|fiber|fibre|kohlenhydrate|fett|step|page|chapter|part|level|version)[\s:]+[\d<]/iu;
 const ONLY = new RegExp(
   `^${ABOUT}${NUMBER}(?:\\s?(?:-|–|to|x|×)?\\s?${NUMBER})?\\s?(?:(?:${UNITS})\\.?)?$`,
   'iu',
@@ -28,14 +35,20 @@ export function startsWithAmount(line: string): boolean {
   return STARTS.test(line) && !/^\d{1,2}\s?[.):]\s/.test(line) && !/^\d{4}$/.test(line);
 }
 
-/** The line starts with a figure and a kitchen unit. */
-export function startsWithMeasure(line: string): boolean {
-  return MEASURED.test(line);
+/** The line starts or ends with a figure and a kitchen unit. */
+export function isMeasured(line: string): boolean {
+  return line.length <= 160 && (MEASURED.test(line) || ENDS_MEASURED.test(line));
+}
+
+/** The words of a line without figures and units, to tell the same food in other measures. */
+export function foodWords(line: string): string {
+  return (line.toLowerCase().match(/\p{L}+/gu) ?? []).filter((word) => !isOnlyUnit(word)).join(' ');
 }
 
 /** The line starts or ends with an amount and is as short as an ingredient line. */
 export function looksLikeIngredient(line: string): boolean {
-  return line.length <= 160 && (startsWithAmount(line) || ENDS.test(line));
+  if (line.length > 160 || OTHER_AMOUNT.test(line)) return false;
+  return startsWithAmount(line) || ENDS.test(line);
 }
 
 /** The line is nothing but an amount: a cell of a row. */

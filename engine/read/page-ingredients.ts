@@ -4,6 +4,7 @@ import { textKey } from './clean.ts';
 import { ingredientsHeading, isButton, isStop, MAX_HEADING, stepsHeading } from './headings.ts';
 import { groupTitle, isHeadingLine, tidyLine } from './ingredients.ts';
 import {
+  foodWords,
   isOnlyAmount,
   isOnlyUnit,
   isSentence,
@@ -214,22 +215,34 @@ function fromLines(blocks: readonly Block[], at: number): Collected {
   return { groups: basket.groups, end: i };
 }
 
-/** Drops a second copy when the whole sequence of lines is there twice or more. */
+/**
+ * Drops later copies when the whole sequence of lines is there twice or more: a print copy, other
+ * serving sizes, or the same foods in other measures.
+ */
 function withoutCopies(groups: IngredientGroup[]): IngredientGroup[] {
-  const flat = groups.flatMap((group, g) => group.lines.map((line) => ({ g, key: textKey(line) })));
-  for (let size = Math.ceil(flat.length / 4); size * 2 <= flat.length; size += 1) {
-    if (size < 3 || flat.length % size !== 0) continue;
-    if (!flat.every((one, i) => i < size || one.key === flat[i - size]?.key)) continue;
-    let left = size;
-    return groups
-      .map((group) => {
-        const lines = group.lines.slice(0, left);
-        left -= lines.length;
-        return { title: group.title, lines };
-      })
-      .filter((group) => group.lines.length > 0);
+  const lines = groups.flatMap((group) => group.lines);
+  const keys = lines.map(textKey);
+  const foods = lines.map(foodWords);
+  for (let size = Math.max(3, Math.ceil(lines.length / 4)); size * 2 <= lines.length; size += 1) {
+    if (lines.length % size !== 0) continue;
+    const same = keys.every((key, i) => i < size || key === keys[i - size]);
+    const agreeing = foods.filter(
+      (food, i) => i >= size && food !== '' && food === foods[i - size],
+    ).length;
+    if (same || agreeing >= (lines.length - size) * 0.75) return firstLines(groups, size);
   }
   return groups;
+}
+
+function firstLines(groups: readonly IngredientGroup[], count: number): IngredientGroup[] {
+  let left = count;
+  return groups
+    .map((group) => {
+      const lines = group.lines.slice(0, left);
+      left -= lines.length;
+      return { title: group.title, lines };
+    })
+    .filter((group) => group.lines.length > 0);
 }
 
 /** The ingredient list under the heading at a block, with the index of the block that ends it. */
@@ -250,7 +263,8 @@ export function amountRun(
     const block = blocks[i];
     const usable =
       block !== undefined && !block.aside && block.text.length <= 160 && !isStop(block);
-    if (usable && looksLikeIngredient(block.text) && !block.link) {
+    const line = usable && !block.link && looksLikeIngredient(block.text);
+    if (line && !statedServings(block.text)) {
       if (from < 0) from = i;
       count += 1;
       gap = 0;

@@ -8,6 +8,9 @@ import { isSentence, looksLikeIngredient } from './lines.ts';
 
 const MAX_STEPS = 150;
 
+/** Where the ingredients stand: their heading or first line, and the block after the last. */
+type Around = { from: number; end: number };
+
 /** 'Step 3', '3.', 'Schritt 3 von 8': a label, not a step. */
 function isLabel(text: string): boolean {
   return /^(?:\p{L}{1,12}\s*)?#?\d{1,2}\s*[.):]?(?:\s?(?:\/|von|of|av|de|van)\s?\d+)?$/iu.test(
@@ -44,7 +47,7 @@ function ends(block: Block, head: Block, found: number): boolean {
 }
 
 /** The method under a heading: entries of lists where there are any, else paragraphs. */
-function collectSteps(blocks: readonly Block[], at: number): Step[] {
+function collectSteps(blocks: readonly Block[], at: number, around: Around | null): Step[] {
   const head = blocks[at] as Block;
   const listed = entriesAhead(blocks, at + 1, 8) >= 1;
   const steps: Step[] = [];
@@ -53,6 +56,7 @@ function collectSteps(blocks: readonly Block[], at: number): Step[] {
   for (let i = at + 1; i < blocks.length && steps.length < MAX_STEPS; i += 1) {
     const block = blocks[i] as Block;
     const { text } = block;
+    if (around && i >= around.from && i < around.end) continue;
     if (isButton(text) || isLabel(text)) continue;
     if (ends(block, head, steps.length) || (block.aside && !head.aside)) break;
     const titled =
@@ -119,16 +123,13 @@ function weight(steps: readonly Step[]): number {
  * The method of the page: under the first steps heading that holds enough text, best one after the
  * ingredients; else what follows the ingredients. `around` says where those stand.
  */
-export function findSteps(
-  blocks: readonly Block[],
-  around: { from: number; end: number } | null,
-): Step[] {
+export function findSteps(blocks: readonly Block[], around: Around | null): Step[] {
   const candidates: { steps: Step[]; score: number }[] = [];
   for (let i = 0; i < blocks.length && candidates.length < 30; i += 1) {
     const block = blocks[i] as Block;
     const fit = stepsHeading(block);
     if (fit === 0 || (around && i > around.from && i < around.end)) continue;
-    const steps = collectSteps(blocks, i);
+    const steps = collectSteps(blocks, i, around);
     const size = weight(steps);
     if (steps.length === 0 || size < 40) continue;
     const after = around === null || i >= around.end - 1;

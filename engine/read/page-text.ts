@@ -1,9 +1,9 @@
 import type { IngredientGroup, Step } from '../model.ts';
 import type { Block } from './blocks.ts';
 import { type Draft, emptyDraft, linesIn } from './draft.ts';
-import { ingredientsHeading, isButton } from './headings.ts';
+import { ingredientsHeading, isButton, isNeedsHeading } from './headings.ts';
 import { hasAmount } from './ingredients.ts';
-import { startsWithMeasure } from './lines.ts';
+import { isMeasured, looksLikeIngredient } from './lines.ts';
 import { amountRun, collectIngredients } from './page-ingredients.ts';
 import { findSteps } from './page-steps.ts';
 import { readYield, statedServings } from './yield.ts';
@@ -15,6 +15,8 @@ export type PageRecipe = {
   yields: string[];
   /** The ingredients stand under a heading that says so. */
   headed: boolean;
+  /** That heading may as well list tools ('What you need'). */
+  needs: boolean;
 };
 
 type Candidate = { at: number; groups: IngredientGroup[]; end: number; score: number };
@@ -84,7 +86,7 @@ export function findInPage(blocks: readonly Block[]): PageRecipe | null {
   const found = headed ?? run;
   if (!found) {
     const steps = findSteps(blocks, null);
-    return steps.length > 1 ? { groups: [], steps, yields: [], headed: false } : null;
+    return steps.length > 1 ? { groups: [], steps, yields: [], headed: false, needs: false } : null;
   }
   const steps = findSteps(blocks, { from: found.at, end: found.end });
   return {
@@ -92,15 +94,20 @@ export function findInPage(blocks: readonly Block[]): PageRecipe | null {
     steps,
     yields: yieldsNear(blocks, found.at),
     headed: headed !== null,
+    needs: headed !== null && isNeedsHeading(blocks[headed.at] as Block),
   };
 }
 
 /** True when a page without any markup holds enough to be called a recipe. */
 export function isRecipe(found: PageRecipe): boolean {
   const lines = linesIn(found);
-  const measured = lines.filter(startsWithMeasure).length;
-  const amounts = lines.filter(hasAmount).length;
-  if (found.headed) return lines.length >= 2 && (found.steps.length > 0 || amounts >= 2);
+  const measured = lines.filter(isMeasured).length;
+  if (found.headed) {
+    // Soap has ingredients and directions too, and a repair needs things: amounts of food decide.
+    const figures = lines.filter(looksLikeIngredient).length;
+    if (lines.length < 2 || (found.needs && measured === 0)) return false;
+    return figures >= 2 || (figures > 0 && found.steps.length > 0);
+  }
   return measured >= 3 && measured >= lines.length * 0.3 && found.steps.length > 0;
 }
 

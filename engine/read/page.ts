@@ -71,7 +71,7 @@ function settle(
   const notes: Note[] = [];
   const settled: Draft = { ...draft };
   if (page) {
-    const lines = pageListIsFuller(draft, page.groups);
+    const lines = pageListIsFuller(draft, page);
     if (lines) {
       settled.groups = page.groups;
       settled.glued = false;
