@@ -14,11 +14,11 @@ const MEASURED = new RegExp(
   'iu',
 );
 const ENDS = new RegExp(
-  `(?:[\\p{L})][\\s:：.…-]+|[\\u3040-\\u30ff\\u4e00-\\u9fff])${ABOUT}${NUMBER}\\s?(?:\\p{L}{1,12}\\.?)?\\s*$|(?:大さじ|小さじ)[\\d/½]+`,
+  `(?:[\\p{L})][\\s:：.…–—-]+|[\\u3040-\\u30ff\\u4e00-\\u9fff])${ABOUT}${NUMBER}\\s?(?:\\p{L}{1,12}\\.?)?\\s*$|(?:大さじ|小さじ)[\\d/½]+`,
   'iu',
 );
 const ENDS_MEASURED = new RegExp(
-  `\\p{L}[)\\s:：.…-]*${ABOUT}${NUMBER}\\s?(?:${UNITS})\\.?\\s*$|(?:大さじ|小さじ)[\\d/½]+`,
+  `\\p{L}[)\\s:：.…–—-]*${ABOUT}${NUMBER}\\s?(?:${UNITS})\\.?\\s*$|(?:大さじ|小さじ)[\\d/½]+`,
   'iu',
 );
 /** Times, energy, counts of visitors: amounts, but not of food. */
