@@ -1,6 +1,7 @@
 /** Name of an ingredient -> food of the table, with how sure and what else it might be. */
 import type { FoodTable } from '../foods/index.ts';
 import type { Item, Line, Match } from '../model.ts';
+import { meantName } from './choice.ts';
 import synonyms from './data/synonyms.json' with { type: 'json' };
 import {
   bareTokens,
@@ -15,7 +16,7 @@ import { tokensOf } from './normalise.ts';
 import { FLOOR, nameFit, queryOf } from './score.ts';
 import { withoutSlip } from './slips.ts';
 import { stateFit, wantedState } from './state.ts';
-import { headAt, type State, stateOfWord, worth } from './words.ts';
+import { headAt, type State, worth } from './words.ts';
 
 export interface MatchOptions {
   foods: FoodTable;
@@ -198,24 +199,8 @@ function choices(name: string, item: Item): string[] {
 
 const CITRUS = /^(?:.* )?(lemon|lime|orange|grapefruit|clementine|tangerine|mandarin)s?$/i;
 
-const onlyStates = (tokens: readonly string[]): boolean =>
-  tokens.slice(0, -1).every((token) => stateOfWord(token) !== null);
-
-/** 'canned or fresh coconut milk' offers two states of one food: the fuller name is meant. */
-function fullName(item: Item): string {
-  const [other] = item.alternatives;
-  if (!other) return item.name;
-  const own = tokensOf(item.name);
-  const full = tokensOf(other.name);
-  const sameHead = own[own.length - 1] === full[full.length - 1];
-  return sameHead && own.length > 1 && onlyStates(own) && !onlyStates(full)
-    ? other.name
-    : item.name;
-}
-
 /** '1 lemon, juiced' names its juice, '1 lemon, zested' its zest. */
-function takenPart(item: Item): string {
-  const named = fullName(item);
+function takenPart(item: Item, named: string): string {
   const fruit = CITRUS.exec(named.trim())?.[1];
   const done = item.preparation ?? '';
   if (fruit === undefined || done === '') return named;
@@ -250,12 +235,12 @@ export function matchItem(item: Item, line: Line, options: MatchOptions): Match 
   if (own) return own;
   const lookup = lookupOf(options.foods);
   const wanted = wantedState(item, line);
-  const name = takenPart(item);
+  const name = takenPart(item, meantName(item, lookup));
   const whole = matchName(name, lookup, wanted);
   if (whole.some((candidate) => candidate.score >= 0.7)) return toMatch(whole);
   const first = toMatch(whole);
   for (const choice of choices(name, item)) {
-    const found = matchName(choice, lookup, wanted);
+    const found = candidatesFor(tokensOf(choice), lookup, wanted);
     if (found.length > 0 && (first === null || first.confidence < 0.6)) {
       const match = toMatch(found.map((c) => ({ ...c, score: c.score * 0.9 })));
       if (match && match.confidence > (first?.confidence ?? 0)) {

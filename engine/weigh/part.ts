@@ -11,6 +11,8 @@ const MASS_SCATTER = 0.02;
 const ROUGHLY = 0.05;
 const BY_EYE = 0.5;
 
+const CM_PER_INCH = 2.54;
+
 /** Salt by the pinch: 0.3 g; by the dash: 0.4 g (USDA SR 173468, dash 0.4 g). */
 const SALT_BY_EYE: Readonly<Record<string, number>> = { pinch: 0.3, dash: 0.4 };
 
@@ -82,7 +84,7 @@ function weighUnit(
   const eye = byEyeMillilitres(unit);
   if (eye !== null && unit !== null) return byEye(unit, eye, item, food, text, region);
   if (unit === 'cm') {
-    return weighCount(1 / 2.54, 'inch', item, food, text);
+    return weighCount(1 / CM_PER_INCH, 'inch', item, food, text);
   }
   return weighCount(1, unit, item, food, text);
 }
@@ -127,6 +129,30 @@ function sizesOne(
 const knowsInch = (item: Item, food: Food | null, text: string): boolean =>
   weighCount(1, 'inch', item, food, text) !== null;
 
+/** Flour tortillas by diameter, inches: USDA SR 175037. */
+const DIAMETERS: Readonly<Record<string, readonly (readonly [number, number])[]>> = {
+  'flour-tortilla': [
+    [6, 30],
+    [8, 49],
+    [10, 72],
+    [12, 117],
+  ],
+};
+
+/** Weight of a round of a stated diameter, where the table knows it; the nearest diameter counts. */
+function byDiameter(size: Amount, food: Food | null): Weighed | null {
+  const rows = food && Object.hasOwn(DIAMETERS, food.id) ? (DIAMETERS[food.id] ?? []) : [];
+  if (rows.length === 0 || (size.unit !== 'inch' && size.unit !== 'cm')) return null;
+  const inches = spanOf(size).best / (size.unit === 'cm' ? CM_PER_INCH : 1);
+  const apart = ([inch]: readonly [number, number]): number => Math.abs(inch - inches);
+  const nearest = rows.reduce((best, row) => (apart(row) < apart(best) ? row : best));
+  return {
+    grams: around(nearest[1], 0.15),
+    basis: 'count',
+    assumptions: [`one of ${nearest[0]} inches taken as ${nearest[1]} g`],
+  };
+}
+
 /**
  * Grams of one part. A stated size of the unit wins over what the unit usually weighs; a range is
  * its middle, with the ends as bounds.
@@ -139,6 +165,8 @@ export function weighPart(
   region: Region,
 ): Weighed | null {
   const { amount, size } = part;
+  const round = size && (amount.unit === null || amount.unit === 'piece') && byDiameter(size, food);
+  if (round) return { ...round, grams: byAmount(round.grams, amount) };
   if (size && sizesOne(size, amount, item, food, text)) {
     const one = weighUnit(size.unit, item, food, text, region);
     if (one) {
@@ -150,7 +178,9 @@ export function weighPart(
   return one && filled({ ...one, grams: byAmount(one.grams, amount) }, amount, text);
 }
 
-/** The sum of a reading's parts, or null when a part cannot be weighed. */
+const LEFT_OUT = 'a further amount on the line could not be weighed and is left out';
+
+/** The sum of a reading's parts; null when its first part cannot be weighed. */
 export function weighReading(
   reading: readonly Part[],
   item: Item,
@@ -161,8 +191,9 @@ export function weighReading(
   let sum: Weighed | null = null;
   for (const part of reading) {
     const next = weighPart(part, item, food, text, region);
-    if (!next) return null;
-    sum = sum === null ? next : added(sum, next);
+    if (next) sum = sum === null ? next : added(sum, next);
+    else if (sum === null) return null;
+    else sum = { ...sum, assumptions: [...sum.assumptions, LEFT_OUT] };
   }
   return sum;
 }

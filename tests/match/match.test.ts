@@ -102,6 +102,14 @@ describe('choices, parts and own names', () => {
     expect(match('1 tbsp lemon or lime juice')?.foodId).toBe('lemon-juice');
   });
 
+  test('a word said once belongs to both', () => {
+    expect(match('2 cups vegetable or chicken stock')?.foodId).toBe('vegetable-stock');
+    expect(match('1/2 cup canned or fresh coconut milk')?.foodId).toMatch(/^coconut-milk/);
+    expect(match('4 corn or flour tortillas')?.foodId).toBe('corn-tortilla');
+    expect(match('1 tbsp sugar or corn syrup')?.foodId).toBe('sugar');
+    expect(match('1 cup whole or coconut milk')?.foodId).toBe('milk-whole');
+  });
+
   test('a squeezed lemon is its juice', () => {
     expect(match('juice of 1 lemon')?.foodId).toBe('lemon-juice');
     expect(match('2 lemons, juiced')?.foodId).toBe('lemon-juice');

@@ -68,6 +68,14 @@ describe('which reading counts', () => {
   });
 });
 
+describe('lengths', () => {
+  test('a diameter sizes a tortilla, and is only a shape on other counted foods', () => {
+    expect(best('2 (8-inch) flour tortillas')).toBeCloseTo(98);
+    expect(best('1 (10-inch) flour tortilla')).toBeCloseTo(72);
+    expect(best('1 (1-inch) piece ginger')).toBeLessThan(20);
+  });
+});
+
 describe('half-widths', () => {
   test('a weight is good to 2 %', () => {
     expect(weigh('200 g sugar')?.grams).toEqual({ low: 196, best: 200, high: 204 });
