@@ -20,7 +20,7 @@ export interface Choice extends Decision {
 export const SWAP_COST = 0.02;
 
 /** A swap that is used replaces at least this share of its line, so that no pinch of a new flour is asked for. Own choice. */
-export const LEAST_USE = 0.06;
+export const LEAST_USE = 0.1;
 
 /** How much a role matters to what the dish is, 0..1, when all of it is swapped. Own choice. */
 const ROLE_WEIGHT: Partial<Record<Role, number>> = {

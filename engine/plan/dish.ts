@@ -70,7 +70,7 @@ export const mayAdd = (food: Food, goals: Goals): boolean =>
 function candidateFor(
   rule: SwapRule,
   part: Part,
-  dish: Pick<Dish, 'family' | 'goals' | 'foods' | 'limits'>,
+  dish: Pick<Dish, 'family' | 'goals' | 'foods' | 'limits'> & { title: string },
 ): Candidate | Refused | null {
   const { family, goals, foods, limits } = dish;
   const refuse = (why: string): Refused => ({ rule, key: part.key, why });
@@ -83,6 +83,9 @@ function candidateFor(
   if (to.some(({ food, id }) => food === null || id === part.food.id)) return null;
   const known = to.flatMap(({ food, ratio }) => (food ? [{ food, ratio }] : []));
   if (goals.excludedSwaps.includes(rule.id)) return refuse('you excluded it');
+  if (rule.unless !== undefined && new RegExp(rule.unless, 'i').test(dish.title)) {
+    return refuse('it would spoil this kind of dish');
+  }
   for (const { food } of known) {
     const why = forbidden(food, goals);
     if (why) return refuse(why);
@@ -125,7 +128,7 @@ function partOf(
 /** Collects the parts of a dish and every swap that fits them. `servings` is at least a tiny positive number. */
 export function readDish(
   ingredients: readonly Ingredient[],
-  options: { family: Family; servings: number; goals: Goals; foods: FoodTable },
+  options: { family: Family; servings: number; goals: Goals; foods: FoodTable; title?: string },
 ): Dish {
   const { family, goals, foods } = options;
   const limits = FAMILY_LIMITS.get(family) ?? { kind: 'dish', bulkFloor: 0, erythritolPct: 6 };
@@ -140,7 +143,7 @@ export function readDish(
   const flourBase = parts.reduce((sum, part) => sum + (part.base ? part.grams : 0), 0);
   const candidates: Candidate[] = [];
   const refused: Refused[] = [];
-  const context = { family, goals, foods, limits: full };
+  const context = { family, goals, foods, limits: full, title: options.title ?? '' };
   for (const part of parts) {
     if (part.fixed || part.net < 0.02 || part.eaten <= 0) continue;
     for (const rule of SWAP_RULES) {

@@ -79,6 +79,8 @@ function whyAdded(amount: Amount): string {
       return 'Sets the crumb in place of the flour that went.';
     case 'yeast-food':
       return 'Food for the yeast, because less starch is left for it.';
+    case 'leavening':
+      return 'Ground nuts and seeds are heavier than flour and need more lift.';
     case 'liquid':
       return 'The new flours hold more water than the old ones.';
     default:
@@ -89,6 +91,7 @@ function whyAdded(amount: Amount): string {
 const EFFECT: Partial<Record<Amount['role'], string>> = {
   binder: 'Softer, more elastic crumb; too much turns gummy.',
   egg: 'Firmer and richer.',
+  leavening: 'Lighter crumb.',
   'yeast-food': 'Mostly used up by the yeast during a long proof.',
   liquid: 'Dough should feel slightly wetter than usual at first.',
   sweetness: 'Strong: weigh it on a fine scale. A little aftertaste is possible.',

@@ -114,7 +114,7 @@ function dishNotes(
     if (swap.rule.water <= -0.1) {
       notes.push({
         code: 'GIVES_OFF_WATER',
-        text: `${swap.to[0]?.food.name ?? 'The replacement'} gives off water: dry it first, or use less liquid.`,
+        text: `Expect water from the ${swap.to[0]?.food.name ?? 'replacement'}: dry it first, or use less liquid.`,
         key: swap.part.key,
       });
     }
@@ -159,6 +159,7 @@ export function planRecipe(
     servings: options.servings,
     goals,
     foods,
+    title: recipe.title,
   });
   const model = buildModel(dish);
   const original = originalAmounts(dish);
@@ -180,6 +181,7 @@ export function planRecipe(
   const doughBefore = dish.dough ? doughFigures(original) : null;
   const doughAfter = dish.dough ? doughFigures(amounts) : null;
   const { values } = solved.solution;
+  const closeness = closenessOf(lossOf(model, values));
   return {
     family,
     roles: rolesRecord(ingredients, family.id, foods),
@@ -189,9 +191,9 @@ export function planRecipe(
     swaps: swapsOf(model, amounts),
     reserveWaterG: reserve,
     dough: doughBefore && doughAfter ? { before: doughBefore, after: doughAfter } : null,
-    closeness: closenessOf(lossOf(model, values)),
+    closeness,
     closenessParts: closenessParts(model, values),
-    frontier: frontierOf(model, least),
+    frontier: frontierOf(model, least, { netCarbsG: evaluate(model.net, values), closeness }),
     limits: met
       ? within
         ? []

@@ -4,6 +4,7 @@ import { type Amount, originalAmounts, total } from './amounts.ts';
 import { binderDose } from './binder.ts';
 import { type Dish, mayAdd } from './dish.ts';
 import { gluten } from './figures.ts';
+import { withLift } from './leavening.ts';
 import { type WaterChange, waterChange } from './water.ts';
 
 /** One large egg without shell, g (USDA SR 171287). */
@@ -11,8 +12,8 @@ const EGG_G = 50;
 /** A quarter teaspoon of gum when the table has no teaspoon: 0.7 g (common practice, no source). */
 const QUARTER_TSP_G = 0.7;
 
-/** Below this share of a line, the rest of it is left out as well. Own choice. */
-const REMNANT = 0.04;
+/** Below this share of a line, the rest of it goes as well: of a flour, of other foods. Own choice. */
+const REMNANT = { base: 0.02, other: 0.1 };
 
 const down = (value: number, step: number): number => Math.floor(value / step + 1e-9) * step;
 const near = (value: number, step: number): number => Math.round(value / step) * step;
@@ -26,6 +27,25 @@ function stepFor(role: Role, grams: number): number {
   return grams >= 10 ? 1 : grams >= 2 ? 0.5 : 0.1;
 }
 
+/** Roles whose masses are held by a dose or a balance, so that a scrap of them stays. */
+const AS_SOLVED: ReadonlySet<Role> = new Set(['fat', 'sweetness', 'salt']);
+
+/** A scrap of a line that is left is replaced too, by what replaces the rest of it. */
+function withoutRemnants(exact: readonly Amount[]): Amount[] {
+  const grown = new Map<string, number>();
+  for (const { origin, key, grams, original, base, role } of exact) {
+    const least = (base ? REMNANT.base : REMNANT.other) * original;
+    if (origin !== 'kept' || key === null || grams <= 0 || grams >= least || AS_SOLVED.has(role))
+      continue;
+    grown.set(key, original / (original - grams));
+  }
+  return exact.map((a) => {
+    const factor = a.key === null ? undefined : grown.get(a.key);
+    if (factor === undefined) return a;
+    return { ...a, grams: a.origin === 'kept' ? 0 : a.grams * factor };
+  });
+}
+
 const quarterTsp = (food: Food): number => {
   const tsp = food.measures.find((m) => m.unit === 'tsp')?.grams;
   return tsp === undefined ? QUARTER_TSP_G : tsp / 4;
@@ -35,13 +55,14 @@ function roundedGrams(amount: Amount, cautious: boolean): number {
   const { grams, role, food, origin } = amount;
   if (origin === 'kept') {
     if (Math.abs(grams - amount.original) < 1e-6) return grams;
-    if (grams < (amount.base ? REMNANT / 2 : REMNANT) * amount.original) return 0;
     return (cautious || role === 'salt' ? down : near)(grams, stepFor(role, grams));
   }
   if (food.id === 'egg') return up(grams - 0.1 * EGG_G, EGG_G);
   if (role === 'binder' || /gum$|glucomannan|psyllium/.test(food.id))
     return Math.max(up(grams, quarterTsp(food)), 0);
   if ((food.function?.sweetness ?? 0) > 10) return grams < 0.05 ? 0 : near(grams, 0.1);
+  // What a serving may hold of it is limited, so rounding must not add to it.
+  if (food.function?.doseCapG) return down(grams, stepFor(role, grams));
   return near(grams, stepFor(role, grams));
 }
 
@@ -173,12 +194,13 @@ export function kitchenAmounts(
   dish: Dish,
   cautious: boolean,
 ): KitchenPlan {
-  const rounded = exact.map((amount) => ({
-    ...amount,
-    grams: tidy(roundedGrams(amount, cautious)),
-  }));
-  const based = keepBase(rounded, exact).filter((a) => a.grams > 0 || a.origin === 'kept');
-  const bound = dish.dough ? withSalt(withBinder(based, dish), dish) : based;
+  const whole = withoutRemnants(exact);
+  const rounded = whole.map((amount) => {
+    const grams = roundedGrams(amount, cautious);
+    return grams === amount.grams ? amount : { ...amount, grams: tidy(grams) };
+  });
+  const based = keepBase(rounded, whole).filter((a) => a.grams > 0 || a.origin === 'kept');
+  const bound = dish.dough ? withSalt(withLift(withBinder(based, dish), dish), dish) : based;
   if (!dish.dough) return { amounts: bound, reserve: null };
   const change = waterChange(originalAmounts(dish), bound, dish.limits);
   const reserve = near(change.reserve, 5);

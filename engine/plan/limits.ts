@@ -57,9 +57,7 @@ export function unmetLimits(
       text: `You asked to keep the ${part.food.name}: letting it change would help.`,
     });
   }
-  const wish = dish.refused.find(
-    (r) => !r.why.includes('would not lower') && !r.why.includes('does not suit'),
-  );
+  const wish = dish.refused.find((r) => r.why.includes('you '));
   if (wish) limits.push({ code: 'EXCLUDED', text: `A swap is ruled out because ${wish.why}.` });
   limits.push(...bindingLimits(model, values).slice(0, 4));
   const movable = new Set(dish.candidates.map((c) => c.part.key));

@@ -1,7 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_GOALS, Plan } from '../../engine/model.ts';
 import { planRecipe } from '../../engine/plan/index.ts';
-import { foods, ingredient, ingredientsOf, plan, tallyAfter, tallyOf } from './build.ts';
+import {
+  foods,
+  ingredient,
+  ingredientsOf,
+  plan,
+  type Sample,
+  tallyAfter,
+  tallyOf,
+} from './build.ts';
 import { faultsOf } from './checker.ts';
 import { HEARTH_LOAF, SAMPLES } from './samples.ts';
 
@@ -170,7 +178,79 @@ describe('explanations', () => {
   });
 });
 
+describe('dishes that a swap would spoil', () => {
+  it('does not put cauliflower into rice pudding', () => {
+    const pudding: Sample = {
+      title: 'Rice pudding',
+      servings: 6,
+      family: 'rice-dish',
+      parts: [
+        ['rice-white-dry', 150],
+        ['milk-whole', 1000],
+        ['sugar', 75],
+      ],
+    };
+    const result = plan(pudding);
+    expect(result.items.map((i) => i.foodId)).not.toContain('cauliflower');
+    expect(plan({ ...pudding, title: 'Herb rice' }).items.map((i) => i.foodId)).toContain(
+      'cauliflower',
+    );
+  });
+
+  it('does not turn caramel into crystals', () => {
+    const caramel: Sample = {
+      title: 'Soft caramel sauce',
+      servings: 12,
+      family: 'sweet-sauce',
+      parts: [
+        ['sugar', 250],
+        ['butter', 80],
+        ['cream-heavy', 120],
+      ],
+    };
+    const result = plan(caramel, { budgetG: 8 });
+    expect(result.items.map((i) => i.foodId)).not.toContain('erythritol');
+    expect(result.items.map((i) => i.foodId)).toContain('allulose');
+  });
+
+  it('leaves choux its starch and says so', () => {
+    const result = plan(sampleNamed('Cheese gougères'));
+    expect(result.swaps).toEqual([]);
+    expect(result.met).toBe(false);
+    expect(result.limits.map((l) => l.code)).toContain('NO_SWAP');
+  });
+
+  it('prefers authorised sweeteners under the EU rule', () => {
+    const cookies = sampleNamed('Chocolate chip cookies');
+    const allulose = (region: 'us' | 'eu'): number =>
+      plan(cookies, { rule: { region, polyols: 'half' } }).items.reduce(
+        (sum, i) => sum + (i.foodId === 'allulose' ? i.grams : 0),
+        0,
+      );
+    expect(allulose('eu')).toBeLessThan(allulose('us'));
+  });
+});
+
 describe('kitchen amounts', () => {
+  it('change no line that the plan does not mention, and mention no change of nothing', () => {
+    for (const sample of SAMPLES) {
+      const odd = { ...sample, parts: sample.parts.map(([id, g]) => [id, g + 1 / 3] as const) };
+      const result = plan(odd, { budgetG: 10 });
+      const mentioned = new Set(result.swaps.map((s) => s.key));
+      const raised = new Set(
+        result.swaps.flatMap((s) => (s.key === null ? s.to.map((to) => to.foodId) : [])),
+      );
+      odd.parts.forEach(([id, grams], at) => {
+        if (mentioned.has(`${at}`) || raised.has(id)) return;
+        expect(result.items.find((i) => i.key === `${at}`)?.grams, `${sample.title} ${id}`).toBe(
+          grams,
+        );
+      });
+      for (const swap of result.swaps)
+        for (const to of swap.to) expect(to.grams, swap.id).toBeGreaterThan(0);
+    }
+  });
+
   it('are amounts a kitchen can weigh', () => {
     for (const sample of SAMPLES) {
       const result = plan(sample);
