@@ -17,7 +17,8 @@ function singular(t: Token, lex: Lexicon): Token {
 function liftSize(name: Token[], parts: Parts, lex: Lexicon): Token[] {
   for (let i = 0; i < name.length; i++) {
     const run = readSizes(name, i, lex, false);
-    if (!run.value.size || run.next - i >= name.length) continue;
+    if (!run.value.size || run.next - i >= name.length || isLink(lowAt(name, run.next), lex))
+      continue;
     parts.size ??= run.value.size;
     return [...name.slice(0, i), ...name.slice(run.next)];
   }
@@ -41,8 +42,11 @@ function shorten(word: Token, lex: Lexicon): Token {
 /** A short second name in brackets, read as part of the name: 'plain (all-purpose) flour'. */
 export function isGloss(tokens: readonly Token[], lex: Lexicon): boolean {
   if (classify(tokens, lex) !== 'name') return false;
-  if (lex.or.has(lowAt(tokens, 0))) return tokens.length <= 6;
-  return tokens.length <= 3 && !tokens.some((t) => lex.or.has(t.low));
+  if (lex.or.has(lowAt(tokens, 0)))
+    return tokens.length <= 6 && !tokens.some((t) => lex.glossNot.has(t.low));
+  const plain = (t: Token): boolean =>
+    !isLink(t.low, lex) && !lex.glossNot.has(t.low) && t.kind !== 'n';
+  return tokens.length <= 3 && tokens.every(plain);
 }
 
 /**
@@ -62,6 +66,7 @@ export function finishName(
   if (lifted.prep.length > 0) parts.preps.unshift(textOf(lifted.prep));
   while (name.length > 1 && isLink(lowAt(name, 0), lex)) name = name.slice(1);
   if (lead) name = liftSize(name, parts, lex);
+  else name = dropUnit(name, parts, lex);
   if (lead?.unit === null) {
     if (name.length > 1 && lex.fill.has(lowAt(name, 0))) name = name.slice(1);
     name = liftUnit(name, lead, lifted.prep.length > 0, lex);
@@ -72,6 +77,14 @@ export function finishName(
   let text = textOf(parts.nameTokens);
   for (const gloss of glosses) text = `${text} (${textOf(gloss)})`;
   parts.name = text;
+}
+
+/** 'Parsley sprigs' without a count: the measure word is not part of the food. */
+function dropUnit(name: Token[], parts: Parts, lex: Lexicon): Token[] {
+  const last = name.at(-1);
+  if (!last || name.length < 2 || lex.units.get(last.low)?.name !== 'sprig') return name;
+  parts.preps.push(last.text);
+  return name.slice(0, -1);
 }
 
 const isLink = (low: string, lex: Lexicon): boolean => lex.or.has(low) || lex.and.has(low);

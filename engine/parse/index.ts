@@ -20,7 +20,6 @@ export interface ParseOptions {
  */
 export function parseLine(text: string, options: ParseOptions = {}): Line {
   const clean = tidy(text);
-  const lex = lexiconOf(options.language ?? guessLanguage(clean));
   const line: Line = {
     text,
     group: options.group ?? null,
@@ -32,10 +31,15 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
     optional: false,
   };
   if (clean === '') return line;
-  const tokens = tokenize(clean, lex.language !== 'en');
+  let tokens = tokenize(clean);
+  const lex = lexiconOf(options.language ?? guessLanguage(tokens.map((t) => t.low)));
+  // '1.500 g' is fifteen hundred where the comma is the decimal mark
+  if (lex.language !== 'en' && tokens.some(isGrouped)) tokens = tokenize(clean, true);
   if (isHeading(tokens, lex)) return { ...line, kind: 'heading', name: clean.replace(/\s*:$/, '') };
   return fill(line, clean, readParts(tokens, lex), lex);
 }
+
+const isGrouped = (t: Token): boolean => t.kind === 'n' && /[.,]\d{3}/.test(t.text);
 
 /** A line that only titles the ones after it: 'For the sauce:', 'FOR THE DOUGH', 'Topping:'. */
 function isHeading(tokens: readonly Token[], lex: Lexicon): boolean {

@@ -60,6 +60,8 @@ const SETS = [
   'onlyNote',
   'keepPairs',
   'keepLast',
+  'keepAfter',
+  'glossNot',
   'prepPairs',
   'fillBeforeUnit',
   'headingStarts',
@@ -183,13 +185,12 @@ function markerWords(): ReadonlyMap<string, readonly Vote[]> {
 }
 
 const ENGLISH_UNITS = new Set(['oz', 'lb', 'fl oz', 'inch']);
-const WORDS = /\p{L}+/gu;
 
-/** The language whose measures, participles and small words a line uses most; 'en' on a tie. */
-export function guessLanguage(line: string): string {
+/** The language whose measures, participles and small words stand most among lower-case words; 'en' on a tie. */
+export function guessLanguage(words: Iterable<string>): string {
   markers ??= markerWords();
   let tally: Map<string, number> | null = null;
-  for (const [word] of line.toLowerCase().matchAll(WORDS)) {
+  for (const word of words) {
     const votes = markers.get(word);
     if (!votes) continue;
     tally ??= new Map();

@@ -76,6 +76,7 @@ function contain(run: Run, unit: Unit): boolean {
     });
   } else return false;
   run.stated = unit;
+  run.last = unit;
   return true;
 }
 
@@ -155,11 +156,16 @@ export function readAmountList(
 }
 
 /** A bare unit that means one of it: 'pinch of salt', 'a large handful', 'bunch parsley'. */
-function readBare(tokens: readonly Token[], i: number, lex: Lexicon): Read<Measure> | null {
+function readBare(
+  tokens: readonly Token[],
+  i: number,
+  lex: Lexicon,
+  vague: boolean,
+): Read<Measure> | null {
   const sizes = readSizes(tokens, i, lex, true);
   const unit = readUnit(tokens, sizes.next, lex);
   if (!unit) return null;
-  const of = sizes.value.size !== null || lex.of.has(lowAt(tokens, unit.next));
+  const of = vague || sizes.value.size !== null || lex.of.has(lowAt(tokens, unit.next));
   if (
     unit.value.kind !== 'small' &&
     !(
@@ -186,6 +192,7 @@ function readBare(tokens: readonly Token[], i: number, lex: Lexicon): Read<Measu
 function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
   const t = tokens[i];
   if (!t) return null;
+  if (t.text === ')') return i + 1;
   if (t.text === '(' || t.text === '[') return readBracket(tokens, i, lex, run);
   if (lex.or.has(t.low)) {
     if (lex.more.has(lowAt(tokens, i + 1))) return i + 2;
@@ -264,5 +271,5 @@ function readArticleBare(tokens: readonly Token[], i: number, lex: Lexicon): Rea
   let at = i;
   while (tokens[at] && (lex.articles.has(lowAt(tokens, at)) || lex.vague.has(lowAt(tokens, at))))
     at++;
-  return readBare(tokens, at, lex);
+  return readBare(tokens, at, lex, at > i && lex.vague.has(lowAt(tokens, at - 1)));
 }

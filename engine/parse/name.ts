@@ -14,6 +14,7 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
       t?.kind === 'w' &&
       !isPrepAt(tokens, i, lex) &&
       !lex.prepAdverbs.has(t.low) &&
+      !lex.sizes.has(t.low) &&
       !lex.and.has(t.low) &&
       !lex.or.has(t.low)
     )

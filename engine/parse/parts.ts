@@ -304,8 +304,10 @@ function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): void {
   for (const b of brackets) {
     if (addAmounts(b.tokens, parts, lex)) continue;
     const inName = b.at > from && b.at <= from + cut;
-    if (inName && isGloss(b.tokens, lex)) glosses.push(b.tokens);
-    else for (const s of split(b.tokens)) file(s.tokens, parts, lex);
+    if (inName && isGloss(b.tokens, lex)) {
+      glosses.push(b.tokens);
+      if (lex.or.has(lowAt(b.tokens, 0))) parts.substitutes.push(b.tokens.slice(1));
+    } else for (const s of split(b.tokens)) file(s.tokens, parts, lex);
   }
   if (tail.length > 0) file(tail, parts, lex);
   for (const s of segs.slice(span))

@@ -70,6 +70,8 @@ export function split(tokens: readonly Token[]): Segment[] {
 export function isPrepAt(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
   const t = tokens[i];
   if (t?.kind !== 'w') return false;
+  const before = lowAt(tokens, i - 1);
+  if (lex.keepAfter.has(before)) return false;
   if (hasPair(lex.prepPairs, lowAt(tokens, i - 1), t.low, lex)) return true;
   if (lex.prep.has(t.low)) {
     return (
@@ -77,7 +79,11 @@ export function isPrepAt(tokens: readonly Token[], i: number, lex: Lexicon): boo
       !hasPair(lex.keepLast, t.low, lowAt(tokens, tokens.length - 1), lex)
     );
   }
-  return lex.prepWith.has(t.low) && lex.prepAdverbs.has(lowAt(tokens, i - 1));
+  if (!lex.prepAdverbs.has(before)) return false;
+  return (
+    lex.prepWith.has(t.low) ||
+    (t.low.endsWith('ed') && !lex.descriptors.has(t.low) && lex.language === 'en')
+  );
 }
 
 /** Whether 'for', 'to' or 'as' at `i` begins a purpose: 'for frying', 'to serve', 'as garnish'. */

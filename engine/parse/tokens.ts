@@ -35,18 +35,24 @@ const VULGAR: Readonly<Record<string, number>> = {
 const V = `[${Object.keys(VULGAR).join('')}]`;
 const SLASH = '[/⁄∕]';
 
-const LEX = new RegExp(
+/** Numbers; the groups are the parts of each form. */
+const NUMBER = new RegExp(
   [
     `(\\d+)(?:\\s+|\\s?[-–]\\s?|\\s?&\\s?)?(${V})(?!-?(?:inch|cm|mm)-(?:thick|wide|long))`, // 1½, 1 ½, 1-½
     `(${V})`,
     `(\\d+)(?:\\s+|-|\\s?&\\s?)(\\d+)\\s?${SLASH}\\s?(\\d+)(?![\\d.,])`, // 1 1/2, 1-1/2
     `(\\d{1,2})\\s?${SLASH}\\s?(\\d{1,3})(?![\\d.,]*\\d)`, // 1/2
     '(\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d*[.,]\\d+|\\d+)',
-    '(and/or|\\p{L}\\.(?:\\s?\\p{L}\\.)+(?!\\p{L})|[x×](?=\\s?\\d)|(?<=\\d)(?:lb|oz|kg|pt)(?=\\d))',
-    "((?:[dDlL]|[Dd]ell|[Uu]n)['’](?=[\\p{L}\\d])|\\p{L}[\\p{L}\\p{M}]*(?:['’-]?[\\p{L}\\p{N}]+)*)",
-    '(\\S)',
   ].join('|'),
-  'giu',
+  'yu',
+);
+/** 'and/or', dotted abbreviations, the 'x' of '2 x 400 g', units glued to digits, elided articles, words. */
+const WORD = new RegExp(
+  [
+    'and/or|\\p{L}\\.(?:\\s?\\p{L}\\.)+(?!\\p{L})|[x×](?=\\s?\\d)|(?<=\\d)(?:lb|oz|kg|pt)(?=\\d)',
+    "(?:[dDlL]|[Dd]ell|[Uu]n)['’](?=[\\p{L}\\d])|\\p{L}[\\p{L}\\p{M}]*(?:['’-]?[\\p{L}\\p{N}]+)*",
+  ].join('|'),
+  'iyu',
 );
 
 const THOUSANDS = /^\d{1,3}(,\d{3})+(\.\d+)?$/;
@@ -71,32 +77,81 @@ function lower(text: string): string {
   return low.includes('.') ? low.replace(/[.\s]/g, '') : low;
 }
 
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+const isAsciiLetter = (code: number): boolean =>
+  (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
+
+/** Whether the character after a run of plain letters ends the word for sure. */
+const endsWord = (code: number): boolean =>
+  Number.isNaN(code) || code === 32 || code === 44 || code === 40 || code === 41 || code === 59;
+
+/** Value of a number match; NaN for what only looks like one. */
+function numberOf(m: RegExpExecArray, commaIsDecimal: boolean): number {
+  if (m[2] !== undefined) return Number(m[1]) + (VULGAR[m[2]] ?? 0);
+  if (m[3] !== undefined) return VULGAR[m[3]] ?? 0;
+  if (m[6] !== undefined) return Number(m[4]) + ratio(m[5] ?? '', m[6]);
+  // '80/20' is a ratio, not a fraction
+  if (m[8] !== undefined) return Number(m[7]) >= 50 ? Number.NaN : ratio(m[7] ?? '', m[8]);
+  return decimal(m[9] ?? '', commaIsDecimal);
+}
+
+/** End of a word of plain letters at `at`; `at` itself when the full pattern has to decide. */
+function plainWordEnd(line: string, at: number): number {
+  let end = at;
+  while (isAsciiLetter(line.charCodeAt(end))) end++;
+  const cross = end === at + 1 && (line[at] === 'x' || line[at] === 'X');
+  return !cross && endsWord(line.charCodeAt(end)) ? end : at;
+}
+
 /** Tokens of a tidy line, in order; joining them with their spaces gives the line back. */
 export function tokenize(line: string, commaIsDecimal = false): Token[] {
   const out: Token[] = [];
+  let at = 0;
   let end = 0;
-  for (const m of line.matchAll(LEX)) {
-    const text = m[0];
-    let kind: Token['kind'] = 'n';
-    let value = Number.NaN;
-    if (m[2] !== undefined) value = Number(m[1]) + (VULGAR[m[2]] ?? 0);
-    else if (m[3] !== undefined) value = VULGAR[m[3]] ?? 0;
-    else if (m[6] !== undefined) value = Number(m[4]) + ratio(m[5] ?? '', m[6]);
-    // '80/20' is a ratio, not a fraction
-    else if (m[8] !== undefined) value = Number(m[7]) >= 50 ? Number.NaN : ratio(m[7] ?? '', m[8]);
-    else if (m[9] !== undefined) value = decimal(m[9], commaIsDecimal);
-    else kind = m[12] !== undefined ? 'p' : 'w';
-    if (kind === 'n' && !Number.isFinite(value)) kind = 'p';
-    out.push({
-      kind,
-      text,
-      low: kind === 'w' ? lower(text) : text,
-      value,
-      space: m.index > end || m.index === 0,
-    });
-    end = m.index + text.length;
+  while (at < line.length) {
+    const code = line.charCodeAt(at);
+    if (code === 32) {
+      at++;
+      continue;
+    }
+    const space = at > end || at === 0;
+    let token: Token | null = null;
+    end = plainWordEnd(line, at);
+    if (end > at) {
+      const text = line.slice(at, end);
+      token = { kind: 'w', text, low: text.toLowerCase(), value: Number.NaN, space };
+    } else if (isDigit(code) || !isAsciiLetter(code))
+      token = readNumeral(line, at, space, commaIsDecimal);
+    token ??= readWord(line, at, space) ?? readMark(line, at, space);
+    out.push(token);
+    at += token.text.length;
+    end = at;
   }
   return out;
+}
+
+function readNumeral(
+  line: string,
+  at: number,
+  space: boolean,
+  commaIsDecimal: boolean,
+): Token | null {
+  NUMBER.lastIndex = at;
+  const m = NUMBER.exec(line);
+  if (!m) return null;
+  const value = numberOf(m, commaIsDecimal);
+  return { kind: Number.isFinite(value) ? 'n' : 'p', text: m[0], low: m[0], value, space };
+}
+
+function readWord(line: string, at: number, space: boolean): Token | null {
+  WORD.lastIndex = at;
+  const text = WORD.exec(line)?.[0];
+  return text ? { kind: 'w', text, low: lower(text), value: Number.NaN, space } : null;
+}
+
+function readMark(line: string, at: number, space: boolean): Token {
+  const text = String.fromCodePoint(line.codePointAt(at) ?? 32);
+  return { kind: 'p', text, low: text, value: Number.NaN, space };
 }
 
 /** The text of some tokens, spaced as written where they stand together. */
