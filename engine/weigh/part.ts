@@ -188,14 +188,13 @@ export function weighReading(
   text: string,
   region: Region,
 ): Weighed | null {
-  let sum: Weighed | null = null;
-  for (const part of reading) {
-    const next = weighPart(part, item, food, text, region);
-    if (next) sum = sum === null ? next : added(sum, next);
-    else if (sum === null) return null;
-    else sum = { ...sum, assumptions: [...sum.assumptions, LEFT_OUT] };
-  }
-  return sum;
+  const [first, ...rest] = reading.map((part) => weighPart(part, item, food, text, region));
+  if (!first) return null;
+  return rest.reduce<Weighed>(
+    (sum, next) =>
+      next ? added(sum, next) : { ...sum, assumptions: [...sum.assumptions, LEFT_OUT] },
+    first,
+  );
 }
 
 function added(a: Weighed, b: Weighed): Weighed {
