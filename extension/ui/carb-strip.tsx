@@ -4,11 +4,14 @@ import { type Block, GROUP_NAMES, type Strip, stripOf } from './strip.ts';
 
 const percent = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(3)}%`;
 
+/** A narrower block would only be its own border. */
+const SLIVER = 0.004;
+
 /** Share of the strip's width from which a block has room for its letter. */
 const ROOM_FOR_LETTER = 0.045;
 
 function Bar({ strip, which }: { strip: Strip; which: 'before' | 'after' }) {
-  const shown = strip.blocks.filter((block) => block[which] > 0);
+  const shown = strip.blocks.filter((block) => block[which] / strip.fullG >= SLIVER);
   return (
     <div class="strip-bar">
       {shown.map((block) => (

@@ -1,4 +1,4 @@
-import { useId, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
 import type { FoodTable } from '../../engine/foods/index.ts';
 import type { Corrections, Ingredient } from '../../engine/model.ts';
 import { searchFoods } from './food-search.ts';
@@ -34,12 +34,19 @@ function choicesOf({ match }: Ingredient, correction: Correction | undefined, ta
 export function CorrectLine({ ingredient, correction, table, onCorrect }: Props) {
   const id = useId();
   const [query, setQuery] = useState('');
+  const select = useRef<HTMLSelectElement>(null);
   const choices = choicesOf(ingredient, correction, table);
   const chosen = correction?.foodId ?? ingredient.match?.foodId ?? '';
   const found = searchFoods(table.foods, query);
   const pick = (foodId: string) => {
     onCorrect({ ...correction, foodId });
     setQuery('');
+    // The pressed button is gone now; focus must not fall back to the page.
+    select.current?.focus();
+  };
+  const takeBack = () => {
+    onCorrect(null);
+    select.current?.focus();
   };
   const name = ingredient.item.name;
   return (
@@ -49,6 +56,7 @@ export function CorrectLine({ ingredient, correction, table, onCorrect }: Props)
           Food<span class="hidden"> for {name}</span>
         </label>
         <select
+          ref={select}
           id={`${id}-food`}
           value={chosen}
           onChange={(event) => event.currentTarget.value !== '' && pick(event.currentTarget.value)}
@@ -95,7 +103,7 @@ export function CorrectLine({ ingredient, correction, table, onCorrect }: Props)
         </ul>
       )}
       {correction && (
-        <button type="button" onClick={() => onCorrect(null)}>
+        <button type="button" onClick={takeBack}>
           Take back<span class="hidden"> the correction of {name}</span>
         </button>
       )}

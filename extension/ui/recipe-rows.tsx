@@ -32,7 +32,9 @@ function Row(props: Props & { line: RewrittenLine }) {
   const { line } = props;
   return (
     <tr class={`row row-${line.change}`}>
-      <td data-label="Original">{line.before ?? <span class="quiet">not in the original</span>}</td>
+      <td data-label="Original" lang={props.adaptation.recipe.language ?? undefined}>
+        {line.before ?? <span class="quiet">not in the original</span>}
+      </td>
       <td data-label="Reworked">
         {line.after ?? <span class="quiet">left out</span>}
         {line.change !== 'kept' && <span class="mark">{WORDS[line.change]}</span>}

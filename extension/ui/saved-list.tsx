@@ -12,7 +12,9 @@ function figures({ adaptation }: SavedRecipe): string {
   const from = adaptation.before.perServing.netCarbsG;
   const to = adaptation.after.perServing.netCarbsG;
   const text = (value: typeof from) => (value ? `${amount(value.best)} g` : 'not known');
-  return `${text(from)} → ${text(to)} net carbs a serving`;
+  const missing = adaptation.after.uncounted.length;
+  const open = missing === 0 ? '' : `, ${missing} ${missing === 1 ? 'line' : 'lines'} not counted`;
+  return `${text(from)} → ${text(to)} net carbs a serving${open}`;
 }
 
 /** Saved recipes, latest first, and the bin. */

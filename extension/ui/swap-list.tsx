@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import type { Adaptation, Swap } from '../../engine/model.ts';
 import { short } from './format.ts';
 
@@ -37,9 +38,17 @@ function Amounts({ swap }: { swap: Swap }) {
 /** What changes, by how much, and why. */
 export function SwapList({ adaptation, onForbid }: Props) {
   const { swaps } = adaptation.plan;
+  const heading = useRef<HTMLHeadingElement>(null);
+  const forbid = (id: string) => {
+    onForbid?.(id);
+    // The pressed button is gone now; focus goes to the head of the new list.
+    heading.current?.focus();
+  };
   return (
     <section aria-labelledby="swaps-title">
-      <h2 id="swaps-title">What changes</h2>
+      <h2 id="swaps-title" ref={heading} tabIndex={-1}>
+        What changes
+      </h2>
       {swaps.length === 0 && <p>Nothing has to change.</p>}
       <ul class="swaps">
         {swaps.map((swap) => (
@@ -57,7 +66,7 @@ export function SwapList({ adaptation, onForbid }: Props) {
                   <span>Also looked at: {swap.considered.join(', ')}. </span>
                 )}
                 {swap.source !== '' && <span>Source: {swap.source}. </span>}
-                <button type="button" onClick={() => onForbid(swap.id)}>
+                <button type="button" onClick={() => forbid(swap.id)}>
                   Do without this swap
                 </button>
               </p>

@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import type { FoodTable } from '../../engine/foods/index.ts';
 import type { Adaptation } from '../../engine/model.ts';
 import { type Correction, CorrectLine } from './correct-line.tsx';
@@ -10,6 +11,16 @@ interface Props {
   onCorrect(key: string, correction: Correction | null): void;
 }
 
+/** Keeps the first order while a line is being put right, so that it does not jump under the hand. */
+function useSettledOrder(doubts: Doubt[]): Doubt[] {
+  const order = useRef<string[]>([]);
+  for (const { ingredient } of doubts) {
+    if (!order.current.includes(ingredient.key)) order.current.push(ingredient.key);
+  }
+  const place = ({ ingredient }: Doubt) => order.current.indexOf(ingredient.key);
+  return [...doubts].sort((a, b) => place(a) - place(b));
+}
+
 function shareText({ share }: Doubt): string {
   if (share === null) return 'not counted';
   if (share < 0.01) return 'under 1% of the carbs';
@@ -18,7 +29,7 @@ function shareText({ share }: Doubt): string {
 
 /** The lines the result rests on least surely, each with a quick correction. */
 export function UncertainLines({ adaptation, table, onCorrect }: Props) {
-  const doubts = doubtsOf(adaptation);
+  const doubts = useSettledOrder(doubtsOf(adaptation));
   const varied = variedFoods(adaptation);
   return (
     <section aria-labelledby="doubts-title">

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
 import type { SavedRecipe } from '../../store/records.ts';
@@ -41,6 +41,8 @@ export function Saved({ store, saves }: Props) {
     }
   };
   useEffect(() => void attempt(async () => {}), [saves]);
+  const undo = useRef<HTMLButtonElement>(null);
+  useEffect(() => undo.current?.focus(), [gone]);
   const remove = (saved: SavedRecipe) =>
     attempt(async () => {
       await deleteRecipe(store, saved.id, Date.now());
@@ -58,7 +60,7 @@ export function Saved({ store, saves }: Props) {
         {gone && (
           <p>
             {gone.recipe.title} is deleted.{' '}
-            <button type="button" onClick={() => restore(gone)}>
+            <button type="button" ref={undo} onClick={() => restore(gone)}>
               Undo
             </button>
           </p>
