@@ -2,6 +2,9 @@ import { cleanLines } from './clean.ts';
 import { isBlock, isUnseen, TextRun } from './text.ts';
 import { attribute, classes, type Leaf } from './tree.ts';
 
+/** What a line's words say it heads; kept on the block once it has been asked for. */
+export type HeadingReading = { ingredients: number; needs: boolean; steps: number; stop: boolean };
+
 /** A line of the visible page, in reading order. */
 export type Block = {
   text: string;
@@ -20,6 +23,7 @@ export type Block = {
   link: boolean;
   /** In navigation, a footer, comments, a box of related pages or the like. */
   aside: boolean;
+  reading?: HeadingReading;
 };
 
 const ASIDE_TAGS = new Set(['nav', 'footer', 'aside']);

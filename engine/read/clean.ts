@@ -87,8 +87,11 @@ export function cleanText(raw: string): string {
   return cleanLines(raw).join(' ');
 }
 
+const PLAIN_TEXT = /^[\x20-\x7e]*$/;
+
 /** Letters and digits only, lower case: equal for texts that differ in blanks and punctuation. */
 export function textKey(text: string): string {
+  if (PLAIN_TEXT.test(text)) return text.toLowerCase().replace(/[^a-z0-9]+/g, '');
   return text
     .normalize('NFKC')
     .toLowerCase()

@@ -4,7 +4,7 @@ import { groupLines } from './ingredients.ts';
 import { stepsOf } from './instructions.ts';
 import { methodTexts, propertyValue } from './microdata.ts';
 import { textOf } from './text.ts';
-import { attribute, classes, elements, type Leaf } from './tree.ts';
+import { attribute, classes, elements, type Leaf, type Tree } from './tree.ts';
 
 function withClass(below: readonly Leaf[], ...names: string[]): Leaf[] {
   for (const name of names) {
@@ -44,8 +44,8 @@ function draftOf(root: Leaf): Draft {
 }
 
 /** Recipes marked as h-recipe or the older hRecipe, page order. Source: microformats.org h-recipe. */
-export function readHRecipe(all: readonly Leaf[]): Draft[] {
-  return all
+export function readHRecipe(tree: Tree): Draft[] {
+  return tree.marked
     .filter((node) => / (?:h-recipe|hrecipe) /.test(classes(node)))
     .slice(0, 30)
     .map(draftOf);

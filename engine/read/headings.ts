@@ -1,4 +1,4 @@
-import type { Block } from './blocks.ts';
+import type { Block, HeadingReading } from './blocks.ts';
 import words from './data/heading-words.json' with { type: 'json' };
 
 /** Without accents, so that 'PREPARACION' and 'preparación' are one word. */
@@ -13,7 +13,9 @@ function fold(text: string): string {
 
 /** Lower case, accents and marks taken off, with numbers of a list and closing colons. */
 export function headingKey(text: string): string {
-  return fold(text.toLowerCase())
+  const lower = text.toLowerCase();
+  if (/^[a-z](?:[a-z']| (?! ))*$/.test(lower)) return lower;
+  return fold(lower)
     .replace(/[’‘´`]/g, "'")
     .replace(/\(/g, ' (')
     .replace(/[“”„"*#_:：!?.…|<>»«【】[\]▼▾⏬↓→➔]+/g, ' ')
@@ -23,19 +25,22 @@ export function headingKey(text: string): string {
     .trim();
 }
 
-/** Heading words with their first and last words, so that most lines are turned down at once. */
-type Lexicon = { whole: Set<string>; firsts: Set<string>; lasts: Set<string> };
+type Kind = 'ingredients' | 'needs' | 'steps' | 'stop';
+const KINDS: readonly Kind[] = ['ingredients', 'needs', 'steps', 'stop'];
 
-function lexicon(written: readonly string[]): Lexicon {
-  const phrases = written.map(fold);
-  const ends = (at: 0 | -1) => new Set(phrases.map((phrase) => phrase.split(' ').at(at) ?? ''));
-  return { whole: new Set(phrases), firsts: ends(0), lasts: ends(-1) };
+/** Phrases of one kind. */
+const WHOLE = new Map<Kind, ReadonlySet<string>>();
+/** First and last words of all phrases, so that most lines are turned down at once. */
+const FIRSTS = new Set<string>();
+const LASTS = new Set<string>();
+for (const kind of KINDS) {
+  const phrases = words[kind].map(fold);
+  WHOLE.set(kind, new Set(phrases));
+  for (const phrase of phrases) {
+    FIRSTS.add(phrase.split(' ')[0] ?? '');
+    LASTS.add(phrase.split(' ').at(-1) ?? '');
+  }
 }
-
-const INGREDIENTS = lexicon(words.ingredients);
-const NEEDS = lexicon(words.needs);
-const STEPS = lexicon(words.steps);
-const STOP = lexicon(words.stop);
 const BUTTONS = new Set(words.buttons.map(fold));
 
 /** Words that may follow a heading word: 'Ingredients for 4 people', 'Zutaten (für 4 Personen)'. */
@@ -48,57 +53,50 @@ const MAX_LEAD_WORDS = 4;
 export const MAX_HEADING = 80;
 
 /** How well a heading's key is one of the words: 3 equal, 2 the word with a tail, 1 other words before it, 0 no. */
-function wordFit(key: string, known: Lexicon, lead: boolean): number {
-  if (known.whole.has(key)) return 3;
-  const parts = key.split(' ');
-  const first = (parts[0] ?? '').replace(/[,(–—-]+$/, '');
-  if (known.firsts.has(first)) {
-    for (let n = Math.min(parts.length - 1, 6); n >= 1; n -= 1) {
-      const start = parts.slice(0, n).join(' ');
-      if (known.whole.has(start.replace(/[\s,(–—-]+$/, '')) && TAIL.test(key.slice(start.length)))
-        return 2;
-    }
+function wordFit(key: string, parts: readonly string[], kind: Kind, lead: boolean): number {
+  const known = WHOLE.get(kind);
+  if (!known) return 0;
+  if (known.has(key)) return 3;
+  for (let n = Math.min(parts.length - 1, 6); n >= 1; n -= 1) {
+    const start = parts.slice(0, n).join(' ');
+    if (known.has(start.replace(/[\s,(–—-]+$/, '')) && TAIL.test(key.slice(start.length))) return 2;
   }
-  if (!lead || parts.length > MAX_LEAD_WORDS + 1 || !known.lasts.has(parts.at(-1) ?? '')) return 0;
+  if (!lead || parts.length > MAX_LEAD_WORDS + 1) return 0;
   for (let n = 1; n < parts.length; n += 1) {
-    if (known.whole.has(parts.slice(n).join(' '))) return 1;
+    if (known.has(parts.slice(n).join(' '))) return 1;
   }
   return 0;
 }
 
-type Reading = { ingredients: number; needs: boolean; steps: number; stop: boolean };
-
-/** Blocks are asked about many times over; each is read once. */
-const READINGS = new WeakMap<Block, Reading>();
-
-const NOTHING: Reading = { ingredients: 0, needs: false, steps: 0, stop: false };
+const NOTHING: HeadingReading = { ingredients: 0, needs: false, steps: 0, stop: false };
 
 /** Headings of methods that may end in any dish's name. */
 const OPEN_STEPS =
   /^(?:how to (?:make|cook|prepare|bake)|so machst du|zo maak je|comment (?:faire|preparer)|como (?:fazer|hacer|preparar)|come (?:fare|preparare)|sa gor du|sadan laver du|slik lager du|preparation (?:de|du|des)|zubereitung|elaboracion de|preparacion de|preparazione)(?!\p{L})/u;
 
-function readBlock(block: Block): Reading {
+function readBlock(block: Block): HeadingReading {
   if (block.text.length > MAX_HEADING) return NOTHING;
   const marked = block.level > 0 || block.bold;
   const key = headingKey(block.text);
-  if (key === '') return NOTHING;
-  const ingredients = wordFit(key, INGREDIENTS, marked);
-  let steps = wordFit(key, STEPS, marked);
-  if (steps === 0 && marked && OPEN_STEPS.test(key)) steps = 1;
+  const space = key.indexOf(' ');
+  const first = (space < 0 ? key : key.slice(0, space)).replace(/[,(–—-]+$/, '');
+  const known = FIRSTS.has(first) || (marked && LASTS.has(key.slice(key.lastIndexOf(' ') + 1)));
+  const open = marked && OPEN_STEPS.test(key);
+  if (!known && !open) return NOTHING;
+  const parts = key.split(' ');
+  const ingredients = wordFit(key, parts, 'ingredients', marked);
+  const needs = ingredients > 0 && wordFit(key, parts, 'needs', marked) > 0;
+  const steps = wordFit(key, parts, 'steps', marked) || (open ? 1 : 0);
   const heading = marked || /:$/.test(block.text);
-  const stop = wordFit(key, STOP, block.level > 0);
+  const stop = wordFit(key, parts, 'stop', block.level > 0);
   const ends = stop === 3 ? heading || block.list < 0 : stop > 0 && heading;
-  const needs = ingredients > 0 && wordFit(key, NEEDS, marked) > 0;
   return { ingredients, needs, steps, stop: ends };
 }
 
-function reading(block: Block): Reading {
-  let found = READINGS.get(block);
-  if (!found) {
-    found = readBlock(block);
-    READINGS.set(block, found);
-  }
-  return found;
+/** A block is asked about many times over; it is read once. */
+function reading(block: Block): HeadingReading {
+  block.reading ??= readBlock(block);
+  return block.reading;
 }
 
 /** How sure a block heads the ingredients, 0..3. */

@@ -175,8 +175,8 @@ export function draftOfItem(item: Leaf, tree: Tree, vocabulary: Vocabulary): Dra
 }
 
 /** Recipe items of the page in microdata, page order. */
-export function readMicrodata(tree: Tree, all: readonly Leaf[]): Draft[] {
-  return all
+export function readMicrodata(tree: Tree): Draft[] {
+  return tree.marked
     .filter(
       (node) => has(node, 'itemscope') && isRecipeType(attribute(node, 'itemtype').split(/\s+/)),
     )
@@ -188,8 +188,8 @@ export function readMicrodata(tree: Tree, all: readonly Leaf[]): Draft[] {
  * Ingredients and steps marked with `itemprop` though no Recipe scope holds them: a hint, used when
  * nothing better is there. Null when there are none.
  */
-export function readLooseProperties(tree: Tree, all: readonly Leaf[]): Draft | null {
-  const marked = all.some((node) =>
+export function readLooseProperties(tree: Tree): Draft | null {
+  const marked = tree.marked.some((node) =>
     /(?:^|\s)(?:recipeIngredient|ingredients|recipeInstructions)(?:\s|$)/.test(
       attribute(node, 'itemprop'),
     ),

@@ -11,15 +11,10 @@ import { readLooseProperties, readMicrodata } from './microdata.ts';
 import { draftOfPage, findInPage, isRecipe, type PageRecipe } from './page-text.ts';
 import { readRdfa } from './rdfa.ts';
 import { type Frame, readNote, recipeOf, webAddress } from './recipe.ts';
-import { attribute, copyTree, elements, type Leaf, type Tree } from './tree.ts';
+import { attribute, copyTree, type Tree } from './tree.ts';
 
 /** The page's address, language, title and picture, from its head and main heading. */
-function frameOf(
-  tree: Tree,
-  all: readonly Leaf[],
-  blocks: readonly Block[],
-  url: string | null,
-): Frame {
+function frameOf(tree: Tree, blocks: readonly Block[], url: string | null): Frame {
   const frame: Frame = {
     url: null,
     language: attribute(tree.root, 'lang') || null,
@@ -30,7 +25,7 @@ function frameOf(
   let canonical: string | null = null;
   let documentTitle: string | null = null;
   let shared: string | null = null;
-  for (const node of all) {
+  for (const node of tree.about) {
     if (node.tag === 'link' && /(?:^|\s)canonical(?:\s|$)/i.test(attribute(node, 'rel')))
       canonical ??= attribute(node, 'href');
     else if (node.tag === 'title' && documentTitle === null && node.parent?.tag === 'head')
@@ -52,11 +47,11 @@ function frameOf(
 }
 
 /** Every draft the page's markup gives. */
-function markedDrafts(tree: Tree, all: readonly Leaf[], spent: () => boolean): Draft[] {
+function markedDrafts(tree: Tree, spent: () => boolean): Draft[] {
   const drafts = readJsonLd(tree.scripts, spent);
-  if (!spent()) drafts.push(...readMicrodata(tree, all));
-  if (!spent()) drafts.push(...readRdfa(tree, all));
-  if (!spent()) drafts.push(...readHRecipe(all));
+  if (!spent()) drafts.push(...readMicrodata(tree));
+  if (!spent()) drafts.push(...readRdfa(tree));
+  if (!spent()) drafts.push(...readHRecipe(tree));
   return drafts;
 }
 
@@ -116,16 +111,14 @@ export function readDocument(
   spent: () => boolean,
 ): Recipe[] {
   const tree = copyTree(document, spent);
-  const all = [...elements(tree.root)];
   const blocks = spent() ? [] : blocksOf(tree.root);
-  const frame = frameOf(tree, all, blocks, url);
+  const frame = frameOf(tree, blocks, url);
   const cut = tree.cut
     ? [readNote('page-cut', 'The page is very large; only its first part was read.')]
     : [];
-  const drafts = mergeDrafts(markedDrafts(tree, all, spent), frame.title);
+  const drafts = mergeDrafts(markedDrafts(tree, spent), frame.title);
   const page = spent() ? null : findInPage(blocks);
-  const loose =
-    drafts.length === 0 || drafts.every(isEmpty) ? readLooseProperties(tree, all) : null;
+  const loose = drafts.length === 0 || drafts.every(isEmpty) ? readLooseProperties(tree) : null;
   const main = drafts[0];
   const base = main && loose ? fill(main, loose) : (main ?? loose);
   if (!base) {

@@ -18,6 +18,10 @@ export type Tree = {
   scripts: string[];
   /** Elements by `id`; the first of an id wins. */
   ids: Map<string, Leaf>;
+  /** Elements with an item scope, a `typeof`, an `itemprop` or a recipe class, page order. */
+  marked: Leaf[];
+  /** `link`, `meta` and `title` elements. */
+  about: Leaf[];
   /** True when something was left out because the page is too large. */
   cut: boolean;
 };
@@ -74,10 +78,11 @@ function firstChildOf(element: Element, tag: string): Node | null {
  */
 export function copyTree(document: Document, spent: () => boolean): Tree {
   const root = leaf('html', '', null);
-  const tree: Tree = { root, scripts: [], ids: new Map(), cut: false };
+  const tree: Tree = { root, scripts: [], ids: new Map(), marked: [], about: [], cut: false };
   const top = document.documentElement as Element | null;
   if (!top) return tree;
   root.attributes = copyAttributes(top);
+  sort(root, tree);
   let nodes = 0;
   let characters = 0;
   let scriptCharacters = 0;
@@ -116,13 +121,29 @@ export function copyTree(document: Document, spent: () => boolean): Tree {
       const copy = leaf(tag, '', frame.into);
       copy.attributes = copyAttributes(element);
       frame.into.kids.push(copy);
-      const id = copy.attributes?.get('id');
-      if (id && !tree.ids.has(id)) tree.ids.set(id, copy);
+      sort(copy, tree);
       const first = firstChildOf(element, tag);
       if (first) open.push({ next: first, into: open.length < MAX_DEPTH ? copy : frame.into });
     }
   }
   return tree;
+}
+
+/** Enters an element in the lists it belongs to. */
+function sort(node: Leaf, tree: Tree): void {
+  const { attributes, tag } = node;
+  if (tag === 'link' || tag === 'meta' || tag === 'title') tree.about.push(node);
+  if (attributes === null) return;
+  const id = attributes.get('id');
+  if (id && !tree.ids.has(id)) tree.ids.set(id, node);
+  const recipeClass = /(?:^|\s)h-?recipe(?:\s|$)/i.test(attributes.get('class') ?? '');
+  if (
+    recipeClass ||
+    attributes.has('itemscope') ||
+    attributes.has('itemprop') ||
+    attributes.has('typeof')
+  )
+    tree.marked.push(node);
 }
 
 /** An attribute's value, or ''. */
