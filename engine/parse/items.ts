@@ -37,6 +37,7 @@ function shareHead(names: Token[][], lex: Lexicon): string[] {
 
 /** Names joined by 'or', the first being the food itself. */
 function alternativesIn(tokens: readonly Token[], lex: Lexicon): string[] {
+  if (!tokens.some((t) => lex.or.has(t.low))) return [textOf(tokens)];
   const runs = splitAt(tokens, lex.or).flatMap((run, i, all) =>
     all.length > 1 && i === 0 ? split(run).map((s) => s.tokens) : [run],
   );

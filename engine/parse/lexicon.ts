@@ -184,19 +184,22 @@ function markerWords(): ReadonlyMap<string, readonly Vote[]> {
   return owners;
 }
 
+const isForeign = (word: string): boolean =>
+  markers?.get(word)?.some(([code]) => code !== 'en') ?? false;
+
 const ENGLISH_UNITS = new Set(['oz', 'lb', 'fl oz', 'inch']);
 
 /** The language whose measures, participles and small words stand most among lower-case words; 'en' on a tie. */
-export function guessLanguage(words: Iterable<string>): string {
+export function guessLanguage(words: readonly string[]): string {
   markers ??= markerWords();
-  let tally: Map<string, number> | null = null;
+  if (!words.some(isForeign)) return 'en';
+  const tally = new Map<string, number>();
   for (const word of words) {
     const votes = markers.get(word);
     if (!votes) continue;
-    tally ??= new Map();
     for (const [code, weight] of votes) tally.set(code, (tally.get(code) ?? 0) + weight);
   }
   let best = 'en';
-  if (tally) for (const [code, n] of tally) if (n > (tally.get(best) ?? 0)) best = code;
+  for (const [code, n] of tally) if (n > (tally.get(best) ?? 0)) best = code;
   return best;
 }

@@ -45,6 +45,9 @@ function decodeEntities(text: string): string {
   return once;
 }
 
+/** What a line that needs cleaning has; most lines have nothing of it. */
+const UNTIDY = /[^ -~½¼¾⅓⅔⅛–’é]|[&<*$[\]]| {2}|^[ -]| $|[A-Za-z]\([a-z]{1,3}\)/;
+
 const PRICE = /(?:\(\s*)?[$€£¥]\s?\d+(?:[.,]\d+)?(?:\s*\))?/g;
 
 /**
@@ -52,6 +55,7 @@ const PRICE = /(?:\(\s*)?[$€£¥]\s?\d+(?:[.,]\d+)?(?:\s*\))?/g;
  * footnote marks and prices dropped, spaces single. Returns '' for a line with nothing in it.
  */
 export function tidy(text: string): string {
+  if (!UNTIDY.test(text)) return text;
   let t = text;
   if (t.includes('&')) t = decodeEntities(t.includes('&amp;') ? t.replaceAll('&amp;', '&') : t);
   if (t.includes('<')) {
