@@ -17,7 +17,7 @@ export interface Mention {
 
 const FLOUR = /flour|gluten|starch|fibre|bran|semolina|meal$|oats|flax|psyllium/;
 const SWEET =
-  /sugar|allulose|erythritol|xylitol|syrup|honey|monk|stev|sucralose|tagatose|maltitol|isomalt/;
+  /sugar|allulose|erythritol|xylitol|syrup|honey|monk|stev|sucralose|tagatose|maltitol|isomalt|polydextrose|inulin/;
 const CALLED: Record<string, string[]> = {
   'pasta-dry': ['pasta', 'spaghetti', 'noodles'],
   'egg-noodles-dry': ['noodles', 'pasta'],
@@ -131,6 +131,10 @@ function sharedMentions(mentions: readonly Mention[]): Mention[] {
 }
 
 const AMOUNT = String.raw`(?:(?<quantity>\d+[¼½¾⅓⅔]|\d+\s+\d\/\d|\d+\/\d|\d+(?:[.,]\d+)?|[¼½¾⅓⅔])\s*(?<unit>g|grams?|kg|ml|cups?|tbsp|tablespoons?|tsp|teaspoons?|oz|ounces?|lbs?|pounds?)?\.?\s+(?:of\s+)?(?:the\s+)?)?`;
+
+/** Word boundaries that know letters beyond ASCII. */
+const START = String.raw`(?<![\p{L}\p{N}])`;
+const END = String.raw`(?![\p{L}\p{N}])`;
 
 const UNITS: Record<string, string> = {
   gram: 'g',
@@ -270,7 +274,7 @@ export function renameIn(
   const stems = [...owners.keys()].sort((a, b) => b.length - a.length);
   if (stems.length === 0) return { text, named: [] };
   const pattern = new RegExp(
-    `\\b${AMOUNT}\\b(?<name>(?:${stems.map(literal).join('|')})(?:e?s)?)\\b`,
+    `${START}${AMOUNT}${START}(?<name>(?:${stems.map(literal).join('|')})(?:e?s)?)${END}`,
     'giu',
   );
   const named = new Set<Mention>();

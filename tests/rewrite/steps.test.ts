@@ -1,3 +1,4 @@
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Plan, Recipe, RewrittenStep } from '../../engine/model.ts';
 import { rewriteRecipe } from '../../engine/rewrite/index.ts';
@@ -198,5 +199,63 @@ describe('other families', () => {
     const steps = rewrite(LOAF, loafPlan).filter(({ change }) => change !== 'kept');
     const oneScale = steps.filter(({ after }) => /°C/.test(after) !== /°F/.test(after));
     expect(oneScale).toEqual([]);
+  });
+});
+
+describe('any text', () => {
+  it('never throws, keeps every step, and changes nothing without a plan', () => {
+    const words = fc.array(
+      fc.oneof(
+        fc.constantFrom(
+          'flour',
+          'the',
+          '200 g',
+          '½',
+          'sugar',
+          '180 °C',
+          'bake',
+          '(',
+          '[',
+          '*',
+          'crème',
+        ),
+        fc.string({ maxLength: 8 }),
+      ),
+      { maxLength: 12 },
+    );
+    const text = words.map((list) => list.join(' '));
+    fc.assert(
+      fc.property(
+        fc.array(text, { maxLength: 6 }),
+        fc.array(text, { maxLength: 4 }),
+        (lines, steps) => {
+          const recipe = makeRecipe('Anything', lines, steps);
+          const read = understand(recipe);
+          const idle = rewriteRecipe(recipe, read, makePlan('cake', read, []), {
+            foods,
+            region: 'eu',
+          });
+          expect(idle.lines.map(({ after }) => after)).toEqual(lines);
+          expect(idle.steps.map(({ before }) => before)).toEqual(steps);
+          const changes = read.flatMap(({ key, match, weight }) =>
+            match === null || weight === null
+              ? []
+              : [{ key, kept: 0, to: [['allulose', 10]] as [string, number][] }],
+          );
+          const plan = makePlan('cake', read, changes);
+          const after = rewriteRecipe(recipe, read, plan, { foods, region: 'eu' }).steps;
+          expect(after.flatMap(({ before }) => (before === null ? [] : [before]))).toEqual(steps);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it('knows words with letters beyond ASCII', () => {
+    const recipe = makeRecipe('Soup', ['200 g crème fraîche'], ['Stir in crème fraîche.']);
+    const steps = rewrite(recipe, (read) =>
+      makePlan('other', read, [{ key: '0', kept: 0, to: [['cream-cheese', 100]] }]),
+    );
+    expect(textsOf(steps, 'changed')).toEqual(['Stir in cream cheese.']);
   });
 });
