@@ -2,8 +2,14 @@ import type { Adaptation } from '../../engine/model.ts';
 
 /** Allergen changes, cautions and notes. The last line is always there. */
 export function Cautions({ adaptation }: { adaptation: Adaptation }) {
-  const { allergensAdded, allergensRemoved, cautions, notes, recipe } = adaptation;
-  const texts = new Set([...cautions, ...notes, ...recipe.notes].map((note) => note.text));
+  const { allergensAdded, allergensRemoved, cautions, notes, recipe, before, after } = adaptation;
+  // What is said of an uncounted line stands beside the totals already.
+  const said = new Set([...before.uncounted, ...after.uncounted].map(({ key }) => key));
+  const texts = new Set(
+    [...cautions, ...notes, ...recipe.notes]
+      .filter(({ key }) => key === null || !said.has(key))
+      .map(({ text }) => text),
+  );
   return (
     <section aria-labelledby="cautions-title">
       <h2 id="cautions-title">Cautions</h2>
