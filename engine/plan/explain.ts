@@ -80,7 +80,7 @@ function whyAdded(amount: Amount): string {
     case 'yeast-food':
       return 'Food for the yeast, because less starch is left for it.';
     case 'leavening':
-      return 'Ground nuts and seeds are heavier than flour and need more lift.';
+      return 'Makes up for the lift that went with the flour.';
     case 'liquid':
       return 'The new flours hold more water than the old ones.';
     default:

@@ -84,7 +84,7 @@ function yeasted(r: Ratios, title: string, method: string): FamilyGuess {
 
 const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])[] = [
   [/choux|eclair|éclair|cream puff|profiterole|gougère/, 'choux', () => true],
-  [/tortilla|\bwraps?\b|roti|chapati/, 'tortilla', (r) => r.fat < 0.4 && r.sugar < 0.1],
+  [/tortilla|\bwraps?\b|\brotis?\b|chapati/, 'tortilla', (r) => r.fat < 0.4 && r.sugar < 0.1],
   [
     /pancake|waffle|crepe|crêpe|popover|yorkshire|dutch baby/,
     'pancake',
@@ -100,7 +100,11 @@ const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])
   ],
   [/scone|biscuit|dumpling/, 'biscuit', (r) => r.sugar < 0.4],
   [/cake|cupcake|sponge|gateau/, 'cake', (r) => r.sugar >= 0.4],
-  [/pie|tart|quiche|galette|pastry|cobbler|crumble|crisp/, 'pie-crust', (r) => r.fat > 0.25],
+  [
+    /\bpies?\b|\btarts?\b|quiche|galette|\bpastry\b|cobbler|crumble|\bcrisp\b/,
+    'pie-crust',
+    (r) => r.fat > 0.25,
+  ],
   [/pasta|noodle|ravioli|tagliatelle|fettuccine|lasagn/, 'fresh-pasta', (r) => r.flourShare > 0.5],
 ];
 
@@ -176,6 +180,12 @@ function dish(r: Ratios, title: string, method: string): FamilyGuess {
   return guess('other', 0.5, 'no flour base, starch or sugar stands out');
 }
 
+/** Classes that a dough holds little of; '' is meat, fish and other food without a class. */
+const NOT_DOUGH = ['', 'vegetables', 'roots-sweet', 'legumes', 'corn'];
+
+const shareOf = (r: Ratios, classes: readonly string[]): number =>
+  classes.reduce((sum, cls) => sum + (r.share.get(cls) ?? 0), 0);
+
 /**
  * The dish family with a confidence (0..1) and the reason, from ratios by mass (flour base = 1;
  * thresholds: common practice, no source). Never throws.
@@ -200,7 +210,7 @@ export function recogniseFamily(
   }
   if (!baked && r.liquid > 2 && r.egg < 0.3) return dish(r, title, method);
   // Meat, fish and other food outside the classes outweighs the flour: the flour only coats or thickens.
-  if (!baked && (r.share.get('') ?? 0) > 0.4 && r.flourShare < 0.25) return dish(r, title, method);
+  if (!baked && shareOf(r, NOT_DOUGH) > 0.4 && r.flourShare < 0.25) return dish(r, title, method);
   if (!baked && (r.share.get('breadcrumbs') ?? 0) > r.flourShare / 2) return dish(r, title, method);
   return dough(r, title, method);
 }

@@ -175,7 +175,7 @@ export function waterAndFatRows(b: Builder): void {
   const { window, addPct, maxPct } = limits.fat;
   if (window) {
     b.cap('fat-most', fats, fats.constant * window[1], 'More fat from nuts would make it greasy.');
-    b.floor('fat-least', fats, fats.constant * window[0], 'It needs its fat.');
+    b.floor('fat-least', fats, fats.constant * window[0], 'Less fat would make it dry and tough.');
   }
   if (addPct !== undefined)
     b.cap('fat-most', fats, fats.constant + addPct, 'More fat would weaken the dough.');

@@ -4,6 +4,9 @@ import { type Builder, inBase } from './builder.ts';
 import * as figure from './figures.ts';
 import type { Attribute, Linear } from './state.ts';
 
+/** Largest share of the sweetness from intense sweeteners (common practice, no source). */
+const INTENSE_SHARE = 0.6;
+
 /** Sweetness and bulk of the sugar, and how much of single sweeteners it bears. */
 export function sweetRows(b: Builder): void {
   const { dish } = b;
@@ -28,6 +31,13 @@ export function sweetRows(b: Builder): void {
     );
     b.row({ id: 'sweetness-most', max: 0.03, terms: per.terms }, null);
   }
+  const strong = b.sum(sweetParts((f) => (figure.sweetness(f) > 10 ? figure.sweetness(f) : 0)));
+  b.cap(
+    'intense-sweet',
+    strong,
+    INTENSE_SHARE * sweet.constant,
+    'More intense sweetener would leave an aftertaste.',
+  );
   const mass = b.sum(sweetParts(figure.bulk));
   const floor = dish.limits.bulkFloor;
   if (floor > 0 && mass.constant > 0)

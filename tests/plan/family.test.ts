@@ -53,6 +53,30 @@ describe('dish family', () => {
     expect(familyOf(roast).id).toBe('other');
   });
 
+  it('is not misled by words inside words', () => {
+    const parts: Sample['parts'] = [
+      ['all-purpose-flour', 120],
+      ['egg', 100],
+      ['vegetable-oil', 60],
+      ['cauliflower', 900],
+      ['salt', 6],
+    ];
+    for (const title of [
+      'Crispy cauliflower',
+      'Rotisserie cauliflower',
+      'Cauliflower with tartar sauce',
+    ]) {
+      const found = familyOf({
+        title,
+        servings: 4,
+        family: 'breaded-food',
+        parts,
+        steps: ['Dredge and fry.'],
+      });
+      expect(['breaded-food', 'thickened-sauce', 'other'], title).toContain(found.id);
+    }
+  });
+
   it('answers for an empty recipe', () => {
     expect(recogniseFamily([], { title: '', steps: [] }, foods).id).toBe('other');
   });

@@ -213,6 +213,26 @@ describe('dishes that a swap would spoil', () => {
     expect(result.items.map((i) => i.foodId)).toContain('allulose');
   });
 
+  it('gives back the powder that went with self-raising flour', () => {
+    const sponge: Sample = {
+      title: 'Sandwich cake',
+      servings: 8,
+      family: 'cake',
+      parts: [
+        ['self-raising-flour', 225],
+        ['butter', 225],
+        ['sugar', 225],
+        ['egg', 200],
+        ['milk-whole', 30],
+      ],
+    };
+    const result = plan(sponge, { budgetG: 12 });
+    const kept = result.items.find((i) => i.foodId === 'self-raising-flour')?.grams ?? 0;
+    expect(kept).toBeLessThan(225);
+    const powder = result.items.find((i) => i.foodId === 'baking-powder')?.grams ?? 0;
+    expect(powder).toBeGreaterThanOrEqual(0.045 * (225 - kept) - 0.5);
+  });
+
   it('leaves choux its starch and says so', () => {
     const result = plan(sampleNamed('Cheese gougères'));
     expect(result.swaps).toEqual([]);
