@@ -13,8 +13,11 @@ export interface Measure {
   amount: Amount;
   unit: Unit | null;
   size: string | null;
+  /** How the unit is filled or cut: 'packed', 'level', 'thick'. */
+  fill: string[];
 }
 
+const NONE: string[] = [];
 const DASH = new Set(['-', '–', '—', '‒', '−', '~', '‑']);
 const APPROX_MARKS = new Set(['~', '≈', '±']);
 
@@ -122,15 +125,23 @@ function readLongUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<U
   return best;
 }
 
+/** Words between a number and its unit. */
+interface Filling {
+  size: string | null;
+  fill: string[];
+  rough: boolean;
+}
+
 /** Sizes and fill words from `i` on: 'large', 'heaped', 'loosely packed'. */
 export function readSizes(
   tokens: readonly Token[],
   i: number,
   lex: Lexicon,
   withFill: boolean,
-): Read<{ size: string | null; rough: boolean }> {
+): Read<Filling> {
   let size: string | null = null;
   let rough = false;
+  let fill = NONE;
   let next = i;
   for (;;) {
     const t = tokens[next];
@@ -143,14 +154,15 @@ export function readSizes(
       size = size ? `${size} ${t.low}` : t.low;
       next++;
     } else if (withFill && (lex.fill.has(t.low) || lex.fillBeforeUnit.has(t.low))) {
-      rough ||= lex.approx.has(t.low);
+      if (lex.approx.has(t.low)) rough = true;
+      else fill = [...fill, t.low];
       next++;
     } else if (size && lex.ranges.has(t.low) && lex.sizes.has(lowAt(tokens, next + 1))) {
       size = `${size} ${t.low} ${tokens[next + 1]?.low}`;
       next += 2;
     } else break;
   }
-  return { value: { size, rough }, next };
+  return { value: { size, fill, rough }, next };
 }
 
 /** Skips 'about', 'a scant', '~' and the like. */
@@ -219,6 +231,7 @@ export function readMeasure(
       },
       unit: unit?.value ?? null,
       size: sizes.value.size,
+      fill: sizes.value.fill,
     },
     next,
   };

@@ -44,20 +44,25 @@ function alternativesIn(tokens: readonly Token[], lex: Lexicon): string[] {
   return shareHead(runs, lex);
 }
 
-function substituteOf(tokens: readonly Token[], lex: Lexicon): Alternative | null {
+function substituteOf(
+  tokens: readonly Token[],
+  lex: Lexicon,
+): (Alternative & { rest: string }) | null {
   const head = readAmounts(tokens, 0, lex);
   const rest = tokens.slice(head?.next ?? 0);
   const first = split(rest)[0]?.tokens ?? [];
-  const name = liftPrep(first.slice(0, findCut(first, lex)), lex, false).name;
+  const cut = findCut(first, lex);
+  const name = liftPrep(first.slice(0, cut), lex, false).name;
   if (name.length === 0) return null;
-  return { amounts: head?.value.amounts ?? [], name: textOf(name) };
+  return { amounts: head?.value.amounts ?? [], name: textOf(name), rest: textOf(first.slice(cut)) };
 }
 
 /** A further food with its own amount, as an item of its own. */
 function extraItem(tokens: readonly Token[], lex: Lexicon): Item[] {
   const food = substituteOf(tokens, lex);
   if (!food) return [];
-  return [{ ...food, size: null, preparation: null, alternatives: [] }];
+  const { amounts, name, rest } = food;
+  return [{ amounts, size: null, name, preparation: rest || null, alternatives: [] }];
 }
 
 /** Name tokens of each food: 'salt and pepper' has two, '2 cups macaroni and cheese' one. */
@@ -73,7 +78,7 @@ export function itemsOf(parts: Parts, lex: Lexicon): Item[] {
   const foods = foodsOf(parts, lex);
   const substitutes = parts.substitutes
     .map((tokens) => substituteOf(tokens, lex))
-    .filter((s): s is Alternative => s !== null);
+    .flatMap((s): Alternative[] => (s ? [{ amounts: s.amounts, name: s.name }] : []));
   if (foods.length === 0) foods.push([]);
   const items = foods.map((tokens, i): Item => {
     const [name = '', ...others] = alternativesIn(tokens, lex);

@@ -27,6 +27,7 @@ function push(run: Run, measure: Measure, kind: Amount['kind']): void {
   run.amounts.push({ ...measure.amount, kind });
   run.last = measure.unit;
   run.size ??= measure.size;
+  run.words.push(...measure.fill);
 }
 
 /** Whether an amount in brackets is the size of one unit, or the whole quantity again. */
@@ -185,7 +186,10 @@ function readBare(
     kind: 'stated',
     approximate: true,
   };
-  return { value: { amount, unit: unit.value, size: sizes.value.size }, next: unit.next };
+  return {
+    value: { amount, unit: unit.value, size: sizes.value.size, fill: sizes.value.fill },
+    next: unit.next,
+  };
 }
 
 /** One step on from `i`: the index after it, or null when the run ends at `i`. */
@@ -233,6 +237,7 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
       adopt(run, unit.value);
     else if (!contain(run, unit.value)) return null;
     run.size ??= sizes.value.size;
+    run.words.push(...sizes.value.fill);
     return unit.next;
   }
   const measure = readMeasure(tokens, i, lex);
@@ -251,7 +256,7 @@ export function readAmounts(
   const run: Run = {
     amounts: [first.value.amount],
     size: first.value.size,
-    words: [],
+    words: [...first.value.fill],
     stated: first.value.unit,
     last: first.value.unit,
   };

@@ -262,6 +262,8 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
     at += extract;
   }
   const head = readAmounts(tokens, at, lex);
+  const how = head?.value.words.filter((w) => lex.fill.has(w) || lex.fillBeforeUnit.has(w)) ?? [];
+  if (how.length > 0) parts.preps.push(how.join(' '));
   const eachWord = head?.value.words.some((w) => lex.each.has(w)) ?? false;
   parts.each = eachWord && head?.value.amounts.length === 1;
   if (head && head.next < tokens.length) {
