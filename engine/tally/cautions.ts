@@ -77,6 +77,16 @@ const polyolsMatter = ({ after, after1 }: Facts): boolean => {
   return after1('polyolsG') > 10 || per100 > 10;
 };
 
+const addsGluten = ({ served }: Facts): boolean =>
+  served.some(({ food, added }) => added && food.allergens.includes('gluten'));
+
+/** The original had it too, so the reader is warned later in the order. */
+const hadGluten = ({ served, plan, foods }: Facts): boolean => {
+  const gone = plan.swaps.map(({ from }) => (from === null ? null : foods.byId(from.foodId)));
+  const stays = served.filter(({ added }) => !added).map(({ food }) => food);
+  return [...gone, ...stays].some((food) => food?.allergens.includes('gluten') === true);
+};
+
 const DOUGHS: readonly Family[] = [
   'lean-yeast-bread',
   'enriched-yeast-bread',
@@ -99,10 +109,13 @@ const TRIGGERS: readonly (readonly [code: string, applies: (facts: Facts) => boo
   ['XYLITOL_DOGS', ({ has }) => has(/xylitol/)],
   ['BITTER_KERNELS', ({ has }) => has(/bitter almond|apricot.kernel|raw cassava/)],
   ['FEWER_CARBS_HYPO', cutsCarbs],
-  ['SGLT2_KETOACIDOSIS', (f) => f.person?.sglt2 === true && f.after1('netCarbsG') < 10],
+  [
+    'SGLT2_KETOACIDOSIS',
+    (f) => f.person?.sglt2 !== false && cutsCarbs(f) && f.after1('netCarbsG') < 10,
+  ],
   ['NOT_WITHOUT_CARE_TEAM', ({ person }) => person?.needsCarePlan === true],
   ['MORE_PROTEIN', (f) => f.person?.kidneyDisease === true || f.change('proteinG') > 15],
-  ['GLUTEN', ({ served }) => served.some((s) => s.added && s.food.allergens.includes('gluten'))],
+  ['GLUTEN', (f) => addsGluten(f) && !hadGluten(f)],
   ['SWELLING_FIBRE', ({ has }) => has(/psyllium|glucomannan|konjac/, true)],
   [
     'POTASSIUM',
@@ -119,7 +132,11 @@ const TRIGGERS: readonly (readonly [code: string, applies: (facts: Facts) => boo
     'CHECK_WITH_METER',
     ({ has }) => has(/resistant|high-amylose|low-carb-wheat|maltitol|isomalt/, true),
   ],
-  ['CENTRE_TEMPERATURE', ({ has }) => has(/chicken|turkey|pork|beef|lamb|veal|fish|salmon/)],
+  [
+    'CENTRE_TEMPERATURE',
+    ({ has }) =>
+      has(/^(?!.*(stock|broth|bouillon)).*(chicken|turkey|pork|beef|lamb|veal|fish|salmon)/),
+  ],
   [
     'ALCOHOL',
     ({ served }) =>
@@ -132,6 +149,7 @@ const TRIGGERS: readonly (readonly [code: string, applies: (facts: Facts) => boo
       (family === 'potato-dish' && /fr(y|ied)|roast|toast/i.test(words)),
   ],
   ['LABEL_CARBS', ({ has }) => has(/sweetener blend|sugar-free|allulose-syrup/, true)],
+  ['GLUTEN', (f) => addsGluten(f) && hadGluten(f)],
   ['XANTHAN_INFANTS', ({ has }) => has(/xanthan/, true)],
   ['RAW_DOUGH', ({ family }) => DOUGHS.includes(family)],
 ];

@@ -42,7 +42,19 @@ const planOf = (before: [string, number][], after: [string, number][]): Plan => 
     eaten: { low: 1, best: 1, high: 1 },
     role: 'other',
   })),
-  swaps: [],
+  swaps: before.map(([foodId, grams], at) => ({
+    id: `swap-${at}`,
+    key: String(at),
+    from: { foodId, food: foodId, grams },
+    keptGrams: 0,
+    to: [],
+    why: '',
+    effect: '',
+    considered: [],
+    allergens: [],
+    cautions: [],
+    source: 'test',
+  })),
   reserveWaterG: null,
   dough: null,
   closeness: 1,
@@ -81,6 +93,29 @@ describe('cautions', () => {
   it('speaks of gluten only when a substitute brings it', () => {
     expect(codes([['almond-flour', 50]], [['vital-wheat-gluten', 20]])).toContain('GLUTEN');
     expect(codes([['bread-flour', 50]], [['bread-flour', 20]])).not.toContain('GLUTEN');
+  });
+
+  it('lets graver cautions go before gluten that was there already', () => {
+    const new1 = codes([['almond-flour', 50]], [['vital-wheat-gluten', 20]]);
+    expect(new1.indexOf('GLUTEN')).toBeLessThan(new1.indexOf('RAW_DOUGH'));
+    const old = codes(
+      [['bread-flour', 100]],
+      [
+        ['vital-wheat-gluten', 20],
+        ['xylitol', 30],
+      ],
+    );
+    expect(old.indexOf('POLYOLS')).toBeLessThan(old.indexOf('GLUTEN'));
+    expect(old.indexOf('POLYOLS')).toBeGreaterThan(-1);
+  });
+
+  it('speaks of ketoacidosis when a serving falls below 10 g, unless told it does not apply', () => {
+    const input = inputOf([['bread-flour', 50]], [['almond-flour', 50]]);
+    const of = (sglt2?: boolean): string[] =>
+      allCautions(sglt2 === undefined ? input : { ...input, person: { sglt2 } }).map((n) => n.code);
+    expect(of()).toContain('SGLT2_KETOACIDOSIS');
+    expect(of(false)).not.toContain('SGLT2_KETOACIDOSIS');
+    expect(codes([['bread-flour', 50]], [['bread-flour', 25]])).not.toContain('SGLT2_KETOACIDOSIS');
   });
 
   it('speaks of polyols above 10 g a serving', () => {

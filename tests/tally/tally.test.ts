@@ -187,6 +187,54 @@ describe('tally', () => {
   });
 });
 
+describe('cooked weight', () => {
+  const rice = makeFood('rice-white-dry', { carbohydrateG: 79.95, fiberG: 1.3, waterG: 11.6 });
+  const cooked = (rows: [string, number][], cookedGrams?: number): Tally =>
+    tally(
+      rows.map(([id, grams], at) => makeIngredient(String(at), id, makeWeight(grams))),
+      {
+        foods: makeTable(rice, water),
+        servings: 2,
+        rule: US,
+        family: 'rice-dish',
+        cookedGrams: cookedGrams ?? null,
+      },
+    );
+
+  it('lets dry rice take up water that the recipe does not list', () => {
+    expect(cooked([['rice-white-dry', 100]]).cookedGrams?.best).toBeCloseTo(280, 10);
+  });
+
+  it('does not count that water twice when the recipe lists it', () => {
+    const listed = cooked([
+      ['rice-white-dry', 100],
+      ['water', 200],
+    ]);
+    expect(listed.cookedGrams?.best).toBeCloseTo(285, 10);
+    expect(listed.cookedSource).toContain('95 %');
+  });
+
+  it('takes a weighed dish at its weight, and servings do not depend on it', () => {
+    const weighed = cooked([['rice-white-dry', 100]], 260);
+    expect(weighed.cookedGrams).toEqual(sure(260));
+    expect(weighed.per100gCooked?.netCarbsG?.best).toBeCloseTo(7865 / 260, 8);
+    expect(weighed.perServing).toEqual(cooked([['rice-white-dry', 100]]).perServing);
+  });
+
+  it('widens figures per 100 g by the unsure loss', () => {
+    const listed = cooked([
+      ['rice-white-dry', 100],
+      ['water', 200],
+    ]);
+    const per100 = listed.per100gCooked?.netCarbsG;
+    const whole = listed.whole.netCarbsG;
+    if (!per100 || !whole) throw new Error('figures are known');
+    expect((per100.high - per100.best) / per100.best).toBeGreaterThan(
+      (whole.high - whole.best) / whole.best,
+    );
+  });
+});
+
 describe('net carbs', () => {
   const base = { basis: 'total', polyolsInCarbohydrate: true, fiber: sure(0) } as const;
   const xylitol = [{ kind: 'xylitol', grams: sure(10) }];
