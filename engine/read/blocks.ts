@@ -1,5 +1,6 @@
 import { cleanLines } from './clean.ts';
-import { isBlock, isUnseen, TextRun } from './text.ts';
+import { ingredientsHeading, MAX_HEADING, stepsHeading } from './headings.ts';
+import { isBlock, isUnseen, TextRun, textOf } from './text.ts';
 import { attribute, classes, type Leaf } from './tree.ts';
 
 /** What a line's words say it heads; kept on the block once it has been asked for. */
@@ -116,6 +117,15 @@ function isStack(node: Leaf): boolean {
   return count >= 3;
 }
 
+/** The number shown in a field ('Servings: [4]'), else ''. */
+function inputNumber(node: Leaf): string {
+  const value = attribute(node, 'value').trim();
+  return /^(?:number|text|)$/.test(attribute(node, 'type')) &&
+    /^\d{1,3}(?:[.,]\d{1,2})?$/.test(value)
+    ? ` ${value} `
+    : '';
+}
+
 class Writer {
   readonly blocks: Block[] = [];
   private lists = 0;
@@ -159,11 +169,37 @@ class Writer {
     this.run.add(piece);
   }
 
+  /** Buttons are left out, but for those that open the ingredients or the method. */
+  private addButton(node: Leaf, context: Context): void {
+    const text = node.kids
+      .map((kid) => (kid.tag === '' ? kid.text : textOf(kid)))
+      .join(' ')
+      .trim();
+    if (text === '' || text.length > MAX_HEADING) return;
+    const { list, aside } = context;
+    const block: Block = {
+      text,
+      tag: 'button',
+      level: 0,
+      bold: true,
+      list,
+      ordered: false,
+      classes: '',
+      link: false,
+      aside,
+    };
+    if (ingredientsHeading(block) < 3 && stepsHeading(block) < 3) return;
+    this.flush(context);
+    this.blocks.push(block);
+  }
+
   walk(node: Leaf, context: Context, bold: boolean, link: boolean): void {
     if (node.tag === '') {
       this.addText(node.text, bold, link);
       return;
     }
+    if (node.tag === 'button' && !context.joined) this.addButton(node, context);
+    if (node.tag === 'input') this.addText(inputNumber(node), bold, link);
     if (isUnseen(node)) return;
     if (!isBlock(node.tag)) {
       const strong = bold || node.tag === 'b' || node.tag === 'strong';

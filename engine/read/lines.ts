@@ -48,7 +48,15 @@ export function foodWords(line: string): string {
 /** The line starts or ends with an amount and is as short as an ingredient line. */
 export function looksLikeIngredient(line: string): boolean {
   if (line.length > 160 || OTHER_AMOUNT.test(line)) return false;
+  if (isSentence(line) && !startsWithFigure(line)) return false;
   return startsWithAmount(line) || ENDS.test(line);
+}
+
+/** The line starts with a figure that is no list number. */
+export function startsWithFigure(line: string): boolean {
+  return (
+    startsWithAmount(line) && !/^(?!(?:ca|about|approx|etwa|env|circa|cirka)\b)\p{L}/iu.test(line)
+  );
 }
 
 /** The line is nothing but an amount: a cell of a row. */

@@ -10,6 +10,7 @@ import {
   isSentence,
   looksLikeIngredient,
   startsWithAmount,
+  startsWithFigure,
 } from './lines.ts';
 import { statedServings } from './yield.ts';
 
@@ -134,7 +135,10 @@ function fromEntries(blocks: readonly Block[], at: number): Collected {
     if (isEntry(block)) {
       if (block.text.length > MAX_LINE) break;
       const fresh = blocks[i - 1]?.list !== block.list;
-      if (fresh && basket.count > 0 && !basket.open && isMethodList(blocks, i)) break;
+      if (fresh && basket.count > 0 && !basket.open) {
+        // A new list without a heading goes on with the foods, unless it is the method or links.
+        if (isMethodList(blocks, i) || (block.link && !looksLikeIngredient(block.text))) break;
+      }
       if (isHeadingLine(block.text) && /:$/.test(block.text)) basket.head(block.text);
       else if (
         block.bold &&
@@ -173,7 +177,7 @@ function isMethodList(blocks: readonly Block[], at: number): boolean {
   for (let i = at; i < blocks.length && blocks[i]?.list === list; i += 1) {
     entries += 1;
     const text = blocks[i]?.text ?? '';
-    if (isSentence(text) && !startsWithAmount(text)) sentences += 1;
+    if (isSentence(text) && !startsWithFigure(text)) sentences += 1;
   }
   return sentences * 2 > entries;
 }
@@ -200,7 +204,7 @@ function fromLines(blocks: readonly Block[], at: number): Collected {
       basket.head(text);
       continue;
     }
-    const sentence = isSentence(text) && !startsWithAmount(text);
+    const sentence = isSentence(text) && !startsWithFigure(text);
     if (sentence) {
       prose += 1;
       if (basket.count > 0 || prose > 2) break;
