@@ -17,6 +17,8 @@ const FAMILY_GRAMS: Record<Family, { grams: number; source: string }> = racc.fam
 const WHOLE =
   /\b(loaf|loaves|cake|pie|tart|pizza|batch|recipe|tin|pan|tray|dish|pot|jar|bowl|cup|quart|litre|liter)s?\b/i;
 const SLICE = /\b(slice|portion|piece|serving|wedge|square|bar)s?\b/i;
+/** Times the reference amount that one whole (a small pizza) may weigh and still be a serving; own choice. */
+const LARGEST_PIECE = 2;
 /** Page counts above this are likelier pieces of something else than servings. */
 const MOST_SERVINGS = 500;
 
@@ -51,8 +53,11 @@ function fromPieces(
   const { pieces } = recipe.yield;
   if (pieces === null || !(pieces.count > 0)) return null;
   const said = recipe.yield.text ?? `${pieces.count} ${pieces.noun}`;
-  if (WHOLE.test(pieces.noun) && !SLICE.test(pieces.noun)) return null;
   const pieceGrams = cookedGrams === null ? null : cookedGrams / pieces.count;
+  const isWhole = WHOLE.test(pieces.noun) && !SLICE.test(pieces.noun);
+  // A pizza each is a serving, a loaf is not: the weight tells.
+  if (pieceGrams === null ? isWhole : isWhole && pieceGrams > LARGEST_PIECE * reference)
+    return null;
   const perServing =
     SLICE.test(pieces.noun) || pieceGrams === null
       ? 1
@@ -84,9 +89,14 @@ export function proposeServings(
       text: 'The page gives no servings and no weights: figures are for the whole recipe. Set the servings.',
     };
   const servings = Math.max(1, Math.round(cooked / reference.grams));
+  const { text } = recipe.yield;
+  const unsaid =
+    text === null
+      ? 'The page gives no servings.'
+      : `The page says '${text}', not how many servings.`;
   return {
     servings,
     stated: false,
-    text: `The page gives no servings. Estimated ${servings}, from about ${Math.round(cooked)} g finished and ${reference.grams} g each (${reference.source}). Set the servings you cut.`,
+    text: `${unsaid} Estimated ${servings}, from about ${Math.round(cooked)} g finished and ${reference.grams} g each (${reference.source}). Set the servings you cut.`,
   };
 }

@@ -59,6 +59,16 @@ describe('servings', () => {
     expect(proposal.text).toContain('Estimated 16');
   });
 
+  it('takes a small pizza for a serving', () => {
+    const pizzas = recipe('Pizza', {
+      text: 'Makes 4 pizzas',
+      servings: null,
+      pieces: { count: 4, noun: 'pizza' },
+    });
+    expect(proposeServings(pizzas, 860, 'flatbread').servings).toBe(4);
+    expect(proposeServings(pizzas, 3000, 'flatbread').servings).toBe(19);
+  });
+
   it('leaves the whole recipe as one when nothing is known', () => {
     const bare = recipe('Something', { text: null, servings: null, pieces: null });
     expect(proposeServings(bare, null, 'other')).toMatchObject({ servings: 1, stated: false });
