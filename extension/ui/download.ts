@@ -14,7 +14,8 @@ export function fileName(title: string, ending: string): string {
   const stem = title
     .normalize('NFKC')
     .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60);
-  return `${stem || 'recipe'}.${ending}`;
+    .replace(/^-+|-+$/g, '');
+  // By characters, not code units: half a character is not a name every system takes.
+  const short = [...stem].slice(0, 60).join('');
+  return `${short || 'recipe'}.${ending}`;
 }

@@ -12,16 +12,19 @@ function rank(name: string, query: string): number | null {
   return name.includes(query) ? 3 : null;
 }
 
+/** An alias counts for less than a name, unless it is the very word. */
+const ALIAS_PENALTY = 2.5;
+
 /** Foods whose name or alias holds the query, best first, at most `most`. */
 export function searchFoods(foods: readonly Food[], query: string, most = 8): Food[] {
   const wanted = plain(query);
   if (wanted.length < 2) return [];
   const found: { food: Food; score: number }[] = [];
   for (const food of foods) {
-    const scores = [food.name, ...food.aliases]
-      .map((name) => rank(plain(name), wanted))
-      .filter((score) => score !== null);
-    if (scores.length > 0) found.push({ food, score: Math.min(...scores) });
+    const byName = rank(plain(food.name), wanted) ?? Number.POSITIVE_INFINITY;
+    const byAlias = food.aliases.map((name) => (rank(plain(name), wanted) ?? 99) + ALIAS_PENALTY);
+    const score = Math.min(byName, ...byAlias);
+    if (score < 99) found.push({ food, score });
   }
   found.sort((a, b) => a.score - b.score || a.food.name.length - b.food.name.length);
   return found.slice(0, most).map(({ food }) => food);

@@ -120,6 +120,27 @@ describe('the main path in Chromium', () => {
     expect(await words(bench.locator('.big-figure').nth(1))).toBe(shownGrams(said.after.netCarbsG));
   });
 
+  it('rules a swap out, leaves a line as it is, and keeps the version before', async () => {
+    const bench = await run.open('bench.html');
+    await bench.locator('#saved .saved > li > a').first().click();
+    await bench.locator('.recipe-rows').waitFor();
+    const swaps = bench.locator('.swaps > li');
+    const first = await words(swaps.first().locator('.swap-amounts'));
+    await swaps.first().getByRole('button', { name: 'Do without this swap' }).click();
+    await expect.poll(() => words(swaps.first().locator('.swap-amounts'))).not.toBe(first);
+    const flour = bench.locator('.recipe-rows tr', { hasText: 'bread flour' }).first();
+    await flour.getByRole('checkbox').check();
+    const kept = bench.locator('.recipe-rows .row-kept', { hasText: 'bread flour' });
+    await kept.first().waitFor();
+    await bench.getByRole('button', { name: 'Save this version' }).click();
+    await bench.getByText('Saved', { exact: true }).waitFor();
+    await bench.getByRole('button', { name: 'Take up again' }).click();
+    await expect.poll(() => words(swaps.first().locator('.swap-amounts'))).toBe(first);
+    await bench.getByRole('button', { name: 'Save this version' }).click();
+    await bench.getByText('Saved', { exact: true }).waitFor();
+    await expect.poll(() => bench.getByRole('button', { name: 'Take up again' }).count()).toBe(2);
+  });
+
   it('deletes with undo', async () => {
     const bench = await run.open('bench.html');
     const links = bench.locator('#saved .saved > li > a');
