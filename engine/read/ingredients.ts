@@ -50,15 +50,26 @@ export function groupLines(
   // Where every line is in capitals, capitals mark nothing.
   const capitals = lines.filter((line) => line === line.toUpperCase()).length;
   const shouting = capitals > lines.length / 2;
+  // A line in capitals with no lines after it was an ingredient after all.
+  let unsure: string | null = null;
+  const close = () => {
+    if (now.lines.length > 0) groups.push(now);
+    else if (unsure !== null) {
+      const last = groups.at(-1);
+      if (last) last.lines.push(unsure);
+      else groups.push({ title: null, lines: [unsure] });
+    }
+  };
   for (const raw of lines) {
     const line = tidyLine(raw);
     if (line === '' || isLeftover(line)) continue;
     if (isHeadingLine(line) && (!shouting || line.endsWith(':'))) {
-      if (now.lines.length > 0) groups.push(now);
+      close();
       now = { title: groupTitle(line), lines: [] };
+      unsure = line.endsWith(':') ? null : line;
     } else now.lines.push(line);
   }
-  if (now.lines.length > 0) groups.push(now);
+  close();
   return groups;
 }
 

@@ -55,11 +55,21 @@ function sameRecipe(a: Draft, b: Draft): boolean {
     const shared = two.filter((line) => keys.has(textKey(line))).length;
     if (shared >= Math.min(one.length, two.length) * 0.6) return true;
   }
+  // Two markups of one page rarely word the title alike; two nodes of one markup do.
+  if (a.markup !== b.markup) return titlesAgree(a.title, b.title);
   return textKey(a.title ?? '') === textKey(b.title ?? '') && textKey(a.title ?? '') !== '';
 }
 
+/** Sources in the order they are trusted. */
+const ORDER: readonly Draft['markup'][] = ['json-ld', 'microdata', 'rdfa', 'h-recipe'];
+
+function rank(draft: Draft): number {
+  const at = ORDER.indexOf(draft.markup);
+  return at < 0 ? ORDER.length : at;
+}
+
 /**
- * Merges drafts of the same recipe (the fuller one first, filled from the other) and orders what is
+ * Merges drafts of the same recipe (the more trusted markup first, then the fuller, filled from the other) and orders what is
  * left, the fullest and the one that agrees with the main heading first.
  */
 export function mergeDrafts(drafts: readonly Draft[], heading: string | null): Draft[] {
@@ -68,7 +78,7 @@ export function mergeDrafts(drafts: readonly Draft[], heading: string | null): D
   for (const draft of order) {
     const at = merged.findIndex((one) => sameRecipe(one, draft));
     const twin = merged[at];
-    if (twin) merged[at] = fill(twin, draft);
+    if (twin) merged[at] = rank(draft) < rank(twin) ? fill(draft, twin) : fill(twin, draft);
     else merged.push(draft);
   }
   const first = merged[0];

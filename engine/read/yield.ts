@@ -63,12 +63,26 @@ export function statedServings(text: string): Yield['servings'] {
   return found ? range(found[1], found[2]) : null;
 }
 
+function withoutSizes(text: string): string {
+  return text
+    .replace(SIZED, ' ')
+    .replace(/\(\s*\)/g, ' ')
+    .replace(/\s+/g, ' ');
+}
+
 const SIZE = new RegExp(`^(?:${words.sizes.join('|')})${BOUND}`, 'iu');
 const PART = new RegExp(`^(?:\\p{L}+\\s)?(?:${words.parts.join('|')})${BOUND}`, 'iu');
 const FILLER = new RegExp(`^(?:${words.filler.join('|')})${BOUND}\\s*`, 'iu');
 
+/** Sizes: '(9-inch)', '23 cm', '9x5-inch', '20 x 30 cm'. */
+const SIZED = new RegExp(
+  `\\(?\\d+(?:[.,]\\d+)?(?:\\s?[x×]\\s?\\d+(?:[.,]\\d+)?)*[\\s-]*(?:cm|mm|inch(?:es)?|in|″|")${BOUND}(?:\\s(?:round|square|tins?|pans?))*\\)?`,
+  'giu',
+);
+
 /** Pieces a text counts: '12 cookies', '1 loaf'; a count of slices beats the count of the loaf. */
-function statedPieces(text: string): Yield['pieces'] {
+function statedPieces(whole: string): Yield['pieces'] {
+  const text = withoutSizes(whole);
   let best: Yield['pieces'] = null;
   for (const found of text.matchAll(COUNT_NOUN)) {
     const count = value(found[1] ?? '');
@@ -107,7 +121,7 @@ export function readYield(statements: readonly string[]): Yield {
     if (pieces) return { text: one, servings: null, pieces };
   }
   if (worded.length > 0) {
-    const count = value(/(\d+(?:[.,]\d+)?)\D*$/.exec(text)?.[1] ?? text);
+    const count = value(/(\d+(?:[.,]\d+)?)\D*$/.exec(withoutSizes(text))?.[1] ?? text);
     const pieces = believable(count) ? { count, noun: 'pieces' } : null;
     return { text, servings: null, pieces };
   }

@@ -25,6 +25,10 @@ describe('readYield', () => {
     [['half a dozen'], null, { count: 6, noun: 'pieces' }],
     [['Makes 12'], null, { count: 12, noun: 'pieces' }],
     [['0.5 cup'], null, { count: 0.5, noun: 'cup' }],
+    [['1 (9-inch) pie'], null, { count: 1, noun: 'pie' }],
+    [['one 23 cm cake'], null, { count: 1, noun: 'cake' }],
+    [['2 9x5-inch loaves'], null, { count: 2, noun: 'loaves' }],
+    [['24 2-inch cookies'], null, { count: 24, noun: 'cookies' }],
     [['undefined', '0', ''], null, null],
   ])('%j', (statements, servings, pieces) => {
     const made = readYield(statements);
