@@ -12,6 +12,7 @@ import {
   orderlessKey,
   type Phrase,
 } from './lookup.ts';
+import { isOtherLanguage, matchOtherLanguage } from './names.ts';
 import { tokensOf } from './normalise.ts';
 import { FLOOR, nameFit, queryOf } from './score.ts';
 import { withoutSlip } from './slips.ts';
@@ -235,6 +236,13 @@ export function matchItem(item: Item, line: Line, options: MatchOptions): Match 
   if (own) return own;
   const lookup = lookupOf(options.foods);
   const wanted = wantedState(item, line);
+  if (isOtherLanguage(options.language)) {
+    const found = matchOtherLanguage(item.name, options.language, options.foods);
+    // English names are tried too, but only whole ones: its rules do not fit another language.
+    return found?.confidence && found.confidence > 0.9
+      ? found
+      : (toMatch(namesOrSynonyms(tokensOf(item.name), lookup, wanted)) ?? found);
+  }
   const name = takenPart(item, meantName(item, lookup));
   const whole = matchName(name, lookup, wanted);
   if (whole.some((candidate) => candidate.score >= 0.7)) return toMatch(whole);

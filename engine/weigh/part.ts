@@ -178,6 +178,11 @@ export function weighPart(
   return one && filled({ ...one, grams: byAmount(one.grams, amount) }, amount, text);
 }
 
+const withNote = (weighed: Weighed, note: string): Weighed => ({
+  ...weighed,
+  assumptions: [...weighed.assumptions, note],
+});
+
 const LEFT_OUT = 'a further amount on the line could not be weighed and is left out';
 
 /** The sum of a reading's parts; null when its first part cannot be weighed. */
@@ -190,11 +195,9 @@ export function weighReading(
 ): Weighed | null {
   const [first, ...rest] = reading.map((part) => weighPart(part, item, food, text, region));
   if (!first) return null;
-  return rest.reduce<Weighed>(
-    (sum, next) =>
-      next ? added(sum, next) : { ...sum, assumptions: [...sum.assumptions, LEFT_OUT] },
-    first,
-  );
+  const weighed = rest.filter((part) => part !== null);
+  const sum = weighed.reduce(added, first);
+  return weighed.length === rest.length ? sum : withNote(sum, LEFT_OUT);
 }
 
 function added(a: Weighed, b: Weighed): Weighed {

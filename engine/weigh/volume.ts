@@ -85,11 +85,16 @@ function withOwnMeasure(
       );
   const perUnit = (millilitresOf(unit, region) ?? 1) * (span ? span.best / CUP_ML : chosen.density);
   const form = chosen.form.length > 0 ? ` (${chosen.form.join(' ')})` : '';
+  const metric = /^(ml|cl|dl|l)$/.test(unit);
   const which = unit === 'cup' ? `${CUP_NAME[region]} cup` : unit;
   return {
     grams,
     basis: 'volume',
-    assumptions: [`${which} of ${rounded(perUnit)} g${form}`],
+    assumptions: [
+      metric
+        ? `${(grams.best / ml).toFixed(2)} g a millilitre${form}`
+        : `${which} of ${rounded(perUnit)} g${form}`,
+    ],
   };
 }
 
