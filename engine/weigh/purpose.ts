@@ -1,6 +1,7 @@
 /** What a line's food is for, when not all of it is eaten. */
 import type { Food, Item, Line } from '../model.ts';
-import { nameOf, plain } from './text.ts';
+import foreign from './data/purpose-words.json' with { type: 'json' };
+import { hasWord, nameOf, plain } from './text.ts';
 
 export type Purpose =
   | 'deep-frying'
@@ -95,10 +96,14 @@ const EXTRA =
 function purposeWords(item: Item, line: Line): string {
   const parts = [line.purpose, line.note, item.preparation].filter((part) => part !== null);
   const stated = item.amounts.length > 0;
-  return parts
+  const said = parts
     .flatMap((part) => plain(part).split(/[,;(]/))
     .filter((part) => !(stated && (EXTRA.test(part.trim()) || /^plus\b/.test(part.trim()))))
     .join(', ');
+  const inEnglish = foreign.flatMap(([words = '', english = '']) =>
+    hasWord(said, words) ? [english] : [],
+  );
+  return [said, ...inEnglish].join(', ');
 }
 
 /**

@@ -173,6 +173,15 @@ describe('what is not all eaten', () => {
     expect(eaten('1 tbsp chopped dill, plus more to garnish')).toEqual(all);
   });
 
+  test('purposes are understood in other languages', () => {
+    const line = { ...parseLine('100 g flour'), purpose: 'zum Bestäuben' };
+    const [item] = line.items;
+    if (!item) throw new Error('no item');
+    const recipe = { title: '', steps: [], lines: [line] };
+    const food = foods.byId('all-purpose-flour');
+    expect(weighItem(item, line, food, { region: 'eu', recipe })?.eaten.best).toBe(0.5);
+  });
+
   test('a bay leaf is taken out', () => {
     expect(eaten('2 bay leaves')?.high).toBe(0);
   });
