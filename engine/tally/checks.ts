@@ -22,6 +22,8 @@ const WINDOWS = {
 } as const;
 
 const BREADS: readonly Family[] = ['lean-yeast-bread', 'enriched-yeast-bread', 'flatbread'];
+/** Fillings and icings of enriched breads would blur the figure. */
+const LEAN_BREADS: readonly Family[] = ['lean-yeast-bread', 'flatbread'];
 const MAINS: readonly Family[] = ['pasta-dish', 'rice-dish'];
 const BAKED_FROM_FLOUR: readonly Family[] = [
   ...BREADS,
@@ -68,7 +70,8 @@ function servingNotes(input: DishCheckInput, grams: number | null): Note[] {
       ),
     );
   const kcal = perServing.energyKcal?.best;
-  if (kcal !== undefined && (kcal < 20 || kcal > 2000))
+  const allKnown = input.lines.every(({ food }) => food.per100g.energyKcal !== null);
+  if (kcal !== undefined && ((kcal < 20 && allKnown) || kcal > 2000))
     notes.push(
       note(
         'ENERGY_UNUSUAL',
@@ -144,8 +147,33 @@ const unitNote = (name: string, grams: number, key: string): Note =>
     key,
   );
 
-/** Notes about serving size, carbohydrate, energy, sodium, a dominating line and unlikely units. */
+/** Usual water of a finished loaf, percent; common practice, no source. */
+const BREAD_MOISTURE = [30, 48] as const;
+
+/** Water of the finished bread, when the foods' own water is known; the loss in the oven is all water. */
+function moistureNotes({ lines, cooked, family }: DishCheckInput): Note[] {
+  if (cooked === null || cooked.best <= 0 || !LEAN_BREADS.includes(family)) return [];
+  if (lines.some(({ food, grams }) => food.per100g.waterG === null && grams > 20)) return [];
+  const raw = lines.reduce((sum, { grams }) => sum + grams, 0);
+  const water = lines.reduce((sum, l) => sum + ((l.food.per100g.waterG ?? 0) * l.grams) / 100, 0);
+  const percent = (100 * (water - (raw - cooked.best))) / cooked.best;
+  const [low, high] = BREAD_MOISTURE;
+  if (percent >= low && percent <= high) return [];
+  return [
+    note(
+      'MOISTURE_UNUSUAL',
+      `The finished bread would be about ${Math.round(percent)} % water; ${low}-${high} % is usual. Check flour and water.`,
+    ),
+  ];
+}
+
+/** Notes about serving size, carbohydrate, energy, sodium, a dominating line, moisture of bread and unlikely units. */
 export function dishChecks(input: DishCheckInput): Note[] {
   const grams = input.cooked === null ? null : input.cooked.best / input.servings;
-  return [...servingNotes(input, grams), ...dominanceNotes(input), ...unitNotes(input)];
+  return [
+    ...servingNotes(input, grams),
+    ...dominanceNotes(input),
+    ...moistureNotes(input),
+    ...unitNotes(input),
+  ];
 }

@@ -235,6 +235,49 @@ describe('cooked weight', () => {
   });
 });
 
+describe('dish checks', () => {
+  const breadFlour = makeFood('bread-flour', {
+    energyKcal: 361,
+    carbohydrateG: 72.53,
+    fiberG: 2.4,
+    waterG: 13.36,
+  });
+  const salt = makeFood('salt', { carbohydrateG: 0, fiberG: 0, sodiumMg: 38758, waterG: 0.2 });
+  const butter = makeFood('butter-unsalted', { carbohydrateG: 0.06, fiberG: 0, waterG: 17.94 });
+  const codesOf = (rows: [string, number][], servings: number): string[] =>
+    tally(
+      rows.map(([id, grams], at) => makeIngredient(String(at), id, makeWeight(grams))),
+      {
+        foods: makeTable(breadFlour, salt, water, butter),
+        servings,
+        rule: US,
+        family: 'lean-yeast-bread',
+      },
+    ).notes.map(({ code }) => code);
+
+  it('finds nothing to say about a usual loaf, also with much butter', () => {
+    const loaf: [string, number][] = [
+      ['bread-flour', 500],
+      ['water', 340],
+      ['salt', 10],
+      ['butter-unsalted', 40],
+    ];
+    expect(codesOf(loaf, 12)).toEqual([]);
+  });
+
+  it('finds an unlikely unit, serving or amount of water', () => {
+    const rows = (flourG: number, waterG: number, saltG: number): [string, number][] => [
+      ['bread-flour', flourG],
+      ['water', waterG],
+      ['salt', saltG],
+    ];
+    expect(codesOf(rows(500, 340, 60), 12)).toEqual(['AMOUNT_UNUSUAL']);
+    expect(codesOf(rows(500, 340, 10), 2)).toContain('SERVING_SIZE_UNUSUAL');
+    expect(codesOf(rows(500, 340, 10), 2)).toContain('CARBS_UNUSUAL');
+    expect(codesOf(rows(500, 700, 10), 20)).toEqual(['MOISTURE_UNUSUAL']);
+  });
+});
+
 describe('net carbs', () => {
   const base = { basis: 'total', polyolsInCarbohydrate: true, fiber: sure(0) } as const;
   const xylitol = [{ kind: 'xylitol', grams: sure(10) }];
