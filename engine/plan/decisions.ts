@@ -17,7 +17,10 @@ export interface Choice extends Decision {
 }
 
 /** Fixed closeness cost of every swap used, so that few are preferred. Own choice. */
-export const SWAP_COST = 0.02;
+const SWAP_COST = 0.02;
+
+/** Added closeness cost of every allergen that a swap brings into the dish. Own choice. */
+const ALLERGEN_COST = 0.015;
 
 /** A swap that is used replaces at least this share of its line, so that no pinch of a new flour is asked for. Own choice. */
 export const LEAST_USE = 0.1;
@@ -141,6 +144,14 @@ function cutChoice(part: Part, max: number, cost: number, of: ClosenessPart): Ch
     cut: part,
     food: null,
   };
+}
+
+/** Fixed cost of using a swap: one more change, and allergens the original did not have. */
+export function fixedCost(dish: Dish, candidate: Candidate): number {
+  const had = new Set(dish.parts.flatMap((part) => part.food.allergens));
+  const brought = new Set(candidate.to.flatMap(({ food }) => food.allergens));
+  const fresh = [...brought].filter((allergen) => !had.has(allergen)).length;
+  return SWAP_COST + ALLERGEN_COST * fresh;
 }
 
 const largest = (parts: readonly Part[]): Part | undefined =>

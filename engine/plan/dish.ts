@@ -109,7 +109,7 @@ function partOf(
   dish: { dough: boolean; goals: Goals },
 ): Part | null {
   const { weight } = ingredient;
-  if (!weight || !(weight.grams.best > 0)) return null;
+  if (!weight || !(weight.grams.best > 0) || !Number.isFinite(weight.grams.best)) return null;
   const net = netPerGram(food, dish.goals.rule);
   return {
     key: ingredient.key,
@@ -125,7 +125,7 @@ function partOf(
   };
 }
 
-/** Collects the parts of a dish and every swap that fits them. `servings` is at least a tiny positive number. */
+/** Collects the parts of a dish and every swap that fits them. `servings` that is not a positive number counts as 1. */
 export function readDish(
   ingredients: readonly Ingredient[],
   options: { family: Family; servings: number; goals: Goals; foods: FoodTable; title?: string },
@@ -157,7 +157,7 @@ export function readDish(
     family,
     limits: full,
     dough: dough && flourBase > 0,
-    servings: Math.max(options.servings, 1e-6),
+    servings: options.servings > 0 && Number.isFinite(options.servings) ? options.servings : 1,
     goals,
     foods,
     parts,

@@ -1,6 +1,5 @@
 /** The curve of closeness to the original against net carbs of a serving. */
 import type { Plan } from '../model.ts';
-import { SWAP_COST } from './decisions.ts';
 import { type PlanModel, withBudget } from './model.ts';
 import { solveProgram } from './program.ts';
 import { evaluate } from './state.ts';
@@ -18,7 +17,7 @@ const round = (value: number): number => Math.round(value * 1000) / 1000;
 function lossOf(model: PlanModel, values: ReadonlyMap<string, number>): number {
   return model.variables.reduce((sum, { id, cost, binary }) => {
     const value = values.get(id) ?? 0;
-    return sum + (binary ? (value > 1e-6 ? SWAP_COST : 0) : cost * value);
+    return sum + (binary ? (value > 1e-6 ? cost : 0) : cost * value);
   }, 0);
 }
 

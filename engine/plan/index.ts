@@ -19,6 +19,7 @@ import { netPerGram } from './figures.ts';
 import { closenessOf, frontierOf } from './frontier.ts';
 import { type KitchenPlan, kitchenAmounts } from './kitchen.ts';
 import { bindingLimits, unmetLimits } from './limits.ts';
+import { loosenings } from './loosen.ts';
 import { buildModel, leastCarbs, type PlanModel, withBudget } from './model.ts';
 import { type Solution, solveProgram } from './program.ts';
 import { rolesOf } from './roles.ts';
@@ -154,14 +155,18 @@ export function planRecipe(
 ): Plan {
   const { goals, foods, before } = options;
   const family = familyOf(ingredients, recipe, goals, foods);
-  const dish = readDish(ingredients, {
-    family: family.id,
-    servings: options.servings,
-    goals,
-    foods,
-    title: recipe.title,
-  });
-  const model = buildModel(dish);
+  const build = (wishes: Goals): PlanModel =>
+    buildModel(
+      readDish(ingredients, {
+        family: family.id,
+        servings: options.servings,
+        goals: wishes,
+        foods,
+        title: recipe.title,
+      }),
+    );
+  const model = build(goals);
+  const { dish } = model;
   const original = originalAmounts(dish);
   const start = before.perServing.netCarbsG?.best ?? model.net.constant;
   const within = Math.max(start, model.net.constant) <= goals.budgetG;
@@ -198,7 +203,7 @@ export function planRecipe(
       ? within
         ? []
         : bindingLimits(model, values)
-      : unmetLimits(model, solved.net, values),
+      : unmetLimits(model, solved.net, values, loosenings(build, goals, least)),
     notes: dishNotes(ingredients, dish, amounts),
   };
 }

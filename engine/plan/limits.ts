@@ -32,6 +32,7 @@ export function unmetLimits(
   model: PlanModel,
   least: number,
   values: ReadonlyMap<string, number>,
+  loosened: readonly Limit[],
 ): Limit[] {
   const { dish } = model;
   const { budgetG } = dish.goals;
@@ -48,17 +49,7 @@ export function unmetLimits(
       text: `Cut into ${servings} servings instead of ${dish.servings}, a serving would be within the budget.`,
     });
   }
-  const pinned = dish.parts
-    .filter((p) => dish.goals.pinned.includes(p.key) && p.net * p.grams * p.eaten > 0)
-    .sort((a, b) => b.net * b.grams - a.net * a.grams);
-  for (const part of pinned.slice(0, 2)) {
-    limits.push({
-      code: 'PINNED',
-      text: `You asked to keep the ${part.food.name}: letting it change would help.`,
-    });
-  }
-  const wish = dish.refused.find((r) => r.why.includes('you '));
-  if (wish) limits.push({ code: 'EXCLUDED', text: `A swap is ruled out because ${wish.why}.` });
+  limits.push(...loosened);
   limits.push(...bindingLimits(model, values).slice(0, 4));
   const movable = new Set(dish.candidates.map((c) => c.part.key));
   const stuck = dish.parts

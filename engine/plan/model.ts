@@ -1,7 +1,7 @@
 /** Builds the programme of a dish: choices, limits as rows, closeness to the original as the objective. */
 import type { ClosenessPart } from '../model.ts';
 import { Builder, type Meaning } from './builder.ts';
-import { type Choice, choicesFor, LEAST_USE, SWAP_COST } from './decisions.ts';
+import { type Choice, choicesFor, fixedCost, LEAST_USE } from './decisions.ts';
 import type { Dish } from './dish.ts';
 import * as figure from './figures.ts';
 import type { Program, Row, Variable } from './program.ts';
@@ -27,9 +27,9 @@ export function buildModel(dish: Dish): PlanModel {
   const b = new Builder(dish, choices);
   for (const choice of choices) {
     b.variable(choice.id, choice.cost, choice.part, choice.max);
-    if (choice.kind !== 'swap') continue;
+    if (!choice.candidate) continue;
     const used = `use ${choice.id}`;
-    b.variables.push({ id: used, cost: SWAP_COST, binary: true });
+    b.variables.push({ id: used, cost: fixedCost(dish, choice.candidate), binary: true });
     b.partOf.set(used, choice.part);
     b.row(
       {

@@ -91,6 +91,22 @@ describe('user wishes', () => {
     expect(result.items.some((i) => i.foodId === 'xanthan-gum')).toBe(false);
   });
 
+  it('says what lifting a wish would reach, and only when it would help', () => {
+    const flours = [
+      'flour-to-low-carb-blend',
+      'flour-to-resistant-starch',
+      'flour-to-vital-gluten',
+    ];
+    const held = plan(HEARTH_LOAF, { budgetG: 8, excludedSwaps: flours });
+    expect(held.met).toBe(false);
+    const text = held.limits.find((l) => l.code === 'EXCLUDED')?.text ?? '';
+    const promised = Number(/([\d.]+) g a serving/.exec(text)?.[1]);
+    const free = plan(HEARTH_LOAF, { budgetG: promised + 0.5 });
+    expect(free.met).toBe(true);
+    const idle = plan(HEARTH_LOAF, { budgetG: 2, avoid: ['fish'] });
+    expect(idle.limits.map((l) => l.code)).not.toContain('AVOIDED');
+  });
+
   it('takes a family from the user', () => {
     expect(plan(HEARTH_LOAF, { family: 'flatbread' }).family).toEqual({
       id: 'flatbread',

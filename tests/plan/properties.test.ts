@@ -1,9 +1,19 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { DEFAULT_GOALS, FAMILIES, Plan } from '../../engine/model.ts';
+import { planRecipe } from '../../engine/plan/index.ts';
 import { withBudget } from '../../engine/plan/model.ts';
 import { solveProgram } from '../../engine/plan/program.ts';
 import { evaluate } from '../../engine/plan/state.ts';
-import { ingredientsOf, plan, tallyAfter } from './build.ts';
+import {
+  foods,
+  ingredient,
+  ingredientsOf,
+  plan,
+  type Sample,
+  tallyAfter,
+  tallyOf,
+} from './build.ts';
 import { faultsOf } from './checker.ts';
 import { modelOf, randomSample } from './random.ts';
 
@@ -135,5 +145,56 @@ describe('plans', () => {
       }),
       { numRuns: 100, seed: 28 },
     );
+  });
+
+  it('hold together for any foods in any family', () => {
+    const part = fc.tuple(
+      fc.nat(foods.foods.length - 1),
+      fc.double({ min: 0.2, max: 900, noNaN: true }),
+    );
+    const sample = fc
+      .tuple(
+        fc.array(part, { minLength: 1, maxLength: 9 }),
+        fc.integer({ min: 1, max: 12 }),
+        fc.constantFrom(...FAMILIES),
+      )
+      .map(
+        ([parts, servings, family]): Sample => ({
+          title: 'Anything',
+          servings,
+          family,
+          parts: parts.map(([at, grams]) => [foods.foods[at]?.id ?? 'water', grams] as const),
+        }),
+      );
+    fc.assert(
+      fc.property(sample, fc.integer({ min: 0, max: 40 }), (any, budgetG) => {
+        const result = plan(any, { budgetG, family: any.family });
+        expect(() => Plan.parse(result)).not.toThrow();
+        const before = tallyOf(any).perServing.netCarbsG?.best ?? 0;
+        const after = tallyAfter(any, result).perServing.netCarbsG?.best ?? 0;
+        expect(after).toBeLessThanOrEqual(before + 0.05);
+        if (result.met) expect(after).toBeLessThanOrEqual(budgetG + 1e-6);
+        else expect(result.limits.length).toBeGreaterThan(0);
+        for (const item of result.items) expect(item.grams).toBeGreaterThan(0);
+      }),
+      { numRuns: 300, seed: 29 },
+    );
+  });
+
+  it('survive senseless servings and masses', () => {
+    for (const servings of [0, -3, Number.NaN, Number.POSITIVE_INFINITY]) {
+      const parts = [
+        ingredient('0', 'bread-flour', Number.NaN),
+        ingredient('1', 'water', -5),
+        ingredient('2', 'sugar', 100),
+      ];
+      const before = tallyOf({ title: '', servings: 4, family: 'other', parts: [] }, []);
+      const result = planRecipe(
+        parts,
+        { title: '', steps: [] },
+        { goals: DEFAULT_GOALS, servings, foods, before },
+      );
+      expect(() => Plan.parse(result)).not.toThrow();
+    }
   });
 });

@@ -1,0 +1,48 @@
+/** What the user could allow to bring an unreachable budget nearer, tried out rather than guessed. */
+import type { Goals, Plan } from '../model.ts';
+import { leastCarbs, type PlanModel } from './model.ts';
+import { solveProgram } from './program.ts';
+import { evaluate } from './state.ts';
+
+type Limit = Plan['limits'][number];
+
+/** Smaller gains than this, g a serving, are not worth a line. */
+const WORTH_SAYING = 0.3;
+const LESS_SWEET = 0.7;
+
+function leastOf(model: PlanModel): number {
+  const lowest = solveProgram(leastCarbs(model), { relax: true });
+  return lowest.status === 'optimal'
+    ? Math.max(0, evaluate(model.net, lowest.values))
+    : model.net.constant;
+}
+
+/** Wishes that hold the budget back, each with what lifting it alone would reach. */
+export function loosenings(
+  build: (goals: Goals) => PlanModel,
+  goals: Goals,
+  least: number,
+): Limit[] {
+  const found: Limit[] = [];
+  const tryOut = (code: string, changed: Partial<Goals>, words: string): void => {
+    const net = leastOf(build({ ...goals, ...changed }));
+    if (least - net < WORTH_SAYING) return;
+    found.push({ code, text: `${words}, ${net.toFixed(1)} g a serving would be in reach.` });
+  };
+  if (goals.pinned.length > 0)
+    tryOut('PINNED', { pinned: [] }, 'With the lines you keep free to change');
+  if (goals.excludedSwaps.length + goals.excludedFoods.length > 0) {
+    tryOut(
+      'EXCLUDED',
+      { excludedSwaps: [], excludedFoods: [] },
+      'With what you excluded allowed again',
+    );
+  }
+  if (goals.avoid.length > 0) {
+    tryOut('AVOIDED', { avoid: [] }, `Without avoiding ${goals.avoid.join(', ')}`);
+  }
+  if (goals.sweetness > LESS_SWEET) {
+    tryOut('LESS_SWEET', { sweetness: LESS_SWEET }, 'At 70 % of the sweetness');
+  }
+  return found;
+}
