@@ -45,9 +45,10 @@ function holdsPage(node: Leaf): boolean {
     const now = stack.pop() as Leaf;
     if (now.tag === 'h1') return true;
     length += now.text.trim().length;
+    if (length > LARGE) return true;
     for (const kid of now.kids) stack.push(kid);
   }
-  return length > LARGE;
+  return false;
 }
 
 /** Longest text of one row or entry whose inner blocks are read as one line (characters). */

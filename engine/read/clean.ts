@@ -19,6 +19,22 @@ export function needsBlank(left: string, right: string, apart: boolean): boolean
   return /\p{N}$/u.test(left) || /^\p{N}/u.test(right);
 }
 
+/** Takes out scripts, styles and comments; one that never closes takes the rest with it. */
+function dropUnread(text: string): string {
+  const opening = /<(?:(script|style)\b|!--)/gi;
+  let out = '';
+  let from = 0;
+  for (let found = opening.exec(text); found; found = opening.exec(text)) {
+    out += text.slice(from, found.index);
+    const closing = found[1] ? new RegExp(`</${found[1]}\\s*>`, 'gi') : /-->/g;
+    closing.lastIndex = opening.lastIndex;
+    if (!closing.exec(text)) return out;
+    from = closing.lastIndex;
+    opening.lastIndex = from;
+  }
+  return out + text.slice(from);
+}
+
 /** Removes tags from text: block tags and `<br>` become line breaks, others vanish. */
 function stripTags(text: string): string {
   let out = '';
@@ -32,10 +48,7 @@ function stripTags(text: string): string {
     pending = false;
     tags = 0;
   };
-  const bare = text.replace(
-    /<(script|style)\b[^>]{0,2000}>[\s\S]*?<\/\1\s*>|<!--[\s\S]*?-->/gi,
-    '',
-  );
+  const bare = dropUnread(text);
   for (const tag of bare.matchAll(/<\/?([a-zA-Z][a-zA-Z0-9-]{0,20})(?:\s[^<>]{0,2000})?\/?>/g)) {
     add(bare.slice(last, tag.index));
     last = tag.index + tag[0].length;
