@@ -1,5 +1,6 @@
 /** Amounts and a food -> grams with a range, and the share of them that is eaten. */
 import type { Food, Item, Line, Weight } from '../model.ts';
+import { drained } from './drained.ts';
 import { eatenShare } from './eaten.ts';
 import { interval } from './interval.ts';
 import { weighReading } from './part.ts';
@@ -71,8 +72,11 @@ function finished(
   food: Food | null,
   options: WeighOptions,
 ): Weight {
+  const text = wordsOf(item, line);
   const bought =
-    weighed.basis === 'mass' ? withoutRefuse(weighed.grams, item, wordsOf(item, line), food) : null;
+    weighed.basis === 'mass'
+      ? (drained(weighed.grams, item, text, food) ?? withoutRefuse(weighed.grams, item, text, food))
+      : null;
   const { low, best, high } = bought?.grams ?? weighed.grams;
   const eaten = eatenShare(item, line, food, best, options.recipe, options.region);
   const said = [bought?.assumption ?? null, eaten.assumption].filter((text) => text !== null);

@@ -221,6 +221,12 @@ describe('assumptions are told', () => {
     expect(weigh('1 kg broccoli')?.assumptions.join(' ')).toContain('left out');
   });
 
+  test('a drained can is less than its label weight, unless that is the drained weight', () => {
+    expect(best('1 (15 oz) can black beans, drained and rinsed')).toBeCloseTo(425.24 * 0.6, 0);
+    expect(best('1 (15 oz) can black beans')).toBeCloseTo(425.24, 0);
+    expect(best('1 x 240g tin black beans (240 g drained weight)')).toBeCloseTo(240, 0);
+  });
+
   test('a food without a cup weight says that its density is assumed', () => {
     const line = parseLine('1 cup moonberry puree');
     const [item] = line.items;
