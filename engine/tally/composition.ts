@@ -47,6 +47,10 @@ function spread(value: Interval | null, range: [number, number] | undefined): In
   };
 }
 
+/** Without polyols and allulose, carbohydrate less fibre scatters as net carbs do. */
+const availableSpread = (food: Food): [number, number] | undefined =>
+  (polyolSum(food) ?? 0) + (food.per100g.alluloseG ?? 0) === 0 ? food.spread.netCarbsG : undefined;
+
 /**
  * Figures of 100 g of a food under the rule. `polyolsPerServingG` decides the `half_over_5g` policy;
  * `alcoholRetained` (0..1) lowers the energy by the alcohol that cooks off, 7 kcal/g.
@@ -78,7 +82,7 @@ export function foodNumbers(
     saturatedG: maybe(per100g.saturatedG),
     carbohydrateG: spread(
       regionalCarbohydrate(food, rule.region),
-      rule.region === 'us' ? food.spread.carbohydrateG : undefined,
+      rule.region === 'us' ? food.spread.carbohydrateG : availableSpread(food),
     ),
     fiberG: spread(maybe(per100g.fiberG), food.spread.fiberG),
     sugarsG: maybe(per100g.sugarsG),

@@ -4,8 +4,10 @@ import type { Interval, Nutrient } from '../model.ts';
 /** Written when a figure is not known. */
 export const UNKNOWN = '–';
 
-const grid = (value: number): string =>
-  value >= 9.95 ? String(Math.round(value)) : String(Math.round(value * 10) / 10);
+function grid(value: number): string {
+  if (value >= 9.95) return String(Math.round(value));
+  return value < 0.05 ? '0' : value.toFixed(1);
+}
 
 /** Grams: below 10 one decimal, from 10 whole, '<0.5 g' for traces, '0 g' only for a true zero. */
 export function showGrams(value: number | null): string {

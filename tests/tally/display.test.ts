@@ -12,7 +12,8 @@ describe('display', () => {
   it('rounds grams on the grid', () => {
     expect(showGrams(0)).toBe('0 g');
     expect(showGrams(0.3)).toBe('<0.5 g');
-    expect(showGrams(6.25)).toBe('6.3 g');
+    expect(showGrams(6.26)).toBe('6.3 g');
+    expect(showGrams(1.045)).toBe('1.0 g');
     expect(showGrams(9.97)).toBe('10 g');
     expect(showGrams(29.2447)).toBe('29 g');
     expect(showGrams(null)).toBe('–');

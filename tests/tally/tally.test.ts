@@ -129,7 +129,7 @@ describe('tally', () => {
       'no food in the table matches',
       'no amount given',
       'optional, so not in the totals; 30 g net carbs a serving if eaten',
-      'to serve: not in the totals; 5 g net carbs a serving if eaten',
+      'to serve: not in the totals; 5.0 g net carbs a serving if eaten',
       'another recipe, whose figures are not known here',
     ]);
   });
@@ -153,6 +153,22 @@ describe('tally', () => {
     expect(reckon(rows, EU).whole.carbohydrateG?.best).toBeCloseTo(73.61, 10);
     expect(reckon(rows, EU).whole.netCarbsG?.best).toBeCloseTo(73.61, 10);
     expect(reckon(rows, EU).notes.map(({ code }) => code)).toContain('EU_ENERGY');
+  });
+
+  it('gives EU carbohydrate the scatter of net carbs', () => {
+    const blend = makeFood(
+      'blend',
+      { carbohydrateG: 51, fiberG: 30 },
+      { spread: { netCarbsG: [4, 35] } },
+    );
+    const whole = tally([makeIngredient('0', 'blend', makeWeight(100))], {
+      foods: makeTable(blend),
+      servings: 1,
+      rule: EU,
+      family: 'cake',
+    }).whole;
+    expect(whole.carbohydrateG).toEqual({ low: 4, best: 21, high: 35 });
+    expect(whole.netCarbsG).toEqual(whole.carbohydrateG);
   });
 
   it('orders contributions and their shares add to one', () => {
