@@ -187,10 +187,17 @@ describe('other pages in Chromium', () => {
     expect(await words(popup.locator('.dish'))).toBe(name);
   });
 
-  it('says so where the browser lets nothing be read', async () => {
-    const popup = await run.open('popup.html?tab=999999999');
+  it('reads no page without the click, and says so', async () => {
+    const page = await run.context.newPage();
+    await page.goto(`${pages.origin}/${LOAF}`);
+    const tab = await run.activeTab();
+    const popup = await run.open(`popup.html?tab=${tab}`);
     await popup.getByRole('alert').waitFor();
     expect(await words(popup.getByRole('alert'))).toContain('cannot be read');
+    expect(await popup.locator('.headline').count()).toBe(0);
+    const granted = await run.click(page);
+    expect(new URL(granted.url()).searchParams.get('tab')).toBe(String(tab));
+    await granted.locator('.headline').waitFor();
   });
 
   it('shows hostile and long text as text, without sideways scrolling', async () => {

@@ -12,6 +12,8 @@ export interface ChromiumRun {
   click(page: Page): Promise<Page>;
   /** Presses the button and evaluates an expression in the toolbar's own popup once it shows figures. */
   inRealPopup<T>(page: Page, expression: string): Promise<T>;
+  /** Id of the tab in front; the extension may know that much of any tab. */
+  activeTab(): Promise<number>;
   /** Opens a page of the extension. */
   open(path: string): Promise<Page>;
   close(): Promise<void>;
@@ -88,6 +90,12 @@ export async function openChromium(options: Options): Promise<ChromiumRun> {
       await trigger(context, extensionId, page.url());
       return (await evaluateInPopup(context, extensionId, expression)) as T;
     },
+    activeTab: () =>
+      worker.evaluate(async () => {
+        const { tabs } = (globalThis as unknown as { chrome: { tabs: Tabs } }).chrome;
+        const [tab] = await tabs.query({ active: true, lastFocusedWindow: true });
+        return tab?.id ?? -1;
+      }),
     close: () => context.close(),
   };
 }

@@ -52,10 +52,24 @@ afterAll(async () => {
 });
 
 describe('the main path in Firefox', () => {
-  it('cannot read a page that was not granted', async () => {
+  it('can read no page before the click', async () => {
+    await run.goto(`${pages.origin}/${LOAF}`);
     await run.open('popup.html?tab=999999999');
     await run.waitFor(`return document.querySelector('[role=alert]') !== null`);
     expect(await run.evaluate('return document.body.textContent')).toContain('cannot be read');
+    const answers = await run.evaluate(`
+      const read = async ({ id }) => {
+        try {
+          const [first] = await browser.scripting.executeScript({ target: { tabId: id }, files: ['/reader.js'] });
+          return first?.result?.ok === true ? 'read' : 'empty';
+        } catch {
+          return 'refused';
+        }
+      };
+      return (await Promise.all((await browser.tabs.query({})).map(read))).join(' ');
+    `);
+    expect(answers).toContain('refused');
+    expect(answers).not.toContain('read');
   });
 
   it('shows what the command line says after one click with activeTab only', async () => {

@@ -152,9 +152,14 @@ async function start({ profile, proxy, headless = true }: Options) {
       env: { ...process.env, MOZ_DISABLE_AUTO_SAFE_MODE: '1' },
     },
   );
-  const bidi = await connectBidi(`${await socketAddress(child)}/session`);
-  await bidi.send('session.new', { capabilities: {} });
-  return { child, bidi };
+  try {
+    const bidi = await connectBidi(`${await socketAddress(child)}/session`);
+    await bidi.send('session.new', { capabilities: {} });
+    return { child, bidi };
+  } catch (error) {
+    child.kill();
+    throw error;
+  }
 }
 
 const exitOf = (child: ChildProcess): Promise<void> =>
