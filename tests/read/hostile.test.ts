@@ -61,7 +61,7 @@ const FRAGMENTS = [
   LD('{"@type":"Recipe",'),
 ];
 
-describe('hostile input', () => {
+describe('hostile input', { timeout: 90_000 }, () => {
   it('reads random documents without throwing', () => {
     const piece = fc.oneof(
       fc.constantFrom(...FRAGMENTS),
@@ -210,5 +210,23 @@ describe('hostile input', () => {
       );
       expect(performance.now() - started, `for ${JSON.stringify(one)}`).toBeLessThan(3_000);
     }
+  });
+
+  it('reads what an open shadow tree shows', () => {
+    const document = documentFrom('<h1>Oat bake</h1><oat-card></oat-card>');
+    const root = document.querySelector('oat-card')?.attachShadow({ mode: 'open' });
+    for (const [tag, texts] of [
+      ['ul', ['200 g oats', '2 eggs']],
+      ['ol', ['Mix the oats and the eggs.', 'Bake for 30 minutes.']],
+    ] as const) {
+      const heading = document.createElement('h2');
+      heading.textContent = tag === 'ul' ? 'Ingredients' : 'Method';
+      const list = document.createElement(tag);
+      for (const text of texts) list.appendChild(document.createElement('li')).textContent = text;
+      root?.append(heading, list);
+    }
+    const result = readPage(document);
+    expect(result.ok && result.recipes[0]?.groups[0]?.lines).toEqual(['200 g oats', '2 eggs']);
+    expect(result.ok && result.recipes[0]?.steps).toHaveLength(2);
   });
 });
