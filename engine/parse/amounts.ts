@@ -32,6 +32,8 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
     const mark = tokens[i + 1];
     if (mark?.text === '%' || mark?.text === '°') return null;
     if (mark?.text === ':' && !mark.space && tokens[i + 2]?.kind === 'n') return null;
+    const part = lex.and.has(lowAt(tokens, i + 1)) ? fractionAt(tokens, i + 2, lex) : null;
+    if (part !== null && Number.isInteger(t.value)) return { value: t.value + part, next: i + 3 };
     if (lex.numbers.get(lowAt(tokens, i + 1)) === 12) return { value: t.value * 12, next: i + 2 };
     return { value: t.value, next: i + 1 };
   }
@@ -55,6 +57,13 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
     }
   }
   return { value, next };
+}
+
+/** A value below one at `i` ('1/2', 'media'), else null: what follows 'and' in '1 and 1/2'. */
+function fractionAt(tokens: readonly Token[], i: number, lex: Lexicon): number | null {
+  const t = tokens[i];
+  const value = t?.kind === 'n' ? t.value : lex.numbers.get(t?.low ?? '');
+  return value !== undefined && value > 0 && value < 1 ? value : null;
 }
 
 /** A number or a range of two; `max` is null for a single number. */
@@ -90,12 +99,20 @@ export function readUnit(tokens: readonly Token[], i: number, lex: Lexicon): Rea
   }
   if (t.kind !== 'w') return null;
   if (lex.unitStarts.has(t.low)) {
-    const long = readLongUnit(tokens, i, lex);
+    const long = readNotedUnit(tokens, i, lex) ?? readLongUnit(tokens, i, lex);
     if (long) return long;
   }
   const unit = lex.exactUnits.get(t.text) ?? lex.units.get(t.low) ?? thickness(t.low, lex);
   if (!unit) return null;
   return { value: unit, next: skipStop(tokens, i + 1) };
+}
+
+/** 'colher (chá)': the bracket says which of the measures called so is meant. */
+function readNotedUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<Unit> | null {
+  if (tokens[i + 1]?.text !== '(' || !lex.unitStarts.has(lowAt(tokens, i))) return null;
+  const inner = lex.of.has(lowAt(tokens, i + 2)) ? i + 3 : i + 2;
+  const unit = lex.units.get(`${lowAt(tokens, i)} ${lowAt(tokens, inner)}`);
+  return unit && tokens[inner + 1]?.text === ')' ? { value: unit, next: inner + 2 } : null;
 }
 
 /** '2-inch-thick', 'cm-long': a length that describes the piece. */
@@ -171,8 +188,11 @@ function readApprox(tokens: readonly Token[], i: number, lex: Lexicon): Read<boo
   for (;;) {
     const t = tokens[next];
     if (!t) break;
-    if (t.kind === 'w' && lex.approx.has(t.low)) next = skipStop(tokens, next + 1);
-    else if (t.kind === 'p' && APPROX_MARKS.has(t.text)) next++;
+    if (t.kind === 'w' && lex.approx.has(t.low)) {
+      next = skipStop(tokens, next + 1);
+      // 'cerca de 200 g'
+      if (lex.of.has(lowAt(tokens, next)) && tokens[next + 1]?.kind === 'n') next++;
+    } else if (t.kind === 'p' && APPROX_MARKS.has(t.text)) next++;
     else if (
       t.kind === 'w' &&
       lex.articles.has(t.low) &&

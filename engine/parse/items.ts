@@ -5,7 +5,7 @@ import { readAmounts } from './measures.ts';
 import { findCut, liftPrep } from './name.ts';
 import type { Parts } from './parts.ts';
 import { split } from './segments.ts';
-import { type Token, textOf } from './tokens.ts';
+import { lowAt, type Token, textOf } from './tokens.ts';
 
 type Alternative = { amounts: Amount[]; name: string };
 
@@ -35,13 +35,20 @@ function shareHead(names: Token[][], lex: Lexicon): string[] {
   });
 }
 
+/** 'beurre ou de margarine': the word 'of' before a name is not part of it. */
+const dropOf = (run: Token[], lex: Lexicon): Token[] =>
+  run.length > 1 && lex.of.has(lowAt(run, 0)) ? run.slice(1) : run;
+
 /** Names joined by 'or', the first being the food itself. */
 function alternativesIn(tokens: readonly Token[], lex: Lexicon): string[] {
   if (!tokens.some((t) => lex.or.has(t.low))) return [textOf(tokens)];
   const runs = splitAt(tokens, lex.or).flatMap((run, i, all) =>
     all.length > 1 && i === 0 ? split(run).map((s) => s.tokens) : [run],
   );
-  return shareHead(runs, lex);
+  return shareHead(
+    runs.map((run) => dropOf(run, lex)),
+    lex,
+  );
 }
 
 function substituteOf(
@@ -67,7 +74,7 @@ function extraItem(tokens: readonly Token[], lex: Lexicon): Item[] {
 
 /** Name tokens of each food: 'salt and pepper' has two, '2 cups macaroni and cheese' one. */
 function foodsOf(parts: Parts, lex: Lexicon): Token[][] {
-  if (parts.each)
+  if (parts.list)
     return splitAt(parts.nameTokens, lex.and).flatMap((run) => split(run).map((s) => s.tokens));
   return parts.amounts.length === 0 ? splitAt(parts.nameTokens, lex.and) : [parts.nameTokens];
 }

@@ -180,8 +180,9 @@ function readBare(
     return null;
   if (tokens[unit.next]?.kind !== 'w' && tokens[unit.next]?.text !== '(') return null;
   const amount: Amount = {
-    quantity: 1,
-    max: null,
+    // 'a few sprigs' is taken as two to four: common practice, no source
+    quantity: vague ? 2 : 1,
+    max: vague ? 4 : null,
     unit: unit.value.name,
     kind: 'stated',
     approximate: true,

@@ -30,6 +30,8 @@ export interface Parts {
   extras: Token[][];
   /** The amounts hold for every food of the line: '1 tsp each salt and pepper'. */
   each: boolean;
+  /** The name is a list of foods with commas: 'salt, pepper'. */
+  list: boolean;
   optional: boolean;
   reference: boolean;
 }
@@ -164,11 +166,13 @@ function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
         lex.cutWords.has(before.low))
     )
       return tokens;
-    const kind = parts.amounts.length > 0 ? 'same' : 'stated';
+    // '2 Dosen à 400 g'
+    const per = lex.each.has(before.low) && parts.amounts.length > 0 && i > 1 ? 1 : 0;
+    const kind = parts.amounts.length === 0 ? 'stated' : per ? 'each' : 'same';
     for (const [n, a] of run.value.amounts.entries())
       parts.amounts.push(n === 0 ? { ...a, kind } : a);
     parts.size ??= run.value.size;
-    const end = before.kind === 'p' && i > 1 ? i - 1 : i;
+    const end = (before.kind === 'p' && i > 1) || per ? i - 1 : i;
     return tokens.slice(0, end);
   }
   return tokens;
@@ -202,6 +206,17 @@ function nameSpan(segs: readonly Segment[], lex: Lexicon): number {
   }
   return n;
 }
+
+/** 'Salz, Pfeffer': nothing but short names. */
+const isBareList = (segs: readonly Segment[], lex: Lexicon): boolean =>
+  segs.length > 1 &&
+  segs.every(
+    (s) =>
+      s.tokens.length <= 2 &&
+      s.mark !== ':' &&
+      classify(s.tokens, lex) === 'name' &&
+      !onlyDescribes(s.tokens, lex),
+  );
 
 /** 'cumin, coriander, paprika' after '1 tsp each': every segment that can be a name. */
 function eachSpan(segs: readonly Segment[], lex: Lexicon): number {
@@ -252,6 +267,7 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
     substitutes: [],
     extras: [],
     each: false,
+    list: false,
     optional: false,
     reference: false,
   };
@@ -279,6 +295,13 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
     parts.size = head.value.size;
     at = food ? tokens.length - 1 : head.next;
   }
+  // 'juice of a lemon'
+  if (
+    extract > 0 &&
+    !head &&
+    (lex.articles.has(lowAt(tokens, at)) || lex.articles.has(lowAt(tokens, at - 1)))
+  )
+    parts.amounts = [{ quantity: 1, max: null, unit: null, kind: 'stated', approximate: false }];
   while (tokens[at]?.kind === 'p' && !'(['.includes(lowAt(tokens, at))) at++;
   at = skipArticles(tokens, at, lex);
   readRest(tokens.slice(at), parts, lex);
@@ -295,7 +318,8 @@ function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): void {
     parts.name = textOf(rest);
     return;
   }
-  const span = parts.each ? eachSpan(segs, lex) : nameSpan(segs, lex);
+  parts.list = parts.each || (parts.amounts.length === 0 && isBareList(segs, lex));
+  const span = parts.list ? eachSpan(segs, lex) : nameSpan(segs, lex);
   const from = first.start;
   const lastSeg = segs[span - 1] ?? first;
   let nameTokens = body.slice(from, lastSeg.start + lastSeg.tokens.length);
