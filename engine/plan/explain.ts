@@ -30,7 +30,7 @@ function whyNot(candidate: Candidate, dish: Dish, best: number): string {
     return 'moves the dish further from the original for the same net carbs';
   }
   return candidate.part.base
-    ? 'cheaper by itself, but the dough then lacks gluten, starch or balance'
+    ? 'no closer to the original once gluten, fat, water, taste and allergens are weighed'
     : 'would be one more change for little gain';
 }
 
@@ -68,7 +68,13 @@ function whySwap(
     to.reduce((sum, a) => sum + per(a.grams, netPerGram(a.food, dish.goals.rule) ?? 0), 0);
   const stays =
     keptGrams > 0 ? `${grams(keptGrams)} ${part.food.name} stays` : `no ${part.food.name} stays`;
-  return `Net carbs from this line fall from ${one(before)} to ${one(Math.min(after, before))} g a serving; ${stays}, as much as the ${one(dish.goals.budgetG)} g budget and the dish allow.`;
+  const reach = `${stays}, as much as the ${one(dish.goals.budgetG)} g budget and the dish allow.`;
+  const fall = `from ${one(before)} to ${one(Math.min(after, before))} g a serving`;
+  const own = to.filter((a) => a.choice === choice);
+  if (own.length === to.length) return `Net carbs from this line fall ${fall}; ${reach}`;
+  const mass = (list: readonly Amount[]): number => list.reduce((sum, a) => sum + a.grams, 0);
+  const share = Math.round((100 * mass(own)) / Math.max(mass(to), 1e-9));
+  return `Makes up ${share} % of what stands in for this line; together the net carbs fall ${fall}; ${reach}`;
 }
 
 function whyAdded(amount: Amount): string {
