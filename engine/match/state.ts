@@ -4,6 +4,10 @@ import { plainText } from './normalise.ts';
 import { type State, stateOfWord } from './words.ts';
 
 const CANNED_UNITS: ReadonlySet<string> = new Set(['can', 'tin', 'jar']);
+/** The amount is of the food before it is cooked: 'cooked according to the packet'. */
+const COOKED_LATER =
+  /\b(?:cooked|boiled|steamed)\b.{0,24}\b(?:according|following|directed|instructions?|pack(?:et|age)|until|till|al dente)\b/;
+
 /** A longer note speaks of what else would do. */
 const SHORT_NOTE = 3;
 const PULSE = /bean|pea|lentil/i;
@@ -29,7 +33,7 @@ export function wantedState(item: Item, line: Line): State | null {
   const named = firstState(item.name, () => true);
   if (named !== null) return named;
   const after = item.preparation ?? '';
-  if (after !== '') {
+  if (after !== '' && !COOKED_LATER.test(plainText(after))) {
     const prepared = firstState(after, (state) => state !== 'dry' && state !== 'raw');
     if (prepared !== null) return prepared;
     if (SOAKED.test(plainText(after)) && PULSE.test(item.name)) return 'dry';

@@ -31,6 +31,7 @@ const ALIKE: Readonly<Record<string, string>> = {
   rib: 'stalk',
   stem: 'stalk',
   branch: 'sprig',
+  frond: 'sprig',
   thumb: 'knob',
 };
 
@@ -58,7 +59,7 @@ const told = (grams: number): string =>
 
 function scatterOf(unit: string | null, size: string | null, food: Food): number {
   if (unit === 'stick') return 0.02;
-  if (/\begg/.test(food.name)) return size === null ? EGG : 0.06;
+  if (/\beggs?\b/.test(food.name)) return size === null ? EGG : 0.06;
   if (unit !== null && CONTAINERS.test(unit)) return LABELLED;
   return size === null ? UNSIZED : SIZED;
 }
@@ -125,7 +126,7 @@ function byGroup(count: number, size: string | null, food: Food | null): Weighed
 }
 
 const PARTS =
-  /\b(leaf|leaves|cloves?|sprigs?|stalks?|ribs?|stems?|heads?|bulbs?|ears?|slices?|sticks?|sheets?|wedges?|spears?|strips?|rashers?|cubes?)$/;
+  /\b(leaf|leaves|cloves?|sprigs?|stalks?|ribs?|stems?|heads?|bulbs?|ears?|slices?|sticks?|sheets?|wedges?|spears?|strips?|rashers?|cubes?|fronds?)$/;
 
 /** 'basil leaves', 'garlic cloves': the counted part when the name ends with it, else null. */
 function partNamed(name: string): string | null {

@@ -129,7 +129,7 @@ export function choosePiece(
   size: string | null,
   text: string,
 ): Measure | null {
-  const egg = /\begg/.test(plain(food.name));
+  const egg = /\beggs?\b/.test(plain(food.name));
   const drained = /\b(drained|rinsed)\b/.test(text);
   let best: Measure | null = null;
   let bestScore = 0;
