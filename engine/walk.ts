@@ -142,6 +142,7 @@ export function tallyRecipe(
     rule: goals.rule,
     family: family.id,
     title: recipe.title,
+    minutes: recipe.minutes.cook,
     cookedGrams: options.cookedGrams ?? null,
   });
   return { ingredients, family, servings, tally: before, notes };
@@ -264,6 +265,7 @@ export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions =
     rule: goals.rule,
     family: family.id,
     title: recipe.title,
+    minutes: recipe.minutes.cook,
   });
   const { lines, steps } = rewriteRecipe(recipe, ingredients, plan, {
     foods,
@@ -284,7 +286,13 @@ export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions =
     steps,
     allergensAdded: allergens.added,
     allergensRemoved: allergens.removed,
-    cautions: cautionsFor({ before, after, plan, foods }),
+    cautions: cautionsFor({
+      before,
+      after,
+      plan,
+      foods,
+      words: [recipe.title, ...stepTexts(recipe)].join('\n'),
+    }),
     notes: [...notes, ...plan.notes],
   };
 }

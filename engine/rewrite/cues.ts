@@ -31,6 +31,8 @@ interface Cue {
   anyway?: boolean;
   /** Only for a method that speaks of this. */
   ifSaid?: string;
+  /** Corrects the phrase of a step that says otherwise, instead of a step of its own. */
+  amends?: { step: string; phrase: string; to: string };
   text: string;
   why: string;
   source: string;
@@ -180,10 +182,36 @@ const inserted = (text: string, why: string): RewrittenStep => ({
   why,
 });
 
+/** Index of the last step whose words a cue corrects, or -1. */
+const amendedStep = (cue: Cue, texts: readonly string[]): number => {
+  const { amends } = cue;
+  if (amends === undefined) return -1;
+  const [step, phrase] = [new RegExp(amends.step, 'i'), new RegExp(amends.phrase, 'i')];
+  return texts.findLastIndex((text) => step.test(text) && phrase.test(text));
+};
+
+export interface Amendment {
+  /** Index of the step in the original method. */
+  at: number;
+  phrase: RegExp;
+  to: string;
+  why: string;
+}
+
+/** Phrases of steps that the new ingredients contradict, such as a shorter cooling. */
+export function amendments(context: CueContext, texts: readonly string[]): Amendment[] {
+  return (cues as Cue[]).flatMap((cue) => {
+    const at = amendedStep(cue, texts);
+    if (at < 0 || cue.amends === undefined || !applies(cue, context)) return [];
+    const { phrase, to } = cue.amends;
+    return [{ at, phrase: new RegExp(phrase, 'i'), to, why: cue.why }];
+  });
+}
+
 /** Steps to insert, with their places. */
 export function insertions(context: CueContext, texts: readonly string[]): Insertion[] {
   return (cues as Cue[])
-    .filter((cue) => applies(cue, context))
+    .filter((cue) => applies(cue, context) && amendedStep(cue, texts) < 0)
     .flatMap((cue) => {
       const at = placeOf(cue, texts);
       if (at === null) return [];

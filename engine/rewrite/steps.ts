@@ -1,6 +1,13 @@
 /** The method of the reworked recipe. */
 import type { PlannedItem, Recipe, RewrittenStep } from '../model.ts';
-import { type CueContext, type Insertion, insertions, warningsFor } from './cues.ts';
+import {
+  type Amendment,
+  amendments,
+  type CueContext,
+  type Insertion,
+  insertions,
+  warningsFor,
+} from './cues.ts';
 import { listOf, type Mention, renameIn, shortName } from './mentions.ts';
 import { withBothScales } from './temperature.ts';
 
@@ -28,23 +35,25 @@ function leaveOut(named: readonly Mention[]): string {
   return ` Leave out the ${listOf(none.map(({ ingredient }) => ingredient.item.name))}.`;
 }
 
-function rewriteStep(
-  step: Recipe['steps'][number],
-  context: CueContext,
-): { step: RewrittenStep; named: Mention[] } {
+function rewriteStep(step: Recipe['steps'][number], context: CueContext): RewrittenStep {
   const { text, named } = renameIn(step.text, context.mentions, context.foods, context.region);
   const words = `${text}${leaveOut(named)}`;
   const changed = words !== step.text;
   return {
-    named,
-    step: {
-      section: step.section,
-      before: step.text,
-      after: withBothScales(words),
-      change: changed ? 'changed' : 'kept',
-      why: changed ? whyChanged(named) : null,
-    },
+    section: step.section,
+    before: step.text,
+    after: withBothScales(words),
+    change: changed ? 'changed' : 'kept',
+    why: changed ? whyChanged(named) : null,
   };
+}
+
+/** A step with the phrase put right that the new ingredients contradict. */
+function amend(step: RewrittenStep, amendment: Amendment | undefined): RewrittenStep {
+  if (amendment === undefined) return step;
+  const after = step.after.replace(amendment.phrase, amendment.to);
+  const why = [step.why, amendment.why].filter((reason) => reason !== null).join(' ');
+  return { ...step, after, change: 'changed', why };
 }
 
 /** Additions that no step speaks of: they must not be forgotten. */
@@ -119,16 +128,16 @@ function woven(steps: readonly RewrittenStep[], extra: readonly Insertion[]): Re
  */
 export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep[] {
   const texts = recipe.steps.map(({ text }) => text);
-  const own = recipe.steps.map((step) => rewriteStep(step, context));
+  const corrections = new Map(amendments(context, texts).map((found) => [found.at, found]));
+  const own = recipe.steps.map((step, at) =>
+    amend(rewriteStep(step, context), corrections.get(at)),
+  );
   const cues = [...insertions(context, texts), ...warningsFor(context, texts)];
-  const said = [...own.map(({ step }) => step.after), ...cues.map(({ step }) => step.after)];
+  const said = [...own.map((step) => step.after), ...cues.map(({ step }) => step.after)];
   const additions = additionSteps(context, said.join(' ')).map((step) => ({
     at: 0,
     rank: 0,
     step,
   }));
-  return woven(
-    own.map(({ step }) => step),
-    [...cues, ...additions],
-  );
+  return woven(own, [...cues, ...additions]);
 }

@@ -35,8 +35,12 @@ const plural = (count: number, word: string): string => `${count} ${word}${count
 function fromStated(recipe: Recipe): ServingsProposal | null {
   const { servings, text } = recipe.yield;
   if (servings === null) return null;
-  const middle = (servings.low + servings.high) / 2;
-  if (!(middle > 0) || middle > MOST_SERVINGS) return null;
+  // Rounded down: fewer and larger servings never understate one.
+  const middle =
+    servings.low === servings.high
+      ? servings.low
+      : Math.max(1, Math.floor((servings.low + servings.high) / 2));
+  if (!(servings.low > 0) || middle > MOST_SERVINGS) return null;
   const said = text ?? plural(middle, 'serving');
   const range =
     servings.low === servings.high
@@ -69,7 +73,7 @@ function fromPieces(
 }
 
 /**
- * Servings of a recipe: those the page states (the middle of a range), else its pieces (several
+ * Servings of a recipe: those the page states (the middle of a range, rounded down), else its pieces (several
  * small ones make a serving), else the finished weight over the reference amount of 21 CFR
  * 101.12(b), marked as estimated. `rawGrams` is what goes in; null leaves the whole recipe as one.
  */

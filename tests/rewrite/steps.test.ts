@@ -51,6 +51,14 @@ describe('method of a loaf', () => {
     expect(before).toEqual(LOAF.steps.map(({ text }) => text));
   });
 
+  it('puts a shorter cooling time right instead of contradicting it', () => {
+    const hasty = { ...LOAF, steps: [...LOAF.steps, { section: null, text: 'Cool for 1 hour.' }] };
+    const last = rewrite(hasty, loafPlan).at(-1);
+    expect(last?.after).toBe('Cool for at least 3 hours.');
+    expect(last?.change).toBe('changed');
+    expect(last?.why).toMatch(/set while cooling/);
+  });
+
   it.each([
     ['pre-hydration', /leave for 30 minutes; the salt and the yeast go in only after/],
     ['reserve water', /up to 35 g more water/],
