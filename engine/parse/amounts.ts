@@ -21,7 +21,7 @@ const NONE: string[] = [];
 const DASH = new Set(['-', '–', '—', '‒', '−', '~', '‑']);
 const APPROX_MARKS = new Set(['~', '≈', '±']);
 
-const isDash = (t: Token | undefined): boolean => t?.kind === 'p' && DASH.has(t.text);
+export const isDash = (t: Token | undefined): boolean => t?.kind === 'p' && DASH.has(t.text);
 
 /** A number at `i`: digits, a number word, 'half a', 'a dozen', 'two dozen'; null when none. */
 function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<number> | null {
@@ -54,6 +54,7 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
     ) {
       value *= follow;
       next++;
+      if (lex.pairs.has(second.low) && lex.of.has(lowAt(tokens, next))) next++;
     }
   }
   return { value, next };

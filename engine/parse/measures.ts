@@ -1,6 +1,6 @@
 /** Reads the whole run of amounts at one place: sums, products, dual measures, containers. */
 import type { Amount } from '../model.ts';
-import { type Measure, type Read, readMeasure, readSizes, readUnit } from './amounts.ts';
+import { isDash, type Measure, type Read, readMeasure, readSizes, readUnit } from './amounts.ts';
 import type { Lexicon, Unit } from './lexicon.ts';
 import { lowAt, type Token } from './tokens.ts';
 
@@ -78,6 +78,21 @@ function contain(run: Run, unit: Unit): boolean {
   } else return false;
   run.stated = unit;
   run.last = unit;
+  return true;
+}
+
+/** Factor between units in which one range may be written: '14 oz to 1 lb', '800 g - 1 kg'. */
+const STEPS: Readonly<Record<string, number>> = { 'lb>oz': 16, 'kg>g': 1000, 'l>ml': 1000 };
+
+/** '325 ml - 350 ml', '1 cup to 1½ cups': the second measure is the upper end of the first. */
+function widen(run: Run, upper: Measure): boolean {
+  const amount = run.amounts.at(-1);
+  if (!amount || !run.last || !upper.unit || amount.max !== null || upper.amount.max !== null)
+    return false;
+  const step = upper.unit === run.last ? 1 : STEPS[`${upper.unit.name}>${run.last.name}`];
+  const high = upper.amount.quantity * (step ?? 0);
+  if (high <= amount.quantity) return false;
+  amount.max = high;
   return true;
 }
 
@@ -205,6 +220,10 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
     if (lex.numbers.has(lowAt(tokens, i + 1)) && lex.of.has(lowAt(tokens, i + 2))) return i + 2;
     const other = readUnit(tokens, i + 1, lex);
     if (other && run.last && other.value.kind === run.last.kind) return other.next;
+  }
+  if (isDash(t) || lex.ranges.has(t.low)) {
+    const to = readMeasure(tokens, i + 1, lex);
+    if (to && widen(run, to.value)) return to.next;
   }
   if (t.kind === 'p' || lex.times.has(t.low) || lex.plus.has(t.low) || lex.or.has(t.low)) {
     const measure = readMeasure(tokens, i + 1, lex);

@@ -110,7 +110,8 @@ function file(seg: readonly Token[], parts: Parts, lex: Lexicon): void {
       parts.notes.push(text);
       break;
     case 'note':
-      if (lex.or.has(lowAt(seg, 0))) parts.substitutes.push(seg.slice(1));
+      if (lex.or.has(lowAt(seg, 0)) && !lex.orNote.has(lowAt(seg, 1)))
+        parts.substitutes.push(seg.slice(1));
       else if (isExtra(seg, lex)) {
         parts.extras.push(seg.slice(1));
         break;

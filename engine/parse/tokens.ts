@@ -49,7 +49,7 @@ const NUMBER = new RegExp(
 /** 'and/or', dotted abbreviations, the 'x' of '2 x 400 g', units glued to digits, elided articles, words. */
 const WORD = new RegExp(
   [
-    'and/or|\\p{L}\\.(?:\\s?\\p{L}\\.)+(?!\\p{L})|[x×](?=\\s?\\d)|(?<=\\d)(?:lb|oz|kg|pt)(?=\\d)',
+    'and/or|\\p{L}\\.(?:\\s?\\p{L}\\.)+(?!\\p{L})|[x×](?=\\s?\\d)|(?<=\\d)\\p{L}+(?=-?\\d)',
     "(?:[dDlL]|[Dd]ell|[Uu]n)['’](?=[\\p{L}\\d])|\\p{L}[\\p{L}\\p{M}]*(?:['’-]?[\\p{L}\\p{N}]+)*",
   ].join('|'),
   'iyu',

@@ -38,6 +38,12 @@ describe('numbers', () => {
     ['200g flour', '200 g'],
     ['Flour 200 g', '200 g'],
     ['about 200 g flour', '~200 g'],
+    ['325ml-350ml warm water', '325-350 ml'],
+    ['1 cup to 1½ cups milk', '1-1.5 cup'],
+    ['14 oz to 1 lb cod', '14-16 oz'],
+    ['1 and 1/2 cups milk', '1.5 cup'],
+    ['a couple of tablespoons milk', '2 tbsp'],
+    ['a few drops vanilla', '~2-4 drop'],
     ['scant 1/2 cup flour', '~0.5 cup'],
   ])('%s', (text, want) => {
     expect(amounts(text)).toBe(want);
