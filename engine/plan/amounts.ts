@@ -33,6 +33,20 @@ const kept = (part: Part, grams: number): Amount => ({
   original: part.grams,
 });
 
+/** An addition of a food that a swap brings anyway goes with the swap. */
+function merged(brought: readonly Amount[]): Amount[] {
+  const list: Amount[] = [];
+  for (const amount of brought) {
+    const at = list.findIndex(
+      (a) => a.origin === 'swap' && a.food.id === amount.food.id && a.role === amount.role,
+    );
+    const same = list[at];
+    if (amount.origin === 'add' && same) list[at] = { ...same, grams: same.grams + amount.grams };
+    else list.push(amount);
+  }
+  return list;
+}
+
 /** Exact masses for the values of a solution, before kitchen rounding. */
 export function amountsOf(model: PlanModel, values: ReadonlyMap<string, number>): Amount[] {
   const gone = new Map<string, number>();
@@ -64,7 +78,7 @@ export function amountsOf(model: PlanModel, values: ReadonlyMap<string, number>)
     const left = part.grams - (gone.get(part.key) ?? 0);
     return kept(part, left < TINY * part.grams ? 0 : left);
   });
-  return [...staying, ...brought];
+  return [...staying, ...merged(brought)];
 }
 
 /** The original recipe in the same shape. */

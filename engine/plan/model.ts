@@ -7,7 +7,7 @@ import * as figure from './figures.ts';
 import type { Program, Row, Variable } from './program.ts';
 import type { Linear } from './state.ts';
 import { structureRows, waterAndFatRows } from './structure-rows.ts';
-import { doseRows, sweetRows, tasteRows } from './taste-rows.ts';
+import { doseRows, freezingRows, sweetRows, tasteRows } from './taste-rows.ts';
 
 export interface PlanModel {
   dish: Dish;
@@ -66,6 +66,7 @@ export function buildModel(dish: Dish): PlanModel {
       waterAndFatRows(b);
     }
     sweetRows(b);
+    freezingRows(b);
     doseRows(b);
     tasteRows(b);
   }

@@ -71,6 +71,34 @@ export function sweetRows(b: Builder): void {
   );
 }
 
+/** Share of the original's freezing-point depression a frozen dessert may stray by (common practice, no source). */
+const FREEZING_WINDOW = [0.8, 1.2] as const;
+
+/** How firmly a frozen dessert sets, by the freezing-point depression of its sweeteners. */
+export function freezingRows(b: Builder): void {
+  if (b.dish.family !== 'frozen-dessert') return;
+  const freezing = b.sum((c) =>
+    c.role === 'sweetness' ? (figure.functionOf(c.food).freezing ?? figure.bulk(c.food)) : 0,
+  );
+  if (freezing.constant <= 0) return;
+  const share: Linear = {
+    constant: 1,
+    terms: freezing.terms.map(([id, v]) => [id, v / freezing.constant]),
+  };
+  b.floor(
+    'freezing-hard',
+    share,
+    FREEZING_WINDOW[0],
+    'Less of these sweeteners would freeze it hard.',
+  );
+  b.cap(
+    'freezing-soft',
+    share,
+    FREEZING_WINDOW[1],
+    'More of these sweeteners would keep it from freezing firm.',
+  );
+}
+
 /** Amounts of sweeteners and fibre that most adults bear in one serving. */
 export function doseRows(b: Builder): void {
   const { servings } = b.dish;

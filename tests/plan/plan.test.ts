@@ -229,6 +229,23 @@ describe('dishes that a swap would spoil', () => {
     expect(result.items.map((i) => i.foodId)).toContain('allulose');
   });
 
+  it('keeps a frozen dessert about as firm as it was', () => {
+    for (const title of ['Vanilla ice cream', 'Strawberry sorbet']) {
+      const sample = sampleNamed(title);
+      const depression = (items: readonly { foodId: string; grams: number }[]): number =>
+        items.reduce(
+          (sum, i) => sum + i.grams * (foods.byId(i.foodId)?.function?.freezing ?? 0),
+          0,
+        );
+      const before = depression(sample.parts.map(([foodId, grams]) => ({ foodId, grams })));
+      for (const budgetG of [15, 10, 8]) {
+        const after = depression(plan(sample, { budgetG }).items);
+        expect(after / before, `${title} ${budgetG}`).toBeGreaterThan(0.72);
+        expect(after / before, `${title} ${budgetG}`).toBeLessThan(1.25);
+      }
+    }
+  });
+
   it('gives back the powder that went with self-raising flour', () => {
     const sponge: Sample = {
       title: 'Sandwich cake',
