@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
@@ -168,6 +168,32 @@ describe('the main path in Chromium', () => {
     await bench.getByLabel('Import a file').setInputFiles(file);
     await bench.getByText('here already').waitFor();
     expect(await links.count()).toBe(count);
+  });
+});
+
+describe('files and paper in Chromium', () => {
+  it('gives the reworked recipe as text', async () => {
+    const bench = await run.open('bench.html');
+    await bench.locator('#saved .saved > li > a').first().click();
+    await bench.locator('.recipe-rows').waitFor();
+    const waiting = bench.waitForEvent('download');
+    await bench.getByRole('button', { name: 'Text file of the reworked recipe' }).click();
+    const download = await waiting;
+    expect(download.suggestedFilename()).toBe('Hearth-Loaf.txt');
+    const file = join(folder, 'recipe.txt');
+    await download.saveAs(file);
+    expect(readFileSync(file, 'utf8')).toContain(said.title);
+  });
+
+  it('prints the recipe without controls', async () => {
+    const bench = await run.open('bench.html');
+    await bench.locator('.recipe-rows').waitFor();
+    await bench.emulateMedia({ media: 'print' });
+    expect(await bench.locator('.recipe-rows').isVisible()).toBe(true);
+    expect(await bench.locator('.uncounted, .nutrients').first().isVisible()).toBe(true);
+    for (const control of await bench.locator('button, input, select, textarea, nav').all()) {
+      expect(await control.isVisible()).toBe(false);
+    }
   });
 });
 
