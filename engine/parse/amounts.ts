@@ -1,6 +1,6 @@
 /** Reads amounts from tokens: quantities, ranges, units, and how one amount relates to the next. */
 import type { Amount } from '../model.ts';
-import type { Lexicon, Unit } from './lexicon.ts';
+import { hasPair, type Lexicon, type Unit } from './lexicon.ts';
 import { lowAt, type Token } from './tokens.ts';
 
 export interface Read<T> {
@@ -99,6 +99,7 @@ export function readUnit(tokens: readonly Token[], i: number, lex: Lexicon): Rea
     return unit ? { value: unit, next: i + 1 } : null;
   }
   if (t.kind !== 'w') return null;
+  if (hasPair(lex.notUnits, t.low, lowAt(tokens, i + 1), lex)) return null;
   if (lex.unitStarts.has(t.low)) {
     const long = readNotedUnit(tokens, i, lex) ?? readLongUnit(tokens, i, lex);
     if (long) return long;

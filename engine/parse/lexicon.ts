@@ -60,6 +60,7 @@ const SETS = [
   'onlyNote',
   'keepPairs',
   'keepLast',
+  'notUnits',
   'keepAfter',
   'glossNot',
   'prepPairs',

@@ -309,6 +309,11 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
   return parts;
 }
 
+/** Files segments outside the name: each is an amount or words. */
+function fileAll(segs: readonly Segment[], parts: Parts, lex: Lexicon): void {
+  for (const s of segs) if (!addAmounts(s.tokens, parts, lex)) file(s.tokens, parts, lex);
+}
+
 function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): void {
   const { plain, brackets } = takeBrackets(rest);
   const body = readTail(plain, parts, lex);
@@ -334,10 +339,9 @@ function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): void {
     if (inName && isGloss(b.tokens, lex)) {
       glosses.push(b.tokens);
       if (lex.or.has(lowAt(b.tokens, 0))) parts.substitutes.push(b.tokens.slice(1));
-    } else for (const s of split(b.tokens)) file(s.tokens, parts, lex);
+    } else fileAll(split(b.tokens), parts, lex);
   }
   if (tail.length > 0) file(tail, parts, lex);
-  for (const s of segs.slice(span))
-    if (!addAmounts(s.tokens, parts, lex)) file(s.tokens, parts, lex);
+  fileAll(segs.slice(span), parts, lex);
   finishName(nameTokens, glosses, parts, lex);
 }

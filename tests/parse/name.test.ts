@@ -43,6 +43,9 @@ describe('name, preparation, note and purpose', () => {
     ],
     ['¼ cup toasted sesame oil', 'toasted sesame oil', null, null, null],
     ['1 tsp ground cinnamon', 'ground cinnamon', null, null, null],
+    ['2 rib eye steaks', 'rib eye steaks', null, null, null],
+    ['4 salmon fillets', 'salmon fillets', null, null, null],
+    ['½ chili pepper', 'chili pepper', null, null, null],
     ['240 g plain (all-purpose) flour', 'plain flour (all-purpose)', null, null, null],
   ])('%s', (text, name, preparation, note, purpose) => {
     const line = parseLine(text);
