@@ -31,6 +31,7 @@ const ALIKE: Readonly<Record<string, string>> = {
   rib: 'stalk',
   stem: 'stalk',
   branch: 'sprig',
+  bundle: 'bunch',
   frond: 'sprig',
   thumb: 'knob',
 };

@@ -22,7 +22,16 @@ export interface WeighOptions {
 }
 
 /** Readings further apart than their own ranges and this share disagree. Common practice, no source. */
-const TOLERANCE = 0.15;
+const TOLERANCE: Readonly<Record<Weighed['basis'], number>> = {
+  mass: 0.15,
+  volume: 0.25,
+  count: 0.5,
+  assumed: 1,
+};
+
+/** Ounces of a small amount are rounded to quarters ('35g/1½oz'), so they may be this far off. */
+const SMALL = 60;
+const SMALL_TOLERANCE = 0.35;
 
 const TRUST: Readonly<Record<Weighed['basis'], number>> = {
   mass: 3,
@@ -35,13 +44,18 @@ function disagreementOf(chosen: Weighed, others: readonly Weighed[]): Weight['di
   const stated = chosen.grams.best;
   for (const other of others) {
     const { low, best, high } = other.grams;
-    if (stated >= low * (1 - TOLERANCE) && stated <= high * (1 + TOLERANCE)) continue;
+    const slack = best < SMALL ? SMALL_TOLERANCE : 0;
+    const tolerance = Math.max(TOLERANCE[other.basis], slack);
+    if (stated >= low * (1 - tolerance) && stated <= high * (1 + tolerance)) continue;
     const tell = (grams: number): string => grams.toFixed(grams < 10 ? 1 : 0);
     const text = `the line's amounts differ: ${tell(stated)} g taken, the other reading gives ${tell(best)} g`;
     return { stated, other: best, text };
   }
   return null;
 }
+
+/** '1-inch strips' after a mass is a shape. */
+const LENGTHS: ReadonlySet<string> = new Set(['inch', 'cm', 'mm', 'ft']);
 
 const isRough = (reading: Reading): number =>
   reading.some(({ amount }) => amount.approximate) ? 1 : 0;
@@ -53,10 +67,13 @@ function weighedReadings(
   text: string,
   region: Region,
 ): { weighed: Weighed; order: number; rough: number }[] {
-  return readingsOf(item)
+  return readingsOf(item, text)
     .flatMap((reading, order) => {
+      if (order > 0 && LENGTHS.has(reading[0]?.amount.unit ?? '')) return [];
       const weighed = weighReading(reading, item, food, text, region);
-      return weighed && weighed.grams.best > 0 ? [{ weighed, order, rough: isRough(reading) }] : [];
+      return weighed && weighed.grams.best > 0
+        ? [{ weighed: withGrain(weighed, food, text), order, rough: isRough(reading) }]
+        : [];
     })
     .sort(
       (a, b) =>
@@ -108,7 +125,7 @@ export function weighItem(
       first.weighed,
       others.map(({ weighed }) => weighed),
     );
-    return finished(withGrain(first.weighed, food, text), disagreement, item, line, food, options);
+    return finished(first.weighed, disagreement, item, line, food, options);
   }
   const assumed = assumeUnstated(item, line, food, options.recipe, options.region);
   if (!assumed) return null;

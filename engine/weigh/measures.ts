@@ -79,6 +79,7 @@ export function chooseVolume(food: Food, unit: string, text: string): VolumeMeas
 }
 
 const PACKAGE: ReadonlySet<string> = new Set(['package', 'packet', 'pack', 'envelope', 'sachet']);
+const BUNCH: ReadonlySet<string> = new Set(['bunch', 'bundle']);
 const CAN: ReadonlySet<string> = new Set(['can', 'tin']);
 
 /** Units that mean the same container or part. */
@@ -86,6 +87,7 @@ function sameUnit(a: string, b: string): boolean {
   if (a === b) return true;
   if (PACKAGE.has(a) && PACKAGE.has(b)) return true;
   if (CAN.has(a) && CAN.has(b)) return true;
+  if (BUNCH.has(a) && BUNCH.has(b)) return true;
   return (a === 'rib' && b === 'stalk') || (a === 'stalk' && b === 'rib');
 }
 

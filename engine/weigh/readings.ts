@@ -1,5 +1,6 @@
 /** The amounts of an item as readings: one quantity each, said in one or several measures. */
 import type { Amount, Item } from '../model.ts';
+import { gramsOf, millilitresOf } from './units.ts';
 
 /** `count` units of a package or piece, each of the size in `size`, when the line says so. */
 export interface Part {
@@ -11,20 +12,70 @@ export interface Part {
 /** One reading of the quantity: parts to be added up. */
 export type Reading = Part[];
 
+const OUNCES_OF_A_POUND = 16;
+const ALIKE = 1.25;
+
+/** Rough grams of one measure; a millilitre counts as a gram. Null for counts and lengths. */
+const roughly = ({ quantity, unit }: Amount): number | null => {
+  const one = gramsOf(unit) ?? millilitresOf(unit, 'us');
+  return one === null ? null : one * quantity;
+};
+
+/** '150g/5oz' of '10 x 150g/5oz': the size said again, not the whole. */
+function saysSizeAgain(amount: Amount, size: Amount): boolean {
+  const a = roughly(amount);
+  const b = roughly(size);
+  return a !== null && b !== null && a > 0 && b > 0 && Math.max(a / b, b / a) < ALIKE;
+}
+
+const POUNDS_AND_OUNCES = /\d\s*lbs?\.?\s*\d[\d/]*\s*[½¼¾⅓⅔]?\s*oz/;
+
+/** '2lb 4oz' is one amount; `text` tells it from '1 lb (12 oz)'. */
+function joinedPounds(amounts: readonly Amount[], text: string): Amount[] {
+  if (!POUNDS_AND_OUNCES.test(text)) return [...amounts];
+  const joined: Amount[] = [];
+  for (const amount of amounts) {
+    const before = joined[joined.length - 1];
+    const isRest = amount.unit === 'oz' && amount.quantity < OUNCES_OF_A_POUND;
+    if (before?.unit === 'lb' && isRest && amount.kind !== 'each') {
+      const quantity = before.quantity * OUNCES_OF_A_POUND + amount.quantity;
+      joined[joined.length - 1] = { ...before, unit: 'oz', quantity, max: null };
+    } else joined.push(amount);
+  }
+  return joined;
+}
+
+/** '6 chops, 12 ounces each': a mass after a bare count, on a line that says 'each'. */
+const isSizeOfCount = (amount: Amount, first: Amount, text: string): boolean =>
+  first.unit === null && gramsOf(amount.unit) !== null && /\beach\b/.test(text);
+
 /**
  * Readings in the order of the line. 'plus' adds to the reading before it, 'each' sizes the last
- * part, 'same' opens a new reading of the same quantity.
+ * part, 'same' opens a new reading of the same quantity. `text` is the line in lower case.
  */
-export function readingsOf(item: Item): Reading[] {
+export function readingsOf(item: Item, text = ''): Reading[] {
   const readings: Reading[] = [];
-  for (const amount of item.amounts) {
+  for (const amount of joinedPounds(item.amounts, text)) {
     const current = readings[readings.length - 1];
     const last = current?.[current.length - 1];
-    if (amount.kind === 'each' && last && last.size === null) last.size = amount;
-    else if (amount.kind === 'plus' && current) current.push({ amount, size: null });
-    else readings.push([{ amount, size: null }]);
+    if (!current || !last) {
+      readings.push([{ amount, size: null }]);
+    } else if (amount.kind === 'plus') {
+      current.push({ amount, size: null });
+    } else if (last.size === null) {
+      addTo(readings, last, amount, text);
+    } else if (saysSizeAgain(amount, last.size)) {
+      readings.push([{ amount: last.amount, size: amount }]);
+    } else {
+      readings.push([{ amount, size: null }]);
+    }
   }
   return readings;
+}
+
+function addTo(readings: Reading[], last: Part, amount: Amount, text: string): void {
+  if (amount.kind === 'each' || isSizeOfCount(amount, last.amount, text)) last.size = amount;
+  else readings.push([{ amount, size: null }]);
 }
 
 /** The middle and the ends of a stated amount. */

@@ -54,6 +54,19 @@ describe('which reading counts', () => {
     expect(weigh('1 cup (115 g) all-purpose flour')?.disagreement).toBeNull();
   });
 
+  test('a size said twice is no second quantity', () => {
+    const weight = weigh('2 x 750g/1lb 10oz chicken breasts');
+    expect(weight?.grams.best).toBeCloseTo(1500);
+    expect(weight?.disagreement).toBeNull();
+    expect(best('6 pork chops, 12 ounces each')).toBeGreaterThan(1300);
+  });
+
+  test('the grain of salt, rounded ounces and shapes are no disagreement', () => {
+    expect(weigh('1 tbsp kosher salt (10 grams)')?.disagreement).toBeNull();
+    expect(weigh('35g/1½oz unsalted butter')?.disagreement).toBeNull();
+    expect(weigh('9 oz pork loin, cut into 1-inch cubes')?.disagreement).toBeNull();
+  });
+
   test('sums are added, package sizes multiplied', () => {
     expect(best('1 cup plus 2 tbsp sugar')).toBeCloseTo(225, 0);
     expect(best('2 x 400g tins chopped tomatoes')).toBeCloseTo(800);
