@@ -13,13 +13,17 @@ export interface ParseOptions {
   group?: string | null;
 }
 
+/** Characters that are read; what goes beyond is no ingredient line and is kept as a note. */
+const LONGEST = 4000;
+
 /**
  * An ingredient line as amounts, name, preparation, note and purpose. Pure and total: every string
  * gives a line, the worst case being one item whose name is the whole text. Names and notes keep
  * the line's own words; units are canonical short forms (see `Amount`).
  */
 export function parseLine(text: string, options: ParseOptions = {}): Line {
-  const clean = tidy(text);
+  const whole = tidy(text);
+  const clean = whole.slice(0, LONGEST);
   const line: Line = {
     text,
     group: options.group ?? null,
@@ -36,7 +40,9 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
   // '1.500 g' is fifteen hundred where the comma is the decimal mark
   if (lex.language !== 'en' && tokens.some(isGrouped)) tokens = tokenize(clean, true);
   if (isHeading(tokens, lex)) return { ...line, kind: 'heading', name: clean.replace(/\s*:$/, '') };
-  return fill(line, clean, readParts(tokens, lex), lex);
+  const parts = readParts(tokens, lex);
+  if (whole.length > LONGEST) parts.notes.push(whole.slice(LONGEST));
+  return fill(line, clean, parts, lex);
 }
 
 const isGrouped = (t: Token): boolean => t.kind === 'n' && /[.,]\d{3}/.test(t.text);

@@ -107,6 +107,14 @@ describe('every string', () => {
     );
   });
 
+  it('takes absurdly long input without failing and keeps it', () => {
+    for (const piece of ['(', '1 ', 'chopped and ', '1/2 cup ', ', ', '1-', 'a.b.', '<', '&amp;']) {
+      const line = parseLine(piece.repeat(60_000), { language: 'en' });
+      expect(line.items.length).toBeGreaterThan(0);
+    }
+    expect(parseLine(`1 cup flour, ${'x'.repeat(9000)}`).note).toContain('xxxx');
+  });
+
   it('reads the same twice', () => {
     fc.assert(
       fc.property(anyLine, (text) => {
