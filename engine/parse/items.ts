@@ -24,13 +24,18 @@ function splitAt(tokens: readonly Token[], by: ReadonlySet<string>): Token[][] {
     .filter((run) => run.length > 0);
 }
 
-/** 'chicken or vegetable stock': the first name lacks its head, which the last one carries. */
+/**
+ * 'chicken or vegetable stock', 'avocado, peanut or canola oil': a first name lacks its head, which
+ * the last one carries. A food that stands alone ('butter or olive oil') lacks none.
+ */
 function shareHead(names: Token[][], lex: Lexicon): string[] {
-  const head = names.at(-1)?.at(-1);
+  const longest = names.at(-1) ?? [];
+  const head = longest.at(-1);
   return names.map((name, i) => {
     const last = name.at(-1);
-    const lacks =
-      i < names.length - 1 && head && last && lex.heads.has(head.low) && lex.needHead.has(last.low);
+    if (!head || !last || i === names.length - 1 || longest.length < 2) return textOf(name);
+    const open = lex.openHeads.has(head.low) && name.length === 1 && !lex.standAlone.has(last.low);
+    const lacks = open || (lex.heads.has(head.low) && lex.needHead.has(last.low));
     return lacks ? `${textOf(name)} ${head.text}` : textOf(name);
   });
 }

@@ -50,6 +50,8 @@ const SETS = [
   'optional',
   'heads',
   'needHead',
+  'openHeads',
+  'standAlone',
   'purposeAny',
   'cuts',
   'cutWords',

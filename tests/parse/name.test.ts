@@ -92,6 +92,9 @@ describe('several foods and alternatives', () => {
     ['2 tbsp butter or margarine', 'butter', ['margarine']],
     ['1 cup chicken or vegetable stock', 'chicken stock', ['vegetable stock']],
     ['1 tbsp lemon or lime juice', 'lemon juice', ['lime juice']],
+    ['3 tbsp avocado, peanut, or canola oil', 'avocado oil', ['peanut oil', 'canola oil']],
+    ['2 tbsp butter or olive oil', 'butter', ['olive oil']],
+    ['2 orange, yellow or red peppers', 'orange peppers', ['yellow peppers', 'red peppers']],
   ])('%s', (text, name, others) => {
     const [item] = parseLine(text).items;
     expect(item?.name).toBe(name);
