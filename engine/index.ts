@@ -2,6 +2,7 @@
 
 export { toCsv, toJsonLd, toMarkdown, toText } from './export/index.ts';
 export { type FoodTable, foodTable } from './foods/index.ts';
+export { foodFromLabel, type LabelResult, PackageLabel, Printed } from './foods/label.ts';
 export * from './model.ts';
 export { readPage, readText } from './read/index.ts';
 export {

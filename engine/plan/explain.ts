@@ -49,6 +49,12 @@ function considered(model: PlanModel, part: Part, chosen: ReadonlySet<string>): 
   return [...open.slice(0, 4), ...refused.slice(0, 2)];
 }
 
+/** A package's own label needs no reminder to enter it. */
+const cautionsOf = (cautions: readonly string[], to: readonly Amount[]): string[] =>
+  cautions.filter(
+    (text) => !(/package's label/.test(text) && to.every((a) => a.food.source.kind === 'user')),
+  );
+
 const allergensOf = (amounts: readonly Amount[]): Allergen[] =>
   [...new Set(amounts.flatMap((a) => a.food.allergens))].sort();
 
@@ -172,7 +178,7 @@ export function swapsOf(model: PlanModel, amounts: readonly Amount[]): Swap[] {
         effect: rule.effect,
         considered: considered(model, part, chosen),
         allergens: allergensOf(to),
-        cautions: rule.cautions,
+        cautions: cautionsOf(rule.cautions, to),
         source: rule.source,
       },
     });

@@ -51,6 +51,18 @@ function spread(value: Interval | null, range: [number, number] | undefined): In
 const availableSpread = (food: Food): [number, number] | undefined =>
   (polyolSum(food) ?? 0) + (food.per100g.alluloseG ?? 0) === 0 ? food.spread.netCarbsG : undefined;
 
+/** Scatter of the carbohydrate as the region prints it; the table's is of the figure as stated. */
+function carbohydrateSpread(
+  food: Food,
+  region: NetCarbRule['region'],
+): [number, number] | undefined {
+  const withFiber = settledBasis(food.carbohydrateBasis, food.per100g) === 'total';
+  const { carbohydrateG: stated, fiberG: fiber } = food.spread;
+  if (withFiber === (region === 'us')) return stated;
+  if (withFiber) return availableSpread(food);
+  return stated && fiber ? [stated[0] + fiber[0], stated[1] + fiber[1]] : undefined;
+}
+
 /**
  * Figures of 100 g of a food under the rule. `polyolsPerServingG` decides the `half_over_5g` policy;
  * `alcoholRetained` (0..1) lowers the energy by the alcohol that cooks off, 7 kcal/g.
@@ -82,7 +94,7 @@ export function foodNumbers(
     saturatedG: maybe(per100g.saturatedG),
     carbohydrateG: spread(
       regionalCarbohydrate(food, rule.region),
-      rule.region === 'us' ? food.spread.carbohydrateG : availableSpread(food),
+      carbohydrateSpread(food, rule.region),
     ),
     fiberG: spread(maybe(per100g.fiberG), food.spread.fiberG),
     sugarsG: maybe(per100g.sugarsG),

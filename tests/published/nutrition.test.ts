@@ -3,9 +3,13 @@
  * FoodData Central: SR = Standard Reference 28 values, FF = Foundation Foods.
  */
 import { describe, expect, it } from 'vitest';
+import {
+  labelForGrams,
+  roundForUsLabel,
+  usLabelInterval,
+} from '../../engine/foods/label-rounding.ts';
 import type { Composition, Family, Food, Ingredient, Tally } from '../../engine/model.ts';
 import { tally } from '../../engine/tally/index.ts';
-import { labelForGrams, roundForUsLabel, usLabelInterval } from '../../engine/tally/label.ts';
 import { type NetCarbInput, netCarbs } from '../../engine/tally/net-carbs.ts';
 import { euEnergyKcal } from '../../engine/tally/notes.ts';
 import { makeFood, makeIngredient, makeTable, makeWeight, sure } from '../tally/fixtures.ts';
