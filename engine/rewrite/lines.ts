@@ -45,7 +45,7 @@ function tailOf(ingredient: Ingredient): string {
   return line.optional && !/optional/i.test(tail) ? `${tail} (optional)` : tail;
 }
 
-/** A planned item as a line of its own: '350 g (2⅓ cups) low-carb wheat flour blend, sifted'. */
+/** A planned item as a line of its own: '350 g (2⅓ cups) high-fibre wheat flour blend, sifted'. */
 export function itemText(
   item: PlannedItem,
   context: LineContext,
