@@ -130,6 +130,7 @@ export function importMessage(count: ImportCount): string {
   }
   if (count.same > 0)
     parts.push(`${several(count.same, 'recipe was', 'recipes were')} here already`);
+  if (count.foods > 0) parts.push(`${several(count.foods, 'package', 'packages')} added`);
   const damaged =
     count.damaged > 0
       ? ` ${several(count.damaged, 'entry is', 'entries are')} damaged and could not be read.`
