@@ -103,8 +103,10 @@ function fieldErrors(draft: Draft): FieldError[] {
     const value = typedFigure(draft.typed[name] ?? '');
     if (value === undefined || (name === 'servingG' && typeof value === 'string'))
       return [{ field: name, text: `${label}: type a number as printed.` }];
+    if (value === null && name === 'servingG')
+      return [{ field: name, text: `${label} is missing: the grams of one serving.` }];
     if (value === null && required)
-      return [{ field: name, text: `${label} is missing. Type 0 if the label says 0.` }];
+      return [{ field: name, text: `${label}: nothing typed. Type 0 if the label says 0.` }];
     return [];
   });
 }
