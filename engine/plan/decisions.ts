@@ -198,7 +198,11 @@ function doughAdditions(dish: Dish): Choice[] {
 
 function cuts(dish: Dish): Choice[] {
   const free = dish.parts.filter((part) => !part.fixed);
-  const fats = largest(free.filter((p) => p.role === 'fat' && fat(p.food) > 0.5));
+  // The dough's own fat: a frosting's or filling's balances no flour.
+  const groups = new Set(dish.parts.flatMap((p) => (p.base ? [p.group] : [])));
+  const fats = largest(
+    free.filter((p) => p.role === 'fat' && fat(p.food) > 0.5 && groups.has(p.group)),
+  );
   const salts = largest(free.filter((p) => p.role === 'salt'));
   const list: Choice[] = [];
   if (fats) list.push(cutChoice(fats, 0.6, 0.03, 'fat'));

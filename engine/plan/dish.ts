@@ -10,7 +10,7 @@ import {
   type SwapRule,
   suits,
 } from './knowledge.ts';
-import { type FoodRole, roleIn } from './roles.ts';
+import { alsoCoats, type FoodRole, roleIn } from './roles.ts';
 
 /** A counted ingredient of the dish. */
 export interface Part {
@@ -27,6 +27,8 @@ export interface Part {
   /** g net carbs per g; 0 when unknown (such parts are never swapped). */
   net: number;
   fixed: boolean;
+  /** Heading the line stands under, or null. */
+  group: string | null;
 }
 
 export interface Candidate {
@@ -106,7 +108,7 @@ function partOf(
   ingredient: Ingredient,
   role: FoodRole,
   food: Food,
-  dish: { dough: boolean; goals: Goals },
+  dish: { dough: boolean; goals: Goals; keep: boolean },
 ): Part | null {
   const { weight } = ingredient;
   if (!weight || !(weight.grams.best > 0) || !Number.isFinite(weight.grams.best)) return null;
@@ -121,14 +123,22 @@ function partOf(
     role: role.role,
     base: dish.dough && role.role === 'structure',
     net: net ?? 0,
-    fixed: dish.goals.pinned.includes(ingredient.key) || net === null,
+    fixed: dish.keep || dish.goals.pinned.includes(ingredient.key) || net === null,
+    group: ingredient.line.group,
   };
 }
 
 /** Collects the parts of a dish and every swap that fits them. `servings` that is not a positive number counts as 1. */
 export function readDish(
   ingredients: readonly Ingredient[],
-  options: { family: Family; servings: number; goals: Goals; foods: FoodTable; title?: string },
+  options: {
+    family: Family;
+    servings: number;
+    goals: Goals;
+    foods: FoodTable;
+    title?: string;
+    steps?: readonly string[];
+  },
 ): Dish {
   const { family, goals, foods } = options;
   const limits = FAMILY_LIMITS.get(family) ?? { kind: 'dish', bulkFloor: 0, erythritolPct: 6 };
@@ -137,7 +147,9 @@ export function readDish(
   const parts = ingredients.flatMap((ingredient): Part[] => {
     const food = ingredient.match ? foods.byId(ingredient.match.foodId) : null;
     if (!food) return [];
-    const part = partOf(ingredient, roleIn(food, ingredient, family), food, { dough, goals });
+    const role = roleIn(food, ingredient, family);
+    const keep = alsoCoats(role, family, options.steps ?? []);
+    const part = partOf(ingredient, role, food, { dough, goals, keep });
     return part ? [part] : [];
   });
   const flourBase = parts.reduce((sum, part) => sum + (part.base ? part.grams : 0), 0);

@@ -148,8 +148,12 @@ const DISHES: readonly (readonly [readonly string[], Family, string])[] = [
 
 function dish(r: Ratios, title: string, method: string): FamilyGuess {
   const has = (cls: string): number => r.share.get(cls) ?? 0;
+  const starchOf = (classes: readonly string[]): number =>
+    classes.reduce((total, cls) => total + has(cls), 0);
+  // Crumbs strewn over a pasta or rice bake do not make it a breaded food.
+  const bulk = Math.max(...DISHES.slice(0, 2).map(([classes]) => starchOf(classes)));
   if (
-    has('breadcrumbs') > 0.02 &&
+    has('breadcrumbs') > Math.max(0.02, bulk / 2) &&
     /bread|crumb|coat|crisp|fried|schnitzel|cutlet|nugget/.test(`${title} ${method}`)
   ) {
     return guess('breaded-food', 0.8, 'breadcrumbs as a coating or binder');
@@ -160,7 +164,7 @@ function dish(r: Ratios, title: string, method: string): FamilyGuess {
   const main = DISHES.map(([classes, id, word]) => ({
     id,
     word,
-    share: classes.reduce((total, cls) => total + has(cls), 0),
+    share: starchOf(classes),
   })).sort((a, b) => b.share - a.share)[0];
   if (main && main.share >= 0.08) {
     return guess(main.id, Math.min(0.95, 0.6 + main.share), `${main.word} is the main starch`);

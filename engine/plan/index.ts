@@ -112,7 +112,8 @@ function dishNotes(
   for (const swap of new Set(
     amounts.flatMap((a) => (a.choice?.candidate ? [a.choice.candidate] : [])),
   )) {
-    if (swap.rule.water <= -0.1) {
+    // What is cooked already was drained, and gives off nothing.
+    if (swap.rule.water <= -0.1 && swap.to[0]?.food.state !== 'cooked') {
       notes.push({
         code: 'GIVES_OFF_WATER',
         text: `Expect water from the ${swap.to[0]?.food.name ?? 'replacement'}: dry it first, or use less liquid.`,
@@ -163,6 +164,7 @@ export function planRecipe(
         goals: wishes,
         foods,
         title: recipe.title,
+        steps: recipe.steps,
       }),
     );
   const model = build(goals);
@@ -202,7 +204,7 @@ export function planRecipe(
     limits: met
       ? within
         ? []
-        : bindingLimits(model, values)
+        : bindingLimits(model, values).filter(({ code }) => code !== 'SWEETNESS-LEAST')
       : unmetLimits(model, solved.net, values, loosenings(build, goals, least)),
     notes: dishNotes(ingredients, dish, amounts),
   };

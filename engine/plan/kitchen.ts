@@ -27,19 +27,27 @@ function stepFor(role: Role, grams: number): number {
   return grams >= 10 ? 1 : grams >= 2 ? 0.5 : 0.1;
 }
 
+/** Share of a sweet line that is dropped as a scrap: within what a tongue tells. Own choice. */
+const SWEET_SCRAP = 0.06;
+
 /** Roles whose masses are held by a dose or a balance, so that a scrap of them stays. */
 const AS_SOLVED: ReadonlySet<Role> = new Set(['fat', 'sweetness', 'salt']);
 
 /** A scrap of a line that is left is replaced too, by what replaces the rest of it. */
-function withoutRemnants(exact: readonly Amount[]): Amount[] {
+function withoutRemnants(exact: readonly Amount[], dish: Dish): Amount[] {
+  const dropped = new Set<string>();
   const grown = new Map<string, number>();
   for (const { origin, key, grams, original, base, role } of exact) {
+    const sweet = role === 'sweetness' && !dish.limits.yeast && grams < SWEET_SCRAP * original;
+    if (sweet && key !== null && origin === 'kept' && grams > 0) dropped.add(key);
     const least = (base ? REMNANT.base : REMNANT.other) * original;
     if (origin !== 'kept' || key === null || grams <= 0 || grams >= least || AS_SOLVED.has(role))
       continue;
     grown.set(key, original / (original - grams));
   }
   return exact.map((a) => {
+    // Its stand-in may be at its dose already, so it does not grow.
+    if (a.key !== null && a.origin === 'kept' && dropped.has(a.key)) return { ...a, grams: 0 };
     const factor = a.key === null ? undefined : grown.get(a.key);
     if (factor === undefined) return a;
     return { ...a, grams: a.origin === 'kept' ? 0 : a.grams * factor };
@@ -142,7 +150,8 @@ function withWater(amounts: Amount[], change: WaterChange, dish: Dish): Amount[]
     const grams = Math.max(0.5 * target.grams, target.grams + shift);
     return amounts.map((a) => (a === target ? { ...a, grams: near(grams, 5) } : a));
   }
-  if (plain) return amounts.map((a) => (a === plain ? { ...a, grams: plain.grams + shift } : a));
+  if (plain)
+    return amounts.map((a) => (a === plain ? { ...a, grams: near(plain.grams + shift, 5) } : a));
   const food = dish.foods.byId('water');
   if (!food) return amounts;
   return [
@@ -194,7 +203,7 @@ export function kitchenAmounts(
   dish: Dish,
   cautious: boolean,
 ): KitchenPlan {
-  const whole = withoutRemnants(exact);
+  const whole = withoutRemnants(exact, dish);
   const rounded = whole.map((amount) => {
     const grams = roundedGrams(amount, cautious);
     return grams === amount.grams ? amount : { ...amount, grams: tidy(grams) };

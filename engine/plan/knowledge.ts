@@ -62,6 +62,8 @@ const SwapRule = z.strictObject({
   /** Closeness lost when the whole of a dish's main ingredient is swapped, 0..1. */
   cost: z.number().positive().max(1),
   role: Role.optional(),
+  /** All of the ingredient or nothing: half a crust cannot be another crust. */
+  whole: z.boolean().default(false),
   /** Title words of dishes it spoils, as a pattern. */
   unless: z.string().optional(),
   /** Water shift of the dish, g per gram replaced; negative when the replacement gives off water. */

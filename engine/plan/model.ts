@@ -21,6 +21,9 @@ export interface PlanModel {
   net: Linear;
 }
 
+const leastUse = ({ candidate, max }: Choice): number =>
+  candidate?.rule.whole ? max : Math.min(LEAST_USE, max / 2);
+
 /** The programme of a dish without its budget; every row admits the original recipe. */
 export function buildModel(dish: Dish): PlanModel {
   const choices = choicesFor(dish);
@@ -48,7 +51,7 @@ export function buildModel(dish: Dish): PlanModel {
         min: 0,
         terms: [
           [choice.id, 1],
-          [used, -Math.min(LEAST_USE, choice.max / 2)],
+          [used, -leastUse(choice)],
         ],
       },
       null,

@@ -61,6 +61,18 @@ export function roleIn(food: Food, ingredient: Ingredient, family: Family): Food
   return usual;
 }
 
+const COATS =
+  /\b(toss|coat|dredge|dust|roll|dip)(?:e?d|ing)?\b[^.;]*\b(flour|corn ?flour|corn ?starch|starch)\b/i;
+
+/**
+ * True when a thickening flour or starch also coats food before frying, by the method's words: gum in
+ * its place would neither coat nor brown.
+ */
+export function alsoCoats(role: FoodRole, family: Family, steps: readonly string[]): boolean {
+  const dough = FAMILY_LIMITS.get(family)?.kind === 'dough';
+  return !dough && role.role === 'thickener' && steps.some((step) => COATS.test(step));
+}
+
 /** Roles of every ingredient with a known food, by key. */
 export function rolesOf(
   ingredients: readonly Ingredient[],

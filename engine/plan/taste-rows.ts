@@ -125,10 +125,25 @@ export function doseRows(b: Builder): void {
   );
 }
 
+/** Share by which a dish may get saltier at no cost, and the cost of each time as salty again. Own choice. */
+const SALTIER = { free: 0.15, cost: 0.3 } as const;
+
+/** A dish should not get much saltier by canned or cured stand-ins. */
+function saltier(b: Builder): void {
+  const line = b.sum((c) => ((c.food.per100g.sodiumMg ?? 0) / 100) * c.eaten, b.dish.servings);
+  // Below 100 mg a serving a rise by a share says nothing.
+  const from = Math.max(100, line.constant);
+  const terms = line.terms.map(([v, c]): [string, number] => [v, c / from]);
+  b.deviation('sodium-more', { constant: 1, terms }, SALTIER.cost, 'flavour', SALTIER.free, false);
+}
+
 /** Taste, and in breads energy and sodium, against the original. */
 export function tasteRows(b: Builder): void {
   const { dish } = b;
-  if (!dish.dough) return;
+  if (!dish.dough) {
+    saltier(b);
+    return;
+  }
   const flavour = b.sum(
     inBase((f) => figure.functionOf(f).flavour),
     dish.flourBase,

@@ -72,10 +72,31 @@ function gone(context: CueContext, pattern: string, keepsNone: boolean): boolean
 }
 
 const floursOf = (context: CueContext): PlannedItem[] =>
-  context.plan.items.filter(({ foodId, grams, role }) => {
-    const dough = role === 'structure' || role === 'starch-bulk' || role === 'other';
-    return grams > 0 && dough && FLOURS.test(foodId) && !BINDERS.test(foodId);
-  });
+  merged(
+    context.plan.items.filter(({ foodId, grams, role }) => {
+      const dough = role === 'structure' || role === 'starch-bulk' || role === 'other';
+      return grams > 0 && dough && FLOURS.test(foodId) && !BINDERS.test(foodId);
+    }),
+  );
+
+/** One item a food, so that a flour that stands in for two lines is named once. */
+function merged(items: readonly PlannedItem[]): PlannedItem[] {
+  const byFood = new Map<string, PlannedItem>();
+  for (const item of items) {
+    const same = byFood.get(item.foodId);
+    byFood.set(item.foodId, same ? { ...same, grams: same.grams + item.grams } : item);
+  }
+  return [...byFood.values()];
+}
+
+/** Gums for the flours of a dough, or, in other dishes and fillings, those that thicken. */
+const gumsOf = (context: CueContext, thickening: boolean): PlannedItem[] =>
+  merged(
+    context.plan.items.filter(
+      ({ foodId, grams, role }) =>
+        grams > 0 && BINDERS.test(foodId) && thickening === (role === 'thickener'),
+    ),
+  );
 
 function applies(cue: Cue, context: CueContext): boolean {
   if (!cue.families.includes(context.plan.family.id)) return false;
@@ -87,6 +108,8 @@ function applies(cue: Cue, context: CueContext): boolean {
   if (cue.replaces !== undefined && !gone(context, cue.replaces, cue.keepsNone === true))
     return false;
   if (cue.severalFlours === true && floursOf(context).length < 2) return false;
+  if (cue.text.includes('{binders}') && gumsOf(context, false).length === 0) return false;
+  if (cue.text.includes('{gums}') && gumsOf(context, true).length === 0) return false;
   if (cue.yeast === true && !all.some((id) => YEAST.test(id))) return false;
   if (cue.ifSaid !== undefined && !new RegExp(cue.ifSaid, 'i').test(context.method)) return false;
   return cue.unless === undefined || !new RegExp(cue.unless, 'i').test(context.method);
@@ -123,12 +146,12 @@ const proofTimes = (plan: Plan): string =>
 
 function fill(text: string, context: CueContext): string {
   const { plan } = context;
-  const binders = plan.items.filter(({ foodId, grams }) => grams > 0 && BINDERS.test(foodId));
   const konjac = plan.items.find(({ foodId }) => /^konjac-(noodles|rice)$/.test(foodId));
   const words: Record<string, string> = {
     flours: listOf(floursOf(context).map((item) => withAmount(item, context))),
     flourWord: floursOf(context).length > 1 ? 'flours' : 'flour',
-    binders: listOf(binders.map((item) => withAmount(item, context))),
+    binders: listOf(gumsOf(context, false).map((item) => withAmount(item, context))),
+    gums: listOf(gumsOf(context, true).map((item) => withAmount(item, context))),
     bloomWater: bloomWater(context),
     mixWater: plan.items.some(({ foodId }) => YEAST.test(foodId) && foodId === 'dry-yeast')
       ? `the water, keeping ${bloomWater(context).replace(' of the water', '')} for the yeast`

@@ -1,6 +1,7 @@
 /** Finds ingredients in the method's words and puts their new names and amounts there. */
 import type { FoodTable } from '../foods/index.ts';
 import type { Ingredient, Plan, PlannedItem } from '../model.ts';
+import made from './data/made.json' with { type: 'json' };
 import { amountText, kitchenGrams, pieceText, type Region } from './kitchen.ts';
 import { isSame, itemsFor } from './lines.ts';
 
@@ -15,7 +16,8 @@ export interface Mention {
   changed: boolean;
 }
 
-const FLOUR = /flour|gluten|starch|fibre|bran|semolina|meal$|oats|flax|psyllium/;
+const FLOUR =
+  /flour|gluten|starch|fibre|bran|semolina|meal$|oats|flax|psyllium|whey-protein|egg-white-powder/;
 const SWEET =
   /sugar|allulose|erythritol|xylitol|syrup|honey|monk|stev|sucralose|tagatose|maltitol|isomalt|polydextrose|inulin/;
 const CALLED: Record<string, string[]> = {
@@ -56,6 +58,19 @@ function newNameOf(ingredient: Ingredient, items: readonly PlannedItem[]): strin
       foodId === own ? ingredient.item.name : shortName(foodName),
     ),
   );
+}
+
+/** Name of what several foods make together in place of a bought one, when nothing of that stays. */
+function madeName(
+  ingredient: Ingredient,
+  items: readonly PlannedItem[],
+  plan: Plan,
+): string | null {
+  const swaps = plan.swaps.filter(({ key }) => key === ingredient.key);
+  const [only] = swaps;
+  if (only === undefined || swaps.length !== 1 || only.keptGrams > 0 || items.length < 2)
+    return null;
+  return (made as Record<string, string>)[only.id] ?? null;
 }
 
 /** Additions that stand in for this ingredient and are spoken of together with it. */
@@ -107,7 +122,7 @@ function mentionOf(ingredient: Ingredient, all: readonly Ingredient[], plan: Pla
     ingredient,
     items,
     names: namesOf(ingredient, all),
-    newName: newNameOf(ingredient, items),
+    newName: madeName(ingredient, items, plan) ?? newNameOf(ingredient, items),
     changed: touched && !same,
   };
 }
@@ -231,7 +246,9 @@ const BOILS_AS: readonly (readonly [original: RegExp, standIn: RegExp])[] = [
 function inBoilingStep(mention: Mention, text: string): Mention | null {
   const id = mention.ingredient.match?.foodId ?? '';
   const rule = BOILS_AS.find(([original]) => original.test(id));
-  if (rule === undefined || !/\b(boil|cook|simmer)\b/i.test(text)) return mention;
+  const called = new RegExp(`${START}(?:${mention.names.map(literal).join('|')})`, 'iu');
+  const sentence = text.split(/(?<=[.;!])\s+/).find((part) => called.test(part)) ?? text;
+  if (rule === undefined || !/\b(boil|cook|simmer)\b/i.test(sentence)) return mention;
   const items = mention.items.filter(({ foodId }) => rule[1].test(foodId));
   if (items.length === mention.items.length) return mention;
   return items.length === 0
@@ -288,15 +305,34 @@ export function renameIn(
     const meant = mention.changed ? inBoilingStep(mention, text) : null;
     if (meant === null) return whole;
     const parts = { name: groups.name, quantity: groups.quantity, unit: groups.unit, whole };
-    return capitalised(replacement(meant, parts, foods, region), whole);
+    const put = replacement(meant, parts, foods, region);
+    return capitalised(put.includes(' and ') ? `${OPEN}${put}${CLOSE}` : put, whole);
   });
-  return { text: tidied(renamed), named: [...named] };
+  return { text: tidied(joined(renamed)), named: [...named] };
 }
 
 function ownerOf(owners: ReadonlyMap<string, Mention>, name: string): Mention | null {
   const low = name.toLowerCase();
   return owners.get(low) ?? owners.get(singular(low)) ?? owners.get(low.replace(/es$/, '')) ?? null;
 }
+
+/** Marks around a list that was put in, so that it can be joined with the words beside it. */
+const OPEN = '\u2060';
+const CLOSE = '\u2061';
+
+const VERBS =
+  'then|add|bake|beat|blend|boil|bring|chill|combine|cook|cool|cover|cut|drain|fold|fry|heat|knead|leave|let|mix|pour|put|reduce|return|roast|roll|season|serve|set|simmer|sprinkle|stir|toast|top|toss|whisk';
+const LISTED = new RegExp(
+  `\u2060([^\u2061]*) and ([^\u2061]*)\u2061(?= and (?!(?:${VERBS})\\b))`,
+  'g',
+);
+
+/** 'a and [b and c]' -> 'a, b and c'; '[a and b] and c' -> 'a, b and c'. */
+const joined = (text: string): string =>
+  text
+    .replace(LISTED, '$1, $2')
+    .replace(/,? and ((?:the )?)\u2060/g, ', $1')
+    .replace(/[\u2060\u2061]/g, '');
 
 /** 'the flours and the flours' -> 'the flours'. */
 const tidied = (text: string): string =>

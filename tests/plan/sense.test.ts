@@ -1,0 +1,117 @@
+/** What a cook would object to, each once seen in a plan. */
+import { describe, expect, it } from 'vitest';
+import { adapted, pastedNamed } from './pasted.ts';
+
+const at = (title: string, budgetG = 15) => adapted(pastedNamed(title), { budgetG });
+const method = (title: string, budgetG = 15): string =>
+  at(title, budgetG)
+    .steps.map(({ after }) => after)
+    .join('\n');
+const lineOf = (result: ReturnType<typeof at>, words: RegExp) =>
+  result.lines.find(({ before }) => before !== null && words.test(before));
+
+describe('plans a cook can follow', () => {
+  it('crumbs strewn over pasta do not make it a breaded food', () => {
+    const result = at('Baked macaroni cheese');
+    expect(result.plan.family.id).toBe('pasta-dish');
+    expect(result.plan.items.some(({ foodId }) => foodId === 'whey-protein-isolate')).toBe(false);
+  });
+
+  it.each(['Beef and carrot stew', 'Sweet and sour chicken'])(
+    '%s keeps the flour or starch that coats what is fried',
+    (title) => {
+      expect(lineOf(at(title), /flour/)?.change).toBe('kept');
+    },
+  );
+
+  it('a bought crust is replaced whole or not at all', () => {
+    const line = lineOf(at('Pumpkin pie'), /pie crust/);
+    expect(['kept', 'replaced']).toContain(line?.change);
+  });
+
+  it('leaves no scrap of sugar or jam in dishes without yeast', () => {
+    for (const title of ['Victoria sponge', 'Chocolate chip cookies', 'Vanilla layer cake']) {
+      const { plan, ingredients } = at(title);
+      for (const { key, foodId, grams, role } of plan.items) {
+        const original = ingredients.find((i) => i.key === key);
+        if (role !== 'sweetness' || original?.match?.foodId !== foodId) continue;
+        expect(grams, `${title}: ${foodId}`).toBeGreaterThan(
+          0.059 * (original.weight?.grams.best ?? 0),
+        );
+      }
+    }
+  });
+
+  it('takes fat from the batter that has the nuts, not from the frosting', () => {
+    const butters = at('Vanilla layer cake').lines.filter(({ before }) =>
+      /butter/.test(before ?? ''),
+    );
+    expect(butters.map(({ change }) => change)).toEqual(['amount', 'kept']);
+  });
+
+  it('does not double the salt of a dish by canned stand-ins', () => {
+    const { before, after } = at('Spaghetti with meat sauce');
+    const sodium = (tally: typeof before): number => tally.perServing.sodiumMg?.best ?? 0;
+    expect(sodium(after)).toBeLessThan(1.3 * sodium(before));
+  });
+
+  it('beans that are cooked already give off no water', () => {
+    const codes = at('Lentil and bacon soup').notes.map(({ code }) => code);
+    expect(codes).not.toContain('GIVES_OFF_WATER');
+  });
+
+  it('a met budget needs no advice to make it less sweet', () => {
+    const { plan } = at('Chocolate chip cookies');
+    expect(plan.met).toBe(true);
+    expect(plan.limits.map(({ code }) => code)).not.toContain('SWEETNESS-LEAST');
+  });
+
+  it('water is weighed in steps of 5 g', () => {
+    const water = at('Flour tortillas').plan.items.find(({ foodId }) => foodId === 'water');
+    expect((water?.grams ?? 1) % 5).toBe(0);
+  });
+});
+
+describe('methods a cook can follow', () => {
+  it('gum for the filling does not go into the pastry', () => {
+    const text = method('Deep apple pie');
+    expect(text).toMatch(/Mix the [^\n]*xanthan gum with the sweetener/);
+    expect(text.match(/Whisk the [^\n]* dry into/)?.[0].match(/xanthan/g)).toHaveLength(1);
+  });
+
+  it('a flour that stands in for two lines is weighed once', () => {
+    const mix = at('Brown soda bread').steps.find(({ after }) => /^Mix \d/.test(after));
+    const names = mix?.after.match(/resistant wheat starch/g);
+    expect(names).toHaveLength(1);
+  });
+
+  it('joins lists with one "and"', () => {
+    expect(method('Fruit scones')).toContain('sweeteners, sultanas and pecans');
+    expect(method('Beef and carrot stew')).toContain('carrots, potatoes and cauliflower and cook');
+    expect(method('Mushroom risotto')).toContain('cauliflower, konjac rice and wine');
+  });
+
+  it('says nothing of frying fat in a dish that is baked', () => {
+    expect(method('Meatloaf')).not.toContain('Keep the fat at');
+    expect(method('Chicken schnitzel')).toContain('Keep the fat at');
+  });
+
+  it('cuts sheets for lasagne and strands for spaghetti', () => {
+    expect(method('Beef lasagne')).toContain('lengthways into sheets');
+    expect(method('Beef lasagne')).not.toContain('into strands');
+    expect(method('Spaghetti with meat sauce')).toContain('into strands');
+  });
+
+  it('makes a crust or spread in place of a bought one, and calls it so', () => {
+    expect(method('Pumpkin pie')).toMatch(/Make the almond crust first[\s\S]*the almond crust\./);
+    expect(method('Victoria sponge')).toContain('Sandwich with the berry spread.');
+  });
+
+  it('names rice by its stand-in where it is stirred in before the cooking', () => {
+    expect(method('Pilaf with chickpeas')).toContain('stir in cauliflower and konjac rice');
+  });
+
+  it('calls a mix with egg white powder flours as well', () => {
+    expect(method('Fresh egg pasta')).toContain('Knead the flours, eggs and salt');
+  });
+});
