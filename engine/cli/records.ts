@@ -10,7 +10,7 @@ import {
   type Recipe,
   type Tally,
 } from '../model.ts';
-import { parseLine } from '../parse/index.ts';
+import { lineLanguage, parseLine } from '../parse/index.ts';
 import { adaptRecipe, tallyRecipe } from '../walk.ts';
 import { weighItem } from '../weigh/index.ts';
 
@@ -56,10 +56,12 @@ export function readRecord(file: string, recipe: Recipe, others: readonly Recipe
 
 /** One ingredient line on its own: parsed, matched and weighed. */
 export function lineRecord(text: string) {
-  const line = parseLine(text);
+  const language = lineLanguage(text);
+  const line = parseLine(text, { language });
   const item = line.items[0];
   const foods = foodTable();
-  const match = item && line.kind === 'ingredient' ? matchItem(item, line, { foods }) : null;
+  const match =
+    item && line.kind === 'ingredient' ? matchItem(item, line, { foods, language }) : null;
   const food = match ? foods.byId(match.foodId) : null;
   const recipe = { title: '', steps: [], lines: [line] };
   const weight = item ? weighItem(item, line, food, { region: 'us', recipe }) : null;

@@ -45,6 +45,10 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
   return fill(line, clean, parts, lex);
 }
 
+/** Language of a line that stands alone, by its unit and small words: a BCP 47 tag, English when in doubt. */
+export const lineLanguage = (text: string): string =>
+  guessLanguage(tokenize(tidy(text).slice(0, LONGEST)).map((t) => t.low));
+
 const isGrouped = (t: Token): boolean => t.kind === 'n' && /[.,]\d{3}/.test(t.text);
 
 /** A line that only titles the ones after it: 'For the sauce:', 'FOR THE DOUGH', 'Topping:'. */

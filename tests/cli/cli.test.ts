@@ -70,6 +70,12 @@ describe('command line', () => {
     expect(eggs.grams.best).toBe(100);
   });
 
+  it('takes lines in other languages', () => {
+    const [flour] = records(run(['lines', '--json'], '2 EL Mehl\n').stdout);
+    expect(flour.amounts).toEqual([{ quantity: 2, max: null, unit: 'tbsp' }]);
+    expect(flour.food.id).toBe('all-purpose-flour');
+  });
+
   it('honours the allergens to avoid', () => {
     const { stdout } = run(['adapt', LOAF, '--json', '--avoid', 'egg,nuts,milk']);
     const [record] = records(stdout);
