@@ -83,7 +83,7 @@ export const adaptText = (record: AdaptRecord): string =>
     ...list('Changes', record.swaps.map(swapText)),
     ...list('Ingredients', record.ingredients),
     ...list('Method', numbered(record.steps)),
-    ...list('What holds it', record.limits),
+    ...list('Limits and notes', record.limits),
     ...list('Not counted', uncountedWords(record.uncounted)),
     ...list('New allergens', record.allergensAdded),
     ...list('Please note', record.cautions),
