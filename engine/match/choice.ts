@@ -25,13 +25,19 @@ function lentName(own: readonly string[], other: readonly string[], lookup: Look
   return null;
 }
 
+/** '18 corn or 12 flour tortillas': both count the same kind of piece. */
+const bareCounts = (amounts: Item['amounts']): boolean =>
+  amounts.length > 0 && amounts.every(({ unit }) => unit === null);
+
 /**
  * The name of an item as meant: its own, unless the food offered instead carries the word that both
- * share and has no amount of its own.
+ * share and is measured alike.
  */
 export function meantName(item: Item, lookup: Lookup): string {
   const [other] = item.alternatives;
-  if (!other || other.amounts.length > 0) return item.name;
+  if (!other) return item.name;
+  if (other.amounts.length > 0 && !(bareCounts(item.amounts) && bareCounts(other.amounts)))
+    return item.name;
   const own = tokensOf(item.name);
   const full = tokensOf(other.name);
   if (own.length === 0 || full.length < 2) return item.name;

@@ -12,12 +12,13 @@ import {
   orderlessKey,
   type Phrase,
 } from './lookup.ts';
+import { nameByAmount } from './meaning.ts';
 import { isOtherLanguage, matchOtherLanguage } from './names.ts';
 import { tokensOf } from './normalise.ts';
 import { FLOOR, nameFit, queryOf } from './score.ts';
 import { withoutSlip } from './slips.ts';
 import { stateFit, wantedState } from './state.ts';
-import { headAt, type State, worth } from './words.ts';
+import { CLASS, headAt, type State, worth } from './words.ts';
 
 export interface MatchOptions {
   foods: FoodTable;
@@ -113,6 +114,8 @@ function namesOrSynonyms(
 }
 
 function byWords(tokens: readonly string[], lookup: Lookup, wanted: State | null): Candidate[] {
+  // 'Seeds' alone could be any of them.
+  if (bareTokens(tokens).every((token) => CLASS.has(token))) return [];
   const query = queryOf(tokens);
   const seen = new Set<Phrase>();
   const candidates: Candidate[] = [];
@@ -243,7 +246,7 @@ export function matchItem(item: Item, line: Line, options: MatchOptions): Match 
       ? found
       : (toMatch(namesOrSynonyms(tokensOf(item.name), lookup, wanted)) ?? found);
   }
-  const name = takenPart(item, meantName(item, lookup));
+  const name = nameByAmount(takenPart(item, meantName(item, lookup)), item);
   const whole = matchName(name, lookup, wanted);
   if (whole.some((candidate) => candidate.score >= 0.7)) return toMatch(whole);
   const first = toMatch(whole);

@@ -47,16 +47,20 @@ export function wantedState(item: Item, line: Line): State | null {
 /** Groups whose dry and cooked forms differ nearly threefold in carbohydrate. */
 const STARCHY = /^(grains|legumes|pasta|rice)/;
 
+/** Freezing changes nothing in their composition. */
+const PRODUCE = /^(vegetables|fruit)/;
+
 /** A dry food for a cooked one, or the other way round: no match at all. */
 const OPPOSED = -0.6;
 
 /** What a food in this state is worth against the wanted one, added to a score: -0.6..0.13. */
 export function stateFit(food: Food, wanted: State | null): number {
-  const { state } = food;
-  const starchy = STARCHY.test(food.group);
+  const { group, state } = food;
+  const starchy = STARCHY.test(group);
   if (wanted !== null) {
     if (state === wanted) return 0.13;
     if (state === 'as-is') return 0;
+    if (wanted === 'frozen' && state === 'raw' && PRODUCE.test(group)) return 0;
     if (wanted === 'raw') return starchy && state === 'dry' ? 0.13 : -0.2;
     if (starchy && (wanted === 'dry') !== (state === 'dry') && wanted !== 'frozen') return OPPOSED;
     const soft = wanted === 'canned' || wanted === 'cooked';

@@ -1,6 +1,7 @@
 /** Counts -> grams: pieces by size, cloves, cans, sticks, bunches. */
 import type { Food, Interval, Item } from '../model.ts';
 import pieces from './data/pieces.json' with { type: 'json' };
+import smallKinds from './data/small-kinds.json' with { type: 'json' };
 import wholes from './data/whole.json' with { type: 'json' };
 import { around, scaled } from './interval.ts';
 import { choosePiece, sizeOf } from './measures.ts';
@@ -48,6 +49,7 @@ const SIZE_FACTOR: Readonly<Record<string, number>> = {
   medium: 1,
   large: 1.4,
   'extra large': 1.7,
+  jumbo: 1.7,
 };
 
 /** Units that say nothing of a size. */
@@ -110,6 +112,19 @@ function byPractice(
   };
 }
 
+/** 'Fingerling potatoes': small kinds that share a food with far larger ones. */
+function bySmallKind(count: number, unit: string | null, item: Item): Weighed | null {
+  if (unit !== null && unit !== 'piece') return null;
+  const row = firstRow(smallKinds, plain(`${item.size ?? ''} ${item.name}`.trim()));
+  return (
+    row && {
+      grams: around(count * row.grams, row.scatter),
+      basis: 'count',
+      assumptions: [`a small kind: piece of about ${row.grams} g (${row.source})`],
+    }
+  );
+}
+
 /** Herbs and leaves: one of them is no piece of 100 g. */
 const isLeafy = (food: Food): boolean =>
   food.measures.some((measure) => /^(leaf|sprig|handful)\b/.test(measure.unit));
@@ -152,6 +167,8 @@ export function weighCount(
 ): Weighed | null {
   const unit = stated ?? partNamed(item.name);
   const size = sizeOf(item.size);
+  const small = bySmallKind(count, unit, item);
+  if (small) return small;
   const own = food ? byOwnMeasure(count, unit, size, food, text) : null;
   if (own && stated === 'piece' && size === null) {
     return { ...own, grams: { ...own.grams, low: own.grams.low * CUT_PIECE } };

@@ -81,6 +81,12 @@ function weighedReadings(
     );
 }
 
+/** A label weight as it will be counted, to be compared with a cup or a count of the drained food. */
+function withoutLiquid(weighed: Weighed, item: Item, text: string, food: Food | null): Weighed {
+  if (weighed.basis !== 'mass') return weighed;
+  return { ...weighed, grams: drained(weighed.grams, item, text, food)?.grams ?? weighed.grams };
+}
+
 function finished(
   weighed: Weighed,
   disagreement: Weight['disagreement'],
@@ -121,9 +127,10 @@ export function weighItem(
   const text = wordsOf(item, line);
   const [first, ...others] = weighedReadings(item, food, text, options.region);
   if (first) {
+    const settled = (weighed: Weighed): Weighed => withoutLiquid(weighed, item, text, food);
     const disagreement = disagreementOf(
-      first.weighed,
-      others.map(({ weighed }) => weighed),
+      settled(first.weighed),
+      others.map(({ weighed }) => settled(weighed)),
     );
     return finished(first.weighed, disagreement, item, line, food, options);
   }

@@ -28,10 +28,21 @@ const LIKE: readonly (readonly string[])[] = [
 
 const stem = (word: string): string => word.replace(/(?:ed|es|s)$/, '');
 
-function says(text: string, form: string): boolean {
-  const like = LIKE.find((list) => list.includes(form)) ?? [form];
-  return like.some((word) => text.includes(word) || text.includes(stem(word)));
+const forms = new Map<string, RegExp>();
+
+/** The form or its verb as a word of its own: 'whipping cream' is not whipped, a package not packed. */
+function patternOf(form: string): RegExp {
+  let pattern = forms.get(form);
+  if (!pattern) {
+    const like = LIKE.find((list) => list.includes(form)) ?? [form];
+    const words = like.map((word) => `${word}|${stem(word)}(?:ed|es|e|s)?`);
+    pattern = new RegExp(`\\b(?:${words.join('|')})\\b`);
+    forms.set(form, pattern);
+  }
+  return pattern;
 }
+
+const says = (text: string, form: string): boolean => patternOf(form).test(text);
 
 const parsed = new WeakMap<Food, VolumeMeasure[]>();
 
@@ -95,11 +106,14 @@ const pieceWords = (measure: Measure): string[] => plain(measure.unit).split(/[^
 
 export const SIZES = ['extra large', 'jumbo', 'large', 'medium', 'small'] as const;
 
+const LARGEST: ReadonlySet<string> = new Set(['extra large', 'jumbo']);
+
 /** Canonical size from the line's word ('lg', 'good-sized', 'big'), or null. */
 export function sizeOf(word: string | null): string | null {
   if (word === null) return null;
   const text = plain(word).replaceAll('-', ' ');
-  if (/extra large|very large|jumbo|xl\b/.test(text)) return 'extra large';
+  if (/jumbo/.test(text)) return 'jumbo';
+  if (/extra large|very large|xl\b/.test(text)) return 'extra large';
   if (/^(small|tiny|little|baby|mini|sm)/.test(text) || /very small/.test(text)) return 'small';
   if (/medium|^med/.test(text)) return 'medium';
   if (/large|^lg|big|good/.test(text)) return 'large';
@@ -109,7 +123,8 @@ export function sizeOf(word: string | null): string | null {
 function unitScore(words: string[], unit: string | null): number | null {
   if (unit !== null) return words.some((word) => sameUnit(word, unit)) ? 10 : null;
   const first = words[0] ?? '';
-  if (first === 'piece' || first === 'whole' || first === 'each') return 6;
+  // A piece is the usual one; it goes before a medium one of a record of another kind.
+  if (first === 'piece' || first === 'whole' || first === 'each') return 6.5;
   return SIZES.some((size) => words.join(' ').startsWith(size)) ? 5 : null;
 }
 
@@ -118,7 +133,8 @@ function sizeScore(words: string[], size: string | null, egg: boolean): number {
   if (own === null) return size === null ? 3 : 0;
   const wanted = size ?? (egg ? 'large' : 'medium');
   if (own === wanted) return size === null ? 4 : 5;
-  return wanted === 'extra large' && own === 'jumbo' ? 1 : -6;
+  const largest = LARGEST.has(wanted) && LARGEST.has(own);
+  return largest ? 1 : -6;
 }
 
 /**

@@ -2,6 +2,7 @@
 import type { Amount, Food, Interval, Item } from '../model.ts';
 import { weighCount } from './count.ts';
 import { around, interval, scaled } from './interval.ts';
+import { sizeOf } from './measures.ts';
 import { type Part, spanOf } from './readings.ts';
 import { byEyeMillilitres, gramsOf, millilitresOf, type Region } from './units.ts';
 import { type Weighed, weighVolume } from './volume.ts';
@@ -67,6 +68,12 @@ function byEye(
   };
 }
 
+/** Glasses of wine as British bars pour them, ml; 125 and 175 and multiples by law. From memory. */
+const GLASSES: Readonly<Record<string, number>> = { small: 125, medium: 175, large: 250 };
+
+const glassOf = (item: Item): number | null =>
+  GLASSES[sizeOf(item.size) ?? ''] ?? byEyeMillilitres('glass');
+
 /** Grams of one unit; null when nothing is known of it. */
 function weighUnit(
   unit: string | null,
@@ -81,7 +88,7 @@ function weighUnit(
   if (ml !== null && unit !== null) return weighVolume(ml, unit, item, food, text, region);
   const own = weighOwn(unit, item, food, text);
   if (own) return own;
-  const eye = byEyeMillilitres(unit);
+  const eye = unit === 'glass' ? glassOf(item) : byEyeMillilitres(unit);
   if (eye !== null && unit !== null) return byEye(unit, eye, item, food, text, region);
   if (unit === 'cm') {
     return weighCount(1 / CM_PER_INCH, 'inch', item, food, text);

@@ -28,6 +28,24 @@ function saysSizeAgain(amount: Amount, size: Amount): boolean {
   return a !== null && b !== null && a > 0 && b > 0 && Math.max(a / b, b / a) < ALIKE;
 }
 
+/** '4 cups, or 3 (15-ounce) cans': the size stands between the count and its unit. */
+const SIZE_INSIDE = /\d\s*\([^)]*\d[^)]*\)\s*(?:cans?|tins?|jars?|packages?|boxes)\b/;
+const CONTAINER: ReadonlySet<string | null> = new Set(['can', 'tin', 'jar', 'package', 'box']);
+
+/** Amounts whose size came before its count are put the other way round. */
+function countsFirst(amounts: readonly Amount[], text: string): Amount[] {
+  if (!SIZE_INSIDE.test(text)) return [...amounts];
+  const ordered = [...amounts];
+  for (let at = 1; at + 1 < ordered.length; at += 1) {
+    const size = ordered[at];
+    const count = ordered[at + 1];
+    if (size?.kind !== 'same' || count?.kind !== 'same') continue;
+    if (gramsOf(size.unit) === null || !CONTAINER.has(count.unit)) continue;
+    ordered.splice(at, 2, count, { ...size, kind: 'each' });
+  }
+  return ordered;
+}
+
 const POUNDS_AND_OUNCES = /\d\s*lbs?\.?\s*\d[\d/]*\s*[½¼¾⅓⅔]?\s*oz/;
 
 /** '2lb 4oz' is one amount; `text` tells it from '1 lb (12 oz)'. */
@@ -55,7 +73,7 @@ const isSizeOfCount = (amount: Amount, first: Amount, text: string): boolean =>
  */
 export function readingsOf(item: Item, text = ''): Reading[] {
   const readings: Reading[] = [];
-  for (const amount of joinedPounds(item.amounts, text)) {
+  for (const amount of joinedPounds(countsFirst(item.amounts, text), text)) {
     const current = readings[readings.length - 1];
     const last = current?.[current.length - 1];
     if (!current || !last) {

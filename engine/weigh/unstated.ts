@@ -37,6 +37,12 @@ const DEEP_BATH: Assumed = {
   assumption: 'no amount: a bath of 900 g of oil assumed',
 };
 
+/** Common practice, no source. */
+const ICE: Assumed = {
+  grams: interval(50, 120, 250),
+  assumption: 'no amount: 120 g of ice assumed, which holds no carbohydrate',
+};
+
 function assumedSalt(purpose: Purpose, recipe: RecipeWords, region: Region): Assumed | null {
   if (purpose === 'pasta-water') {
     const pasta = roughPasta(recipe.lines, region);
@@ -78,6 +84,7 @@ export function assumeUnstated(
   if (/\bpepper\b|peppercorn/.test(name) && !/bell|sweet|chil|cayenne|jalapen|flake/.test(name)) {
     return { grams: PEPPER, assumption: 'no amount: 0.5 g of pepper assumed' };
   }
+  if (food.id === 'ice') return ICE;
   if (/cooking spray/.test(name)) return BY_PURPOSE.greasing ?? null;
   return null;
 }

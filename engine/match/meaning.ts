@@ -1,0 +1,39 @@
+/** Names whose food hangs on the amount: '2 peppers' are no spice, a spoon of tomato purée is paste. */
+import type { Item } from '../model.ts';
+import { tokensOf } from './normalise.ts';
+
+const SPICE_WORDS = /\b(?:ground|cracked|cayenne|black|white|peppercorns?|mill(?:ed)?)\b/i;
+const BARE_PEPPER =
+  /^(?:(?:fresh|whole|large|small|medium|mixed|ripe|sweet|mini|baby|raw) )*peppers?$/i;
+const CUT = /\b(?:seed|deseed|cored?|slic|dic|chop|halv|quarter|strip|stem|roast|cubed|julienn)/i;
+const COUNTED: ReadonlySet<string | null> = new Set([null, 'piece']);
+/** A cup of the spice is in no home recipe. */
+const VEGETABLE_UNITS: ReadonlySet<string | null> = new Set(['cup', 'punnet', 'package', 'bag']);
+const SPOONS: ReadonlySet<string | null> = new Set(['tsp', 'tbsp', 'dessertspoon', 'squeeze']);
+/** More than a jar of the ground spice, g. */
+const SPICE_JAR = 60;
+
+function isVegetablePepper(item: Item): boolean {
+  const name = item.name.trim();
+  if (!BARE_PEPPER.test(name) || SPICE_WORDS.test(item.preparation ?? '')) return false;
+  const [first] = item.amounts;
+  const unit = first?.unit ?? null;
+  if (SPOONS.has(unit)) return false;
+  if (/s$/i.test(name)) return true;
+  if (!first) return CUT.test(item.preparation ?? '');
+  return (
+    COUNTED.has(unit) || VEGETABLE_UNITS.has(unit) || (unit === 'g' && first.quantity > SPICE_JAR)
+  );
+}
+
+/** 'Tomato purée' by the spoon is the concentrate: British usage, and the safer reading. */
+const isSpoonedPuree = (item: Item): boolean =>
+  SPOONS.has(item.amounts[0]?.unit ?? null) && tokensOf(item.name).join(' ') === 'tomato puree';
+
+/** The name as the amount tells it; unchanged when the amount tells nothing. */
+export function nameByAmount(name: string, item: Item): string {
+  if (name !== item.name) return name;
+  if (BARE_PEPPER.test(name.trim()))
+    return isVegetablePepper(item) ? 'bell pepper' : 'black pepper';
+  return isSpoonedPuree(item) ? 'tomato paste' : name;
+}

@@ -1,0 +1,98 @@
+/** Names whose food hangs on the amount, the plural or the state. */
+import { describe, expect, test } from 'vitest';
+import { foodTable } from '../../engine/foods/index.ts';
+import { matchItem } from '../../engine/match/index.ts';
+import type { Match } from '../../engine/model.ts';
+import { parseLine } from '../../engine/parse/index.ts';
+
+const foods = foodTable();
+
+function match(text: string): Match | null {
+  const line = parseLine(text);
+  const [item] = line.items;
+  return item ? matchItem(item, line, { foods }) : null;
+}
+
+describe('pepper: spice or vegetable', () => {
+  test.each([
+    ['2 peppers, sliced', 'bell-pepper-red'],
+    ['2 red peppers', 'bell-pepper-red'],
+    ['1 green pepper, diced', 'bell-pepper-green'],
+    ['peppers, seeded', 'bell-pepper-red'],
+    ['1 pepper', 'bell-pepper-red'],
+    ['1/2 pepper, diced', 'bell-pepper-red'],
+    ['1 large pepper, chopped', 'bell-pepper-red'],
+    ['1 cup chopped pepper', 'bell-pepper-red'],
+    ['200g peppers', 'bell-pepper-red'],
+    ['3 peppers (mixed colours)', 'bell-pepper-red'],
+    ['pepper', 'black-pepper'],
+    ['1 tsp pepper', 'black-pepper'],
+    ['pinch of pepper', 'black-pepper'],
+    ['fresh pepper', 'black-pepper'],
+    ['1/4 tsp pepper, or to taste', 'black-pepper'],
+    ['freshly ground pepper, to taste', 'black-pepper'],
+    ['5 black peppercorns, crushed', 'black-pepper'],
+    ['4 dried peppers', 'dried-chili'],
+    ['3 hot peppers', 'red-chili'],
+    ['1 jar roasted red peppers', 'roasted-red-pepper'],
+  ])('%s -> %s', (text, id) => {
+    expect(match(text)?.foodId).toBe(id);
+  });
+});
+
+describe('tomato purée', () => {
+  test.each([
+    ['2 tbsp tomato purée', 'tomato-paste'],
+    ['1 tsp tomato puree', 'tomato-paste'],
+    ['1 dessert spoon tomato purée', 'tomato-paste'],
+    ['1 cup tomato puree', 'tomato-puree'],
+    ['400g tomato purée', 'tomato-puree'],
+  ])('%s -> %s', (text, id) => {
+    expect(match(text)?.foodId).toBe(id);
+  });
+});
+
+describe('states and choices', () => {
+  test.each([
+    ['200g frozen mango cubes', 'mango'],
+    ['2 frozen bananas', 'banana'],
+  ])('freezing makes %s no less sure', (text, id) => {
+    expect(match(text)).toMatchObject({ foodId: id });
+    expect(match(text)?.confidence).toBeGreaterThan(0.9);
+  });
+
+  test.each([
+    ['400ml canned or fresh coconut milk', 'coconut-milk-canned'],
+    ['18 corn or 12 flour tortillas, warmed', 'corn-tortilla'],
+    ['1 cup cooked rice', 'rice-white-cooked'],
+    ['2 cups cooked chicken', 'chicken-cooked'],
+    ['71 grams durum flour', 'semolina'],
+  ])('%s -> %s', (text, id) => {
+    expect(match(text)?.foodId).toBe(id);
+  });
+
+  test('corn and butter stay themselves beside another food with its own measure', () => {
+    expect(match('1 cup corn or 2 cups tortilla chips')?.foodId).toBe('corn-kernels');
+    expect(match('2 tbsp butter or 1 tbsp sesame oil')?.foodId).toBe('butter');
+  });
+});
+
+describe('foods missing from the table before', () => {
+  test.each([
+    ['1 tsp herbes de provence', 'italian-seasoning'],
+    ['2 clementines', 'clementine'],
+    ['500ml custard', 'custard-ready'],
+    ['250ml carrot juice', 'carrot-juice'],
+    ['400g diced game', 'venison'],
+    ['2 tbsp tamarind paste', 'tamarind-paste'],
+    ['4 meringues', 'meringue-nests'],
+    ['100g fondant icing', 'fondant'],
+    ['100g ready-to-roll fondant icing', 'fondant'],
+  ])('%s -> %s', (text, id) => {
+    expect(match(text)?.foodId).toBe(id);
+  });
+
+  test.each(['1 cup seeds, cleaned', 'Gelato base'])('%s could be anything', (text) => {
+    expect(match(text)).toBeNull();
+  });
+});
