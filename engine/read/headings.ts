@@ -126,3 +126,13 @@ export function isButton(text: string): boolean {
   if (key === '') return true;
   return BUTTONS.has(key) || /^(?:[\d½/]+\s?x\s*)+$/i.test(text) || /^[^\p{L}\p{N}]+$/u.test(text);
 }
+
+/** True for a heading's text that says ingredients follow, sure or with other words around it. */
+export function isNamedIngredients(text: string): boolean {
+  const line = text.trim();
+  if (line === '' || line.length > MAX_HEADING) return false;
+  const key = headingKey(line);
+  const parts = key.split(' ');
+  if (!FIRSTS.has(parts[0] ?? '') && !LASTS.has(parts.at(-1) ?? '')) return false;
+  return wordFit(key, parts, 'ingredients', true) > 0;
+}

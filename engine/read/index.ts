@@ -7,6 +7,8 @@ import type { ReadResult } from '../model.ts';
 import { readDocument } from './page.ts';
 import { readPasted } from './pasted.ts';
 
+export { mayHoldRecipe } from './detect.ts';
+
 const NONE =
   'No recipe found on this page. Select the recipe’s text and read the selection, or paste it.';
 

@@ -2,15 +2,18 @@ import type { Note, Recipe } from '../model.ts';
 import { differingAmounts, pageListIsFuller, pageStepsAreBetter } from './arbiter.ts';
 import { type Block, blocksOf } from './blocks.ts';
 import { cleanText } from './clean.ts';
+import { hasMarkedElements, jsonLdScripts } from './detect.ts';
 import { type Draft, linesIn } from './draft.ts';
 import { regainGroups } from './groups.ts';
 import { readHRecipe } from './h-recipe.ts';
+import { hasAmount } from './ingredients.ts';
 import { readJsonLd } from './jsonld.ts';
 import { fill, mergeDrafts, titlesAgree } from './merge.ts';
 import { readLooseProperties, readMicrodata } from './microdata.ts';
 import { draftOfPage, findInPage, isRecipe, type PageRecipe } from './page-text.ts';
 import { readRdfa } from './rdfa.ts';
 import { type Frame, readNote, recipeOf, webAddress } from './recipe.ts';
+import { recipeRegion } from './region.ts';
 import { attribute, copyTree, type Tree } from './tree.ts';
 
 /** The page's address, language, title and picture, from its head and main heading. */
@@ -101,6 +104,42 @@ function isEmpty(draft: Draft): boolean {
   return draft.groups.length === 0 && draft.steps.length === 0;
 }
 
+/** True when the markup says all that the page's text might have to settle but for finer points. */
+function isComplete(draft: Draft): boolean {
+  const lines = linesIn(draft);
+  return (
+    draft.title !== null &&
+    !draft.glued &&
+    draft.yields.length > 0 &&
+    draft.steps.length > 1 &&
+    lines.length > 2 &&
+    lines.some(hasAmount)
+  );
+}
+
+/**
+ * Reads a page whose one recipe is marked up completely, looking only at the part that shows it.
+ * Null when the page is not like that, or that part has no list under a heading.
+ */
+export function readComplete(
+  document: Document,
+  url: string | null,
+  spent: () => boolean,
+): Recipe[] | null {
+  if (hasMarkedElements(document)) return null;
+  const drafts = readJsonLd(jsonLdScripts(document), spent);
+  const draft = drafts[0];
+  if (drafts.length !== 1 || !draft || !isComplete(draft)) return null;
+  const part = recipeRegion(document, draft);
+  if (!part || spent()) return null;
+  const tree = copyTree(document, spent, part);
+  const blocks = blocksOf(tree.root);
+  const page = tree.cut ? null : findInPage(blocks);
+  if (!page?.headed) return null;
+  const settled = settle(draft, page, blocks);
+  return [recipeOf(settled.draft, frameOf(tree, blocks, url), settled.notes)];
+}
+
 /**
  * Reads every recipe of a document, the main one first; empty when there is none. `url` is the
  * page's address if known; `spent` ends the work early when it answers true.
@@ -110,6 +149,11 @@ export function readDocument(
   url: string | null,
   spent: () => boolean,
 ): Recipe[] {
+  return readComplete(document, url, spent) ?? readWhole(document, url, spent);
+}
+
+/** Reads every recipe of a document from all of it; arguments as for {@link readDocument}. */
+export function readWhole(document: Document, url: string | null, spent: () => boolean): Recipe[] {
   const tree = copyTree(document, spent);
   const blocks = spent() ? [] : blocksOf(tree.root);
   const frame = frameOf(tree, blocks, url);
