@@ -13,7 +13,7 @@ const EGG_G = 50;
 const QUARTER_TSP_G = 0.7;
 
 /** Below this share of a line, the rest of it goes as well: of a flour, of other foods. Own choice. */
-const REMNANT = { base: 0.02, other: 0.1 };
+const REMNANT = { base: 0.04, other: 0.1 };
 
 const down = (value: number, step: number): number => Math.floor(value / step + 1e-9) * step;
 const near = (value: number, step: number): number => Math.round(value / step) * step;
@@ -136,6 +136,9 @@ function withBinder(amounts: Amount[], dish: Dish): Amount[] {
 const largestOf = (amounts: readonly Amount[]): Amount | undefined =>
   [...amounts].sort((a, b) => b.grams - a.grams)[0];
 
+/** Share of milk or buttermilk that need not be left out for the sake of balance. Own choice. */
+const UNNOTICED = 0.06;
+
 /** Water into the recipe's own water, or a new line; less comes from the largest liquid. */
 function withWater(amounts: Amount[], change: WaterChange, dish: Dish): Amount[] {
   const shift = change.mixing > 0 ? down(change.mixing, 5) : near(change.mixing, 5);
@@ -146,7 +149,8 @@ function withWater(amounts: Amount[], change: WaterChange, dish: Dish): Amount[]
   const plain = largestOf(loose.filter((a) => a.food.id === 'water' && a.origin === 'kept'));
   if (shift < 0) {
     const target = plain ?? largestOf(loose);
-    if (!target) return amounts;
+    // A change of a liquid other than water that no one would notice is not asked for.
+    if (!target || (!plain && -shift < UNNOTICED * target.grams)) return amounts;
     const grams = Math.max(0.5 * target.grams, target.grams + shift);
     return amounts.map((a) => (a === target ? { ...a, grams: near(grams, 5) } : a));
   }

@@ -34,6 +34,9 @@ function heavyShare(amounts: readonly Amount[], dish: Dish): number {
   return base > 0 && heavy / base >= 0.3 ? heavy / base : 0;
 }
 
+/** Smaller rises of the powder than this are within a level spoon's error. Own choice. */
+const WORTH_RAISING = 1.1;
+
 /** Baking powder for what went with self-raising flour, and more for heavy flours; in half grams. */
 export function withLift(amounts: Amount[], dish: Dish): Amount[] {
   const base = total(amounts, (a) => (a.base ? 1 : 0));
@@ -45,6 +48,7 @@ export function withLift(amounts: Amount[], dish: Dish): Amount[] {
     const most = Math.max(powder.grams, (CAP_PCT * base) / 100);
     const wanted = (powder.grams + lost) * (1 + EXTRA * heavyShare(amounts, dish));
     const grams = Math.max(powder.grams, halfGrams(Math.min(most, wanted)));
+    if (grams < WORTH_RAISING * powder.grams) return amounts;
     return amounts.map((a) => (a === powder ? { ...a, grams } : a));
   }
   const food = dish.foods.byId('baking-powder');

@@ -53,11 +53,10 @@ function newNameOf(ingredient: Ingredient, items: readonly PlannedItem[]): strin
   if (foods.every((id) => FLOUR.test(id))) return 'flours';
   if (foods.every((id) => SWEET.test(id))) return 'sweeteners';
   const own = ingredient.match?.foodId;
-  return listOf(
-    items.map(({ foodId, foodName }) =>
-      foodId === own ? ingredient.item.name : shortName(foodName),
-    ),
+  const names = items.map(({ foodId, foodName }) =>
+    foodId === own ? ingredient.item.name : shortName(foodName),
   );
+  return listOf([...new Set(names)]);
 }
 
 /** Name of what several foods make together in place of a bought one, when nothing of that stays. */

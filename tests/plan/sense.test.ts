@@ -66,6 +66,13 @@ describe('plans a cook can follow', () => {
     expect(plan.limits.map(({ code }) => code)).not.toContain('SWEETNESS-LEAST');
   });
 
+  it('changes no liquid or powder by less than a cook would notice', () => {
+    const { lines } = at('Buttermilk biscuits', 10);
+    const touched = lines.filter(({ change }) => change === 'amount').map((line) => line.before);
+    expect(touched).not.toContain('1 cup buttermilk');
+    expect(touched).not.toContain('1 tbsp baking powder');
+  });
+
   it('water is weighed in steps of 5 g', () => {
     const water = at('Flour tortillas').plan.items.find(({ foodId }) => foodId === 'water');
     expect((water?.grams ?? 1) % 5).toBe(0);
@@ -89,6 +96,10 @@ describe('methods a cook can follow', () => {
     expect(method('Fruit scones')).toContain('sweeteners, sultanas and pecans');
     expect(method('Beef and carrot stew')).toContain('carrots, potatoes and cauliflower and cook');
     expect(method('Mushroom risotto')).toContain('cauliflower, konjac rice and wine');
+  });
+
+  it('names water once when it comes with the cream and on its own', () => {
+    expect(method('Fruit scones', 10)).not.toContain('water and water');
   });
 
   it('says nothing of frying fat in a dish that is baked', () => {
