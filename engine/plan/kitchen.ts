@@ -5,7 +5,7 @@ import { binderDose } from './binder.ts';
 import { type Dish, mayAdd } from './dish.ts';
 import { gluten } from './figures.ts';
 import { withLift } from './leavening.ts';
-import { type WaterChange, waterChange } from './water.ts';
+import { hydrating, type WaterChange, waterChange } from './water.ts';
 
 /** One large egg without shell, g (USDA SR 171287). */
 const EGG_G = 50;
@@ -139,6 +139,12 @@ const largestOf = (amounts: readonly Amount[]): Amount | undefined =>
 /** Share of milk or buttermilk that need not be left out for the sake of balance. Own choice. */
 const UNNOTICED = 0.06;
 
+const tooWet = (amounts: readonly Amount[], { limits }: Dish): boolean => {
+  const base = total(amounts, (a) => (a.base ? 1 : 0));
+  const most = limits.hydration?.[1] ?? Number.POSITIVE_INFINITY;
+  return 100 * total(amounts, hydrating) > most * base;
+};
+
 /** Water into the recipe's own water, or a new line; less comes from the largest liquid. */
 function withWater(amounts: Amount[], change: WaterChange, dish: Dish): Amount[] {
   const shift = change.mixing > 0 ? down(change.mixing, 5) : near(change.mixing, 5);
@@ -150,7 +156,9 @@ function withWater(amounts: Amount[], change: WaterChange, dish: Dish): Amount[]
   if (shift < 0) {
     const target = plain ?? largestOf(loose);
     // A change of a liquid other than water that no one would notice is not asked for.
-    if (!target || (!plain && -shift < UNNOTICED * target.grams)) return amounts;
+    if (!target) return amounts;
+    const slight = !plain && -shift < UNNOTICED * target.grams;
+    if (slight && !tooWet(amounts, dish)) return amounts;
     const grams = Math.max(0.5 * target.grams, target.grams + shift);
     return amounts.map((a) => (a === target ? { ...a, grams: near(grams, 5) } : a));
   }
