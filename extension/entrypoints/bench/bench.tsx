@@ -2,10 +2,12 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import { type Current, storeCurrent } from '../../store/current.ts';
 import { openStore } from '../../store/db.ts';
+import { listOwnFoods, type OwnFoods } from '../../store/own-foods.ts';
 import { Masthead } from '../../ui/masthead.tsx';
 import { Message } from '../../ui/message.tsx';
 import { PasteBox } from '../../ui/paste-box.tsx';
 import { fresh, type Opening, openWith } from './opening.ts';
+import { Packages } from './packages.tsx';
 import { Saved } from './saved.tsx';
 import { Workbench } from './workbench.tsx';
 
@@ -15,12 +17,14 @@ export function Bench() {
   const store = useMemo(() => openStore(() => setStale(true)), []);
   const [opening, setOpening] = useState<Opening | null>(null);
   const [current, setCurrent] = useState<Current | null>(null);
+  const [own, setOwn] = useState<OwnFoods>({ foods: [], damaged: 0 });
   const [round, setRound] = useState(0);
   const [saves, setSaves] = useState(0);
   useEffect(() => {
     void openWith(store, location.search, Date.now()).then((found) => {
       setOpening(found);
       setCurrent(found.current);
+      setOwn(found.own);
       if (found.current) document.title = `${found.current.recipe.title} – Crumbshift`;
     });
   }, []);
@@ -37,6 +41,7 @@ export function Bench() {
         <nav aria-label="Parts of this page" class="no-print">
           {current && <a href="#recipe">Recipe</a>}
           <a href="#paste">Paste</a>
+          <a href="#packages">Packages</a>
           <a href="#saved">Saved</a>
           <a href="/options.html">Preferences</a>
         </nav>
@@ -58,7 +63,7 @@ export function Bench() {
             key={round}
             start={current}
             preferences={opening.preferences}
-            ownFoods={opening.ownFoods}
+            ownFoods={own.foods}
             store={store}
             onSaved={() => setSaves(saves + 1)}
           />
@@ -69,7 +74,14 @@ export function Bench() {
             <PasteBox onRecipe={(recipe) => show(fresh(recipe, opening.preferences))} />
           </section>
         )}
-        {opening && <Saved store={store} saves={saves} />}
+        {opening && <Packages store={store} own={own} onChanged={setOwn} />}
+        {opening && (
+          <Saved
+            store={store}
+            saves={saves}
+            onImported={() => void listOwnFoods(store).then(setOwn, () => {})}
+          />
+        )}
       </main>
     </>
   );

@@ -1,9 +1,10 @@
 /** What the full view starts with. */
 import { browser } from 'wxt/browser';
-import type { Food, Recipe } from '../../../engine/model.ts';
+import type { Recipe } from '../../../engine/model.ts';
 import { type Current, loadCurrent } from '../../store/current.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
+import { listOwnFoods, type OwnFoods } from '../../store/own-foods.ts';
 import {
   DEFAULT_PREFERENCES,
   goalsFrom,
@@ -14,7 +15,7 @@ import { emptyOldBin, getRecipe } from '../../store/saved.ts';
 
 export interface Opening {
   preferences: Preferences;
-  ownFoods: readonly Food[];
+  own: OwnFoods;
   /** The recipe to show, or null for none. */
   current: Current | null;
   /** What went wrong while opening, in plain words. */
@@ -26,14 +27,14 @@ export async function openWith(store: Store, query: string, now: number): Promis
   const parameters = new URLSearchParams(query);
   const opening: Opening = {
     preferences: DEFAULT_PREFERENCES,
-    ownFoods: [],
+    own: { foods: [], damaged: 0 },
     current: null,
     trouble: null,
   };
   try {
     opening.preferences = await loadPreferences(browser.storage.local);
     await emptyOldBin(store, now);
-    opening.ownFoods = await store.foods.toArray();
+    opening.own = await listOwnFoods(store);
     const id = parameters.get('id');
     if (id !== null) {
       const saved = await getRecipe(store, id);

@@ -10,6 +10,8 @@ interface Props {
   store: Store;
   /** Goes up with each save, so that the list is read again. */
   saves: number;
+  /** A file has been read in, which may hold packages too. */
+  onImported(): void;
 }
 
 interface Lists {
@@ -27,7 +29,7 @@ async function readLists(store: Store): Promise<Lists> {
 }
 
 /** Saved recipes: open, delete with undo, export, import. */
-export function Saved({ store, saves }: Props) {
+export function Saved({ store, saves, onImported }: Props) {
   const [lists, setLists] = useState<Lists | null>(null);
   const [gone, setGone] = useState<SavedRecipe | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
@@ -78,7 +80,7 @@ export function Saved({ store, saves }: Props) {
         </p>
       )}
       {lists && <SavedList {...lists} onDelete={remove} onRestore={restore} />}
-      <Transfer store={store} onImported={() => attempt(async () => {})} />
+      <Transfer store={store} onImported={() => attempt(async () => onImported())} />
     </section>
   );
 }

@@ -3,6 +3,7 @@ import { browser } from 'wxt/browser';
 import type { Food, Recipe } from '../../../engine/model.ts';
 import { type Current, loadCurrent, sameRecipe } from '../../store/current.ts';
 import { openStore } from '../../store/db.ts';
+import { listOwnFoods } from '../../store/own-foods.ts';
 import { goalsFrom, loadPreferences, type Preferences } from '../../store/prefs.ts';
 import { findByPage } from '../../store/saved.ts';
 import { Masthead } from '../../ui/masthead.tsx';
@@ -29,7 +30,7 @@ async function prepare(recipe: Recipe): Promise<Ready> {
   };
   const store = openStore();
   try {
-    const ownFoods = await store.foods.toArray();
+    const { foods: ownFoods } = await listOwnFoods(store);
     if (last && sameRecipe(last.recipe, recipe)) return { start: last, preferences, ownFoods };
     const saved = await findByPage(store, recipe);
     if (!saved) return { start: fresh, preferences, ownFoods };

@@ -1,0 +1,32 @@
+import type { Food } from '../../../engine/model.ts';
+import type { Store } from '../../store/db.ts';
+import { storageMessage } from '../../store/failure.ts';
+import { deleteOwnFood, listOwnFoods, type OwnFoods, saveOwnFood } from '../../store/own-foods.ts';
+import { OwnFoods as OwnFoodsSection } from '../../ui/own-foods.tsx';
+
+interface Props {
+  store: Store;
+  own: OwnFoods;
+  onChanged(own: OwnFoods): void;
+}
+
+/** The user's packages, on disk: a change reaches the recipe on the screen at once. */
+export function Packages({ store, own, onChanged }: Props) {
+  const changing = async <T,>(job: () => Promise<T>): Promise<T> => {
+    try {
+      const outcome = await job();
+      onChanged(await listOwnFoods(store));
+      return outcome;
+    } catch (error) {
+      throw new Error(storageMessage(error));
+    }
+  };
+  return (
+    <OwnFoodsSection
+      foods={own.foods}
+      damaged={own.damaged}
+      onKeep={(food: Food) => changing(() => saveOwnFood(store, food))}
+      onRemove={(food: Food) => changing(() => deleteOwnFood(store, food.id))}
+    />
+  );
+}

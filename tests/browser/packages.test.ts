@@ -1,0 +1,103 @@
+/** A package's label typed into the full view: checked, kept, used by the plan, taken back. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { AXE_RUN, AXE_SOURCE } from './axe.ts';
+import { buildBoth } from './build.ts';
+import { type ChromiumRun, openChromium } from './chromium.ts';
+
+const RECIPE = `Plain loaf
+
+Ingredients
+500 g bread flour
+10 g salt
+2 g dry yeast
+370 g water
+
+Method
+1. Mix the flour, salt and yeast with the water.
+2. Let the dough rise for 10 hours.
+3. Bake at 240 °C for 45 minutes.
+
+Makes 12 slices`;
+
+/** An invented package, for a serving of 30 g. */
+const FIGURES: readonly [label: RegExp, text: string][] = [
+  [/^Serving size/, '30'],
+  [/^Calories/, '80'],
+  [/^Total fat/, '0.5'],
+  [/^Total carbohydrate/, '14'],
+  [/^Dietary fibre/, '8'],
+  [/^Protein/, '11'],
+];
+
+let folder: string;
+let run: ChromiumRun;
+let bench: Page;
+let section: Locator;
+
+const swap = async (): Promise<string> =>
+  (await bench.locator('.swap-amounts').first().textContent()) ?? '';
+
+beforeAll(async () => {
+  buildBoth();
+  folder = mkdtempSync(join(tmpdir(), 'crumbshift-packages-'));
+  run = await openChromium({ profile: join(folder, 'profile') });
+  bench = await run.open('bench.html?paste');
+  await bench.getByRole('textbox', { name: 'Paste a recipe' }).fill(RECIPE);
+  await bench.getByRole('button', { name: 'Rework this recipe' }).click();
+  await bench.locator('.recipe-rows').waitFor();
+  section = bench.locator('#packages');
+});
+
+afterAll(async () => {
+  await run?.close();
+  if (folder) rmSync(folder, { recursive: true, force: true });
+});
+
+describe('a package label in the full view', () => {
+  it('is refused with every missing field named, and the summary has the focus', async () => {
+    await section.getByText('Add a package').click();
+    await section.getByRole('button', { name: 'Check and keep' }).click();
+    const summary = section.getByRole('alert');
+    expect(await summary.getByRole('link').count()).toBe(7);
+    const focused = await bench.evaluate('document.activeElement.textContent');
+    expect(focused).toContain('Give the package a name');
+    await bench.evaluate(AXE_SOURCE);
+    expect(await bench.evaluate(AXE_RUN)).toEqual([]);
+  });
+
+  it('is kept once what looks wrong was shown, and the plan goes by it', async () => {
+    expect(await swap()).toContain('wheat flour blend');
+    await section.getByLabel('Name of the package').fill('Soft Mill package');
+    await section.getByLabel('Stands in for').selectOption('low-carb-wheat-flour-blend');
+    for (const [label, text] of FIGURES) await section.getByLabel(label).fill(text);
+    await section.getByLabel('wheat gluten is among').check();
+    await section.getByRole('button', { name: 'Check and keep' }).click();
+    await section.getByText('Tick it unless the package is free of it').waitFor();
+    expect(await swap()).not.toContain('Soft Mill package');
+    await section.getByRole('button', { name: 'keep it as typed' }).click();
+    await section.getByText('Soft Mill package is kept').waitFor();
+    expect(await swap()).toContain('Soft Mill package');
+  });
+
+  it('fits a narrow screen', async () => {
+    await bench.setViewportSize({ width: 320, height: 700 });
+    expect(await bench.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
+    await bench.setViewportSize({ width: 1100, height: 800 });
+  });
+
+  it('can be removed and brought back, and is there after a reload', async () => {
+    await section.getByRole('button', { name: 'Remove Soft Mill package' }).click();
+    await section.getByText('is removed').waitFor();
+    expect(await swap()).not.toContain('Soft Mill package');
+    expect(await bench.evaluate('document.activeElement.textContent')).toBe('Undo');
+    await bench.keyboard.press('Enter');
+    await section.getByText('Soft Mill package is kept').waitFor();
+    await bench.reload();
+    await section.locator('.packages').waitFor();
+    expect(await section.locator('.packages').textContent()).toContain('16.4 to 23.7 g net carbs');
+  });
+});
