@@ -134,6 +134,10 @@ class Writer {
   private plain = 0;
   private boldText = 0;
   private linkText = 0;
+  private visits = 0;
+  private late = false;
+
+  constructor(private readonly spent: () => boolean) {}
 
   /** Ends the line and keeps it when it has text. */
   flush(context: Context): void {
@@ -195,6 +199,9 @@ class Writer {
   }
 
   walk(node: Leaf, context: Context, bold: boolean, link: boolean): void {
+    this.visits += 1;
+    if (this.visits % 256 === 0 && this.spent()) this.late = true;
+    if (this.late) return;
     if (node.tag === '') {
       this.addText(node.text, bold, link);
       return;
@@ -250,9 +257,9 @@ class Writer {
   }
 }
 
-/** The page's visible lines in reading order. */
-export function blocksOf(root: Leaf): Block[] {
-  const writer = new Writer();
+/** The page's visible lines in reading order; `spent` ends the work early when it answers true. */
+export function blocksOf(root: Leaf, spent: () => boolean): Block[] {
+  const writer = new Writer(spent);
   const context: Context = {
     tag: 'body',
     level: 0,

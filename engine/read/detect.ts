@@ -1,5 +1,6 @@
 /** Quick looks at a document that touch only the elements asked for. */
 import { isNamedIngredients } from './headings.ts';
+import { MAX_SCRIPT } from './tree.ts';
 
 /** Attributes that may name a recipe or its parts, with the words that do. */
 const MARKS: readonly [string, RegExp][] = [
@@ -16,12 +17,19 @@ const UNREAD = 'noscript,template,svg,iframe,object';
 /** Elements of one kind looked at, at most. */
 const MAX_HEADINGS = 60;
 
-/** Texts of the page's JSON-LD scripts, page order. */
-export function jsonLdScripts(document: Document): string[] {
-  return [...document.getElementsByTagName('script')]
-    .filter((script) => /ld\+json/i.test(script.getAttribute('type') ?? ''))
-    .filter((script) => script.closest(UNREAD) === null)
-    .map((script) => script.textContent ?? '');
+/** Texts of the page's JSON-LD scripts, page order; `cut` when they are too long to take all. */
+export function jsonLdScripts(document: Document): { texts: string[]; cut: boolean } {
+  const texts: string[] = [];
+  let length = 0;
+  for (const script of document.getElementsByTagName('script')) {
+    if (!/ld\+json/i.test(script.getAttribute('type') ?? '')) continue;
+    if (script.closest(UNREAD) !== null) continue;
+    const text = script.textContent ?? '';
+    length += text.length;
+    if (length > MAX_SCRIPT) return { texts, cut: true };
+    texts.push(text);
+  }
+  return { texts, cut: false };
 }
 
 /** True when attributes mark a recipe: microdata, RDFa or h-recipe. */
@@ -41,7 +49,7 @@ export function hasMarkedElements(document: Document): boolean {
  */
 export function mayHoldRecipe(document: Document): boolean {
   try {
-    if (jsonLdScripts(document).some((text) => RECIPE_TYPE.test(text))) return true;
+    if (jsonLdScripts(document).texts.some((text) => RECIPE_TYPE.test(text))) return true;
     if (hasMarkedElements(document)) return true;
     for (const kind of HEADINGS) {
       const headings = document.getElementsByTagName(kind);

@@ -27,7 +27,7 @@ export function readPage(
   options: { url?: string; elapsedMs?: () => number } = {},
 ): ReadResult {
   const { elapsedMs } = options;
-  const spent = elapsedMs ? () => elapsedMs() > TIME_BOX : () => false;
+  const spent = elapsedMs ? (share = 1) => elapsedMs() > TIME_BOX * share : () => false;
   try {
     const recipes = readDocument(document, options.url ?? null, spent);
     return recipes.length > 0 ? { ok: true, recipes } : { ok: false, why: NONE };

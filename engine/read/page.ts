@@ -16,6 +16,14 @@ import { type Frame, readNote, recipeOf, webAddress } from './recipe.ts';
 import { recipeRegion } from './region.ts';
 import { attribute, copyTree, type Tree } from './tree.ts';
 
+/**
+ * Tells whether the time for reading is used up, or that share of it. Shares: copying the page
+ * ends early, so that time is left to make lines of the copy and to look through them.
+ */
+export type Spent = (share?: number) => boolean;
+const COPY_SHARE = 0.6;
+const BLOCKS_SHARE = 0.9;
+
 /** The page's address, language, title and picture, from its head and main heading. */
 function frameOf(tree: Tree, blocks: readonly Block[], url: string | null): Frame {
   const frame: Frame = {
@@ -50,8 +58,10 @@ function frameOf(tree: Tree, blocks: readonly Block[], url: string | null): Fram
 }
 
 /** Every draft the page's markup gives. */
-function markedDrafts(tree: Tree, spent: () => boolean): Draft[] {
-  const drafts = readJsonLd(tree.scripts, spent);
+function markedDrafts(document: Document, tree: Tree, spent: Spent): Draft[] {
+  // A copy cut short may lack the scripts at the page's end; they are quick to ask for.
+  const scripts = tree.late ? jsonLdScripts(document).texts : tree.scripts;
+  const drafts = readJsonLd(scripts, spent);
   if (!spent()) drafts.push(...readMicrodata(tree));
   if (!spent()) drafts.push(...readRdfa(tree));
   if (!spent()) drafts.push(...readHRecipe(tree));
@@ -124,17 +134,19 @@ function isComplete(draft: Draft): boolean {
 export function readComplete(
   document: Document,
   url: string | null,
-  spent: () => boolean,
+  spent: Spent,
 ): Recipe[] | null {
   if (hasMarkedElements(document)) return null;
-  const drafts = readJsonLd(jsonLdScripts(document), spent);
+  const scripts = jsonLdScripts(document);
+  if (scripts.cut) return null;
+  const drafts = readJsonLd(scripts.texts, spent);
   const draft = drafts[0];
   if (drafts.length !== 1 || !draft || !isComplete(draft)) return null;
   const part = recipeRegion(document, draft);
   if (!part || spent()) return null;
   const tree = copyTree(document, spent, part);
-  const blocks = blocksOf(tree.root);
-  const page = tree.cut ? null : findInPage(blocks);
+  const blocks = blocksOf(tree.root, spent);
+  const page = tree.cut || tree.late || spent() ? null : findInPage(blocks);
   if (!page?.headed) return null;
   const settled = settle(draft, page, blocks);
   return [recipeOf(settled.draft, frameOf(tree, blocks, url), settled.notes)];
@@ -144,24 +156,23 @@ export function readComplete(
  * Reads every recipe of a document, the main one first; empty when there is none. `url` is the
  * page's address if known; `spent` ends the work early when it answers true.
  */
-export function readDocument(
-  document: Document,
-  url: string | null,
-  spent: () => boolean,
-): Recipe[] {
+export function readDocument(document: Document, url: string | null, spent: Spent): Recipe[] {
   return readComplete(document, url, spent) ?? readWhole(document, url, spent);
 }
 
 /** Reads every recipe of a document from all of it; arguments as for {@link readDocument}. */
-export function readWhole(document: Document, url: string | null, spent: () => boolean): Recipe[] {
-  const tree = copyTree(document, spent);
-  const blocks = spent() ? [] : blocksOf(tree.root);
+export function readWhole(document: Document, url: string | null, spent: Spent): Recipe[] {
+  const tree = copyTree(document, () => spent(COPY_SHARE));
+  const blocks = blocksOf(tree.root, () => spent(BLOCKS_SHARE));
   const frame = frameOf(tree, blocks, url);
   const cut = tree.cut
     ? [readNote('page-cut', 'The page is very large; only its first part was read.')]
     : [];
-  const drafts = mergeDrafts(markedDrafts(tree, spent), frame.title);
-  const page = spent() ? null : findInPage(blocks);
+  if (tree.late || spent(BLOCKS_SHARE))
+    cut.push(readNote('time-up', 'Reading took too long and was ended; parts may be missing.'));
+  const drafts = mergeDrafts(markedDrafts(document, tree, spent), frame.title);
+  // What was found by then is short enough to be looked through, late or not.
+  const page = findInPage(blocks);
   const loose = drafts.length === 0 || drafts.every(isEmpty) ? readLooseProperties(tree) : null;
   const main = drafts[0];
   const base = main && loose ? fill(main, loose) : (main ?? loose);

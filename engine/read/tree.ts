@@ -24,6 +24,8 @@ export type Tree = {
   about: Leaf[];
   /** True when something was left out because the page is too large. */
   cut: boolean;
+  /** True when the time ran out before the whole page was copied. */
+  late: boolean;
 };
 
 const KEPT = new Set(
@@ -34,7 +36,7 @@ const KEPT = new Set(
 
 /** Elements that hold no text a reader of the page sees. */
 const DROPPED = new Set(
-  'style template svg math iframe object canvas audio video select option textarea noscript datalist'.split(
+  'style template svg math object canvas audio video select option textarea noscript datalist'.split(
     ' ',
   ),
 );
@@ -46,7 +48,9 @@ const MAX_DEPTH = 250;
 /** Characters of text copied at most. */
 const MAX_CHARACTERS = 6_000_000;
 /** Characters of JSON-LD kept at most, over all scripts: 20 MB of it must not hang the page. */
-const MAX_SCRIPT = 6_000_000;
+export const MAX_SCRIPT = 6_000_000;
+/** Frames of the page's own origin looked into at most. */
+const MAX_FRAMES = 20;
 
 const ELEMENT = 1;
 const TEXT = 3;
@@ -72,6 +76,15 @@ function firstChildOf(element: Element, tag: string): Node | null {
   return element.firstChild;
 }
 
+/** The first node of a frame's body when the frame is of the page's own origin, else null. */
+function firstInFrame(frame: Element): Node | null {
+  try {
+    return (frame as HTMLIFrameElement).contentDocument?.body?.firstChild ?? null;
+  } catch {
+    return null;
+  }
+}
+
 /**
  * Copies a document, or of its body only one part when that is given. `spent` is asked now and then
  * and ends the walk when it answers true. Depth, node count and text length are bounded; `cut` says
@@ -83,12 +96,21 @@ export function copyTree(
   part: Element | null = null,
 ): Tree {
   const root = leaf('html', '', null);
-  const tree: Tree = { root, scripts: [], ids: new Map(), marked: [], about: [], cut: false };
+  const tree: Tree = {
+    root,
+    scripts: [],
+    ids: new Map(),
+    marked: [],
+    about: [],
+    cut: false,
+    late: false,
+  };
   const top = document.documentElement as Element | null;
   if (!top) return tree;
   root.attributes = copyAttributes(top);
   sort(root, tree);
   let nodes = 0;
+  let frames = 0;
   let characters = 0;
   let scriptCharacters = 0;
   const open: { next: Node | null; into: Leaf }[] = [{ next: top.firstChild, into: root }];
@@ -110,10 +132,9 @@ export function copyTree(
     }
     frame.next = node.nextSibling;
     nodes += 1;
-    if (nodes > MAX_NODES || characters > MAX_CHARACTERS || (nodes % 256 === 0 && spent())) {
-      tree.cut = true;
-      break;
-    }
+    if (nodes > MAX_NODES || characters > MAX_CHARACTERS) tree.cut = true;
+    else if (nodes % 256 === 0 && spent()) tree.late = true;
+    if (nodes > MAX_NODES || characters > MAX_CHARACTERS || tree.late) break;
     const kind = node.nodeType;
     if (kind === TEXT || kind === CDATA) {
       const text = node.nodeValue ?? '';
@@ -132,11 +153,14 @@ export function copyTree(
         continue;
       }
       if (DROPPED.has(tag)) continue;
-      const copy = leaf(tag, '', frame.into);
+      const framed = tag === 'iframe' || tag === 'frame';
+      if (framed) frames += 1;
+      if (framed && frames > MAX_FRAMES) continue;
+      const copy = leaf(framed ? 'div' : tag, '', frame.into);
       copy.attributes = copyAttributes(element);
       frame.into.kids.push(copy);
       sort(copy, tree);
-      const first = firstChildOf(element, tag);
+      const first = framed ? firstInFrame(element) : firstChildOf(element, tag);
       if (first) open.push({ next: first, into: open.length < MAX_DEPTH ? copy : frame.into });
     }
   }

@@ -44,7 +44,7 @@ describe('reading only the part that shows the recipe', () => {
   });
 
   it('still sees groups and amounts that differ', () => {
-    const shown = card(`<li>${LINES[0]}</li>`).replace('6 g fine', '9 g fine');
+    const shown = card(`<li>${LINES[0]}</li>`).replace('1 tbsp olive', '2 tbsp olive');
     const html = `<h1>Plain rolls</h1>${LD}${chatter}<div>${shown}</div>${chatter}`;
     const [recipe] = readComplete(documentFrom(html), null, never) ?? [];
     expect(recipe?.groups.map((group) => group.title)).toEqual(['For the dough', 'For the top']);
