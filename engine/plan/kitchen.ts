@@ -100,6 +100,7 @@ function withBinder(amounts: Amount[], dish: Dish): Amount[] {
   const state = {
     gluten: (100 * total(amounts, (a) => (a.base ? gluten(a.food) : 0))) / base,
     replaced,
+    was: (100 * total(originalAmounts(dish), (a) => (a.base ? gluten(a.food) : 0))) / base,
   };
   const present = amounts.find((a) => a.role === 'binder');
   const id =

@@ -62,7 +62,7 @@ const SwapRule = z.strictObject({
   /** Closeness lost when the whole of a dish's main ingredient is swapped, 0..1. */
   cost: z.number().positive().max(1),
   role: Role.optional(),
-  /** All of the ingredient or nothing: half a crust cannot be another crust. */
+  /** All of the ingredient or nothing: half a jam or crust is not worth making. */
   whole: z.boolean().default(false),
   /** Title words of dishes it spoils, as a pattern. */
   unless: z.string().optional(),

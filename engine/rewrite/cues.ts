@@ -21,6 +21,8 @@ interface Cue {
   /** Less than a third of what it replaces is left. */
   keepsNone?: boolean;
   severalFlours?: boolean;
+  /** Only when new flours are at least this share (0..1) of the flours: a little changes no handling. */
+  fromShare?: number;
   yeast?: boolean;
   /** The method says it already. */
   unless?: string;
@@ -98,6 +100,15 @@ const gumsOf = (context: CueContext, thickening: boolean): PlannedItem[] =>
     ),
   );
 
+/** Share of the flours, by mass, that the original did not have. */
+function newShare(context: CueContext): number {
+  const had = originalIds(context);
+  const grams = (items: readonly PlannedItem[]): number => items.reduce((t, i) => t + i.grams, 0);
+  const flours = floursOf(context);
+  const fresh = flours.filter(({ foodId }) => !had.has(foodId));
+  return flours.length === 0 ? 1 : grams(fresh) / grams(flours);
+}
+
 function applies(cue: Cue, context: CueContext): boolean {
   if (!cue.families.includes(context.plan.family.id)) return false;
   const added = addedItems(context).map(({ foodId }) => foodId);
@@ -107,6 +118,7 @@ function applies(cue: Cue, context: CueContext): boolean {
   if (cue.present !== undefined && !some(all, cue.present)) return false;
   if (cue.replaces !== undefined && !gone(context, cue.replaces, cue.keepsNone === true))
     return false;
+  if (cue.fromShare !== undefined && newShare(context) < cue.fromShare) return false;
   if (cue.severalFlours === true && floursOf(context).length < 2) return false;
   if (cue.text.includes('{binders}') && gumsOf(context, false).length === 0) return false;
   if (cue.text.includes('{gums}') && gumsOf(context, true).length === 0) return false;

@@ -29,6 +29,17 @@ describe('plans a cook can follow', () => {
     expect(['kept', 'replaced']).toContain(line?.change);
   });
 
+  it('a bought jam or sauce is replaced whole or not at all', () => {
+    for (const budgetG of [25, 15, 10])
+      expect(lineOf(at('Victoria sponge', budgetG), /jam/)?.change).not.toBe('amount');
+  });
+
+  it('a small change in a weak dough asks for no more binder than the change needs', () => {
+    const { plan } = at('Light rye boule', 25);
+    expect(plan.met).toBe(true);
+    expect(plan.dough?.after.binderPct ?? 99).toBeLessThan(0.6);
+  });
+
   it('leaves no scrap of sugar or jam in dishes without yeast', () => {
     for (const title of ['Victoria sponge', 'Chocolate chip cookies', 'Vanilla layer cake']) {
       const { plan, ingredients } = at(title);
@@ -90,6 +101,12 @@ describe('methods a cook can follow', () => {
     const mix = at('Brown soda bread').steps.find(({ after }) => /^Mix \d/.test(after));
     const names = mix?.after.match(/resistant wheat starch/g);
     expect(names).toHaveLength(1);
+  });
+
+  it('handles the dough as before when hardly any flour is new', () => {
+    const text = method('Light rye boule', 25);
+    expect(text).not.toMatch(/Instead of long kneading|times as long|Bake covered/);
+    expect(method('Light rye boule', 15)).toMatch(/Instead of long kneading/);
   });
 
   it('joins lists with one "and"', () => {
