@@ -12,12 +12,12 @@ import {
   orderlessKey,
   type Phrase,
 } from './lookup.ts';
-import { nameByAmount } from './meaning.ts';
+import { isLeftover, nameByAmount } from './meaning.ts';
 import { isOtherLanguage, matchOtherLanguage } from './names.ts';
 import { tokensOf } from './normalise.ts';
 import { FLOOR, nameFit, queryOf } from './score.ts';
 import { withoutSlip } from './slips.ts';
-import { stateFit, wantedState } from './state.ts';
+import { OPPOSED, stateFit, wantedState } from './state.ts';
 import { CLASS, headAt, type State, worth } from './words.ts';
 
 export interface MatchOptions {
@@ -125,11 +125,12 @@ function byWords(tokens: readonly string[], lookup: Lookup, wanted: State | null
       if (seen.has(phrase)) continue;
       seen.add(phrase);
       const value = nameFit(query, phrase, lookup);
-      if (value < FLOOR) continue;
+      const state = stateFit(phrase.food, wanted);
+      if (value < FLOOR || state === OPPOSED) continue;
       candidates.push({
         food: phrase.food,
         order: phrase.order,
-        score: Math.min(0.86, value * 0.86 + stateFit(phrase.food, wanted) / 2),
+        score: Math.min(0.86, value * 0.86 + state / 2),
         reason: `nearest name: ${phrase.food.name}`,
       });
     }
@@ -212,6 +213,44 @@ function takenPart(item: Item, named: string): string {
   return /zest|rind|peel(?!ed)/i.test(done) ? `${fruit} zest` : named;
 }
 
+const SURE = 0.7;
+
+const sure = (found: readonly Candidate[]): readonly Candidate[] | null =>
+  found.some(({ score }) => score >= SURE) ? found : null;
+
+/** Where a name ends and words about it begin: 'mussels in the shell', 'lime, zest and juice'. */
+const ABOUT =
+  /,\s*(?:pulp|zest|juice|flesh|seeds|leaves|stems)\b|\s(?:stuffed|packed|filled|with|in|from|such|like)\s/i;
+
+/** The whole name's candidates, or the surer ones of its part before words about it. */
+function shortened(
+  name: string,
+  whole: readonly Candidate[],
+  lookup: Lookup,
+  wanted: State | null,
+): readonly Candidate[] {
+  const [start = ''] = name.split(ABOUT);
+  if (start === name || start.trim() === '') return whole;
+  const found = sure(matchName(start.trim(), lookup, wanted));
+  return found ? found.map((c) => ({ ...c, score: c.score * 0.95 })) : whole;
+}
+
+/** Peppers of an unknown kind are no spice. */
+function vegetablePeppers(
+  name: string,
+  found: readonly Candidate[],
+  lookup: Lookup,
+): readonly Candidate[] {
+  const [first] = found;
+  const isNearest = first?.food.id === 'black-pepper' && first.reason.startsWith('nearest');
+  if (!isNearest || !/\bpeppers$/i.test(name)) return found;
+  return matchName('bell pepper', lookup, null).map((c) => ({
+    ...c,
+    score: c.score * 0.65,
+    reason: 'a pepper of a kind not known, taken as bell pepper',
+  }));
+}
+
 function ownChoice(name: string, options: MatchOptions): Match | null {
   if (!options.aliases) return null;
   const key = keyOf(tokensOf(name));
@@ -247,8 +286,10 @@ export function matchItem(item: Item, line: Line, options: MatchOptions): Match 
       : (toMatch(namesOrSynonyms(tokensOf(item.name), lookup, wanted)) ?? found);
   }
   const name = nameByAmount(takenPart(item, meantName(item, lookup)), item);
-  const whole = matchName(name, lookup, wanted);
-  if (whole.some((candidate) => candidate.score >= 0.7)) return toMatch(whole);
+  if (isLeftover(line)) return null;
+  const found = vegetablePeppers(name, matchName(name, lookup, wanted), lookup);
+  const whole = sure(found) ?? shortened(name, found, lookup, wanted);
+  if (sure(whole)) return toMatch(whole);
   const first = toMatch(whole);
   for (const choice of choices(name, item)) {
     const found = candidatesFor(tokensOf(choice), lookup, wanted);

@@ -1,5 +1,5 @@
 /** Names whose food hangs on the amount: '2 peppers' are no spice, a spoon of tomato purée is paste. */
-import type { Item } from '../model.ts';
+import type { Item, Line } from '../model.ts';
 import { tokensOf } from './normalise.ts';
 
 const SPICE_WORDS = /\b(?:ground|cracked|cayenne|black|white|peppercorns?|mill(?:ed)?)\b/i;
@@ -37,3 +37,9 @@ export function nameByAmount(name: string, item: Item): string {
     return isVegetablePepper(item) ? 'bell pepper' : 'black pepper';
   return isSpoonedPuree(item) ? 'tomato paste' : name;
 }
+
+/** 'Shells from 1 pound of shrimp': what is left of a food is none of its kind. */
+export const isLeftover = (line: Line): boolean =>
+  /^(?:the )?(?:shells?|bones?|heads?|necks?|carcass|giblets|skins?|trimmings|pods)(?: and [a-z]+)? from\b/i.test(
+    line.text.trim(),
+  );

@@ -15,11 +15,11 @@ const SOAKED = /\b(soaked|picked over)\b/;
 const DRAINED = /\b(drained|rinsed)\b/;
 
 const firstState = (text: string, allowed: (state: State) => boolean): State | null => {
-  for (const word of plainText(text).match(/[a-z]+/g) ?? []) {
-    const state = stateOfWord(word);
-    if (state !== null && allowed(state)) return state;
-  }
-  return null;
+  const states = (plainText(text).match(/[a-z]+/g) ?? [])
+    .map(stateOfWord)
+    .filter((state): state is State => state !== null && allowed(state));
+  // 'Freshly cooked', 'fresh-frozen': fresh is the weakest of them.
+  return states.find((state) => state !== 'raw') ?? states[0] ?? null;
 };
 
 /**
@@ -51,7 +51,7 @@ const STARCHY = /^(grains|legumes|pasta|rice)/;
 const PRODUCE = /^(vegetables|fruit)/;
 
 /** A dry food for a cooked one, or the other way round: no match at all. */
-const OPPOSED = -0.6;
+export const OPPOSED = -0.6;
 
 /** What a food in this state is worth against the wanted one, added to a score: -0.6..0.13. */
 export function stateFit(food: Food, wanted: State | null): number {
@@ -61,7 +61,8 @@ export function stateFit(food: Food, wanted: State | null): number {
     if (state === wanted) return 0.13;
     if (state === 'as-is') return 0;
     if (wanted === 'frozen' && state === 'raw' && PRODUCE.test(group)) return 0;
-    if (wanted === 'raw') return starchy && state === 'dry' ? 0.13 : -0.2;
+    if (wanted === 'dry' && state === 'raw' && group === 'fruit') return OPPOSED;
+    if (wanted === 'raw') return starchy && state === 'dry' ? 0.1 : -0.2;
     if (starchy && (wanted === 'dry') !== (state === 'dry') && wanted !== 'frozen') return OPPOSED;
     const soft = wanted === 'canned' || wanted === 'cooked';
     return soft && (state === 'cooked' || state === 'canned') ? 0 : -0.2;

@@ -131,7 +131,7 @@ const isLeafy = (food: Food): boolean =>
 
 /** A piece of a vegetable or fruit nothing is known of: wide, and said to be a guess. */
 function byGroup(count: number, size: string | null, food: Food | null): Weighed | null {
-  if (!food || !/vegetable|fruit/.test(food.group) || isLeafy(food)) return null;
+  if (food?.state !== 'raw' || !/vegetable|fruit/.test(food.group) || isLeafy(food)) return null;
   const grams = 100 * (size === null ? 1 : (SIZE_FACTOR[size] ?? 1));
   const span: Interval = { low: 0.3 * grams, best: grams, high: 2.5 * grams };
   return {
@@ -142,7 +142,7 @@ function byGroup(count: number, size: string | null, food: Food | null): Weighed
 }
 
 const PARTS =
-  /\b(leaf|leaves|cloves?|sprigs?|stalks?|ribs?|stems?|heads?|bulbs?|ears?|slices?|sticks?|sheets?|wedges?|spears?|strips?|rashers?|cubes?|fronds?)$/;
+  /\b(leaf|leaves|cloves?|sprigs?|stalks?|ribs?|stems?|heads?|bulbs?|ears?|slices?|sticks?|sheets?|wedges?|spears?|strips?|rashers?|cubes?|fronds?|florets?)$/;
 
 /** 'basil leaves', 'garlic cloves': the counted part when the name ends with it, else null. */
 function partNamed(name: string): string | null {

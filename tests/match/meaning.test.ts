@@ -96,3 +96,35 @@ describe('foods missing from the table before', () => {
     expect(match(text)).toBeNull();
   });
 });
+
+describe('the name and the words about it', () => {
+  test.each([
+    ['500g mussels in the shell, cleaned', 'mussels'],
+    ['24 prunes with their pits', 'prune'],
+    ['4 passion fruit, pulp and seeds scooped out', 'passion-fruit'],
+    ['24 large green olives stuffed with pimientos, onions, or jalapeños', 'olives-green'],
+    ['1/2 can mackerel in tomato sauce', 'mackerel-canned'],
+    ['400 g very fresh peas in their pods', 'peas-fresh'],
+    ['3½ cups fresh-cooked black beans, drained', 'black-beans-cooked'],
+    ['15 oz can pigeon peas, drained and rinsed', 'pigeon-peas-canned'],
+    ['250g fudge, roughly chopped', 'fudge'],
+  ])('%s -> %s', (text, id) => {
+    expect(match(text)?.foodId).toBe(id);
+  });
+
+  test.each(['shells from 1 pound of shrimp', 'Neck and giblets from 1 turkey'])(
+    '%s is none of the food',
+    (text) => expect(match(text)).toBeNull(),
+  );
+
+  test('a dried fruit is never taken for the fresh one', () => {
+    expect(match('½ cup dried kiwi, diced')?.foodId).not.toBe('kiwi');
+    expect(match('½ cup dried mango')?.foodId).not.toBe('mango');
+  });
+
+  test('peppers of an unknown kind are a vegetable, said with doubt', () => {
+    const found = match('1 cup zorbo peppers');
+    expect(found?.foodId).toMatch(/bell-pepper/);
+    expect(found?.confidence).toBeLessThan(0.7);
+  });
+});

@@ -80,10 +80,16 @@ describe('pieces, bunches and packages', () => {
     ['2 medium potatoes', 426, 'USDA SR 170026'],
     ['2 peppers, sliced', 238, 'USDA SR 170108'],
     ['12 oysters', 300, PRACTICE],
+    ['10 cauliflower florets', 130, 'USDA SR 169986, floweret 13 g'],
+    ['handful strawberries, halved', 75, PRACTICE],
     ['1 cup chopped sweet onion', 160, 'USDA SR 170000'],
   ])('%s: %d g (%s)', (text, expected) => {
     expect(grams(text)).toBeGreaterThan(expected * 0.94);
     expect(grams(text)).toBeLessThan(expected * 1.06);
+  });
+
+  test('a candied flower is no fruit of 100 g', () => {
+    expect(weights('16 crystallized violets')[0]?.weight).toBeNull();
   });
 
   test('ice without an amount weighs something and holds no carbohydrate', () => {
