@@ -133,11 +133,11 @@ describe('the main path in Chromium', () => {
     const kept = bench.locator('.recipe-rows .row-kept', { hasText: 'bread flour' });
     await kept.first().waitFor();
     await bench.getByRole('button', { name: 'Save this version' }).click();
-    await bench.getByText('Saved', { exact: true }).waitFor();
+    await bench.locator('.save-state', { hasText: /^Saved$/ }).waitFor();
     await bench.getByRole('button', { name: 'Take up again' }).click();
     await expect.poll(() => words(swaps.first().locator('.swap-amounts'))).toBe(first);
     await bench.getByRole('button', { name: 'Save this version' }).click();
-    await bench.getByText('Saved', { exact: true }).waitFor();
+    await bench.locator('.save-state', { hasText: /^Saved$/ }).waitFor();
     await expect.poll(() => bench.getByRole('button', { name: 'Take up again' }).count()).toBe(2);
   });
 
