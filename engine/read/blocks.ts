@@ -79,6 +79,9 @@ function isAside(node: Leaf): boolean {
   return COMMENT_WORDS.test(name) || (ASIDE_WORDS.test(name) && !holdsPage(node));
 }
 
+/** The `tag` of a block that names a table's columns. */
+export const HEAD_ROW = 'head-row';
+
 const STRUCTURE = new Set(['ul', 'ol', 'table', 'h1', 'h2', 'h3', 'h4', 'h5', 'h6', 'dl']);
 
 /** True when an entry or row holds no lists, tables or headings and is short: then it is one line. */
@@ -116,6 +119,12 @@ function isStack(node: Leaf): boolean {
     count += 1;
   }
   return count >= 3;
+}
+
+/** True for a table row of nothing but two or more heading cells: it names the columns. */
+function isHeadRow(node: Leaf): boolean {
+  const cells = node.kids.filter((kid) => kid.tag !== '');
+  return node.tag === 'tr' && cells.length >= 2 && cells.every((cell) => cell.tag === 'th');
 }
 
 /** The number shown in a field ('Servings: [4]'), else ''. */
@@ -249,6 +258,7 @@ class Writer {
       next.ordered = tag === 'ol';
     } else if (tag === 'li' || tag === 'tr') {
       next.joined = isRow(node);
+      if (isHeadRow(node)) next.tag = HEAD_ROW;
     } else if (next.level > 0 || tag === 'section' || tag === 'article') {
       next.list = -1;
       next.ordered = false;

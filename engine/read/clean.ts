@@ -14,6 +14,8 @@ const WORD_START = /^[\p{L}\p{N}¼-¾⅐-⅞]/u;
  * elements touch, so words are separate; else letters on both sides are one word ('egg' + 's').
  */
 export function needsBlank(left: string, right: string, apart: boolean): boolean {
+  // A bracket in an element of its own is a remark: 'flour' + '(sifted)'.
+  if (apart && /^\([^)]{3}/.test(right)) return WORD_END.test(left.slice(-2));
   if (!WORD_END.test(left.slice(-2)) || !WORD_START.test(right)) return false;
   if (apart) return true;
   return /\p{N}$/u.test(left) || /^\p{N}/u.test(right);

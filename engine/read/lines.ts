@@ -25,7 +25,7 @@ const ENDS_MEASURED = new RegExp(
 const OTHER_AMOUNT =
   /(?:\d\s?(?:min(?:ut\p{L}*)?|hours?|hrs?|h|std\p{L}*|uur|kcal|kj|cal(?:ories)?|%|votes?|comments?|views?|likes?|reviews?|shares?|px)\.?\s*$)|^(?:calories|kcal|energy|energie|protein|proteins|eiweiß|total fat|saturated fat|fat|cholesterol|sodium|carbohydrates?|total carbohydrate|fiber|fibre|kohlenhydrate|fett|step|page|chapter|part|level|version)[\s:]+[\d<]/iu;
 const ONLY = new RegExp(
-  `^${ABOUT}${NUMBER}(?:\\s?(?:-|–|to|x|×)?\\s?${NUMBER})?\\s?(?:(?:${UNITS})\\.?)?$`,
+  `^${ABOUT}${NUMBER}(?:\\s?(?:-|–|to|x|×)?\\s?${NUMBER})?\\s?(?:(?:${UNITS}|large|medium|small)\\.?)?$`,
   'iu',
 );
 const UNIT_ONLY = new RegExp(`^(?:${UNITS})\\.?$`, 'iu');

@@ -1,5 +1,5 @@
 import type { IngredientGroup } from '../model.ts';
-import type { Block } from './blocks.ts';
+import { type Block, HEAD_ROW } from './blocks.ts';
 import { textKey } from './clean.ts';
 import { ingredientsHeading, isButton, isStop, MAX_HEADING, stepsHeading } from './headings.ts';
 import { groupTitle, isHeadingLine, tidyLine } from './ingredients.ts';
@@ -132,6 +132,7 @@ function fromEntries(blocks: readonly Block[], at: number): Collected {
     if (isButton(block.text)) continue;
     if (endsList(block, head, basket.count) || (block.aside && !head.aside)) break;
     if (basket.count > 0 && ingredientsHeading(block) === 3 && block.level > 0) break;
+    if (block.tag === HEAD_ROW && !/\d/.test(block.text)) continue;
     if (isEntry(block)) {
       if (block.text.length > MAX_LINE) break;
       const fresh = blocks[i - 1]?.list !== block.list;
