@@ -30,6 +30,9 @@ function stepFor(role: Role, grams: number): number {
 /** Share of a sweet line that is dropped as a scrap: within what a tongue tells. Own choice. */
 const SWEET_SCRAP = 0.06;
 
+/** Less fat or salt by under this share is not worth asking for. Own choice. */
+const SAME_SCOOP = 0.03;
+
 /** Roles whose masses are held by a dose or a balance, so that a scrap of them stays. */
 const AS_SOLVED: ReadonlySet<Role> = new Set(['fat', 'sweetness', 'salt']);
 
@@ -63,6 +66,8 @@ function roundedGrams(amount: Amount, cautious: boolean): number {
   const { grams, role, food, origin } = amount;
   if (origin === 'kept') {
     if (Math.abs(grams - amount.original) < 1e-6) return grams;
+    const off = Math.abs(grams - amount.original) / amount.original;
+    if (off < SAME_SCOOP && (role === 'fat' || role === 'salt')) return amount.original;
     return (cautious || role === 'salt' ? down : near)(grams, stepFor(role, grams));
   }
   if (food.id === 'egg') return up(grams - 0.1 * EGG_G, EGG_G);

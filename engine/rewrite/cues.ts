@@ -40,6 +40,19 @@ interface Cue {
   source: string;
 }
 
+interface Warning {
+  id: string;
+  /** Only in these dishes; in all when absent. */
+  families?: string[];
+  replaced: string;
+  by: string;
+  kept: number;
+  words: string;
+  text: string;
+  why: string;
+  source: string;
+}
+
 export interface CueContext {
   plan: Plan;
   ingredients: readonly Ingredient[];
@@ -266,7 +279,8 @@ function keptShare({ ingredient, items }: Mention): number {
 export function warningsFor(context: CueContext, texts: readonly string[]): Insertion[] {
   const added = addedItems(context);
   const found: Insertion[] = [];
-  for (const warning of warnings) {
+  for (const warning of warnings as Warning[]) {
+    if (warning.families && !warning.families.includes(context.plan.family.id)) continue;
     const at = texts.findIndex((text) => new RegExp(warning.words, 'i').test(text));
     if (at < 0) continue;
     const lost = context.mentions.find(

@@ -40,6 +40,17 @@ describe('plans a cook can follow', () => {
     expect(plan.dough?.after.binderPct ?? 99).toBeLessThan(0.6);
   });
 
+  it('asks for no change of fat or salt that a spoon would not show', () => {
+    for (const title of ['Flour tortillas', 'Cinnamon swirl buns', 'Carrot cake'])
+      for (const { key, foodId, grams, role } of at(title).plan.items) {
+        const was = at(title).ingredients.find((i) => i.key === key && i.match?.foodId === foodId);
+        const before = was?.weight?.grams.best ?? grams;
+        if (role !== 'fat' && role !== 'salt') continue;
+        if (Math.abs(grams / before - 1) > 0.001)
+          expect(Math.abs(grams / before - 1), foodId).toBeGreaterThan(0.029);
+      }
+  });
+
   it('leaves no scrap of sugar or jam in dishes without yeast', () => {
     for (const title of ['Victoria sponge', 'Chocolate chip cookies', 'Vanilla layer cake']) {
       const { plan, ingredients } = at(title);
@@ -107,6 +118,11 @@ describe('methods a cook can follow', () => {
     const text = method('Light rye boule', 25);
     expect(text).not.toMatch(/Instead of long kneading|times as long|Bake covered/);
     expect(method('Light rye boule', 15)).toMatch(/Instead of long kneading/);
+  });
+
+  it('speaks of pectin for jam, not for a cake filled with one', () => {
+    expect(method('Victoria sponge')).not.toContain('pectin');
+    expect(method('Strawberry jam', 8)).toContain('pectin');
   });
 
   it('joins lists with one "and"', () => {
