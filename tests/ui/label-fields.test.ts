@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { foodFromLabel } from '../../engine/index.ts';
+import swaps from '../../engine/plan/data/swaps.json' with { type: 'json' };
 import {
   type Draft,
   EMPTY_DRAFT,
@@ -105,6 +106,13 @@ describe('what a package may stand in for', () => {
     expect(ids[0]).toBe('low-carb-wheat-flour-blend');
     expect(new Set(ids).size).toBe(ids.length);
     expect(ids).toEqual(expect.arrayContaining(['erythritol', 'coconut-flour', 'bread-flour']));
+  });
+
+  it('holds every food whose swap says to enter the label', () => {
+    const asking = swaps.filter((swap) => swap.cautions.join().includes("package's label"));
+    expect(asking.length).toBeGreaterThan(5);
+    const foods = asking.flatMap((swap) => swap.to.map(({ food }) => food));
+    expect(foods.filter((food) => !ids.includes(food))).toEqual([]);
   });
 
   it('is taken by the engine, each of them', () => {
