@@ -204,11 +204,12 @@ function choices(name: string, item: Item): string[] {
 
 const CITRUS = /^(?:.* )?(lemon|lime|orange|grapefruit|clementine|tangerine|mandarin)s?$/i;
 
-/** '1 lemon, juiced' names its juice, '1 lemon, zested' its zest. */
-function takenPart(item: Item, named: string): string {
-  const fruit = CITRUS.exec(named.trim())?.[1];
-  const done = item.preparation ?? '';
-  if (fruit === undefined || done === '') return named;
+/** '1 lemon, juiced' names its juice, '1 lemon, zested' its zest; 'zest and juice' the juice. */
+function takenPart(item: Item, line: Line, named: string): string {
+  const [whole = '', ...rest] = named.split(',');
+  const fruit = CITRUS.exec(whole.trim())?.[1];
+  const done = `${item.preparation ?? ''} ${rest.join(' ')} ${line.items.length === 1 ? (line.note ?? '') : ''}`;
+  if (fruit === undefined || done.trim() === '') return named;
   if (/juice/i.test(done)) return `${fruit} juice`;
   return /zest|rind|peel(?!ed)/i.test(done) ? `${fruit} zest` : named;
 }
@@ -285,7 +286,7 @@ export function matchItem(item: Item, line: Line, options: MatchOptions): Match 
       ? found
       : (toMatch(namesOrSynonyms(tokensOf(item.name), lookup, wanted)) ?? found);
   }
-  const name = nameByAmount(takenPart(item, meantName(item, lookup)), item);
+  const name = nameByAmount(takenPart(item, line, meantName(item, lookup)), item);
   if (isLeftover(line)) return null;
   const found = vegetablePeppers(name, matchName(name, lookup, wanted), lookup);
   const whole = sure(found) ?? shortened(name, found, lookup, wanted);

@@ -34,12 +34,15 @@ const US: Readonly<Record<string, number>> = {
   gill: 118.29412,
 };
 
-/** Imperial gallon 4546.09 ml; spoons metric; cup of half an imperial pint. */
+/**
+ * Imperial gallon 4546.09 ml; spoons metric. The cup sold and meant in Britain now is the metric one
+ * (common practice, no source); half an imperial pint would be 284 ml.
+ */
 const UK: Readonly<Record<string, number>> = {
   tsp: 5,
   tbsp: 15,
   'fl oz': 28.41306,
-  cup: 284.13063,
+  cup: 250,
   pint: 568.26125,
   quart: 1136.5225,
   gallon: 4546.09,

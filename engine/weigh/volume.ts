@@ -24,7 +24,7 @@ const rounded = (grams: number): string => (grams >= 10 ? grams.toFixed(0) : gra
 
 const CUP_NAME: Readonly<Record<Region, string>> = {
   us: 'US',
-  uk: 'imperial',
+  uk: 'metric',
   eu: 'metric',
   au: 'Australian',
 };

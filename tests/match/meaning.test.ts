@@ -101,6 +101,11 @@ describe('the name and the words about it', () => {
   test.each([
     ['500g mussels in the shell, cleaned', 'mussels'],
     ['24 prunes with their pits', 'prune'],
+    ['1 lime, juice only', 'lime-juice'],
+    ['½ lime, zest and juice', 'lime-juice'],
+    ['1 lemon, juiced', 'lemon-juice'],
+    ['1 orange, zested', 'orange-zest'],
+    ['1 lemon, cut into wedges', 'lemon'],
     ['4 passion fruit, pulp and seeds scooped out', 'passion-fruit'],
     ['24 large green olives stuffed with pimientos, onions, or jalapeños', 'olives-green'],
     ['1/2 can mackerel in tomato sauce', 'mackerel-canned'],

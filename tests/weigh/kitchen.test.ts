@@ -4,18 +4,22 @@ import { foodTable } from '../../engine/foods/index.ts';
 import { matchItem } from '../../engine/match/index.ts';
 import type { Weight } from '../../engine/model.ts';
 import { parseLine } from '../../engine/parse/index.ts';
-import { weighItem } from '../../engine/weigh/index.ts';
+import { type Region, weighItem } from '../../engine/weigh/index.ts';
 
 const foods = foodTable();
 
 /** Weights of every item of a line, in a recipe with the other lines. */
-function weights(text: string, others: string[] = []): { id: string; weight: Weight | null }[] {
+function weights(
+  text: string,
+  others: string[] = [],
+  region: Region = 'us',
+): { id: string; weight: Weight | null }[] {
   const line = parseLine(text);
   const lines = [line, ...others.map((other) => parseLine(other))];
   return line.items.map((item) => {
     const id = matchItem(item, line, { foods })?.foodId ?? '';
     const recipe = { title: '', steps: [], lines };
-    return { id, weight: weighItem(item, line, foods.byId(id), { region: 'us', recipe }) };
+    return { id, weight: weighItem(item, line, foods.byId(id), { region, recipe }) };
   });
 }
 
@@ -86,6 +90,13 @@ describe('pieces, bunches and packages', () => {
   ])('%s: %d g (%s)', (text, expected) => {
     expect(grams(text)).toBeGreaterThan(expected * 0.94);
     expect(grams(text)).toBeLessThan(expected * 1.06);
+  });
+
+  test('a cup on a British page is the metric one of 250 ml (common practice, no source)', () => {
+    // USDA SR 171265: 244 g in a US cup of 236.6 ml.
+    const [milk] = weights('1 cup milk', [], 'uk');
+    expect(milk?.weight?.grams.best).toBeCloseTo((244 * 250) / 236.588, 0);
+    expect(milk?.weight?.assumptions.join()).toContain('metric cup');
   });
 
   test('a candied flower is no fruit of 100 g', () => {
