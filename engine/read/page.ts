@@ -21,6 +21,7 @@ import { attribute, copyTree, type Tree } from './tree.ts';
  * ends early, so that time is left to make lines of the copy and to look through them.
  */
 export type Spent = (share?: number) => boolean;
+const REGION_SHARE = 0.2;
 const COPY_SHARE = 0.6;
 const BLOCKS_SHARE = 0.9;
 
@@ -142,7 +143,7 @@ export function readComplete(
   const drafts = readJsonLd(scripts.texts, spent);
   const draft = drafts[0];
   if (drafts.length !== 1 || !draft || !isComplete(draft)) return null;
-  const part = recipeRegion(document, draft);
+  const part = recipeRegion(document, draft, () => spent(REGION_SHARE));
   if (!part || spent()) return null;
   const tree = copyTree(document, spent, part);
   const blocks = blocksOf(tree.root, spent);

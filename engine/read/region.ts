@@ -5,6 +5,8 @@ import { type Draft, linesIn } from './draft.ts';
 const HELD = 0.8;
 /** Levels gone down at most. */
 const MAX_LEVELS = 60;
+/** Characters of a page's text above which looking for the part would take longer than it saves. */
+const MAX_PAGE = 2_000_000;
 /** Characters the heading above the list may add when the part's parent is taken in its place. */
 const MARGIN = 1_500;
 
@@ -56,24 +58,30 @@ function childWith(
 /**
  * The smallest part of the page that shows a marked-up recipe's lines, with what stands around it,
  * so that the rest of a large page need not be looked at. Null when the page does not show them, shows
- * them in a side part, or only as a whole.
+ * them in a side part, or only as a whole, or when `spent` answers true.
  */
-export function recipeRegion(document: Document, draft: Draft): Element | null {
+export function recipeRegion(
+  document: Document,
+  draft: Draft,
+  spent: () => boolean,
+): Element | null {
   const { body } = document;
-  if (!body) return null;
+  if (!body || (body.textContent ?? '').length > MAX_PAGE) return null;
   const lines = linesIn(draft);
   const words = telling([...lines, ...draft.steps.map((step) => step.text)]);
   const keys = lines.map(textKey);
   let at: Element = body;
   for (let level = 0; level < MAX_LEVELS; level += 1) {
+    if (spent()) return null;
     const next = childWith(at, words, keys);
     if (!next) break;
     at = next;
   }
-  while (at !== body && !holds(textKey(at.textContent ?? ''), keys)) at = at.parentElement ?? body;
+  while (at !== body && !spent() && !holds(textKey(at.textContent ?? ''), keys))
+    at = at.parentElement ?? body;
   const size = (at.textContent ?? '').length;
   for (let up = at.parentElement; up && up !== body; up = up.parentElement) {
-    if ((up.textContent ?? '').length > size + MARGIN) break;
+    if (spent() || (up.textContent ?? '').length > size + MARGIN) break;
     at = up;
   }
   if (at === body) return null;

@@ -6,7 +6,7 @@ import { buildBoth } from './build.ts';
 import { CHROMIUM_BUILD, FIREFOX_BUILD } from './places.ts';
 
 /** What the script that runs in pages may weigh, compressed, bytes. */
-const MOST = 30 * 1024;
+const MOST = 30_000;
 
 beforeAll(buildBoth);
 

@@ -68,6 +68,19 @@ describe('reading only the part that shows the recipe', () => {
   });
 });
 
+describe('a recipe deep in a great deal of text', () => {
+  it('is read within the time box', () => {
+    const deep = `${'<div>'.repeat(60)}<p>${'Bread and crust. '.repeat(30_000)}</p><div>${card(`<li>${LINES[0]}</li>`)}</div>`;
+    const document = documentFrom(`${LD}${deep}`);
+    const started = performance.now();
+    const elapsedMs = () => performance.now() - started;
+    const result = readPage(document, { elapsedMs });
+    // Five times the reader's own bound, for a busy machine.
+    expect(elapsedMs()).toBeLessThan(2_000);
+    expect(result.ok && result.recipes[0]?.groups.flatMap((group) => group.lines)).toEqual(LINES);
+  });
+});
+
 describe('the check that runs before a page is read', () => {
   it('says yes to marked-up recipes and to ingredient headings', () => {
     for (const path of pagesIn('demo')) expect(mayHoldRecipe(documentOf(path)), path).toBe(true);
