@@ -1,11 +1,13 @@
 /**
- * How long one page takes from its HTML to a reworked recipe, after warm-up, beside the time that
- * JSON.parse needs for the same page's JSON-LD. Prints a table; exits 1 when the median page takes
- * longer than the bound.
+ * How long one page takes from its document to a reworked recipe, after warm-up, beside the time
+ * that JSON.parse needs for the same page's JSON-LD; and how many ingredient lines are read in a
+ * second, beside a general line parser. Exits 1 when the median page takes longer than the bound.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { JSDOM, VirtualConsole } from 'jsdom';
+import { parseIngredient } from 'parse-ingredient';
 import { adaptRecipe, DEFAULT_GOALS, readPage } from '../../engine/index.ts';
+import { parseLine } from '../../engine/parse/index.ts';
 
 const PAGES = new URL('../pages/demo/', import.meta.url);
 const WARM_UP = 30;
@@ -66,6 +68,16 @@ function measure(file: string) {
   };
 }
 
+/** Ingredient lines a second of a reader, over the invented recipes of the planner's tests. */
+function linesPerSecond(read: (line: string) => unknown): number {
+  const text = readFileSync(new URL('../plan/recipes.json', import.meta.url), 'utf8');
+  const { recipes } = JSON.parse(text) as { recipes: { lines: string[] }[] };
+  const lines = recipes.flatMap((recipe) => recipe.lines);
+  const readAll = () => lines.forEach((line) => void read(line));
+  timed(readAll, WARM_UP);
+  return Math.round((lines.length * 1000) / timed(readAll, ROUNDS));
+}
+
 const rows = readdirSync(PAGES)
   .filter((name) => name.endsWith('.html'))
   .sort()
@@ -73,4 +85,9 @@ const rows = readdirSync(PAGES)
 console.table(rows);
 const overall = median(rows.map((row) => row['read and plan, ms']));
 console.log(`median page: ${overall.toFixed(2)} ms (bound ${BOUND_MS} ms)`);
+const ours = linesPerSecond((line) => parseLine(line, { language: 'en' }));
+const theirs = linesPerSecond((line) => parseIngredient(line));
+console.log(
+  `lines a second: ${ours}, ${(ours / theirs).toFixed(2)} times parse-ingredient's ${theirs}`,
+);
 process.exitCode = overall <= BOUND_MS ? 0 : 1;
