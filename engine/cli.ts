@@ -17,4 +17,10 @@ async function main(argv: readonly string[]): Promise<number> {
   }
 }
 
+// A reader that has seen enough ('| head') closes the pipe; that is no fault of ours.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(0);
+});
+
 process.exitCode = await main(process.argv.slice(2));

@@ -84,6 +84,17 @@ describe('command line', () => {
     }
   });
 
+  it('ends quietly when its reader has seen enough', () => {
+    const pages = Array(40).fill(LOAF).join(' ');
+    const { status, stderr } = spawnSync(
+      'sh',
+      ['-c', `"${process.execPath}" --import tsx engine/cli.ts read --json ${pages} | head -c 10`],
+      { cwd: ROOT, encoding: 'utf8' },
+    );
+    expect(status).toBe(0);
+    expect(stderr).toBe('');
+  });
+
   it.each([
     [[]],
     [['bake', LOAF]],
