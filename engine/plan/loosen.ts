@@ -24,10 +24,13 @@ export function loosenings(
   least: number,
 ): Limit[] {
   const found: Limit[] = [];
+  // Like against like: the relaxed programme reaches a little less than a plan in kitchen amounts.
+  const asAsked = leastOf(build(goals));
   const tryOut = (code: string, changed: Partial<Goals>, words: string): void => {
-    const net = leastOf(build({ ...goals, ...changed }));
-    if (least - net < WORTH_SAYING) return;
-    found.push({ code, text: `${words}, ${net.toFixed(1)} g a serving would be in reach.` });
+    const gain = asAsked - leastOf(build({ ...goals, ...changed }));
+    if (gain < WORTH_SAYING) return;
+    const net = Math.max(0, least - gain);
+    found.push({ code, text: `${words}, about ${net.toFixed(1)} g a serving would be in reach.` });
   };
   if (goals.pinned.length > 0)
     tryOut('PINNED', { pinned: [] }, 'With the lines you keep free to change');
