@@ -6,7 +6,8 @@ const figure = z.number().nonnegative().nullable().optional();
 const grams = z.record(z.string(), z.number().positive());
 
 /**
- * One food a row, figures per 100 g of the edible part. A key left out means 'not measured'.
+ * One food a row, figures per 100 g of the edible part. A key left out means 'not measured',
+ * but for polyols, allulose and alcohol: those are named wherever a food has them, so left out is none.
  * `src` is 'SR 168896', 'FF 790146' or one of 'published', 'calculated', 'memory', 'practice'
  * followed by words: 'memory typical label'.
  */

@@ -4,7 +4,10 @@ import { type Dish, mayAdd } from './dish.ts';
 
 /** Flours that cannot hold gas: ground nuts, seeds and coconut. */
 const HEAVY = /almond|coconut|flaxseed|sunflower|sesame|hazelnut|peanut|lupin/;
-/** Extra powder at a flour base all of heavy flours; doses above the cap taste of it. */
+/**
+ * Extra powder (share of the dose) at a flour base all of heavy flours, and the largest dose in
+ * percent of the flour base, above which it is tasted. Common practice, no source.
+ */
 const EXTRA = 0.3;
 const CAP_PCT = 6;
 
