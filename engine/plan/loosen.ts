@@ -8,6 +8,7 @@ type Limit = Plan['limits'][number];
 
 /** Smaller gains than this, g a serving, are not worth a line. */
 const WORTH_SAYING = 0.3;
+/** Sweetness that many still like, share of the original. Own choice. */
 const LESS_SWEET = 0.7;
 
 function leastOf(model: PlanModel): number {

@@ -11,6 +11,7 @@ export interface WaterChange {
   reserve: number;
 }
 
+/** Share of the changed water that goes in at mixing, the rest by feel (common practice, no source). */
 const AT_MIXING = 0.7;
 /** Largest change of water in doughs that bake dry, share of the flour base (common practice, no source). */
 const DRY_DOUGH_SHIFT = 0.08;
