@@ -56,7 +56,48 @@ export const ROLES = [
 export const Role = z.enum(ROLES);
 export type Role = z.infer<typeof Role>;
 
-/** What the user asks for. */
+/** What an accepted change after a bake acts on; `method` changes words only. */
+export const Lever = z.enum([
+  'water',
+  'binder',
+  'gluten',
+  'egg',
+  'egg-white',
+  'fat',
+  'salt',
+  'yeast',
+  'yeast-food',
+  'leavening',
+  'acid',
+  'sugar',
+  'insoluble-fibre',
+  'resistant-starch',
+  'erythritol-share',
+  'intense-share',
+  'allulose',
+  'thickener',
+  'method',
+]);
+export type Lever = z.infer<typeof Lever>;
+
+/** One change after a bake, accepted by the user; goals carry it so that the plan is solved with it. */
+export const Adjustment = z.object({
+  /** Row of the failure table and its place in it, e.g. 'gummy.1'. */
+  id: z.string(),
+  symptom: z.string(),
+  lever: Lever,
+  /** Multiplies what the plan would take of the lever; null leaves it. */
+  factor: z.number().positive().nullable(),
+  /** Added to what the plan would take: percent of the flour base, or of the dish's mass without one; null adds nothing. */
+  shiftPct: z.number().nullable(),
+  /** The change in plain words, for the screen and, with lever 'method', for the step. */
+  text: z.string(),
+  why: z.string(),
+  source: z.string(),
+});
+export type Adjustment = z.infer<typeof Adjustment>;
+
+/** What the user asks for. Figures marked 'a serving' are as eaten. */
 export const Goals = z.object({
   /** Net carbohydrate budget of one serving, g. */
   budgetG: z.number().nonnegative(),
@@ -74,6 +115,20 @@ export const Goals = z.object({
   sweetness: z.number().min(0).max(1),
   /** The user's own word on the dish family, else null. */
   family: Family.nullable(),
+  /** Judges the budget by the upper end of the estimate instead of the best one. */
+  cautious: z.boolean().default(false),
+  /** Least share of the original flour that stays, 0..1. */
+  flourKept: z.number().min(0).max(1).default(0),
+  /** Least fibre of a serving, g; null asks for none. */
+  fibreFloorG: z.number().nonnegative().nullable().default(null),
+  /** Most sodium of a serving, mg; null sets no limit. */
+  sodiumLimitMg: z.number().nonnegative().nullable().default(null),
+  /** Most energy of a serving, kcal; null sets no limit. */
+  energyLimitKcal: z.number().nonnegative().nullable().default(null),
+  /** Food ids the user has at home; only these may be added. Null allows every food. */
+  pantry: z.array(z.string()).nullable().default(null),
+  /** Changes accepted after earlier bakes. */
+  adjustments: z.array(Adjustment).default([]),
 });
 export type Goals = z.infer<typeof Goals>;
 
@@ -87,6 +142,13 @@ export const DEFAULT_GOALS: Goals = {
   excludedFoods: [],
   sweetness: 1,
   family: null,
+  cautious: false,
+  flourKept: 0,
+  fibreFloorG: null,
+  sodiumLimitMg: null,
+  energyLimitKcal: null,
+  pantry: null,
+  adjustments: [],
 };
 
 /** A mass of a food in the reworked recipe. `key` is the original ingredient's, or 'new.foodId' for an addition. */
@@ -137,6 +199,17 @@ export type DoughFigures = z.infer<typeof DoughFigures>;
 
 export const Plan = z.object({
   family: z.object({ id: Family, confidence: z.number().min(0).max(1), why: z.string() }),
+  /** Parts of a dish made of several (crust and filling, cake and frosting); one entry when it is one. */
+  parts: z
+    .array(
+      z.object({
+        title: z.string().nullable(),
+        family: Family,
+        why: z.string(),
+        keys: z.array(z.string()),
+      }),
+    )
+    .default([]),
   roles: z.record(z.string(), z.array(Role)),
   budgetG: z.number(),
   met: z.boolean(),

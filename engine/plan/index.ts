@@ -191,6 +191,14 @@ export function planRecipe(
   const closeness = closenessOf(lossOf(model, values));
   return {
     family,
+    parts: [
+      {
+        title: null,
+        family: family.id,
+        why: family.why,
+        keys: ingredients.map(({ key }) => key),
+      },
+    ],
     roles: rolesRecord(ingredients, family.id, foods),
     budgetG: goals.budgetG,
     met,

@@ -122,6 +122,7 @@ export function makePlan(
   });
   return {
     family: { id: family, confidence: 1, why: 'test' },
+    parts: [],
     roles: {},
     budgetG: 15,
     met: true,

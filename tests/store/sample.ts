@@ -67,6 +67,7 @@ export function sampleWork(changes: Partial<Work> = {}): Work & { adaptation: Ad
       before: tally(29),
       plan: {
         family: { id: 'lean-yeast-bread', confidence: 1, why: 'a sample' },
+        parts: [],
         roles: {},
         budgetG: work.goals.budgetG,
         met: true,

@@ -31,6 +31,7 @@ const reckon = (rows: [string, number][]): Tally =>
 /** A plan whose items are these foods, each brought by the plan unless the original had it. */
 const planOf = (before: [string, number][], after: [string, number][]): Plan => ({
   family: { id: 'quick-bread', confidence: 1, why: 'test' },
+  parts: [],
   roles: {},
   budgetG: 15,
   met: true,
