@@ -34,8 +34,10 @@ export interface WalkOptions {
   corrections?: Corrections;
   /** The user's own names for foods: name -> food id. */
   aliases?: Record<string, string>;
-  /** Weighed mass of the finished dish, g; replaces the estimate. */
+  /** Weighed mass of the finished dish as the page has it, g; replaces the estimate. */
   cookedGrams?: number | null;
+  /** Weighed mass of the finished reworked dish, g; replaces the estimate. */
+  reworkedGrams?: number | null;
 }
 
 /** What a recipe costs as it stands. */
@@ -266,6 +268,7 @@ export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions =
     family: family.id,
     title: recipe.title,
     minutes: recipe.minutes.cook,
+    cookedGrams: options.reworkedGrams ?? null,
   });
   const { lines, steps } = rewriteRecipe(recipe, ingredients, plan, {
     foods,

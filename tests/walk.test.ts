@@ -128,3 +128,17 @@ describe('a recipe with nothing to count', () => {
     expect(adaptation.plan.swaps).toEqual([]);
   });
 });
+
+describe('a weighed dish', () => {
+  const [loaf] = recipesOf('hearth-loaf.html');
+
+  it('replaces the estimate of the version that was baked, and of that one only', () => {
+    if (!loaf) throw new Error('the demo loaf is missing');
+    const guessed = adaptRecipe(loaf, goals());
+    const baked = adaptRecipe(loaf, goals(), { reworkedGrams: 900 });
+    expect(baked.after.cookedGrams).toEqual({ low: 900, best: 900, high: 900 });
+    expect(baked.before).toEqual(guessed.before);
+    const whole = baked.after.whole.netCarbsG?.best ?? Number.NaN;
+    expect(baked.after.per100gCooked?.netCarbsG?.best).toBeCloseTo(whole / 9, 9);
+  });
+});
