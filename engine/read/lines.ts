@@ -1,4 +1,5 @@
 /** Shapes of visible lines: does one start with an amount, is it a sentence, is it only an amount. */
+import { LETTER, LETTERS, WORD } from './letters.ts';
 
 const NUMBER = String.raw`(?:\d+(?:[.,/]\d+)?(?:\s?[¼-¾⅐-⅞])?|[¼-¾⅐-⅞])`;
 const ABOUT = String.raw`(?:(?:ca\.?|c\.|about|approx\.?|approximately|etwa|env\.?|environ|circa|cirka|~|≈|ongeveer)\s*)?`;
@@ -6,29 +7,29 @@ const UNITS =
   'g|gr|gram|grams|gramm|grammes?|kg|mg|ml|cl|dl|l|liter|litres?|liters?|oz|ounces?|lbs?|pounds?|cups?|c|tbsps?|tablespoons?|tbs|tsps?|teaspoons?|t|pinch(?:es)?|cloves?|cans?|tins?|sticks?|slices?|pieces?|stk|stück|st|el|tl|eetlepels?|theelepels?|esslöffel|teelöffel|prisen?|bund|zehen?|c\\.? ?à ?(?:s|c)\\.?|cuill(?:ère)?s?|pincées?|gousses?|cucharad(?:it)?as?|tazas?|dientes?|colher(?:es)?|xícaras?|dentes?|cucchiai(?:o|ni|no)?|spicchi(?:o)?|msk|tsk|krm|spsk|ts|ss|fed|stk|pkt|pck|ek|tk|mk|evőkanál|kiskanál|teáskanál|gerezd|db|dkg|csomag|łyż(?:ka|ki|ek|eczka|eczki|eczek)|szklank[ai]|sztuk[ai]|lžíc[eí]?|lžič(?:ka|ky|ek)|ks|polievkov\\S*|lyžic[ae]|lyžič\\S*|hrnek|šálek|žlic[ae]|žličic[ae]|κ\\.?σ\\.?|κ\\.?γ\\.?|κιλ\\S*|γρ\\.?|φλ\\S*|г|гр|кг|мл|л|шт|ст\\.? ?л\\.?|ч\\.? ?л\\.?|стакан\\S*|adet|su bardağı|yemek kaşığı|çay kaşığı|tatlı kaşığı|paket|克|个|個|本|枚|勺|杯|大匙|小匙|毫升|rkl|kpl';
 
 const STARTS = new RegExp(
-  `^${ABOUT}(?:${NUMBER}|(?:an?|one|two|three|half|ein[e]?|halbe[rs]?|een|half|une?|demi|una?|media|medio|meia|um|uma|mezz[oa]|en|ett|et|halv|fél|pół|několik|biraz)\\s(?=\\p{L}))`,
-  'iu',
+  `^${ABOUT}(?:${NUMBER}|(?:an?|one|two|three|half|ein[e]?|halbe[rs]?|een|half|une?|demi|una?|media|medio|meia|um|uma|mezz[oa]|en|ett|et|halv|fél|pół|několik|biraz)\\s(?=${LETTER}))`,
+  'i',
 );
 const MEASURED = new RegExp(
-  `^${ABOUT}${NUMBER}(?:\\s?(?:-|–|to|bis|à|a|tot)\\s?${NUMBER})?\\s?(?:(?:heaped|level|large|small|gestr\\.|geh\\.|schwach|rounded)\\s)?(?:${UNITS})(?![\\p{L}\\p{N}])`,
-  'iu',
+  `^${ABOUT}${NUMBER}(?:\\s?(?:-|–|to|bis|à|a|tot)\\s?${NUMBER})?\\s?(?:(?:heaped|level|large|small|gestr\\.|geh\\.|schwach|rounded)\\s)?(?:${UNITS})(?!${WORD})`,
+  'i',
 );
 const ENDS = new RegExp(
-  `(?:[\\p{L})][\\s:：.…–—-]+|[\\u3040-\\u30ff\\u4e00-\\u9fff])${ABOUT}${NUMBER}\\s?(?:\\p{L}{1,12}\\.?)?\\s*$|(?:大さじ|小さじ)[\\d/½]+`,
-  'iu',
+  `(?:[${LETTERS})][\\s:：.…–—-]+|[\\u3040-\\u30ff\\u4e00-\\u9fff])${ABOUT}${NUMBER}\\s?(?:${LETTER}{1,12}\\.?)?\\s*$|(?:大さじ|小さじ)[\\d/½]+`,
+  'i',
 );
 const ENDS_MEASURED = new RegExp(
-  `\\p{L}[)\\s:：.…–—-]*${ABOUT}${NUMBER}\\s?(?:${UNITS})\\.?\\s*$|(?:大さじ|小さじ)[\\d/½]+`,
-  'iu',
+  `${LETTER}[)\\s:：.…–—-]*${ABOUT}${NUMBER}\\s?(?:${UNITS})\\.?\\s*$|(?:大さじ|小さじ)[\\d/½]+`,
+  'i',
 );
 /** Times, energy, counts of visitors: amounts, but not of food. */
 const OTHER_AMOUNT =
-  /(?:\d\s?(?:min(?:ut\p{L}*)?|hours?|hrs?|h|std\p{L}*|uur|kcal|kj|cal(?:ories)?|%|votes?|comments?|views?|likes?|reviews?|shares?|px)\.?\s*$)|^(?:calories|kcal|energy|energie|protein|proteins|eiweiß|total fat|saturated fat|fat|cholesterol|sodium|carbohydrates?|total carbohydrate|fiber|fibre|kohlenhydrate|fett|step|page|chapter|part|level|version)[\s:]+[\d<]/iu;
+  /(?:\d\s?(?:min(?:ut\S*)?|hours?|hrs?|h|std\S*|uur|kcal|kj|cal(?:ories)?|%|votes?|comments?|views?|likes?|reviews?|shares?|px)\.?\s*$)|^(?:calories|kcal|energy|energie|protein|proteins|eiweiß|total fat|saturated fat|fat|cholesterol|sodium|carbohydrates?|total carbohydrate|fiber|fibre|kohlenhydrate|fett|step|page|chapter|part|level|version)[\s:]+[\d<]/i;
 const ONLY = new RegExp(
   `^${ABOUT}${NUMBER}(?:\\s?(?:-|–|to|x|×)?\\s?${NUMBER})?\\s?(?:(?:${UNITS}|large|medium|small)\\.?)?$`,
-  'iu',
+  'i',
 );
-const UNIT_ONLY = new RegExp(`^(?:${UNITS})\\.?$`, 'iu');
+const UNIT_ONLY = new RegExp(`^(?:${UNITS})\\.?$`, 'i');
 
 /** The line starts with an amount, in figures or as a word ('a', 'half'). */
 export function startsWithAmount(line: string): boolean {
@@ -52,10 +53,12 @@ export function looksLikeIngredient(line: string): boolean {
   return startsWithAmount(line) || ENDS.test(line);
 }
 
+const LETTER_FIRST = new RegExp(`^(?!(?:ca|about|approx|etwa|env|circa|cirka)\\b)${LETTER}`, 'i');
+
 /** The line starts with a figure that is no list number. */
 export function startsWithFigure(line: string): boolean {
   return (
-    startsWithAmount(line) && !/^(?!(?:ca|about|approx|etwa|env|circa|cirka)\b)\p{L}/iu.test(line)
+    startsWithAmount(line) && !LETTER_FIRST.test(line)
   );
 }
 

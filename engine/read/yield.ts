@@ -1,33 +1,34 @@
 import type { Yield } from '../model.ts';
 import { cleanText, isLeftover } from './clean.ts';
 import words from './data/yield-words.json' with { type: 'json' };
+import { LETTER, LETTERS, WORD } from './letters.ts';
 
 const WORD_NUMBERS = words.numbers
   .map(([word]) => String(word))
   .sort((a, b) => b.length - a.length);
 const DIGITS = String.raw`\d+\s+\d+\/\d+|\d+\/\d+|\d+[.,]\d+|\d+\s?[¼½¾⅓⅔]|\d+|[¼½¾⅓⅔]`;
-const NUMBER = String.raw`(?:${DIGITS}|(?:${WORD_NUMBERS.join('|')})(?!\p{L}))`;
+const NUMBER = String.raw`(?:${DIGITS}|(?:${WORD_NUMBERS.join('|')})(?!${LETTER}))`;
 const TO = String.raw`\s?(?:-|–|—|~|to|bis|à|a|tot|till|til|of|or|oder|ou|o|até|al)\s?`;
 const RANGE = `(${NUMBER})(?:${TO}(${NUMBER}))?`;
-const BOUND = '(?![\\p{L}\\p{N}])';
+const BOUND = `(?!${WORD})`;
 const PEOPLE = `(?:${words.people.join('|')})`;
 const SIZES = `(?!\\s*(?:${words.sizes.join('|')})${BOUND})`;
 
 /** '4 servings', '4-6 people', 'für 4 Personen', '4人分'. */
 const COUNT_PEOPLE = new RegExp(
-  `(?<![\\p{L}\\p{N}/.,])${RANGE}[\\s-]*(?:\\p{L}+\\s)?${PEOPLE}${BOUND}`,
-  'iu',
+  `(?<![${LETTERS}\\d/.,])${RANGE}[\\s-]*(?:${LETTER}+\\s)?${PEOPLE}${BOUND}`,
+  'i',
 );
 /** 'Serves 4', 'Servings: 4-6', 'Portionen 4'. */
 const PEOPLE_COUNT = new RegExp(
-  `(?<!\\p{L})(?:${words.serves.join('|')}|${PEOPLE})[\\s:=(]*(?:${words.about.join('|')})?\\s*${RANGE}${BOUND}${SIZES}`,
-  'iu',
+  `(?<!${LETTER})(?:${words.serves.join('|')}|${PEOPLE})[\\s:=(]*(?:${words.about.join('|')})?\\s*${RANGE}${BOUND}${SIZES}`,
+  'i',
 );
 /** 'Voor 4', 'Pour 6': a preposition counts only when the number is all there is. */
-const FOR_COUNT = new RegExp(`^(?:${words.prepositions.join('|')})\\s+${RANGE}[\\s.:]*$`, 'iu');
+const FOR_COUNT = new RegExp(`^(?:${words.prepositions.join('|')})\\s+${RANGE}[\\s.:]*$`, 'i');
 const COUNT_NOUN = new RegExp(
-  `(?<![\\p{L}\\p{N}/.,])${RANGE}[\\s-]*((?:\\p{L}[\\p{L}\\p{M}'’.-]*\\s?){1,5})`,
-  'giu',
+  `(?<![${LETTERS}\\d/.,])${RANGE}[\\s-]*((?:${LETTER}[${LETTERS}'’.-]*\\s?){1,5})`,
+  'gi',
 );
 
 const NUMBER_WORDS = new Map(words.numbers as [string, number][]);
@@ -70,14 +71,14 @@ function withoutSizes(text: string): string {
     .replace(/\s+/g, ' ');
 }
 
-const SIZE = new RegExp(`^(?:${words.sizes.join('|')})${BOUND}`, 'iu');
-const PART = new RegExp(`^(?:\\p{L}+\\s)?(?:${words.parts.join('|')})${BOUND}`, 'iu');
-const FILLER = new RegExp(`^(?:${words.filler.join('|')})${BOUND}\\s*`, 'iu');
+const SIZE = new RegExp(`^(?:${words.sizes.join('|')})${BOUND}`, 'i');
+const PART = new RegExp(`^(?:${LETTER}+\\s)?(?:${words.parts.join('|')})${BOUND}`, 'i');
+const FILLER = new RegExp(`^(?:${words.filler.join('|')})${BOUND}\\s*`, 'i');
 
 /** Sizes: '(9-inch)', '23 cm', '9x5-inch', '20 x 30 cm'. */
 const SIZED = new RegExp(
   `\\(?\\d+(?:[.,]\\d+)?(?:\\s?[x×]\\s?\\d+(?:[.,]\\d+)?)*[\\s-]*(?:cm|mm|inch(?:es)?|in|″|")${BOUND}(?:\\s(?:round|square|tins?|pans?))*\\)?`,
-  'giu',
+  'gi',
 );
 
 /** Pieces a text counts: '12 cookies', '1 loaf'; a count of slices beats the count of the loaf. */
@@ -95,7 +96,7 @@ function statedPieces(whole: string): Yield['pieces'] {
 
 const BARE = new RegExp(
   `^(?:${words.label.join('|')})?[\\s:=~]*(${DIGITS})(?:${TO}(${DIGITS}))?\\s*[.+]?$`,
-  'iu',
+  'i',
 );
 
 /**
