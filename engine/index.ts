@@ -5,6 +5,7 @@ export { type FoodTable, foodTable } from './foods/index.ts';
 export { foodFromLabel, type LabelResult, PackageLabel, Printed } from './foods/label.ts';
 export * from './model.ts';
 export { readPage, readText } from './read/index.ts';
+export { compareStated, type StatedComparison, type StatedRow } from './tally/stated.ts';
 export {
   adaptRecipe,
   parseLines,
