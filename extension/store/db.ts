@@ -1,7 +1,7 @@
 /** The database on the user's disk. Never lower a version number; add a new one with its upgrade. */
 import Dexie, { type Table } from 'dexie';
-import type { Food } from '../../engine/model.ts';
-import type { SavedRecipe, SavedVersion } from './records.ts';
+import type { OwnFood } from './own-foods.ts';
+import type { Alias, Bake, PantryFood, Said, SavedRecipe, SavedVersion } from './records.ts';
 
 export const DATABASE_NAME = 'crumbshift';
 
@@ -9,7 +9,10 @@ export class Store extends Dexie {
   declare recipes: Table<SavedRecipe, string>;
   declare versions: Table<SavedVersion, string>;
   /** The user's own foods, from package labels. */
-  declare foods: Table<Food, string>;
+  declare foods: Table<OwnFood, string>;
+  declare bakes: Table<Bake, string>;
+  declare aliases: Table<Alias, string>;
+  declare pantry: Table<PantryFood, string>;
 
   constructor(name: string = DATABASE_NAME) {
     super(name);
@@ -18,6 +21,17 @@ export class Store extends Dexie {
       versions: 'id, recipeId',
       foods: 'id',
     });
+    this.version(2)
+      .stores({ bakes: 'id, recipeId', aliases: 'name', pantry: 'foodId' })
+      .upgrade(async (change) => {
+        // Only what is new is written: the rest of a row stays as it is, damaged or not.
+        const unsaid = (row: Partial<Said>) => {
+          row.name ??= '';
+          row.worked ??= false;
+        };
+        await change.table('recipes').toCollection().modify(unsaid);
+        await change.table('versions').toCollection().modify(unsaid);
+      });
   }
 }
 

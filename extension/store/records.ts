@@ -1,17 +1,30 @@
 /** Shapes of what is kept on disk and in the exported file. Every read goes through these. */
 import * as z from 'zod';
-import { Adaptation, Corrections, Food, Goals, Recipe } from '../../engine/model.ts';
+import { Adaptation, Corrections, Goals, Interval, Recipe } from '../../engine/model.ts';
 
 /** What the user is working on: a recipe as read, what was asked of it, what was put right. */
 export const Work = z.object({ recipe: Recipe, goals: Goals, corrections: Corrections });
 export type Work = z.infer<typeof Work>;
 
-const Id = z.string().min(1).max(100);
+const Id = z.string().min(1).max(200);
 /** Milliseconds since 1970 UTC. */
 const Moment = z.number().int().nonnegative();
 
-/** A saved recipe, as it stands now. `adaptation` is the result at the moment of saving. */
+/** What the user says of one state of a recipe. */
+const Said = z.object({
+  /** The user's own name for this state; '' for none. */
+  name: z.string().max(200).default(''),
+  /** The user has baked it and it came out well. */
+  worked: z.boolean().default(false),
+});
+export type Said = z.infer<typeof Said>;
+
+/** The result at the moment of saving; null when an older or newer build wrote it in another shape. */
+const Result = Adaptation.nullable().catch(null);
+
+/** A saved recipe, as it stands now. */
 export const SavedRecipe = Work.extend({
+  ...Said.shape,
   id: Id,
   savedAt: Moment,
   updatedAt: Moment,
@@ -19,21 +32,63 @@ export const SavedRecipe = Work.extend({
   deletedAt: Moment.nullable(),
   /** Copy of `recipe.url`, so that it can be looked up. */
   url: z.string(),
-  adaptation: Adaptation,
+  adaptation: Result,
 });
 export type SavedRecipe = z.infer<typeof SavedRecipe>;
 
 /** An earlier state of a saved recipe. */
 export const SavedVersion = Work.extend({
+  ...Said.shape,
   id: Id,
   recipeId: Id,
   savedAt: Moment,
-  adaptation: Adaptation,
+  adaptation: Result,
 });
 export type SavedVersion = z.infer<typeof SavedVersion>;
 
+/** One bake of a saved recipe: what was baked, what the scale said, how it came out. */
+export const Bake = z.object({
+  id: Id,
+  recipeId: Id,
+  /** The day it was baked, by the user's calendar: '2026-11-25'. */
+  day: z.string().regex(/^\d{4}-\d{2}-\d{2}$/),
+  addedAt: Moment,
+  /** The state that was baked. */
+  baked: Work,
+  /** Figures of that state when it was logged: what went in, and net carbs of the whole dish, g. */
+  servings: z.number().positive(),
+  rawGrams: z.number().positive().nullable(),
+  netCarbsG: Interval.nullable(),
+  /** The whole dish on the scale after baking, g. */
+  dishGrams: z.number().positive().nullable(),
+  /** Servings cut from it. */
+  pieces: z.number().positive().nullable(),
+  /** One slice on the scale, g. */
+  sliceGrams: z.number().positive().nullable(),
+  /** Ids of what went wrong, from the engine's table. */
+  symptoms: z.array(z.string()),
+  notes: z.string().max(5000),
+});
+export type Bake = z.infer<typeof Bake>;
+
+/** A name that the user gave to a food: lines with this name are taken for it from then on. */
+export const Alias = z.object({
+  name: z.string().min(1).max(200),
+  foodId: z.string(),
+  foodName: z.string(),
+  addedAt: Moment,
+});
+export type Alias = z.infer<typeof Alias>;
+
+/** A food the user has at home. */
+export const PantryFood = z.object({ foodId: z.string().min(1), foodName: z.string() });
+export type PantryFood = z.infer<typeof PantryFood>;
+
 export const BACKUP_FORMAT = 'crumbshift-backup';
-export const BACKUP_VERSION = 1;
+/** 2 added bakes, names and the pantry; 1 is read as well. */
+export const BACKUP_VERSION = 2;
+
+const Entries = z.array(z.unknown()).default([]);
 
 /** The exported file. Its parts stay `unknown` here so that one damaged entry does not hide the rest. */
 export const BackupFile = z.object({
@@ -41,9 +96,10 @@ export const BackupFile = z.object({
   version: z.number().int().positive(),
   exportedAt: z.string(),
   recipes: z.array(z.unknown()),
-  versions: z.array(z.unknown()).default([]),
-  foods: z.array(z.unknown()).default([]),
+  versions: Entries,
+  foods: Entries,
+  bakes: Entries,
+  aliases: Entries,
+  pantry: Entries,
 });
 export type BackupFile = z.infer<typeof BackupFile>;
-
-export { Food };

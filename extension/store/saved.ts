@@ -1,7 +1,7 @@
 /** Saved recipes: every change is one transaction, so a cut-off leaves the old state. */
 import type { Adaptation } from '../../engine/model.ts';
 import type { Store } from './db.ts';
-import { SavedRecipe, SavedVersion, type Work } from './records.ts';
+import { type Said, SavedRecipe, SavedVersion, Work } from './records.ts';
 
 /** A row that no longer fits its schema: kept and counted, never dropped silently. */
 export interface Listing {
@@ -15,9 +15,18 @@ export const BIN_DAYS = 30;
 
 const workOf = ({ recipe, goals, corrections }: Work): Work => ({ recipe, goals, corrections });
 
+/** One text for one state: keys in order, what an older row lacks filled in. */
+function settled(work: Work): string {
+  const read = Work.safeParse(workOf(work));
+  return JSON.stringify(read.success ? read.data : workOf(work), (_, value: unknown) =>
+    typeof value === 'object' && value !== null && !Array.isArray(value)
+      ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : value,
+  );
+}
+
 /** True when both states ask the same of the same recipe. */
-export const sameWork = (a: Work, b: Work): boolean =>
-  JSON.stringify(workOf(a)) === JSON.stringify(workOf(b));
+export const sameWork = (a: Work, b: Work): boolean => settled(a) === settled(b);
 
 /** The present state of a saved recipe as a version row; the same state always gets the same id. */
 export function versionOf(saved: SavedRecipe): SavedVersion {
@@ -26,6 +35,8 @@ export function versionOf(saved: SavedRecipe): SavedVersion {
     id: `${saved.id}.${saved.updatedAt}`,
     recipeId: saved.id,
     savedAt: saved.updatedAt,
+    name: saved.name ?? '',
+    worked: saved.worked ?? false,
     adaptation: saved.adaptation,
   };
 }
@@ -54,8 +65,11 @@ export async function saveRecipe(
 ): Promise<SavedRecipe> {
   return store.transaction('rw', store.recipes, store.versions, async () => {
     const old = id === null ? undefined : await store.recipes.get(id);
+    const same = old !== undefined && sameWork(old, work);
     const saved: SavedRecipe = {
       ...workOf(work),
+      name: same ? (old.name ?? '') : '',
+      worked: same ? (old.worked ?? false) : false,
       id: old?.id ?? id ?? crypto.randomUUID(),
       savedAt: old?.savedAt ?? now,
       updatedAt: now,
@@ -63,7 +77,7 @@ export async function saveRecipe(
       url: work.recipe.url ?? '',
       adaptation: work.adaptation,
     };
-    if (old && !sameWork(old, work)) await keepVersion(store, versionOf(old));
+    if (old && !same) await keepVersion(store, versionOf(old));
     await store.recipes.put(saved);
     return saved;
   });
@@ -112,6 +126,19 @@ export async function versionsOf(store: Store, recipeId: string): Promise<SavedV
     .sort((a, b) => b.savedAt - a.savedAt);
 }
 
+/**
+ * Names the present state of a recipe, or marks it as one that worked. The state itself stays.
+ * @throws the storage layer's error; nothing is changed then.
+ */
+export async function sayOfRecipe(store: Store, id: string, said: Partial<Said>): Promise<void> {
+  await store.transaction('rw', store.recipes, () => store.recipes.update(id, said));
+}
+
+/** The same for an earlier state. */
+export async function sayOfVersion(store: Store, id: string, said: Partial<Said>): Promise<void> {
+  await store.transaction('rw', store.versions, () => store.versions.update(id, said));
+}
+
 /** Puts a recipe in the bin; {@link restoreRecipe} brings it back. */
 export async function deleteRecipe(store: Store, id: string, now: number): Promise<void> {
   await store.transaction('rw', store.recipes, async () => {
@@ -128,11 +155,12 @@ export async function restoreRecipe(store: Store, id: string): Promise<void> {
 
 /** Removes for good what has been in the bin for {@link BIN_DAYS} days. Returns how many. */
 export async function emptyOldBin(store: Store, now: number): Promise<number> {
-  return store.transaction('rw', store.recipes, store.versions, async () => {
+  return store.transaction('rw', store.recipes, store.versions, store.bakes, async () => {
     const old = await store.recipes
       .filter((row) => row.deletedAt !== null && now - row.deletedAt > BIN_DAYS * DAY_MS)
       .primaryKeys();
     await store.versions.where('recipeId').anyOf(old).delete();
+    await store.bakes.where('recipeId').anyOf(old).delete();
     await store.recipes.bulkDelete(old);
     return old.length;
   });

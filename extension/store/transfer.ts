@@ -1,25 +1,47 @@
 /** One JSON file out, one JSON file in. An import adds and never takes away. */
-import { Food } from '../../engine/model.ts';
+import type { Table } from 'dexie';
 import type { Store } from './db.ts';
-import { BACKUP_FORMAT, BACKUP_VERSION, BackupFile, SavedRecipe, SavedVersion } from './records.ts';
+import { OwnFood } from './own-foods.ts';
+import {
+  Alias,
+  BACKUP_FORMAT,
+  BACKUP_VERSION,
+  BackupFile,
+  Bake,
+  PantryFood,
+  SavedRecipe,
+  SavedVersion,
+} from './records.ts';
 import { keepVersion, sameWork, versionOf } from './saved.ts';
 
-/** Everything saved, the bin excepted, as the text of one JSON file. */
+/** Everything saved, the bin excepted, as the text of one JSON file. Rows go out as they are stored. */
 export async function exportBackup(store: Store, now: number): Promise<string> {
-  const [rows, versions, foods] = await Promise.all([
-    store.recipes.toArray(),
-    store.versions.toArray(),
-    store.foods.toArray(),
-  ]);
-  const recipes = rows.filter((row) => row.deletedAt === null);
+  const [rows, versions, foods, bakes, aliases, pantry] = await store.transaction(
+    'r',
+    store.tables,
+    () =>
+      Promise.all([
+        store.recipes.toArray(),
+        store.versions.toArray(),
+        store.foods.toArray(),
+        store.bakes.toArray(),
+        store.aliases.toArray(),
+        store.pantry.toArray(),
+      ]),
+  );
+  // A damaged row may lack the mark of the bin; it goes out all the same.
+  const recipes = rows.filter(({ deletedAt }) => typeof deletedAt !== 'number');
   const ids = new Set(recipes.map((row) => row.id));
   const file: BackupFile = {
     format: BACKUP_FORMAT,
     version: BACKUP_VERSION,
     exportedAt: new Date(now).toISOString(),
     recipes,
-    versions: versions.filter((version) => ids.has(version.recipeId)),
+    versions: versions.filter(({ recipeId }) => ids.has(recipeId)),
     foods,
+    bakes: bakes.filter(({ recipeId }) => ids.has(recipeId)),
+    aliases,
+    pantry,
   };
   return `${JSON.stringify(file, null, 1)}\n`;
 }
@@ -31,6 +53,9 @@ export interface ImportCount {
   same: number;
   versions: number;
   foods: number;
+  bakes: number;
+  aliases: number;
+  pantry: number;
   /** Entries that could not be read. */
   damaged: number;
 }
@@ -68,54 +93,120 @@ function valid<T>(
   return { good, bad: entries.length - good.length };
 }
 
-/** The later state stays on top, the other becomes a version; a recipe in the bin comes back. */
+/**
+ * The later state stays on top, the other becomes a version; a recipe in the bin comes back, and
+ * one that cannot be read here gives way to the one in the file.
+ */
 async function mergeOne(store: Store, mine: SavedRecipe, theirs: SavedRecipe): Promise<boolean> {
   const differs = !sameWork(mine, theirs);
-  const theirsLater = theirs.updatedAt > mine.updatedAt;
-  const top = differs && theirsLater ? theirs : mine;
-  const below = top === mine ? theirs : mine;
-  if (differs) await keepVersion(store, versionOf(below));
+  const lost = !SavedRecipe.safeParse(mine).success;
+  const theirsOnTop = lost || (differs && theirs.updatedAt > mine.updatedAt);
+  const top = theirsOnTop ? theirs : mine;
+  if (differs) await keepVersion(store, versionOf(top === mine ? theirs : mine));
   await store.recipes.put({
     ...top,
-    savedAt: Math.min(mine.savedAt, theirs.savedAt),
+    savedAt: lost ? theirs.savedAt : Math.min(mine.savedAt, theirs.savedAt),
     deletedAt: null,
   });
   return differs;
 }
 
+async function addRecipes(store: Store, recipes: readonly SavedRecipe[], count: ImportCount) {
+  for (const theirs of recipes) {
+    const mine = await store.recipes.get(theirs.id);
+    if (!mine) {
+      await store.recipes.add({ ...theirs, deletedAt: null });
+      count.added += 1;
+    } else if (await mergeOne(store, mine, theirs)) count.merged += 1;
+    else count.same += 1;
+  }
+}
+
+/** Adds the entries whose key is not here yet; what is here stays as it is. Returns how many. */
+async function addMissing<T>(
+  table: Table<T, string>,
+  entries: readonly T[],
+  key: (entry: T) => string,
+): Promise<number> {
+  let added = 0;
+  for (const entry of entries) {
+    if ((await table.get(key(entry))) !== undefined) continue;
+    await table.add(entry);
+    added += 1;
+  }
+  return added;
+}
+
+interface Entries {
+  recipes: SavedRecipe[];
+  versions: SavedVersion[];
+  foods: OwnFood[];
+  bakes: Bake[];
+  aliases: Alias[];
+  pantry: PantryFood[];
+}
+
+/** What of a file can be read, and how many entries cannot. */
+function entriesOf(file: BackupFile): { entries: Entries; good: number; bad: number } {
+  const parts = {
+    recipes: valid(file.recipes, SavedRecipe),
+    versions: valid(file.versions, SavedVersion),
+    foods: valid(file.foods, OwnFood),
+    bakes: valid(file.bakes, Bake),
+    aliases: valid(file.aliases, Alias),
+    pantry: valid(file.pantry, PantryFood),
+  };
+  const all = Object.values(parts);
+  return {
+    entries: {
+      recipes: parts.recipes.good,
+      versions: parts.versions.good,
+      foods: parts.foods.good,
+      bakes: parts.bakes.good,
+      aliases: parts.aliases.good,
+      pantry: parts.pantry.good,
+    },
+    good: all.reduce((sum, part) => sum + part.good.length, 0),
+    bad: all.reduce((sum, part) => sum + part.bad, 0),
+  };
+}
+
+async function addAll(store: Store, entries: Entries, count: ImportCount): Promise<void> {
+  await addRecipes(store, entries.recipes, count);
+  for (const version of entries.versions) {
+    if (await keepVersion(store, version)) count.versions += 1;
+  }
+  count.foods = await addMissing(store.foods, entries.foods, ({ id }) => id);
+  count.bakes = await addMissing(store.bakes, entries.bakes, ({ id }) => id);
+  count.aliases = await addMissing(store.aliases, entries.aliases, ({ name }) => name);
+  count.pantry = await addMissing(store.pantry, entries.pantry, ({ foodId }) => foodId);
+}
+
 /**
  * Reads an exported file into the store in one transaction. Nothing that is here is lost: where
- * both sides hold a recipe, both states are kept; an own food that is here stays as it is.
+ * both sides hold a recipe, both states are kept; an own food, a bake, a name or a pantry food that
+ * is here stays as it is.
  * @throws the storage layer's error; nothing is changed then.
  */
 export async function importBackup(store: Store, text: string): Promise<ImportResult> {
   const file = readFile(text);
   if (typeof file === 'string') return fail(file);
-  const recipes = valid(file.recipes, SavedRecipe);
-  const versions = valid(file.versions, SavedVersion);
-  const foods = valid(file.foods, Food);
-  const damaged = recipes.bad + versions.bad + foods.bad;
-  if (damaged > 0 && recipes.good.length + versions.good.length + foods.good.length === 0) {
-    return fail('Every entry of this backup is damaged.');
-  }
-  const count: ImportCount = { added: 0, merged: 0, same: 0, versions: 0, foods: 0, damaged };
-  await store.transaction('rw', store.recipes, store.versions, store.foods, async () => {
-    for (const theirs of recipes.good) {
-      const mine = await store.recipes.get(theirs.id);
-      if (!mine) {
-        await store.recipes.add({ ...theirs, deletedAt: null });
-        count.added += 1;
-      } else if (await mergeOne(store, mine, theirs)) count.merged += 1;
-      else count.same += 1;
-    }
-    for (const version of versions.good) {
-      if (await keepVersion(store, version)) count.versions += 1;
-    }
-    for (const food of foods.good) {
-      if (await store.foods.get(food.id)) continue;
-      await store.foods.add(food);
-      count.foods += 1;
-    }
+  const { entries, good, bad } = entriesOf(file);
+  if (bad > 0 && good === 0) return fail('Every entry of this backup is damaged.');
+  const count: ImportCount = {
+    added: 0,
+    merged: 0,
+    same: 0,
+    versions: 0,
+    foods: 0,
+    bakes: 0,
+    aliases: 0,
+    pantry: 0,
+    damaged: bad,
+  };
+  // An async callback: only for one of those does Dexie hold the transaction open over each await.
+  await store.transaction('rw', store.tables, async () => {
+    await addAll(store, entries, count);
   });
   return { ok: true, count };
 }
@@ -130,7 +221,13 @@ export function importMessage(count: ImportCount): string {
   }
   if (count.same > 0)
     parts.push(`${several(count.same, 'recipe was', 'recipes were')} here already`);
-  if (count.foods > 0) parts.push(`${several(count.foods, 'package', 'packages')} added`);
+  const more: [number, string, string][] = [
+    [count.foods, 'package', 'packages'],
+    [count.bakes, 'bake', 'bakes'],
+    [count.aliases, 'name of a food', 'names of foods'],
+    [count.pantry, 'food at home', 'foods at home'],
+  ];
+  for (const [n, one, many] of more) if (n > 0) parts.push(`${several(n, one, many)} added`);
   const damaged =
     count.damaged > 0
       ? ` ${several(count.damaged, 'entry is', 'entries are')} damaged and could not be read.`

@@ -1,18 +1,22 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { foodFromLabel, type PackageLabel } from '../../engine/foods/label.ts';
-import type { Food } from '../../engine/model.ts';
 import { openStore, type Store } from '../../extension/store/db.ts';
-import { deleteOwnFood, listOwnFoods, saveOwnFood } from '../../extension/store/own-foods.ts';
+import {
+  deleteOwnFood,
+  listOwnFoods,
+  type OwnFood,
+  saveOwnFood,
+} from '../../extension/store/own-foods.ts';
 import { saveRecipe } from '../../extension/store/saved.ts';
 import { exportBackup, importBackup, importMessage } from '../../extension/store/transfer.ts';
 import { blendEu, blendUs } from '../foods/labels.ts';
 import { sampleWork } from './sample.ts';
 
-function made(label: PackageLabel): Food {
+function made(label: PackageLabel): OwnFood {
   const result = foodFromLabel(label);
   if (!result.ok) throw new Error(result.why);
-  return result.food;
+  return { ...result.food, label };
 }
 
 const blend = made(blendEu());
@@ -59,9 +63,22 @@ describe('own foods on disk', () => {
     expect(await names(here)).toEqual(['Another blend']);
   });
 
+  it('may have been kept before labels were: such a food has none', async () => {
+    const { label: _label, ...older } = blend;
+    await here.foods.put(older as OwnFood);
+    expect((await listOwnFoods(here)).foods).toEqual([{ ...blend, label: null }]);
+  });
+
+  it('leave their old place when a change gives them another', async () => {
+    await saveOwnFood(here, other);
+    const moved = made(blendEu({ name: other.name }));
+    expect(await saveOwnFood(here, moved, other.id)).toBeNull();
+    expect((await listOwnFoods(here)).foods).toEqual([moved]);
+  });
+
   it('are counted, not used, when a row is damaged', async () => {
     await saveOwnFood(here, blend);
-    await here.foods.put({ ...other, per100g: 'lost' } as unknown as Food);
+    await here.foods.put({ ...other, per100g: 'lost' } as unknown as OwnFood);
     expect(await listOwnFoods(here)).toEqual({ foods: [blend], damaged: 1 });
   });
 });

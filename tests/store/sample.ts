@@ -8,7 +8,7 @@ import {
   type Recipe,
   type Tally,
 } from '../../engine/model.ts';
-import type { Work } from '../../extension/store/records.ts';
+import type { Bake, Work } from '../../extension/store/records.ts';
 
 const about = (best: number): Interval => ({ low: best * 0.9, best, high: best * 1.1 });
 
@@ -89,5 +89,26 @@ export function sampleWork(changes: Partial<Work> = {}): Work & { adaptation: Ad
       cautions: [],
       notes: [],
     },
+  };
+}
+
+/** An invented bake of the sample recipe. */
+export function sampleBake(changes: Partial<Bake> = {}): Bake {
+  const { recipe, goals, corrections } = sampleWork();
+  return {
+    id: 'bake',
+    recipeId: 'loaf',
+    day: '2026-11-25',
+    addedAt: 1000,
+    baked: { recipe, goals, corrections },
+    servings: 12,
+    rawGrams: 884,
+    netCarbsG: about(168),
+    dishGrams: 760,
+    pieces: 12,
+    sliceGrams: null,
+    symptoms: [],
+    notes: '',
+    ...changes,
   };
 }

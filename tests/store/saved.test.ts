@@ -12,6 +12,8 @@ import {
   listRecipes,
   restoreRecipe,
   saveRecipe,
+  sayOfRecipe,
+  sayOfVersion,
   versionsOf,
 } from '../../extension/store/saved.ts';
 import { sampleRecipe, sampleWork } from './sample.ts';
@@ -49,6 +51,27 @@ describe('saving', () => {
     const versions = await versionsOf(store, id);
     expect(versions).toHaveLength(1);
     expect(versions[0]).toMatchObject({ recipeId: id, savedAt: 2000, goals: { budgetG: 15 } });
+  });
+
+  it('keeps what the user says of a state with that state', async () => {
+    const { id } = await saveRecipe(store, sampleWork(), null, 1000);
+    await sayOfRecipe(store, id, { name: 'First try', worked: true });
+    await saveRecipe(store, sampleWork(), id, 2000);
+    expect(await getRecipe(store, id)).toMatchObject({ name: 'First try', worked: true });
+    await saveRecipe(store, sampleWork({ goals: { ...DEFAULT_GOALS, budgetG: 10 } }), id, 3000);
+    expect(await getRecipe(store, id)).toMatchObject({ name: '', worked: false });
+    const [version] = await versionsOf(store, id);
+    expect(version).toMatchObject({ name: 'First try', worked: true });
+    await sayOfVersion(store, version?.id ?? '', { name: 'The dry one', worked: false });
+    expect(await versionsOf(store, id)).toMatchObject([{ name: 'The dry one', worked: false }]);
+  });
+
+  it('opens a recipe whose stored result has another shape, without the result', async () => {
+    const { id } = await saveRecipe(store, sampleWork(), null, 1000);
+    await store.table('recipes').update(id, { adaptation: { plan: 'of another build' } });
+    const { recipes, damaged } = await listRecipes(store);
+    expect(damaged).toBe(0);
+    expect(recipes[0]).toMatchObject({ id, goals: { budgetG: 15 }, adaptation: null });
   });
 
   it('leaves the old state when the write fails half way', async () => {

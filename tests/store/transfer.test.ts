@@ -78,6 +78,16 @@ describe('export and import', () => {
     expect(again.added + again.versions).toBe(0);
   });
 
+  it('put a whole recipe in the place of one that cannot be read here', async () => {
+    const { id } = await saveRecipe(here, budget(15), null, 1000);
+    const file = await exportBackup(here, 1500);
+    await here.table('recipes').update(id, { goals: 'damaged', updatedAt: 9000 });
+    expect((await listRecipes(here)).damaged).toBe(1);
+    await imported(here, file);
+    expect(await listRecipes(here)).toMatchObject({ damaged: 0, recipes: [{ id }] });
+    expect(await here.versions.count()).toBe(1);
+  });
+
   it('bring back a recipe that is in the bin here', async () => {
     const { id } = await saveRecipe(here, budget(15), null, 1000);
     const file = await exportBackup(here, 1500);
