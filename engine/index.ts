@@ -6,6 +6,7 @@ export { foodFromLabel, type LabelResult, PackageLabel, Printed } from './foods/
 export * from './model.ts';
 export { readPage, readText } from './read/index.ts';
 export { compareStated, type StatedComparison, type StatedRow } from './tally/stated.ts';
+export { type Trace, type TracedLine, traceFigures } from './trace.ts';
 export {
   adaptRecipe,
   parseLines,

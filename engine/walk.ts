@@ -228,7 +228,7 @@ function keptIngredient(item: PlannedItem, original: Ingredient, weight: Weight)
 }
 
 /** Planned masses as ingredients again, so that the same tally counts before and after. */
-function plannedIngredients(plan: Plan, ingredients: readonly Ingredient[]): Ingredient[] {
+export function plannedIngredients(plan: Plan, ingredients: readonly Ingredient[]): Ingredient[] {
   const byKey = new Map(ingredients.map((ingredient) => [ingredient.key, ingredient]));
   const planned = plan.items.flatMap((item) => {
     const original = byKey.get(item.key);

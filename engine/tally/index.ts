@@ -170,12 +170,18 @@ const rawGramsOf = (lines: readonly CountedLine[]): Interval =>
   );
 
 /**
- * Adds up a recipe. Nutrients are g (energy kcal, sodium mg) with bounds after JCGM 100:2008; lines
- * without a food or an amount, optional lines and lines served beside are listed in `uncounted`.
- * Per-serving figures need no cooked weight; per-100-g figures do (EuroFIR recipe guideline, 2015:
- * yield on the whole dish). Never throws.
+ * The counted lines of a recipe and those served beside it, each with its food's figures of 100 g
+ * under the rule; and the servings the totals are divided by. Never throws.
  */
-export function tally(ingredients: readonly Ingredient[], options: TallyOptions): Tally {
+export function numberedLines(
+  ingredients: readonly Ingredient[],
+  options: TallyOptions,
+): {
+  lines: NumberedLine[];
+  besides: NumberedLine[];
+  uncounted: Tally['uncounted'];
+  servings: number;
+} {
   const { foods, rule, family } = options;
   const servings = positive(options.servings);
   const { counted, aside, uncounted } = selectCounted(ingredients, foods);
@@ -183,14 +189,28 @@ export function tally(ingredients: readonly Ingredient[], options: TallyOptions)
     polyolsPerServingG: polyolsPerServing(counted, servings),
     alcoholRetained: alcoholRetained(family, options.minutes ?? null),
   };
-  const lines = counted.map((line) => ({ ...line, numbers: foodNumbers(line.food, rule, dish) }));
-  const besides = aside.map((line) => ({ ...line, numbers: foodNumbers(line.food, rule, dish) }));
+  const numbered = (line: CountedLine): NumberedLine => ({
+    ...line,
+    numbers: foodNumbers(line.food, rule, dish),
+  });
+  return { lines: counted.map(numbered), besides: aside.map(numbered), uncounted, servings };
+}
+
+/**
+ * Adds up a recipe. Nutrients are g (energy kcal, sodium mg) with bounds after JCGM 100:2008; lines
+ * without a food or an amount, optional lines and lines served beside are listed in `uncounted`.
+ * Per-serving figures need no cooked weight; per-100-g figures do (EuroFIR recipe guideline, 2015:
+ * yield on the whole dish). Never throws.
+ */
+export function tally(ingredients: readonly Ingredient[], options: TallyOptions): Tally {
+  const { rule, family } = options;
+  const { lines, besides, uncounted, servings } = numberedLines(ingredients, options);
   const whole = mapNutrients((nutrient) => sumNutrient(lines, nutrient));
   const perServing = mapNutrients((nutrient) => {
     const total = whole[nutrient];
     return total === null ? null : scale(total, 1 / servings);
   });
-  const cooked = cookedWeight(counted, family, options.cookedGrams ?? null);
+  const cooked = cookedWeight(lines, family, options.cookedGrams ?? null);
   const weighable = cooked.grams !== null && cooked.grams.low > 0 ? cooked.grams : null;
   const contributions = contributionsOf(lines, servings);
   return {
@@ -199,7 +219,7 @@ export function tally(ingredients: readonly Ingredient[], options: TallyOptions)
     whole,
     perServing,
     per100gCooked: weighable === null ? null : per100gOf(whole, weighable),
-    rawGrams: rawGramsOf(counted),
+    rawGrams: rawGramsOf(lines),
     cookedGrams: cooked.grams,
     cookedSource: cooked.source,
     contributions,
