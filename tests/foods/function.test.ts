@@ -10,10 +10,17 @@ const records = Object.entries(functions as Record<string, unknown>).map(
 );
 
 describe('food functions', () => {
-  it('covers at least sixty foods, all of them in the table', () => {
-    expect(records.length).toBeGreaterThanOrEqual(60);
+  it('covers at least 180 foods, all of them in the table', () => {
+    expect(records.length).toBeGreaterThanOrEqual(180);
     expect(records.map(([id]) => id).filter((id) => byId(id) === null)).toEqual([]);
     expect(foods.filter((food) => food.function !== null)).toHaveLength(records.length);
+  });
+
+  it('knows alternative flours, fibres, gums and sweeteners, and what most of them do', () => {
+    const alternative = foods.filter(({ group }) => group === 'alternative baking and sweetening');
+    expect(alternative.length).toBeGreaterThanOrEqual(120);
+    const idle = alternative.filter((food) => food.function === null);
+    expect(idle.length / alternative.length).toBeLessThan(0.2);
   });
 
   it.each(records)('%s is possible', (id, fn) => {

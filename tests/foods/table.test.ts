@@ -48,6 +48,8 @@ const VINEGAR = /vinegar/;
 const MASS_EXEMPT = new Map([
   ['monk-fruit-extract', 'glycosides'],
   ['steviol-glycosides', 'glycosides'],
+  ['saccharin', 'a salt that is not digested'],
+  ['acesulfame-potassium', 'a salt that is not digested'],
   ['sucralose', 'chlorinated sugar that is not digested'],
   ['citric-acid', 'an organic acid'],
   ['ascorbic-acid', 'an organic acid'],
