@@ -175,7 +175,7 @@ export function swapsOf(model: PlanModel, amounts: readonly Amount[]): Swap[] {
           keptGrams,
           amounts.filter((a) => a.key === part.key && a.origin === 'swap'),
         ),
-        effect: rule.effect,
+        effect: [rule.effect, rule.method].filter(Boolean).join(' '),
         considered: considered(model, part, chosen),
         allergens: allergensOf(to),
         cautions: cautionsOf(rule.cautions, to),

@@ -3,6 +3,7 @@ import * as z from 'zod';
 import { FAMILIES, Family, Role } from '../model.ts';
 import classRows from './data/classes.json' with { type: 'json' };
 import familyRows from './data/families.json' with { type: 'json' };
+import keepRows from './data/keeps.json' with { type: 'json' };
 import swapRows from './data/swaps.json' with { type: 'json' };
 
 const Pair = z.tuple([z.number(), z.number()]);
@@ -52,6 +53,8 @@ const SwapRule = z.strictObject({
   id: z.string(),
   /** Classes of foods it replaces. */
   replaces: z.array(z.string()),
+  /** Ids of the foods in those classes it is for; all when left out. */
+  only: z.array(z.string()).optional(),
   /** Families, or 'dough', 'dish', '*'. */
   in: z.array(z.string()),
   /** Grams of each component per gram replaced. */
@@ -64,21 +67,38 @@ const SwapRule = z.strictObject({
   role: Role.optional(),
   /** All of the ingredient or nothing: half a jam or crust is not worth making. */
   whole: z.boolean().default(false),
+  /** Words of title, line or method that it needs, as a pattern. */
+  when: z.string().optional(),
   /** Title words of dishes it spoils, as a pattern. */
   unless: z.string().optional(),
   /** Water shift of the dish, g per gram replaced; negative when the replacement gives off water. */
   water: z.number().default(0),
+  /** What it does to taste and texture. */
   effect: z.string(),
+  /** What the cook does differently; empty when nothing. */
+  method: z.string().default(''),
   cautions: z.array(z.string()),
   source: z.string(),
 });
 export type SwapRule = z.infer<typeof SwapRule>;
+
+/** Foods that stay as they are where safety, ferment or set hangs on them. */
+const KeepRule = z.strictObject({
+  classes: z.array(z.string()),
+  /** Patterns of words that say so, of the title and of the method. */
+  title: z.string().optional(),
+  method: z.string().optional(),
+  why: z.string(),
+  source: z.string(),
+});
 
 export const FAMILY_LIMITS: ReadonlyMap<Family, FamilyLimits> = new Map(
   FAMILIES.map((id) => [id, FamilyLimits.parse((familyRows as Record<string, unknown>)[id])]),
 );
 
 export const SWAP_RULES: readonly SwapRule[] = z.array(SwapRule).parse(swapRows);
+
+const KEEP_RULES = z.array(KeepRule).parse(keepRows);
 
 const CLASSES = z.array(FoodClass).parse(classRows);
 const classById = new Map(CLASSES.flatMap((row) => row.foods.map((id) => [id, row] as const)));
@@ -92,4 +112,21 @@ export function classOf(foodId: string): { class: string; role: Role } | null {
 export function suits(rule: SwapRule, family: Family): boolean {
   const kind = FAMILY_LIMITS.get(family)?.kind ?? 'dish';
   return rule.in.some((word) => word === '*' || word === family || word === kind);
+}
+
+const says = (pattern: string | undefined, text: string): boolean =>
+  pattern !== undefined && new RegExp(pattern, 'i').test(text);
+
+/** Why a food of this class must stay in a dish of this title and method, or null when it need not. */
+export function mustKeep(cls: string, title: string, method: string): string | null {
+  const rule = KEEP_RULES.find(
+    (keep) => keep.classes.includes(cls) && (says(keep.title, title) || says(keep.method, method)),
+  );
+  return rule?.why ?? null;
+}
+
+/** Whether a swap is for this food, and for a dish of these words (title, line and method). */
+export function isFor(rule: SwapRule, foodId: string, words: string): boolean {
+  if (rule.only !== undefined && !rule.only.includes(foodId)) return false;
+  return rule.when === undefined || says(rule.when, words);
 }
