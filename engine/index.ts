@@ -4,6 +4,14 @@ export { toCsv, toJsonLd, toMarkdown, toText } from './export/index.ts';
 export { type FoodTable, foodTable } from './foods/index.ts';
 export { foodFromLabel, type LabelResult, PackageLabel, Printed } from './foods/label.ts';
 export * from './model.ts';
+export {
+  type BakeContext,
+  bakeSymptoms,
+  type LearnedWater,
+  learnedWater,
+  likelyCauses,
+  proposeAdjustments,
+} from './plan/bakes/index.ts';
 export { readPage, readText } from './read/index.ts';
 export { compareStated, type StatedComparison, type StatedRow } from './tally/stated.ts';
 export { type Trace, type TracedLine, traceFigures } from './trace.ts';
