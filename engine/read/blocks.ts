@@ -1,5 +1,5 @@
 import { cleanLines } from './clean.ts';
-import { ingredientsHeading, MAX_HEADING, stepsHeading } from './headings.ts';
+import { headWithColon, ingredientsHeading, MAX_HEADING, stepsHeading } from './headings.ts';
 import { isBlock, isUnseen, TextRun, textOf } from './text.ts';
 import { attribute, classes, type Leaf } from './tree.ts';
 
@@ -155,18 +155,12 @@ class Writer {
     const link = this.linkText > 0 && this.linkText >= this.plain + this.boldText;
     for (const line of lines) {
       const text = line.replace(/\ue000/g, '<');
-      const { tag, level, list, ordered, aside } = context;
-      this.blocks.push({
-        text,
-        tag,
-        level,
-        bold,
-        list,
-        ordered,
-        classes: context.classes,
-        link,
-        aside,
-      });
+      const { tag, level, list, ordered, aside, classes: names } = context;
+      const block = { text, tag, level, bold, list, ordered, classes: names, link, aside };
+      // 'Ingredients: 250 g flour' is a heading and a line.
+      const head = list < 0 && level === 0 ? headWithColon(text) : '';
+      if (head !== '') this.blocks.push({ ...block, text: head, bold: true });
+      this.blocks.push({ ...block, text: text.slice(head.length).trim() });
     }
     this.run.clear();
     this.plain = 0;

@@ -1,17 +1,24 @@
 /** Longest duration believed: 30 days, in minutes (common practice, no source). */
 const MAX_MINUTES = 30 * 24 * 60;
 
+const FIGURE = String.raw`(\d+(?:[.,]\d+)?(?:\s?[½¼¾])?|[½¼¾])\s*`;
+const unit = (words: string) => new RegExp(`${FIGURE}(?:${words})(?![a-zà-ÿ])`, 'gi');
+
+/** Units of time in the languages read, with the minutes of one. */
 const PROSE: [RegExp, number][] = [
-  [/(\d+(?:[.,]\d+)?|½)\s*(?:d|days?|tage?n?|jours?|dagen|dagar|días?|dias?|giorn[oi])\b/giu, 1440],
-  [
-    /(\d+(?:[.,]\d+)?|½)\s*(?:h|hrs?|hours?|std|stunden?|heures?|uur|uren|horas?|or[ae]|tim(?:mar|er|e)?)\b/giu,
-    60,
-  ],
-  [/(\d+(?:[.,]\d+)?|½)\s*(?:m|mins?|minutes?|minuten?|minut[oia]s?|minuter|minutter)\b/giu, 1],
+  [unit('d|days?|tage?n?|jours?|dagen|dagar|dag|dage|døgn|dygn|días?|dias?|giorn[oi]'), 1440],
+  [unit('h|hrs?|hours?|std|stunden?|heures?|uur|uren|horas?|or[ae]|tim(?:mar|mer|me|er|e)?'), 60],
+  [unit("m|mins?|minutes?|minuten?|minut[oia]s?|minuter|minutter|mn|'"), 1],
 ];
+/** '1h30': the minutes carry no unit. */
+const CLOCK = /(\d{1,2})\s?h\s?(\d{2})(?!\d|\s?[a-z])/i;
+
+const PARTS: Record<string, number> = { '¼': 0.25, '½': 0.5, '¾': 0.75 };
 
 function number(text: string): number {
-  return text === '½' ? 0.5 : Number(text.replace(',', '.'));
+  const part = PARTS[text.at(-1) ?? ''];
+  if (part === undefined) return Number(text.replace(',', '.'));
+  return part + Number(text.slice(0, -1).trim().replace(',', '.'));
 }
 
 function believed(minutes: number): number | null {
@@ -38,6 +45,8 @@ export function readMinutes(text: string): number | null {
     return believed(minutes);
   }
   if (/^\d+$/.test(value)) return believed(Number(value));
+  const clock = CLOCK.exec(value);
+  if (clock) return believed(Number(clock[1]) * 60 + Number(clock[2]));
   let minutes = 0;
   for (const [pattern, factor] of PROSE) {
     for (const part of value.matchAll(pattern)) minutes += number(part[1] ?? '0') * factor;

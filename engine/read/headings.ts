@@ -119,6 +119,20 @@ export function isStop(block: Block): boolean {
   return reading(block).stop;
 }
 
+/** The heading word with its colon that a line starts with, when more follows; else ''. */
+export function headWithColon(text: string): string {
+  const at = text.search(/[:：]/);
+  if (at < 3 || at > 40 || at + 8 > text.length) return '';
+  const key = headingKey(text.slice(0, at));
+  if (!FIRSTS.has(key.split(' ')[0] ?? '')) return '';
+  const known = WHOLE.get('ingredients')?.has(key) || WHOLE.get('steps')?.has(key);
+  // 'Preparation: 20 min' states a time.
+  const rest = text.slice(at + 1).trim();
+  return known && !/^\S{0,4}\s?\d+[\s–-]*\d*\s?(?:h|m|std|t)\p{L}*\.?/iu.test(rest)
+    ? text.slice(0, at + 1)
+    : '';
+}
+
 /** True for interface words that are no part of a recipe: buttons, scale marks, unit switches. */
 export function isButton(text: string): boolean {
   if (text.length > 40) return false;

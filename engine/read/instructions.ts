@@ -61,8 +61,10 @@ function ownNumber(text: string): { n: number; length: number } | null {
 export function tidySteps(steps: readonly Step[]): Step[] {
   const kept = steps.filter((step) => !isLeftover(step.text) && /[\p{L}\p{N}]/u.test(step.text));
   const numbers = kept.map((step) => ownNumber(step.text));
+  // A single '1 cup of it ...' is no number of a list; '1. Mix' is.
+  const marked = kept.length > 1 || /^(?:\p{L}+\s?)?1\s?[.):]/u.test(kept[0]?.text ?? '');
   const running =
-    kept.length > 1 && numbers.every((own, i) => own !== null && (own.n === i + 1 || own.n === 1));
+    marked && numbers.every((own, i) => own !== null && (own.n === i + 1 || own.n === 1));
   return kept.slice(0, MAX_STEPS).map((step, i) => {
     const own = running ? numbers[i] : null;
     return own ? { section: step.section, text: step.text.slice(own.length).trim() } : step;

@@ -57,9 +57,7 @@ const LETTER_FIRST = new RegExp(`^(?!(?:ca|about|approx|etwa|env|circa|cirka)\\b
 
 /** The line starts with a figure that is no list number. */
 export function startsWithFigure(line: string): boolean {
-  return (
-    startsWithAmount(line) && !LETTER_FIRST.test(line)
-  );
+  return startsWithAmount(line) && !LETTER_FIRST.test(line);
 }
 
 /** The line is nothing but an amount: a cell of a row. */

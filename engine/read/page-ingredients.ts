@@ -59,6 +59,13 @@ class Basket {
     this.held = '';
   }
 
+  /** Takes a line as it comes: a heading, a line or a cell of one. */
+  take(block: Block): void {
+    if (isButton(block.text)) return;
+    if (mayHead(block)) this.head(block.text);
+    else this.addCell(rowLine(block));
+  }
+
   /** Puts an amount before the name added last. */
   giveAmount(amount: string): void {
     const lines = this.groups.at(-1)?.lines;
@@ -250,10 +257,66 @@ function firstLines(groups: readonly IngredientGroup[], count: number): Ingredie
     .filter((group) => group.lines.length > 0);
 }
 
+/** Cuts one line that lists several foods at the commas before amounts: '250 g flour, 2 eggs, salt'. */
+function cutAtAmounts(line: string): string[] {
+  const parts = line.split(/\s*[,;]\s+/);
+  const amounts = parts.filter(startsWithAmount).length;
+  if (parts.length < 3 || amounts < 3) return [line];
+  if (parts.every((part) => part.split(' ').length <= 5) && amounts * 3 > parts.length * 2)
+    return parts;
+  const lines: string[] = [];
+  for (const part of parts) {
+    const last = lines.pop();
+    if (last === undefined) lines.push(part);
+    else if (startsWithAmount(part)) lines.push(last, part);
+    else lines.push(`${last}, ${part}`);
+  }
+  return lines;
+}
+
 /** The ingredient list under the heading at a block, with the index of the block that ends it. */
 export function collectIngredients(blocks: readonly Block[], at: number): Collected {
   const found = hasEntries(blocks, at) ? fromEntries(blocks, at) : fromLines(blocks, at);
+  const [first, second] = found.groups;
+  if (first?.lines.length === 1 && !second) first.lines = cutAtAmounts(first.lines[0] ?? '');
   return { groups: withoutCopies(found.groups), end: found.end };
+}
+
+/** Class names of ingredient lists and their lines, in the languages where they are common. */
+const INGREDIENT_CLASS = /ingr[eé]dient|zutat|sk[lł]adnik|hozzavalo|suroviny/;
+
+/**
+ * The longest run of lines whose element or its parent is named after ingredients, for pages that head
+ * their list with no known word.
+ */
+export function classRun(
+  blocks: readonly Block[],
+): { at: number; groups: IngredientGroup[]; end: number } | null {
+  let best: { at: number; end: number; measured: number } | null = null;
+  for (let at = 0; at < blocks.length; at += 1) {
+    if (!isClassed(blocks[at])) continue;
+    let end = at;
+    let measured = 0;
+    for (; isClassed(blocks[end]); end += 1)
+      if (looksLikeIngredient(blocks[end]?.text ?? '')) measured += 1;
+    if (measured >= 2 && measured > (best?.measured ?? 0)) best = { at, end, measured };
+    at = end;
+  }
+  if (!best) return null;
+  const basket = new Basket();
+  for (let i = best.at; i < best.end; i += 1) basket.take(blocks[i] as Block);
+  return { at: best.at, groups: withoutCopies(basket.groups), end: best.end };
+}
+
+function isClassed(block: Block | undefined): block is Block {
+  return (
+    block !== undefined &&
+    !block.aside &&
+    block.text.length <= MAX_LINE &&
+    INGREDIENT_CLASS.test(block.classes) &&
+    stepsHeading(block) < 2 &&
+    !isStop(block)
+  );
 }
 
 /** The longest run of lines with amounts, for pages that head their list with no known word. */
@@ -268,7 +331,7 @@ export function amountRun(
     const block = blocks[i];
     const usable =
       block !== undefined && !block.aside && block.text.length <= 160 && !isStop(block);
-    const line = usable && !block.link && looksLikeIngredient(block.text);
+    const line = usable && !block.link && block.level === 0 && looksLikeIngredient(block.text);
     if (line && !statedServings(block.text)) {
       if (from < 0) from = i;
       count += 1;
@@ -293,11 +356,14 @@ export function amountRun(
   while (start > 0 && inList(start - 1, blocks[start]?.list)) start -= 1;
   while (inList(end + 1, blocks[end]?.list)) end += 1;
   const basket = new Basket();
-  for (let i = start; i <= end; i += 1) {
-    const block = blocks[i] as Block;
-    if (isButton(block.text)) continue;
-    if (mayHead(block)) basket.head(block.text);
-    else basket.addCell(rowLine(block));
-  }
+  // 'For the cake' above the first line names the first group.
+  const above = blocks[start - 1];
+  if (
+    above &&
+    above.level > 1 &&
+    /^(?:for|für|voor|pour|para|per|til|till|för)\b|:$/i.test(above.text)
+  )
+    basket.take(above);
+  for (let i = start; i <= end; i += 1) basket.take(blocks[i] as Block);
   return { at: start, groups: withoutCopies(basket.groups), end: end + 1 };
 }

@@ -4,8 +4,9 @@ import { type Draft, emptyDraft, linesIn } from './draft.ts';
 import { ingredientsHeading, isButton, isNeedsHeading } from './headings.ts';
 import { hasAmount } from './ingredients.ts';
 import { isMeasured, looksLikeIngredient } from './lines.ts';
-import { amountRun, collectIngredients } from './page-ingredients.ts';
+import { amountRun, classRun, collectIngredients } from './page-ingredients.ts';
 import { findSteps } from './page-steps.ts';
+import { timesNear } from './page-times.ts';
 import { readYield, statedServings } from './yield.ts';
 
 /** Ingredients and steps found in the visible page, with where the ingredients stand. */
@@ -13,7 +14,8 @@ export type PageRecipe = {
   groups: IngredientGroup[];
   steps: Step[];
   yields: string[];
-  /** The ingredients stand under a heading that says so. */
+  minutes: Draft['minutes'];
+  /** The ingredients stand under a heading that says so, or in elements named after them. */
   headed: boolean;
   /** That heading may as well list tools ('What you need'). */
   needs: boolean;
@@ -85,18 +87,21 @@ function yieldsNear(blocks: readonly Block[], at: number): string[] {
  */
 export function findInPage(blocks: readonly Block[]): PageRecipe | null {
   const headed = underHeading(blocks);
-  const run = headed ? null : amountRun(blocks);
-  const found = headed ?? run;
+  const named = headed ?? classRun(blocks);
+  const found = named ?? amountRun(blocks);
   if (!found) {
     const steps = findSteps(blocks, null);
-    return steps.length > 1 ? { groups: [], steps, yields: [], headed: false, needs: false } : null;
+    const minutes = { prep: null, cook: null, total: null };
+    const nothing = { groups: [], yields: [], minutes, headed: false, needs: false };
+    return steps.length > 1 ? { ...nothing, steps } : null;
   }
   const steps = findSteps(blocks, { from: found.at, end: found.end });
   return {
     groups: found.groups,
     steps,
     yields: yieldsNear(blocks, found.at),
-    headed: headed !== null,
+    minutes: timesNear(blocks, found.at),
+    headed: named !== null,
     needs: headed !== null && isNeedsHeading(blocks[headed.at] as Block),
   };
 }
@@ -120,5 +125,6 @@ export function draftOfPage(found: PageRecipe): Draft {
   draft.groups = found.groups;
   draft.steps = found.steps;
   draft.yields = found.yields;
+  draft.minutes = found.minutes;
   return draft;
 }

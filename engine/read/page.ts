@@ -1,20 +1,21 @@
 import type { Note, Recipe } from '../model.ts';
 import { differingAmounts, pageListIsFuller, pageStepsAreBetter } from './arbiter.ts';
 import { type Block, blocksOf } from './blocks.ts';
-import { cleanText } from './clean.ts';
 import { hasMarkedElements, jsonLdScripts } from './detect.ts';
 import { type Draft, linesIn } from './draft.ts';
+import { frameOf } from './frame.ts';
 import { regainGroups } from './groups.ts';
 import { readHRecipe } from './h-recipe.ts';
 import { hasAmount } from './ingredients.ts';
 import { readJsonLd } from './jsonld.ts';
 import { fill, mergeDrafts, titlesAgree } from './merge.ts';
 import { readLooseProperties, readMicrodata } from './microdata.ts';
-import { draftOfPage, findInPage, isRecipe, type PageRecipe } from './page-text.ts';
+import { pageDrafts } from './page-recipes.ts';
+import { findInPage, type PageRecipe } from './page-text.ts';
 import { readRdfa } from './rdfa.ts';
-import { type Frame, readNote, recipeOf, webAddress } from './recipe.ts';
+import { readNote, recipeOf } from './recipe.ts';
 import { recipeRegion } from './region.ts';
-import { attribute, copyTree, type Tree } from './tree.ts';
+import { copyTree, type Tree } from './tree.ts';
 
 /**
  * Tells whether the time for reading is used up, or that share of it. Shares: copying the page
@@ -24,39 +25,6 @@ export type Spent = (share?: number) => boolean;
 const REGION_SHARE = 0.2;
 const COPY_SHARE = 0.6;
 const BLOCKS_SHARE = 0.9;
-
-/** The page's address, language, title and picture, from its head and main heading. */
-function frameOf(tree: Tree, blocks: readonly Block[], url: string | null): Frame {
-  const frame: Frame = {
-    url: null,
-    language: attribute(tree.root, 'lang') || null,
-    title: null,
-    author: null,
-    image: null,
-  };
-  let canonical: string | null = null;
-  let documentTitle: string | null = null;
-  let shared: string | null = null;
-  for (const node of tree.about) {
-    if (node.tag === 'link' && /(?:^|\s)canonical(?:\s|$)/i.test(attribute(node, 'rel')))
-      canonical ??= attribute(node, 'href');
-    else if (node.tag === 'title' && documentTitle === null && node.parent?.tag === 'head')
-      documentTitle = cleanText(node.kids.map((kid) => kid.text).join(''));
-    else if (node.tag === 'meta') {
-      const name = (attribute(node, 'property') || attribute(node, 'name')).toLowerCase();
-      if (name === 'og:title') shared ??= cleanText(attribute(node, 'content'));
-      else if (name === 'og:image') frame.image ??= attribute(node, 'content');
-      else if (name === 'author') frame.author ??= cleanText(attribute(node, 'content'));
-    }
-  }
-  frame.url = webAddress(canonical, url) ?? webAddress(url, null);
-  if (frame.author === '') frame.author = null;
-  const headings = blocks.filter((block) => block.level === 1 && !block.aside);
-  const agreeing = headings.find((block) => titlesAgree(block.text, shared ?? documentTitle));
-  const fromTitle = (shared || documentTitle || '').split(/\s[|–—»·]\s|\s-\s/)[0]?.trim() ?? '';
-  frame.title = (agreeing ?? headings[0])?.text ?? (fromTitle === '' ? null : fromTitle);
-  return frame;
-}
 
 /** Every draft the page's markup gives. */
 function markedDrafts(document: Document, tree: Tree, spent: Spent): Draft[] {
@@ -104,6 +72,8 @@ function settle(
       settled.yields = page.yields;
       notes.push(readNote('yield-from-page', `${FIELDS}: yield.`));
     }
+    const { prep, cook, total } = draft.minutes;
+    if (prep === null && cook === null && total === null) settled.minutes = page.minutes;
   }
   if (settled.groups.length === 1 && settled.groups[0]?.title == null) {
     settled.groups = regainGroups(blocks, linesIn(settled)) ?? settled.groups;
@@ -153,6 +123,12 @@ export function readComplete(
   return [recipeOf(settled.draft, frameOf(tree, blocks, url), settled.notes)];
 }
 
+/** The draft that bears the page's title before the others, which keep their order. */
+function mainFirst(drafts: readonly Draft[], title: string | null): Draft[] {
+  const main = drafts.find((draft) => titlesAgree(draft.title, title));
+  return main ? [main, ...drafts.filter((draft) => draft !== main)] : [...drafts];
+}
+
 /**
  * Reads every recipe of a document, the main one first; empty when there is none. `url` is the
  * page's address if known; `spent` ends the work early when it answers true.
@@ -178,8 +154,8 @@ export function readWhole(document: Document, url: string | null, spent: Spent):
   const main = drafts[0];
   const base = main && loose ? fill(main, loose) : (main ?? loose);
   if (!base) {
-    if (!page || !isRecipe(page)) return [];
-    return [recipeOf(draftOfPage(page), frame, cut)];
+    const found = mainFirst(pageDrafts(blocks, page), frame.title);
+    return found.map((draft) => recipeOf(draft, frame, cut));
   }
   const settled = settle(base, page, blocks);
   const first = recipeOf(settled.draft, frame, [...cut, ...settled.notes]);

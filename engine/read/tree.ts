@@ -20,7 +20,7 @@ export type Tree = {
   ids: Map<string, Leaf>;
   /** Elements with an item scope, a `typeof`, an `itemprop` or a recipe class, page order. */
   marked: Leaf[];
-  /** `link`, `meta` and `title` elements. */
+  /** `link`, `meta` and `title` elements, and links to the author. */
   about: Leaf[];
   /** True when something was left out because the page is too large. */
   cut: boolean;
@@ -40,6 +40,20 @@ const DROPPED = new Set(
     ' ',
   ),
 );
+
+/** Class or id of the part that holds readers' comments. */
+const COMMENTS = /(?:^|\s)(?:comments?|comments-area|comment-?list|commentlist|respond)(?:\s|$)/i;
+/** What a part named like one of comments holds when it is not (only) that. */
+const PAGE_PARTS = 'h1,[itemprop],[typeof],.hrecipe,.h-recipe';
+
+/** Links to other pages, and what readers said: never part of the recipe, often half of the page. */
+function isPassedOver(element: Element, tag: string): boolean {
+  const named =
+    tag === 'nav' ||
+    COMMENTS.test(element.id) ||
+    COMMENTS.test(element.getAttribute('class') ?? '');
+  return named && tag !== 'body' && element.querySelector(PAGE_PARTS) === null;
+}
 
 /** Nodes copied at most; a very long real page has some 30,000 (common practice, no source). */
 const MAX_NODES = 200_000;
@@ -152,7 +166,7 @@ export function copyTree(
         else tree.scripts.push(text);
         continue;
       }
-      if (DROPPED.has(tag)) continue;
+      if (DROPPED.has(tag) || isPassedOver(element, tag)) continue;
       const framed = tag === 'iframe' || tag === 'frame';
       if (framed) frames += 1;
       if (framed && frames > MAX_FRAMES) continue;
@@ -172,6 +186,8 @@ function sort(node: Leaf, tree: Tree): void {
   const { attributes, tag } = node;
   if (tag === 'link' || tag === 'meta' || tag === 'title') tree.about.push(node);
   if (attributes === null) return;
+  if (tag === 'a' && /(?:^|\s)author(?:\s|$)/.test(attributes.get('rel') ?? ''))
+    tree.about.push(node);
   const id = attributes.get('id');
   if (id && !tree.ids.has(id)) tree.ids.set(id, node);
   const recipeClass = /(?:^|\s)h-?recipe(?:\s|$)/i.test(attributes.get('class') ?? '');

@@ -1,0 +1,64 @@
+import type { Block } from './blocks.ts';
+import { cleanText } from './clean.ts';
+import { titlesAgree } from './merge.ts';
+import { type Frame, webAddress } from './recipe.ts';
+import { textOf } from './text.ts';
+import { attribute, type Tree } from './tree.ts';
+
+/** Words before an author's name. */
+const BY =
+  /^(?:(?:written |posted |published |recipe |a recipe )?by|von|par|por|door|di|av|af)[\s:]+/i;
+/** A name: two to four words that start with capitals. */
+const NAME =
+  /^\p{Lu}[\p{L}.'’-]*(?:\s(?:(?:de|da|di|van|von|der|den|la|le|du|of|y)\s)*\p{Lu}[\p{L}.'’-]*){0,3}$/u;
+/** Blocks below the main heading in which a line 'By ...' may stand. */
+const BYLINE_REACH = 12;
+
+/** The name in a line 'By ...' below the main heading; null when there is none. */
+function byline(blocks: readonly Block[]): string | null {
+  const title = blocks.findIndex((block) => block.level === 1 && !block.aside);
+  for (const block of blocks.slice(title + 1, title + 1 + BYLINE_REACH)) {
+    if (block.text.length > 80 || !BY.test(block.text)) continue;
+    const name = block.text.replace(BY, '').split(/\s*[|•·,–—]\s*|\s(?:on|am|le|el|op)\s/)[0] ?? '';
+    if (NAME.test(name)) return name;
+  }
+  return null;
+}
+
+/** The page's address, language, title, author and picture, from its head and around its main heading. */
+export function frameOf(tree: Tree, blocks: readonly Block[], url: string | null): Frame {
+  const frame: Frame = {
+    url: null,
+    language: attribute(tree.root, 'lang') || null,
+    title: null,
+    author: null,
+    image: null,
+  };
+  let canonical: string | null = null;
+  let documentTitle: string | null = null;
+  let shared: string | null = null;
+  let signed: string | null = null;
+  for (const node of tree.about) {
+    if (node.tag === 'link' && /(?:^|\s)canonical(?:\s|$)/i.test(attribute(node, 'rel')))
+      canonical ??= attribute(node, 'href');
+    else if (node.tag === 'link' && attribute(node, 'rel').toLowerCase() === 'image_src')
+      frame.image ??= attribute(node, 'href');
+    else if (node.tag === 'a') signed ??= textOf(node).replace(BY, '');
+    else if (node.tag === 'title' && documentTitle === null && node.parent?.tag === 'head')
+      documentTitle = cleanText(node.kids.map((kid) => kid.text).join(''));
+    else if (node.tag === 'meta') {
+      const name = (attribute(node, 'property') || attribute(node, 'name')).toLowerCase();
+      if (name === 'og:title') shared ??= cleanText(attribute(node, 'content'));
+      else if (/^(?:og|twitter):image(?::src)?$/.test(name))
+        frame.image ??= attribute(node, 'content');
+      else if (name === 'author') frame.author ??= cleanText(attribute(node, 'content'));
+    }
+  }
+  frame.url = webAddress(canonical, url) ?? webAddress(url, null);
+  frame.author = [frame.author, signed, byline(blocks)].find((name) => name) ?? null;
+  const headings = blocks.filter((block) => block.level === 1 && !block.aside);
+  const agreeing = headings.find((block) => titlesAgree(block.text, shared ?? documentTitle));
+  const fromTitle = (shared || documentTitle || '').split(/\s[|–—»·]\s|\s-\s/)[0]?.trim() ?? '';
+  frame.title = (agreeing ?? headings[0])?.text ?? (fromTitle === '' ? null : fromTitle);
+  return frame;
+}
