@@ -13,6 +13,8 @@ export {
   proposeAdjustments,
 } from './plan/bakes/index.ts';
 export { readPage, readText } from './read/index.ts';
+export { Pan, panFactor } from './rewrite/pans.ts';
+export { type ScaledLine, type ScaleOptions, type System, scaledLines } from './rewrite/scaled.ts';
 export { compareStated, type StatedComparison, type StatedRow } from './tally/stated.ts';
 export { type Trace, type TracedLine, traceFigures } from './trace.ts';
 export {

@@ -37,6 +37,9 @@ const UNITS: Record<Region, readonly string[]> = {
   au: ['tsp'],
 };
 
+/** Nobody measures these by the cup. */
+const WEIGHED_ONLY = /^(meat|fish)/;
+
 /** A measure further than this from the grams is not shown. */
 const CLOSE_ENOUGH = 0.06;
 
@@ -82,6 +85,7 @@ export function besideText(food: Food, grams: number, region: Region): string | 
   for (const { unit, steps, from, to } of SPOONS) {
     const each = gramsPer(food, unit);
     if (each === null || !UNITS[region].includes(unit)) continue;
+    if (unit === 'cup' && WEIGHED_ONLY.test(food.group)) continue;
     const exactCount = grams / each;
     const count = snap(exactCount, steps);
     if (count < from - 1e-9 || count > to) continue;
@@ -91,6 +95,22 @@ export function besideText(food: Food, grams: number, region: Region): string | 
     return error > 0.02 ? `about ${words}` : words;
   }
   return null;
+}
+
+/** A US cup, ml; the cups of the table are US ones. */
+const CUP_ML = 236.588;
+const LIQUID =
+  /(^|-)(water|milk|buttermilk|cream|kefir|juice|stock|broth|wine|beer|vinegar|oil|syrup)($|-)/;
+const NOT_POURED = /sour-cream|cream-cheese|clotted|powder|dried|ice-cream|coconut-oil/;
+
+/** '250 ml', for what is poured and fills three tablespoons or more; null for the rest. */
+export function liquidText(food: Food, grams: number, role: Role): string | null {
+  const cup = gramsPer(food, 'cup');
+  const poured = role === 'liquid' || LIQUID.test(food.id);
+  if (cup === null || !poured || NOT_POURED.test(food.id)) return null;
+  const ml = (grams / cup) * CUP_ML;
+  if (ml < 45) return null;
+  return `${ml < 100 ? Math.round(ml) : Math.round(ml / 5) * 5} ml`;
 }
 
 /**

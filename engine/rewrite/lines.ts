@@ -9,6 +9,17 @@ export interface LineContext {
   region: Region;
 }
 
+/** A line of the result with what it was made from. */
+export interface LineRow {
+  line: RewrittenLine;
+  /** The planned food the line states; null when the line is the original's own, or is gone. */
+  item: PlannedItem | null;
+  /** The original ingredient the line belongs to; null for additions and lines without a food. */
+  ingredient: Ingredient | null;
+  /** What stands for the food's name, and behind it. */
+  words: { name: string; tail: string } | null;
+}
+
 /** Grams closer than this share are the same amount. */
 const SAME = 0.005;
 
@@ -37,12 +48,23 @@ function additionsFor(plan: Plan, key: string): PlannedItem[] {
 }
 
 /** What follows the name on the original line and still holds: preparation, purpose, note. */
-function tailOf(ingredient: Ingredient): string {
+export function tailOf(ingredient: Ingredient): string {
   const { item, line } = ingredient;
   const note = line.note !== null && !/\d/.test(line.note) ? line.note : null;
   const words = [item.preparation, line.purpose, note].filter((word) => word !== null);
   const tail = words.length > 0 ? `, ${words.join(', ')}` : '';
   return line.optional && !/optional/i.test(tail) ? `${tail} (optional)` : tail;
+}
+
+const CONTAINERS: ReadonlySet<string> = new Set(['can', 'tin', 'jar', 'carton', 'bottle']);
+/** A spoon of 'tomato puree' is paste, two 'peppers' are no spice: in grams the name alone must tell. */
+const NAMED_BY_AMOUNT = /^(tomato pur[ée]e|peppers?)$/i;
+
+/** An ingredient's name on a line in grams: its own words, or the food's where the amount told what it is. */
+export function ownName({ item }: Ingredient, food: Food | null): string {
+  const contained = item.amounts.some(({ unit }) => unit !== null && CONTAINERS.has(unit));
+  const unclear = contained || NAMED_BY_AMOUNT.test(item.name.trim());
+  return unclear && food !== null ? food.name : item.name;
 }
 
 /** A planned item as a line of its own: '350 g (2⅓ cups) high-fibre wheat flour blend, sifted'. */
@@ -64,7 +86,7 @@ export function itemText(
 const SAID_EDIBLE = /\b(boneless|shelled|florets?|fillets?|pitted)\b/i;
 
 /** Planned grams are edible ones; a food bought with peel or bone says so, or it would be weighed whole. */
-function edibleTail(food: Food, said: string): string {
+export function edibleTail(food: Food, said: string): string {
   const whole = food.state === 'raw' && (food.refuseShare ?? 0) > 0;
   if (!whole || SAID_EDIBLE.test(said)) return '';
   return food.id.startsWith('egg') ? ', shelled' : ', trimmed weight';
@@ -77,13 +99,9 @@ function whyOf(plan: Plan, key: string, foodId: string | null): string | null {
   return (swaps.find(brings) ?? swaps[0] ?? raised)?.why ?? null;
 }
 
-function additionLine(
-  item: PlannedItem,
-  context: LineContext,
-  group: string | null,
-): RewrittenLine {
+function additionLine(item: PlannedItem, context: LineContext, group: string | null): LineRow {
   const swap = context.plan.swaps.find(({ to }) => to.some((to1) => to1.foodId === item.foodId));
-  return {
+  const line: RewrittenLine = {
     key: item.key,
     before: null,
     after: itemText(item, context),
@@ -91,6 +109,7 @@ function additionLine(
     group,
     why: swap?.why ?? null,
   };
+  return { line, item, ingredient: null, words: null };
 }
 
 /** What an unchanged item of a line that names several foods reads as, once the line is split. */
@@ -99,7 +118,7 @@ function splitText(ingredient: Ingredient, context: LineContext): string {
   const food = match === null ? null : context.foods.byId(match.foodId);
   if (food === null || weight === null) return `${item.name}${tailOf(ingredient)}`;
   const grams = kitchenGrams(food, weight.grams.best, 'other');
-  return `${amountText(food, grams, context.region)} ${item.name}${tailOf(ingredient)}`;
+  return `${amountText(food, grams, context.region)} ${ownName(ingredient, food)}${tailOf(ingredient)}`;
 }
 
 function ingredientLines(
@@ -108,36 +127,47 @@ function ingredientLines(
   group: string | null,
   before: string,
   alone: boolean,
-): RewrittenLine[] {
+): LineRow[] {
   const { plan } = context;
+  const untouched = (line: RewrittenLine): LineRow => ({
+    line,
+    item: null,
+    ingredient,
+    words: null,
+  });
   const { key } = ingredient;
   const items = itemsFor(plan, ingredient);
   const first = items[0];
   const why = whyOf(plan, key, first?.foodId ?? null);
   if (first === undefined && isDropped(plan, ingredient))
-    return [{ key, before, after: null, change: 'removed', group, why }];
+    return [untouched({ key, before, after: null, change: 'removed', group, why })];
   if (first === undefined || (items.length === 1 && isSame(first, ingredient))) {
     const after = alone ? before : splitText(ingredient, context);
-    return [{ key, before, after, change: 'kept', group, why: null }];
+    return [untouched({ key, before, after, change: 'kept', group, why: null })];
   }
-  return items.map((item, at): RewrittenLine => {
+  return items.map((item, at): LineRow => {
     const own = item.foodId === ingredient.match?.foodId;
     const words = own
-      ? { name: ingredient.item.name, tail: tailOf(ingredient) }
+      ? {
+          name: ownName(ingredient, context.foods.byId(item.foodId)),
+          tail: tailOf(ingredient),
+        }
       : tailOnly(item, ingredient);
     const itemWhy = whyOf(plan, key, own ? (items[1]?.foodId ?? item.foodId) : item.foodId);
     const after = itemText(item, context, words);
-    if (at > 0)
-      return {
-        key: `${key}>${item.foodId}`,
-        before: null,
-        after,
-        change: 'added',
-        group,
-        why: itemWhy,
-      };
     const change = own ? 'amount' : 'replaced';
-    return withReserve({ key, before, after, change, group, why: itemWhy }, item, plan);
+    const line: RewrittenLine =
+      at > 0
+        ? {
+            key: `${key}>${item.foodId}`,
+            before: null,
+            after,
+            change: 'added',
+            group,
+            why: itemWhy,
+          }
+        : withReserve({ key, before, after, change, group, why: itemWhy }, item, plan);
+    return { line, item, ingredient, words };
   });
 }
 
@@ -165,12 +195,19 @@ function withReserve(row: RewrittenLine, item: PlannedItem, plan: Plan): Rewritt
 const lineOf = (key: string): string => key.split('.')[0] ?? key;
 
 /** A removal whose stand-ins come as additions reads as a replacement. */
-function joinReplacement(own: RewrittenLine[], added: RewrittenLine[]): RewrittenLine[] {
+function joinReplacement(own: LineRow[], added: LineRow[]): LineRow[] {
   const [gone] = own;
   const [first, ...rest] = added;
-  if (own.length !== 1 || gone?.change !== 'removed' || first === undefined)
+  if (own.length !== 1 || gone?.line.change !== 'removed' || first === undefined)
     return [...own, ...added];
-  return [{ ...gone, after: first.after, change: 'replaced', why: first.why ?? gone.why }, ...rest];
+  const { after, why } = first.line;
+  const line: RewrittenLine = {
+    ...gone.line,
+    after,
+    change: 'replaced',
+    why: why ?? gone.line.why,
+  };
+  return [{ ...first, line, ingredient: gone.ingredient }, ...rest];
 }
 
 /**
@@ -182,7 +219,16 @@ export function rewriteLines(
   ingredients: readonly Ingredient[],
   context: LineContext,
 ): RewrittenLine[] {
-  const lines: RewrittenLine[] = [];
+  return lineRows(recipe, ingredients, context).map(({ line }) => line);
+}
+
+/** The lines of {@link rewriteLines} with the food and the ingredient that each was made from. */
+export function lineRows(
+  recipe: Recipe,
+  ingredients: readonly Ingredient[],
+  context: LineContext,
+): LineRow[] {
+  const lines: LineRow[] = [];
   const placed = new Set<string>();
   let index = 0;
   let firstGroupEnd: number | null = null;
@@ -209,9 +255,14 @@ function linesOf(
   context: LineContext,
   group: string | null,
   placed: Set<string>,
-): RewrittenLine[] {
-  if (own.length === 0)
-    return [{ key, before: text, after: text, change: 'kept', group, why: null }];
+): LineRow[] {
+  const whole = (ingredient: Ingredient | null): LineRow => ({
+    line: { key, before: text, after: text, change: 'kept', group, why: null },
+    item: null,
+    ingredient,
+    words: null,
+  });
+  if (own.length === 0) return [whole(null)];
   const alone = own.length === 1;
   const perItem = own.map((ingredient) => {
     const rows = ingredientLines(
@@ -230,7 +281,6 @@ function linesOf(
     return joinReplacement(rows, added);
   });
   const rows = perItem.flat();
-  if (!alone && rows.every(({ change }) => change === 'kept'))
-    return [{ key, before: text, after: text, change: 'kept', group, why: null }];
+  if (!alone && rows.every(({ line }) => line.change === 'kept')) return [whole(own[0] ?? null)];
   return rows;
 }
