@@ -18,6 +18,8 @@ export type Block = {
   /** Number of the list or table the line is an entry of, -1 outside; entries of one list share it. */
   list: number;
   ordered: boolean;
+  /** Lists and tables the line stands in, one in the other. */
+  depth: number;
   /** Class names of the element and its parent, lower case. */
   classes: string;
   /** All of the line is link text. */
@@ -59,6 +61,7 @@ type Context = {
   level: number;
   list: number;
   ordered: boolean;
+  depth: number;
   classes: string;
   aside: boolean;
   /** Inner blocks do not break the line: an entry or row made of several blocks. */
@@ -142,6 +145,8 @@ class Writer {
   private run = new TextRun();
   private plain = 0;
   private boldText = 0;
+  /** Characters of bold text the line starts with. */
+  private lead = 0;
   private linkText = 0;
   private visits = 0;
   private late = false;
@@ -155,24 +160,27 @@ class Writer {
     const link = this.linkText > 0 && this.linkText >= this.plain + this.boldText;
     for (const line of lines) {
       const text = line.replace(/\ue000/g, '<');
-      const { tag, level, list, ordered, aside, classes: names } = context;
-      const block = { text, tag, level, bold, list, ordered, classes: names, link, aside };
-      // 'Ingredients: 250 g flour' is a heading and a line.
-      const head = list < 0 && level === 0 ? headWithColon(text) : '';
+      const { tag, level, list, ordered, depth, aside, classes: names } = context;
+      const block = { text, tag, level, bold, list, ordered, depth, classes: names, link, aside };
+      // 'Ingredients: 250 g flour' is a heading and a line, and so is 'Tip: ...' with the word in bold.
+      const head = list < 0 && level === 0 ? headWithColon(text, this.lead > 2) : '';
       if (head !== '') this.blocks.push({ ...block, text: head, bold: true });
       this.blocks.push({ ...block, text: text.slice(head.length).trim() });
     }
     this.run.clear();
     this.plain = 0;
     this.boldText = 0;
+    this.lead = 0;
     this.linkText = 0;
   }
 
   private addText(text: string, bold: boolean, link: boolean): void {
     const piece = text.replace(/[\r\n\t]+/g, ' ');
     const length = piece.trim().length;
-    if (bold) this.boldText += length;
-    else this.plain += length;
+    if (bold) {
+      this.boldText += length;
+      if (this.plain === 0) this.lead = this.boldText;
+    } else this.plain += length;
     if (link) this.linkText += length;
     this.run.add(piece);
   }
@@ -184,7 +192,7 @@ class Writer {
       .join(' ')
       .trim();
     if (text === '' || text.length > MAX_HEADING) return;
-    const { list, aside } = context;
+    const { list, depth, aside } = context;
     const block: Block = {
       text,
       tag: 'button',
@@ -192,6 +200,7 @@ class Writer {
       bold: true,
       list,
       ordered: false,
+      depth,
       classes: '',
       link: false,
       aside,
@@ -249,6 +258,7 @@ class Writer {
     if (tag === 'ul' || tag === 'ol' || tag === 'table' || tag === 'dl') {
       this.lists += 1;
       next.list = this.lists;
+      next.depth += 1;
       next.ordered = tag === 'ol';
     } else if (tag === 'li' || tag === 'tr') {
       next.joined = isRow(node);
@@ -269,6 +279,7 @@ export function blocksOf(root: Leaf, spent: () => boolean): Block[] {
     level: 0,
     list: -1,
     ordered: false,
+    depth: 0,
     classes: '',
     aside: false,
     joined: false,

@@ -1,5 +1,6 @@
 import type { Block, HeadingReading } from './blocks.ts';
 import words from './data/heading-words.json' with { type: 'json' };
+import { LETTER } from './letters.ts';
 
 /** Without accents, so that 'PREPARACION' and 'preparación' are one word. */
 function fold(text: string): string {
@@ -25,8 +26,8 @@ export function headingKey(text: string): string {
     .trim();
 }
 
-type Kind = 'ingredients' | 'needs' | 'steps' | 'stop';
-const KINDS: readonly Kind[] = ['ingredients', 'needs', 'steps', 'stop'];
+type Kind = 'ingredients' | 'needs' | 'steps';
+const KINDS: readonly Kind[] = ['ingredients', 'needs', 'steps'];
 
 /** Phrases of one kind. */
 const WHOLE = new Map<Kind, ReadonlySet<string>>();
@@ -41,6 +42,14 @@ for (const kind of KINDS) {
     LASTS.add(phrase.split(' ').at(-1) ?? '');
   }
 }
+/** Words that end the recipe's part of the page; a star stands for any ending. */
+const STOP = `(?:${words.stop.map((word) => fold(word).replace('*', '\\S*')).join('|')})`;
+const STOP_WHOLE = new RegExp(`^${STOP}$`);
+const STOP_START = new RegExp(`^${STOP}(?!${LETTER})`);
+const STOP_END = new RegExp(`^(?:\\S+ ){1,3}${STOP}$`);
+/** Articles and the like before a heading word. */
+const ARTICLE =
+  /^(?:the|die|der|das|le|la|les|los|las|el|gli|il|lo|os|as|de|az|our|my|mes|nos|notre|unser|mein|recipe) /;
 const BUTTONS = new Set(words.buttons.map(fold));
 
 /** Words that may follow a heading word: 'Ingredients for 4 people', 'Zutaten (für 4 Personen)'. */
@@ -51,6 +60,13 @@ const MAX_LEAD_WORDS = 4;
 
 /** Longest text taken for a heading (characters). */
 export const MAX_HEADING = 80;
+
+/** How sure a heading's key ends the recipe: 3 equal to such words, 2 starting, 1 ending with them, 0 no. */
+function stopFit(key: string, lead: boolean): number {
+  if (STOP_WHOLE.test(key)) return 3;
+  if (STOP_START.test(key)) return 2;
+  return lead && STOP_END.test(key) ? 1 : 0;
+}
 
 /** How well a heading's key is one of the words: 3 equal, 2 the word with a tail, 1 other words before it, 0 no. */
 function wordFit(key: string, parts: readonly string[], kind: Kind, lead: boolean): number {
@@ -69,6 +85,7 @@ function wordFit(key: string, parts: readonly string[], kind: Kind, lead: boolea
 }
 
 const NOTHING: HeadingReading = { ingredients: 0, needs: false, steps: 0, stop: false };
+const STOPS: HeadingReading = { ...NOTHING, stop: true };
 
 /** Headings of methods that may end in any dish's name. */
 const OPEN_STEPS =
@@ -77,20 +94,21 @@ const OPEN_STEPS =
 function readBlock(block: Block): HeadingReading {
   if (block.text.length > MAX_HEADING) return NOTHING;
   const marked = block.level > 0 || block.bold;
-  const key = headingKey(block.text);
+  const key = headingKey(block.text).replace(ARTICLE, '');
+  const heading = marked || /:$/.test(block.text);
+  const fit = heading || block.list < 0 ? stopFit(key, block.level > 0) : 0;
+  const stop = fit === 3 || (fit > 0 && heading);
   const space = key.indexOf(' ');
   const first = (space < 0 ? key : key.slice(0, space)).replace(/[,(–—-]+$/, '');
   const known = FIRSTS.has(first) || (marked && LASTS.has(key.slice(key.lastIndexOf(' ') + 1)));
   const open = marked && OPEN_STEPS.test(key);
-  if (!known && !open) return NOTHING;
+  if (!known && !open) return stop ? STOPS : NOTHING;
   const parts = key.split(' ');
-  const ingredients = wordFit(key, parts, 'ingredients', marked);
-  const needs = ingredients > 0 && wordFit(key, parts, 'needs', marked) > 0;
+  const needs = wordFit(key, parts, 'needs', marked);
+  const ingredients = needs || wordFit(key, parts, 'ingredients', marked);
   const steps = wordFit(key, parts, 'steps', marked) || (open ? 1 : 0);
-  const heading = marked || /:$/.test(block.text);
-  const stop = wordFit(key, parts, 'stop', block.level > 0);
-  const ends = stop === 3 ? heading || block.list < 0 : stop > 0 && heading;
-  return { ingredients, needs, steps, stop: ends };
+  // 'Preparation tips' and 'How to make it: video' end the recipe; 'Method' is no such word.
+  return { ingredients, needs: needs > 0, steps, stop: stop && ingredients < 3 && steps < 3 };
 }
 
 /** A block is asked about many times over; it is read once. */
@@ -119,13 +137,17 @@ export function isStop(block: Block): boolean {
   return reading(block).stop;
 }
 
-/** The heading word with its colon that a line starts with, when more follows; else ''. */
-export function headWithColon(text: string): string {
+/**
+ * The heading word with its colon that a line starts with, when more follows; else ''. A word that ends
+ * the recipe counts only where it is `bold`.
+ */
+export function headWithColon(text: string, bold: boolean): string {
   const at = text.search(/[:：]/);
   if (at < 3 || at > 40 || at + 8 > text.length) return '';
-  const key = headingKey(text.slice(0, at));
+  const key = headingKey(text.slice(0, at)).replace(ARTICLE, '');
+  if (bold && STOP_WHOLE.test(key)) return text.slice(0, at + 1);
   if (!FIRSTS.has(key.split(' ')[0] ?? '')) return '';
-  const known = WHOLE.get('ingredients')?.has(key) || WHOLE.get('steps')?.has(key);
+  const known = KINDS.some((kind) => WHOLE.get(kind)?.has(key));
   // 'Preparation: 20 min' states a time.
   const rest = text.slice(at + 1).trim();
   return known && !/^\S{0,4}\s?\d+[\s–-]*\d*\s?(?:h|m|std|t)\p{L}*\.?/iu.test(rest)
@@ -145,8 +167,8 @@ export function isButton(text: string): boolean {
 export function isNamedIngredients(text: string): boolean {
   const line = text.trim();
   if (line === '' || line.length > MAX_HEADING) return false;
-  const key = headingKey(line);
+  const key = headingKey(line).replace(ARTICLE, '');
   const parts = key.split(' ');
   if (!FIRSTS.has(parts[0] ?? '') && !LASTS.has(parts.at(-1) ?? '')) return false;
-  return wordFit(key, parts, 'ingredients', true) > 0;
+  return wordFit(key, parts, 'ingredients', true) > 0 || wordFit(key, parts, 'needs', true) > 0;
 }

@@ -148,6 +148,7 @@ function fromEntries(blocks: readonly Block[], at: number): Collected {
         if (isMethodList(blocks, i) || (block.link && !looksLikeIngredient(block.text))) break;
       }
       if (isHeadingLine(block.text) && /:$/.test(block.text)) basket.head(block.text);
+      else if (headsNested(block, blocks[i + 1])) basket.head(block.text);
       else if (
         block.bold &&
         !looksLikeIngredient(block.text) &&
@@ -177,6 +178,11 @@ function fromEntries(blocks: readonly Block[], at: number): Collected {
   return { groups: basket.groups, end: i };
 }
 
+/** An entry that holds a list of its own: 'For the topping' with the lines inside. */
+function headsNested(block: Block, next: Block | undefined): boolean {
+  return isEntry(next) && (next?.depth ?? 0) > block.depth && !looksLikeIngredient(block.text);
+}
+
 /** A list of sentences: the method has begun though no heading said so. */
 function isMethodList(blocks: readonly Block[], at: number): boolean {
   const list = blocks[at]?.list;
@@ -200,7 +206,7 @@ function fromLines(blocks: readonly Block[], at: number): Collected {
   for (; i < blocks.length && basket.count < MAX_LINES; i += 1) {
     const block = blocks[i] as Block;
     const { text } = block;
-    if (isButton(text)) continue;
+    if (isButton(text) || (block.link && !looksLikeIngredient(text))) continue;
     if (endsList(block, head, basket.count) || (block.aside && !head.aside)) break;
     if (stepsHeading(block) > 0 && basket.count > 0) break;
     const next = nextContent(blocks, i + 1);
@@ -319,14 +325,48 @@ function isClassed(block: Block | undefined): block is Block {
   );
 }
 
+/** Lines without amounts that a run may hold in a row: of one list, of like elements, of others. */
+const GAPS = { list: 12, like: 5, other: 2 };
+/** Longest line without an amount in a run (characters). */
+const MAX_BARE = 80;
+
+/** How many lines without amounts may follow each other where a block stands after another. */
+function gapAt(block: Block, before: Block): number {
+  if (block.list >= 0 && block.list === before.list) return GAPS.list;
+  const like = block.tag === before.tag && block.classes === before.classes;
+  return like && block.level === 0 ? GAPS.like : GAPS.other;
+}
+
+/** True when the next block is one more short line of the same make: 'Butter for the dish' at a list's end. */
+function isLikeLine(blocks: readonly Block[], at: number): boolean {
+  const block = blocks[at];
+  const next = blocks[at + 1];
+  return (
+    block !== undefined &&
+    next !== undefined &&
+    block.list < 0 &&
+    next.tag === block.tag &&
+    next.classes === block.classes &&
+    next.level === 0 &&
+    !next.link &&
+    !next.aside &&
+    !next.bold &&
+    next.text.length <= MAX_BARE &&
+    !/[.!?:]$/.test(next.text) &&
+    !isSentence(next.text) &&
+    stepsHeading(next) === 0 &&
+    !isStop(next)
+  );
+}
+
 /** The longest run of lines with amounts, for pages that head their list with no known word. */
 export function amountRun(
   blocks: readonly Block[],
 ): { at: number; groups: IngredientGroup[]; end: number } | null {
   let best: { from: number; to: number; count: number } | null = null;
   let from = -1;
+  let last = -1;
   let count = 0;
-  let gap = 0;
   for (let i = 0; i <= blocks.length; i += 1) {
     const block = blocks[i];
     const usable =
@@ -335,16 +375,20 @@ export function amountRun(
     if (line && !statedServings(block.text)) {
       if (from < 0) from = i;
       count += 1;
-      gap = 0;
+      last = i;
       continue;
     }
     if (from < 0) continue;
-    gap += 1;
-    if (usable && gap <= 2 && !isSentence(block.text) && stepsHeading(block) === 0) continue;
-    if (count >= 2 && (best === null || count > best.count)) best = { from, to: i - gap, count };
+    const bare =
+      usable &&
+      block.text.length <= MAX_BARE &&
+      !isSentence(block.text) &&
+      stepsHeading(block) === 0 &&
+      i - last <= gapAt(block, blocks[i - 1] as Block) + (mayHead(block) ? 1 : 0);
+    if (bare) continue;
+    if (count >= 2 && (best === null || count > best.count)) best = { from, to: last, count };
     from = -1;
     count = 0;
-    gap = 0;
   }
   if (!best) return null;
   let { from: start, to: end } = best;
@@ -354,7 +398,7 @@ export function amountRun(
     blocks[i]?.list === list &&
     (blocks[i]?.text.length ?? 999) < 100;
   while (start > 0 && inList(start - 1, blocks[start]?.list)) start -= 1;
-  while (inList(end + 1, blocks[end]?.list)) end += 1;
+  while (inList(end + 1, blocks[end]?.list) || isLikeLine(blocks, end)) end += 1;
   const basket = new Basket();
   // 'For the cake' above the first line names the first group.
   const above = blocks[start - 1];

@@ -24,6 +24,7 @@ function blockOf(raw: string, text: string): Block {
     bold: /^\*\*.+\*\*:?$/.test(text) || isHeadingLine(text),
     list: bullet ? 1 : -1,
     ordered: /^\s*\d/.test(raw) && bullet,
+    depth: bullet ? 1 : 0,
     classes: '',
     link: false,
     aside: false,
