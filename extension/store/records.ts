@@ -65,6 +65,9 @@ export const Bake = z.object({
   pieces: z.number().positive().nullable(),
   /** One slice on the scale, g. */
   sliceGrams: z.number().positive().nullable(),
+  /** Centre when it came out, °C, and hours it cooled before it was cut. */
+  innerC: z.number().nullable(),
+  cooledHours: z.number().nonnegative().nullable(),
   /** Ids of what went wrong, from the engine's table. */
   symptoms: z.array(z.string()),
   notes: z.string().max(5000),

@@ -1,5 +1,14 @@
+import { Fragment } from 'preact';
 import type { Adaptation } from '../../engine/model.ts';
-import { amount, short } from './format.ts';
+import { amount, NET_CARBS, short } from './format.ts';
+import {
+  FigureButton,
+  type FigureOf,
+  type Opened,
+  type Side,
+  SourcePanel,
+  useOpened,
+} from './sources.tsx';
 import { type Block, GROUP_NAMES, type Strip, stripOf } from './strip.ts';
 
 const percent = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(3)}%`;
@@ -29,15 +38,25 @@ function Bar({ strip, which }: { strip: Strip; which: 'before' | 'after' }) {
   );
 }
 
-function KeyRow({ block }: { block: Block }) {
+function KeyRow({ block, opened }: { block: Block; opened: Opened }) {
+  const figure = (side: Side): FigureOf => ({ side, row: NET_CARBS, keys: block.keys });
   return (
     <tr>
       <th scope="row">
         <span class={`swatch fill-${block.group}`} title={GROUP_NAMES[block.group]} />
         <span class="key-letter">{block.letter}</span> {block.name}
       </th>
-      <td class="figure">{amount(block.before)}</td>
-      <td class="figure">{amount(block.after)}</td>
+      {(['before', 'after'] as const).map((side) => (
+        <td key={side} class="figure">
+          {block[side] === 0 ? (
+            '0'
+          ) : (
+            <FigureButton opened={opened} figure={figure(side)} name={`${block.name} ${side}`}>
+              {amount(block[side])}
+            </FigureButton>
+          )}
+        </td>
+      ))}
     </tr>
   );
 }
@@ -45,6 +64,7 @@ function KeyRow({ block }: { block: Block }) {
 /** Two bars on one scale: each block is an ingredient's net carbs in a serving. */
 export function CarbStrip({ adaptation }: { adaptation: Adaptation }) {
   const strip = stripOf(adaptation);
+  const opened = useOpened();
   const at = percent(strip.budgetG, strip.fullG);
   return (
     <section class="strip" aria-labelledby="strip-title">
@@ -86,7 +106,16 @@ export function CarbStrip({ adaptation }: { adaptation: Adaptation }) {
         </thead>
         <tbody>
           {strip.blocks.map((block) => (
-            <KeyRow key={block.key} block={block} />
+            <Fragment key={block.key}>
+              <KeyRow block={block} opened={opened} />
+              {opened.figure?.keys?.join() === block.keys.join() && (
+                <tr class="sources-row">
+                  <td colSpan={3}>
+                    <SourcePanel opened={opened} servings={adaptation.after.servings} />
+                  </td>
+                </tr>
+              )}
+            </Fragment>
           ))}
         </tbody>
       </table>

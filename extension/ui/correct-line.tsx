@@ -2,7 +2,10 @@ import { useId, useRef, useState } from 'preact/hooks';
 import type { FoodTable } from '../../engine/foods/index.ts';
 import type { Corrections, Ingredient } from '../../engine/model.ts';
 import { searchFoods } from './food-search.ts';
+import { NextTime } from './next-time.tsx';
 import { NumberField } from './number-field.tsx';
+import { differenceText, type Tie } from './ties.ts';
+import type { Names } from './use-names.ts';
 
 export type Correction = Corrections[string];
 
@@ -10,6 +13,9 @@ interface Props {
   ingredient: Ingredient;
   correction: Correction | undefined;
   table: FoodTable;
+  /** What else the line may be, when that is worth telling. */
+  ties: readonly Tie[];
+  names: Names;
   onCorrect(correction: Correction | null): void;
 }
 
@@ -31,7 +37,8 @@ function choicesOf({ match }: Ingredient, correction: Correction | undefined, ta
 }
 
 /** Puts a line right: another food, or its grams. */
-export function CorrectLine({ ingredient, correction, table, onCorrect }: Props) {
+export function CorrectLine(props: Props) {
+  const { ingredient, correction, table, ties, names, onCorrect } = props;
   const id = useId();
   const [query, setQuery] = useState('');
   const select = useRef<HTMLSelectElement>(null);
@@ -49,8 +56,23 @@ export function CorrectLine({ ingredient, correction, table, onCorrect }: Props)
     select.current?.focus();
   };
   const name = ingredient.item.name;
+  const chosenFood = correction?.foodId === undefined ? null : table.byId(correction.foodId);
   return (
     <div class="correct">
+      {ties.length > 0 && (
+        <div class="ties">
+          <p>It may also be, with what that changes in a serving of the original:</p>
+          <ul>
+            {ties.map(({ foodId, foodName, differenceG }) => (
+              <li key={foodId}>
+                <button type="button" onClick={() => pick(foodId)}>
+                  {foodName}: {differenceText(differenceG)}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
       <div class="field">
         <label for={`${id}-food`}>
           Food<span class="hidden"> for {name}</span>
@@ -102,6 +124,7 @@ export function CorrectLine({ ingredient, correction, table, onCorrect }: Props)
           {found.length === 0 && <li>No such food in the table.</li>}
         </ul>
       )}
+      {chosenFood && <NextTime name={name} food={chosenFood} names={names} />}
       {correction && (
         <button type="button" onClick={takeBack}>
           Take back<span class="hidden"> the correction of {name}</span>

@@ -27,9 +27,9 @@ export function rangeText(value: Interval | null | undefined): string {
 }
 
 /** kJ in one kcal (EU Regulation 1169/2011, Annex XIV rounding; thermochemical calorie). */
-const KJ_PER_KCAL = 4.184;
+export const KJ_PER_KCAL = 4.184;
 /** Salt as sodium x 2.5 (EU Regulation 1169/2011, Annex I). */
-const SALT_PER_SODIUM = 2.5;
+export const SALT_PER_SODIUM = 2.5;
 
 export interface NutrientRow {
   nutrient: Nutrient;
@@ -51,13 +51,16 @@ const row = (nutrient: Nutrient, label: string, inner = false): NutrientRow => (
   digits: 1,
 });
 
+/** Net carbs of a serving, as they stand outside the table. */
+export const NET_CARBS: NutrientRow = row('netCarbsG', 'Net carbs');
+
 /** The rows of the nutrient table, in the order of a label, in the units the user prefers. */
 export function nutrientRows({
   energy,
   sodium,
 }: Pick<Preferences, 'energy' | 'sodium'>): NutrientRow[] {
   return [
-    { ...row('netCarbsG', 'Net carbs') },
+    NET_CARBS,
     {
       ...row('energyKcal', 'Energy'),
       unit: energy,
@@ -110,4 +113,9 @@ export function webAddress(url: string | null): string | null {
   } catch {
     return null;
   }
+}
+
+/** '25 Nov 2026' for the day '2026-11-25', whatever the browser's time zone. */
+export function dayText(day: string): string {
+  return new Date(`${day}T12:00:00`).toLocaleDateString(undefined, { dateStyle: 'medium' });
 }

@@ -1,12 +1,23 @@
-import type { Adaptation } from '../../engine/model.ts';
-import { amount, rangeText, short } from './format.ts';
+import type { Adaptation, Interval } from '../../engine/model.ts';
+import { amount, NET_CARBS, rangeText, short } from './format.ts';
+import { FigureButton, type Opened, type Side, SourcePanel, useOpened } from './sources.tsx';
 
-function Big({ label, value, range }: { label: string; value: string; range: string }) {
+interface BigProps {
+  label: string;
+  side: Side;
+  value: Interval | null;
+  opened: Opened;
+}
+
+function Big({ label, side, value, opened }: BigProps) {
+  const range = rangeText(value);
   return (
     <div class="big">
       <dt>{label}</dt>
       <dd>
-        <span class="big-figure">{value}</span>
+        <FigureButton opened={opened} figure={{ side, row: NET_CARBS }} name={label}>
+          <span class="big-figure">{value ? `${amount(value.best)} g` : 'not known'}</span>
+        </FigureButton>
         <span class="big-range">{range === '' ? 'no range' : `likely ${range}`}</span>
       </dd>
     </div>
@@ -19,21 +30,15 @@ export function Headline({ adaptation }: { adaptation: Adaptation }) {
   const from = before.perServing.netCarbsG;
   const to = after.perServing.netCarbsG;
   const missing = after.uncounted.length;
+  const opened = useOpened();
   return (
     <section class="headline" aria-labelledby="headline-title">
       <h2 id="headline-title">Net carbs in one serving</h2>
       <dl class="bigs">
-        <Big
-          label="Before"
-          value={from ? `${amount(from.best)} g` : 'not known'}
-          range={rangeText(from)}
-        />
-        <Big
-          label="After"
-          value={to ? `${amount(to.best)} g` : 'not known'}
-          range={rangeText(to)}
-        />
+        <Big label="Before" side="before" value={from} opened={opened} />
+        <Big label="After" side="after" value={to} opened={opened} />
       </dl>
+      <SourcePanel opened={opened} servings={after.servings} />
       <p role="status" class={plan.met ? 'verdict' : 'verdict verdict-over'}>
         {plan.met
           ? `Within the budget of ${short(goals.budgetG)} g.`

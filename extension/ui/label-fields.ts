@@ -72,6 +72,8 @@ export interface Draft {
   otherProteins: boolean;
 }
 
+export const OWN = 'own';
+
 export const EMPTY_DRAFT: Draft = {
   name: '',
   form: 'us',
@@ -82,7 +84,23 @@ export const EMPTY_DRAFT: Draft = {
   otherProteins: false,
 };
 
-export const OWN = 'own';
+/** What was typed for a label that is kept: {@link labelFrom} gives the same label again. */
+export function draftFrom(label: PackageLabel): Draft {
+  const names = FIELDS[label.form].map(({ name }) => name);
+  const typed = names.flatMap((name): [FieldName, string][] => {
+    const value = label[name];
+    return value === null ? [] : [[name, String(value)]];
+  });
+  return {
+    name: label.name,
+    form: label.form,
+    typed: Object.fromEntries(typed),
+    allergens: label.allergens,
+    standsInFor: label.standsInFor ?? OWN,
+    glutenAmongFirst: label.glutenAmongFirst,
+    otherProteins: label.otherProteins,
+  };
+}
 
 export interface FieldError {
   field: FieldName | 'name' | 'standsInFor';

@@ -1,9 +1,10 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { foodFromLabel } from '../../engine/index.ts';
+import { foodFromLabel, type PackageLabel } from '../../engine/index.ts';
 import type { Food, Note } from '../../engine/model.ts';
 import { AllergenBoxes } from './allergen-boxes.tsx';
 import {
   type Draft,
+  draftFrom,
   EMPTY_DRAFT,
   FIELDS,
   type FieldError,
@@ -14,8 +15,10 @@ import {
 } from './label-fields.ts';
 
 interface Props {
+  /** The label of a kept package that is changed; none for a new one. */
+  start?: PackageLabel;
   /** Resolves to what went wrong, or null when the food is kept. */
-  onKeep(food: Food): Promise<string | null>;
+  onKeep(food: Food, label: PackageLabel): Promise<string | null>;
 }
 
 const FORMS: readonly [Form, string][] = [
@@ -169,10 +172,10 @@ function Ingredients({ draft, onDraft }: PartProps) {
 }
 
 /** One package label, typed in. What looks wrong is shown first and kept only when confirmed. */
-export function LabelForm({ onKeep }: Props) {
+export function LabelForm({ start, onKeep }: Props) {
   const id = useId();
   const idOf = (field: string): string => `${id}-${field}`;
-  const [draft, setDraft] = useState<Draft>(EMPTY_DRAFT);
+  const [draft, setDraft] = useState<Draft>(start ? draftFrom(start) : EMPTY_DRAFT);
   const [errors, setErrors] = useState<Errors>([]);
   const [warnings, setWarnings] = useState<readonly Note[]>([]);
   const change = (part: Partial<Draft>) => {
@@ -190,9 +193,9 @@ export function LabelForm({ onKeep }: Props) {
     if (!result.ok) return refuse([{ field: null, text: result.why }]);
     setErrors([]);
     if (result.warnings.length > 0 && warnings.length === 0) return setWarnings(result.warnings);
-    const why = await onKeep(result.food);
+    const why = await onKeep(result.food, label);
     if (why !== null) return refuse([{ field: null, text: why }]);
-    setDraft({ ...EMPTY_DRAFT, form: draft.form });
+    if (!start) setDraft({ ...EMPTY_DRAFT, form: draft.form });
     setWarnings([]);
   };
   const wrong = (name: string): boolean => errors.some(({ field }) => field === name);

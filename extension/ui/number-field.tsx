@@ -7,21 +7,29 @@ interface Props {
   min: number;
   max: number;
   step?: number;
-  hint?: string;
+  hint?: string | undefined;
   onValue(value: number): void;
+  /** Given where the field may be left empty. */
+  onClear?(): void;
 }
 
 /** A typed number. Tells of each valid value at once and keeps the last one while the text is not valid. */
-export function NumberField({ label, unit, value, min, max, step, hint, onValue }: Props) {
+export function NumberField({ label, unit, value, min, max, step, hint, onValue, onClear }: Props) {
   const id = useId();
   const asText = value === null ? '' : String(Math.round(value * 100) / 100);
   const [text, setText] = useState(asText);
   const [wrong, setWrong] = useState(false);
   useEffect(() => {
-    if (Number(text.replace(',', '.')) !== Number(asText)) setText(asText);
+    if (text.trim() === '' ? asText !== '' : Number(text.replace(',', '.')) !== Number(asText))
+      setText(asText);
   }, [asText]);
   const typed = (next: string) => {
     setText(next);
+    if (next.trim() === '' && onClear) {
+      setWrong(false);
+      onClear();
+      return;
+    }
     const number = next.trim() === '' ? Number.NaN : Number(next.replace(',', '.'));
     const good = Number.isFinite(number) && number >= min && number <= max;
     setWrong(!good);

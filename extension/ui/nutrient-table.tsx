@@ -1,15 +1,27 @@
-import type { Adaptation, Nutrients } from '../../engine/model.ts';
+import { Fragment } from 'preact';
+import type { Adaptation, Tally } from '../../engine/model.ts';
 import type { Preferences } from '../store/prefs.ts';
 import { figureRange, figureText, type NutrientRow, nutrientRows } from './format.ts';
+import { FigureButton, type Opened, type Side, SourcePanel, useOpened } from './sources.tsx';
 import { Uncounted } from './uncounted.tsx';
 
-function Cell({ value, row, lowest }: { value: Nutrients; row: NutrientRow; lowest: boolean }) {
-  const figure = value[row.nutrient];
+interface CellProps {
+  tally: Tally;
+  side: Side;
+  row: NutrientRow;
+  opened: Opened;
+}
+
+function Cell({ tally, side, row, opened }: CellProps) {
+  const figure = tally.perServing[row.nutrient];
   const range = figureRange(figure, row);
+  const lowest = (tally.incomplete[row.nutrient]?.length ?? 0) > 0;
   return (
     <td class="figure">
-      {lowest && figure ? 'at least ' : ''}
-      {figureText(figure, row)}
+      <FigureButton opened={opened} figure={{ side, row }} name={`${row.label} ${side}`}>
+        {lowest && figure ? 'at least ' : ''}
+        {figureText(figure, row)}
+      </FigureButton>
       {range !== '' && <span class="range"> {range}</span>}
     </td>
   );
@@ -23,6 +35,7 @@ interface Props {
 /** One serving before and after, with low and high, and what is not in it. */
 export function NutrientTable({ adaptation, preferences }: Props) {
   const { before, after } = adaptation;
+  const opened = useOpened();
   return (
     <section aria-labelledby="nutrients-title">
       <h2 id="nutrients-title">One serving</h2>
@@ -40,27 +53,29 @@ export function NutrientTable({ adaptation, preferences }: Props) {
         </thead>
         <tbody>
           {nutrientRows(preferences).map((row) => (
-            <tr key={row.nutrient} class={row.nutrient === 'netCarbsG' ? 'strong' : ''}>
-              <th scope="row" class={row.inner ? 'inner' : ''}>
-                {row.label} <span class="unit">{row.unit}</span>
-              </th>
-              <Cell
-                value={before.perServing}
-                row={row}
-                lowest={(before.incomplete[row.nutrient]?.length ?? 0) > 0}
-              />
-              <Cell
-                value={after.perServing}
-                row={row}
-                lowest={(after.incomplete[row.nutrient]?.length ?? 0) > 0}
-              />
-            </tr>
+            <Fragment key={row.nutrient}>
+              <tr class={row.nutrient === 'netCarbsG' ? 'strong' : ''}>
+                <th scope="row" class={row.inner ? 'inner' : ''}>
+                  {row.label} <span class="unit">{row.unit}</span>
+                </th>
+                <Cell tally={before} side="before" row={row} opened={opened} />
+                <Cell tally={after} side="after" row={row} opened={opened} />
+              </tr>
+              {opened.figure?.row.nutrient === row.nutrient && (
+                <tr class="sources-row">
+                  <td colSpan={3}>
+                    <SourcePanel opened={opened} servings={after.servings} />
+                  </td>
+                </tr>
+              )}
+            </Fragment>
           ))}
         </tbody>
       </table>
       <p class="quiet">
         Counted by the {before.rule.region === 'us' ? 'US' : 'EU'} rule for net carbs. Smaller
-        figures are the likely low and high. A dash means not known, never zero.
+        figures are the likely low and high. A dash means not known, never zero. Press a figure to
+        see what it rests on.
       </p>
       <Uncounted before={before} after={after} />
     </section>

@@ -1,17 +1,22 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { PackageLabel } from '../../engine/index.ts';
 import { foodTable } from '../../engine/index.ts';
 import type { Food } from '../../engine/model.ts';
+import type { OwnFood } from '../store/own-foods.ts';
 import { amount } from './format.ts';
 import { LabelForm } from './label-form.tsx';
 import './own-foods.css';
 
 interface Props {
-  foods: readonly Food[];
+  foods: readonly OwnFood[];
   /** Rows on disk that cannot be read. */
   damaged: number;
-  /** Resolves to the package it replaced, or null. Rejects with an error whose message is for the user. */
-  onKeep(food: Food): Promise<Food | null>;
-  onRemove(food: Food): Promise<void>;
+  /**
+   * Resolves to the package it replaced, or null. `instead` is the kept package that was changed.
+   * Rejects with an error whose message is for the user.
+   */
+  onKeep(food: OwnFood, instead: OwnFood | null): Promise<OwnFood | null>;
+  onRemove(food: OwnFood): Promise<void>;
 }
 
 /** 'about 21.0 g net carbs in 100 g, 20.5 to 21.5 by its rounding' */
@@ -32,17 +37,64 @@ function standsFor({ id }: Food): string {
 const words = (error: unknown): string =>
   error instanceof Error ? error.message : 'The browser could not store this.';
 
-/** The user's own packages: a list with remove and undo, and a form for another label. */
+interface RowProps {
+  food: OwnFood;
+  onChange(food: Food, label: PackageLabel): Promise<string | null>;
+  onRemove(): void;
+}
+
+function PackageRow({ food, onChange, onRemove }: RowProps) {
+  const [editing, setEditing] = useState(false);
+  const toggle = useRef<HTMLButtonElement>(null);
+  const { label } = food;
+  const change = async (changed: Food, typed: PackageLabel): Promise<string | null> => {
+    const why = await onChange(changed, typed);
+    if (why === null) {
+      setEditing(false);
+      toggle.current?.focus();
+    }
+    return why;
+  };
+  return (
+    <li>
+      <span class="package-name">{food.name}</span>
+      <span>{standsFor(food)}</span>
+      <span class="quiet">{netText(food)}</span>
+      {label ? (
+        <button
+          type="button"
+          ref={toggle}
+          aria-expanded={editing}
+          onClick={() => setEditing(!editing)}
+        >
+          {editing ? 'Leave it as it was' : 'Change'}
+          <span class="hidden"> {food.name}</span>
+        </button>
+      ) : (
+        <span class="quiet">kept without its label: add it again to change it</span>
+      )}
+      <button type="button" onClick={onRemove}>
+        Remove<span class="hidden"> {food.name}</span>
+      </button>
+      {editing && label && <LabelForm start={label} onKeep={change} />}
+    </li>
+  );
+}
+
+/** The user's own packages: a list with change, remove and undo, and a form for another label. */
 export function OwnFoods({ foods, damaged, onKeep, onRemove }: Props) {
   const [said, setSaid] = useState('');
-  const [gone, setGone] = useState<Food | null>(null);
+  const [gone, setGone] = useState<OwnFood | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   const undo = useRef<HTMLButtonElement>(null);
   useEffect(() => undo.current?.focus(), [gone]);
-  const keep = async (food: Food): Promise<string | null> => {
+  const keep = async (food: OwnFood, instead: OwnFood | null): Promise<string | null> => {
     try {
-      const old = await onKeep(food);
-      const place = old && old.name !== food.name ? ` It takes the place of ${old.name}.` : '';
+      const old = await onKeep(food, instead);
+      const place =
+        old && old.name !== food.name && old.name !== instead?.name
+          ? ` It takes the place of ${old.name}.`
+          : '';
       setSaid(`${food.name} is kept and ${standsFor(food)}.${place}`);
       setGone(null);
       setFailure(null);
@@ -51,7 +103,7 @@ export function OwnFoods({ foods, damaged, onKeep, onRemove }: Props) {
       return words(error);
     }
   };
-  const remove = async (food: Food) => {
+  const remove = async (food: OwnFood) => {
     try {
       await onRemove(food);
       setSaid('');
@@ -61,7 +113,7 @@ export function OwnFoods({ foods, damaged, onKeep, onRemove }: Props) {
       setFailure(words(error));
     }
   };
-  const bringBack = async (food: Food) => setFailure(await keep(food));
+  const bringBack = async (food: OwnFood) => setFailure(await keep(food, null));
   return (
     <section id="packages" class="no-print" aria-labelledby="packages-title">
       <h2 id="packages-title">Your packages</h2>
@@ -84,20 +136,18 @@ export function OwnFoods({ foods, damaged, onKeep, onRemove }: Props) {
       {foods.length > 0 && (
         <ul class="packages">
           {foods.map((food) => (
-            <li key={food.id}>
-              <span class="package-name">{food.name}</span>
-              <span>{standsFor(food)}</span>
-              <span class="quiet">{netText(food)}</span>
-              <button type="button" onClick={() => void remove(food)}>
-                Remove<span class="hidden"> {food.name}</span>
-              </button>
-            </li>
+            <PackageRow
+              key={food.id}
+              food={food}
+              onChange={(changed, label) => keep({ ...changed, label }, food)}
+              onRemove={() => void remove(food)}
+            />
           ))}
         </ul>
       )}
       <details>
         <summary>Add a package</summary>
-        <LabelForm onKeep={keep} />
+        <LabelForm onKeep={(food, label) => keep({ ...food, label }, null)} />
       </details>
       <div role="status" class="undo">
         {said !== '' && <p>{said}</p>}

@@ -9,6 +9,7 @@ interface Props {
 }
 
 function figures({ adaptation }: SavedRecipe): string {
+  if (!adaptation) return 'open it to work it out again';
   const from = adaptation.before.perServing.netCarbsG;
   const to = adaptation.after.perServing.netCarbsG;
   const text = (value: typeof from) => (value ? `${amount(value.best)} g` : 'not known');
@@ -29,7 +30,11 @@ export function SavedList({ recipes, deleted, onDelete, onRestore }: Props) {
           <li key={saved.id}>
             <a href={`/bench.html?id=${encodeURIComponent(saved.id)}`}>{saved.recipe.title}</a>
             <span class="figure">{figures(saved)}</span>
-            <span class="quiet">{momentText(saved.updatedAt)}</span>
+            <span class="quiet">
+              {momentText(saved.updatedAt)}
+              {saved.name !== '' && `, “${saved.name}”`}
+              {saved.worked && ', this one worked'}
+            </span>
             <button type="button" onClick={() => onDelete(saved)}>
               Delete<span class="hidden"> {saved.recipe.title}</span>
             </button>

@@ -42,6 +42,8 @@ export interface Block {
   letter: string;
   name: string;
   group: RoleGroup;
+  /** Keys of the tally that the block stands for. */
+  keys: string[];
   before: number;
   after: number;
 }
@@ -67,7 +69,7 @@ export function letterOf(index: number): string {
   return index < 26 ? here : letterOf(Math.floor(index / 26) - 1) + here;
 }
 
-type Named = Omit<Block, 'letter' | 'before' | 'after'>;
+type Named = Omit<Block, 'letter' | 'keys' | 'before' | 'after'>;
 
 /** A tally's key is a line's own, or 'line>food' for a food that the plan puts in its place. */
 function describe({ plan, ingredients }: Adaptation, key: string): Named {
@@ -97,6 +99,7 @@ export function stripOf(adaptation: Adaptation): Strip {
   const after = figures('after');
   const all = [...new Set([...before.keys(), ...after.keys()])].map((key) => ({
     ...describe(adaptation, key),
+    keys: [key],
     before: before.get(key) ?? 0,
     after: after.get(key) ?? 0,
   }));
@@ -107,6 +110,7 @@ export function stripOf(adaptation: Adaptation): Strip {
   if (small.length > 0) {
     large.push({
       key: 'small',
+      keys: small.map(({ key }) => key),
       name: 'smaller amounts',
       group: 'rest',
       before: sum(small.map((block) => block.before)),

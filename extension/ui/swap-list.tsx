@@ -35,6 +35,35 @@ function Amounts({ swap }: { swap: Swap }) {
   );
 }
 
+interface FootProps {
+  swap: Swap;
+  onForbid(swapId: string): void;
+}
+
+/** What else was looked at, the source, and the way out. */
+function SwapFoot({ swap, onForbid }: FootProps) {
+  const { considered, source } = swap;
+  return (
+    <div class="swap-foot">
+      {considered.length > 0 && (
+        <details>
+          <summary>Also looked at ({considered.length})</summary>
+          <ul class="limits">
+            {considered.map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {source !== '' && <p>Source: {source}.</p>}
+      <button type="button" onClick={() => onForbid(swap.id)}>
+        Do without this swap
+        <span class="hidden">: {swap.to.map(({ food }) => food).join(', ')}</span>
+      </button>
+    </div>
+  );
+}
+
 /** What changes, by how much, and why. */
 export function SwapList({ adaptation, onForbid }: Props) {
   const { swaps } = adaptation.plan;
@@ -60,17 +89,7 @@ export function SwapList({ adaptation, onForbid }: Props) {
             {swap.cautions.map((caution) => (
               <p key={caution}>{caution}</p>
             ))}
-            {onForbid && (
-              <p class="swap-foot">
-                {swap.considered.length > 0 && (
-                  <span>Also looked at: {swap.considered.join(', ')}. </span>
-                )}
-                {swap.source !== '' && <span>Source: {swap.source}. </span>}
-                <button type="button" onClick={() => forbid(swap.id)}>
-                  Do without this swap
-                </button>
-              </p>
-            )}
+            {onForbid && <SwapFoot swap={swap} onForbid={forbid} />}
           </li>
         ))}
       </ul>

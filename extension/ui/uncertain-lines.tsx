@@ -1,13 +1,17 @@
-import { useRef } from 'preact/hooks';
-import type { FoodTable } from '../../engine/foods/index.ts';
+import { useMemo, useRef, useState } from 'preact/hooks';
+import type { FoodTable, WalkOptions } from '../../engine/index.ts';
 import type { Adaptation } from '../../engine/model.ts';
 import { type Correction, CorrectLine } from './correct-line.tsx';
 import { type Doubt, doubtsOf, variedFoods } from './doubt.ts';
 import { amount } from './format.ts';
+import { tiesOf } from './ties.ts';
+import type { Names } from './use-names.ts';
 
 interface Props {
   adaptation: Adaptation;
   table: FoodTable;
+  options: WalkOptions;
+  names: Names;
   onCorrect(key: string, correction: Correction | null): void;
 }
 
@@ -27,8 +31,53 @@ function shareText({ share }: Doubt): string {
   return `${Math.round(share * 100)}% of the carbs`;
 }
 
+interface DoubtProps extends Props {
+  doubt: Doubt;
+}
+
+/** One uncertain line; what else it may be is reckoned only once it is opened. */
+function DoubtItem({ doubt, adaptation, table, options, names, onCorrect }: DoubtProps) {
+  const [open, setOpen] = useState(false);
+  const { ingredient, reasons } = doubt;
+  const correction = adaptation.corrections[ingredient.key];
+  const ties = useMemo(
+    () => (open ? tiesOf(adaptation, ingredient, options, table) : []),
+    [open, adaptation],
+  );
+  const meant = names.meant(ingredient.item.name);
+  return (
+    <li>
+      <details onToggle={(event) => setOpen(event.currentTarget.open)}>
+        <summary>
+          <span class="doubt-line">{ingredient.line.text}</span>
+          <span class="doubt-share" lang="en">
+            {correction ? 'corrected by you' : shareText(doubt)}
+          </span>
+        </summary>
+        <div lang="en">
+          <p>{reasons.join(' ')}</p>
+          {meant && !correction && (
+            <p>
+              By your word, “{meant.name}” means {meant.foodName}.
+            </p>
+          )}
+          <CorrectLine
+            ingredient={ingredient}
+            correction={correction}
+            table={table}
+            ties={ties}
+            names={names}
+            onCorrect={(next) => onCorrect(ingredient.key, next)}
+          />
+        </div>
+      </details>
+    </li>
+  );
+}
+
 /** The lines the result rests on least surely, each with a quick correction. */
-export function UncertainLines({ adaptation, table, onCorrect }: Props) {
+export function UncertainLines(props: Props) {
+  const { adaptation, names } = props;
   const doubts = useSettledOrder(doubtsOf(adaptation));
   const varied = variedFoods(adaptation);
   return (
@@ -45,32 +94,15 @@ export function UncertainLines({ adaptation, table, onCorrect }: Props) {
       {doubts.length === 0 && (
         <p>Every line of the original that matters was read with confidence.</p>
       )}
+      {names.failure && (
+        <p role="alert" class="failure">
+          {names.failure}
+        </p>
+      )}
       <ul class="doubts" lang={adaptation.recipe.language ?? undefined}>
-        {doubts.map((doubt) => {
-          const { ingredient, reasons } = doubt;
-          const correction = adaptation.corrections[ingredient.key];
-          return (
-            <li key={ingredient.key}>
-              <details>
-                <summary>
-                  <span class="doubt-line">{ingredient.line.text}</span>
-                  <span class="doubt-share" lang="en">
-                    {correction ? 'corrected by you' : shareText(doubt)}
-                  </span>
-                </summary>
-                <div lang="en">
-                  <p>{reasons.join(' ')}</p>
-                  <CorrectLine
-                    ingredient={ingredient}
-                    correction={correction}
-                    table={table}
-                    onCorrect={(next) => onCorrect(ingredient.key, next)}
-                  />
-                </div>
-              </details>
-            </li>
-          );
-        })}
+        {doubts.map((doubt) => (
+          <DoubtItem key={doubt.ingredient.key} {...props} doubt={doubt} />
+        ))}
       </ul>
     </section>
   );

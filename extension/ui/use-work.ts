@@ -1,24 +1,35 @@
 import { useMemo, useState } from 'preact/hooks';
-import { adaptRecipe, type FoodTable, foodTable } from '../../engine/index.ts';
+import { adaptRecipe, type FoodTable, foodTable, type WalkOptions } from '../../engine/index.ts';
 import type { Adaptation, Food, Goals } from '../../engine/model.ts';
 import type { Current } from '../store/current.ts';
+import type { Work } from '../store/records.ts';
 import type { Correction } from './correct-line.tsx';
+
+/** What the user has taught it: packages, names for foods, weighed dishes. Its parts are kept apart by identity. */
+export interface Known {
+  ownFoods: readonly Food[];
+  /** Name to food id. */
+  aliases: Record<string, string>;
+  /** Grams of the dish on the scale when exactly this was baked, or null. */
+  weighed?: (work: Work) => number | null;
+}
 
 export interface WorkState {
   current: Current;
   /** Null when the engine could not work the recipe out. */
   adaptation: Adaptation | null;
   table: FoodTable;
+  /** What the adaptation was made with. */
+  options: WalkOptions;
   changeGoals(goals: Partial<Goals>): void;
   correct(key: string, correction: Correction | null): void;
   setSavedId(id: string): void;
   replace(current: Current): void;
 }
 
-function solve(current: Current, ownFoods: readonly Food[]): Adaptation | null {
-  const { recipe, goals, corrections } = current;
+function solve({ recipe, goals }: Current, options: WalkOptions): Adaptation | null {
   try {
-    return adaptRecipe(recipe, goals, { ownFoods, corrections });
+    return adaptRecipe(recipe, goals, options);
   } catch (error) {
     console.error(error);
     return null;
@@ -31,15 +42,16 @@ function solve(current: Current, ownFoods: readonly Food[]): Adaptation | null {
  */
 export function useWork(
   start: Current,
-  ownFoods: readonly Food[],
+  { ownFoods, aliases, weighed }: Known,
   onChange: (current: Current) => void,
 ): WorkState {
   const [current, setCurrent] = useState(start);
   const { recipe, goals, corrections } = current;
-  const adaptation = useMemo(
-    () => solve(current, ownFoods),
-    [recipe, goals, corrections, ownFoods],
+  const options = useMemo<WalkOptions>(
+    () => ({ ownFoods, aliases, corrections, reworkedGrams: weighed?.(current) ?? null }),
+    [recipe, goals, corrections, ownFoods, aliases, weighed],
   );
+  const adaptation = useMemo(() => solve(current, options), [options]);
   const table = useMemo(() => foodTable(ownFoods), [ownFoods]);
   const update = (next: Current) => {
     setCurrent(next);
@@ -49,6 +61,7 @@ export function useWork(
     current,
     adaptation,
     table,
+    options,
     changeGoals: (change) => update({ ...current, goals: { ...goals, ...change } }),
     correct: (key, correction) => {
       const { [key]: _old, ...others } = corrections;

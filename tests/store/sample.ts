@@ -107,6 +107,8 @@ export function sampleBake(changes: Partial<Bake> = {}): Bake {
     dishGrams: 760,
     pieces: 12,
     sliceGrams: null,
+    innerC: null,
+    cooledHours: null,
     symptoms: [],
     notes: '',
     ...changes,

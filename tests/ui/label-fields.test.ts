@@ -4,6 +4,7 @@ import { foodFromLabel } from '../../engine/index.ts';
 import swaps from '../../engine/plan/data/swaps.json' with { type: 'json' };
 import {
   type Draft,
+  draftFrom,
   EMPTY_DRAFT,
   FIELDS,
   labelFrom,
@@ -96,6 +97,17 @@ describe('a draft', () => {
     const zeros = Object.fromEntries(FIELDS.eu.map(({ name }) => [name, '0']));
     const draft = { ...typedUs, form: 'eu' as const, typed: zeros, standsInFor: OWN };
     expect(labelFrom(draft)).toMatchObject({ carbohydrateG: 0, saltG: 0, standsInFor: null });
+  });
+});
+
+describe('a kept label', () => {
+  it.each([
+    ['US', blendUs()],
+    ['EU', blendEu()],
+    ['with less than 1 g', blendUs({ fiberG: '<1', sugarsG: null })],
+    ['of a food of its own', blendEu({ standsInFor: null, allergens: [] })],
+  ])('%s fills the form so that the same label comes out again', (_, label) => {
+    expect(labelFrom(draftFrom(label))).toEqual(label);
   });
 });
 

@@ -1,21 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { JSDOM, VirtualConsole } from 'jsdom';
 import { describe, expect, it } from 'vitest';
-import { type Adaptation, adaptRecipe, DEFAULT_GOALS, readPage } from '../../engine/index.ts';
+import { adaptRecipe, DEFAULT_GOALS } from '../../engine/index.ts';
 import { doubtsOf } from '../../extension/ui/doubt.ts';
 import { letterOf, stripOf } from '../../extension/ui/strip.ts';
-
-const PAGES = join(import.meta.dirname, '../pages/demo');
-
-function adapted(page: string): Adaptation {
-  const html = readFileSync(join(PAGES, page), 'utf8');
-  const { document } = new JSDOM(html, { virtualConsole: new VirtualConsole() }).window;
-  const result = readPage(document);
-  const recipe = result.ok ? result.recipes[0] : undefined;
-  if (!recipe) throw new Error(`no recipe on ${page}`);
-  return adaptRecipe(recipe, DEFAULT_GOALS);
-}
+import { adaptedPage as adapted } from './adapted.ts';
 
 describe.each(['hearth-loaf.html', 'blueberry-muffins.html', 'weeknight-pasta.html'])(
   'the strip of %s',
@@ -30,6 +17,18 @@ describe.each(['hearth-loaf.html', 'blueberry-muffins.html', 'weeknight-pasta.ht
 
     it('fits both bars and the budget on one scale', () => {
       expect(strip.fullG).toBeGreaterThan(Math.max(strip.beforeG, strip.afterG, strip.budgetG));
+    });
+
+    it('stands for every counted line once', () => {
+      const counted = ['before', 'after'] as const;
+      const keys = counted.flatMap((which) =>
+        adaptation[which].contributions
+          .filter(({ netCarbsG }) => (netCarbsG?.best ?? 0) > 0)
+          .map(({ key }) => key),
+      );
+      const shown = strip.blocks.flatMap((block) => block.keys);
+      expect(new Set(shown)).toEqual(new Set(keys));
+      expect(new Set(shown).size).toBe(shown.length);
     });
 
     it('names every block in words, and no two by the same letter', () => {

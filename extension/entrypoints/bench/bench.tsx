@@ -1,38 +1,44 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import { type Current, storeCurrent } from '../../store/current.ts';
-import { openStore } from '../../store/db.ts';
-import { listOwnFoods, type OwnFoods } from '../../store/own-foods.ts';
+import { openStore, type Store } from '../../store/db.ts';
+import { listOwnFoods } from '../../store/own-foods.ts';
 import { Masthead } from '../../ui/masthead.tsx';
 import { Message } from '../../ui/message.tsx';
+import { NamesList } from '../../ui/names-list.tsx';
 import { PasteBox } from '../../ui/paste-box.tsx';
+import { useNames } from '../../ui/use-names.ts';
+import { usePantry } from '../../ui/use-pantry.ts';
 import { fresh, type Opening, openWith } from './opening.ts';
 import { Packages } from './packages.tsx';
 import { Saved } from './saved.tsx';
 import { Workbench } from './workbench.tsx';
 
-/** The full view: one recipe, a place to paste another, and the saved ones. */
-export function Bench() {
-  const [stale, setStale] = useState(false);
-  const store = useMemo(() => openStore(() => setStale(true)), []);
-  const [opening, setOpening] = useState<Opening | null>(null);
-  const [current, setCurrent] = useState<Current | null>(null);
-  const [own, setOwn] = useState<OwnFoods>({ foods: [], damaged: 0 });
+const titled = (current: Current | null) => {
+  if (current) document.title = `${current.recipe.title} – Crumbshift`;
+};
+
+interface OpenProps {
+  store: Store;
+  opening: Opening;
+  /** Another tab has taken the store over. */
+  stale: boolean;
+}
+
+/** The full view once everything is read from disk. */
+function Opened({ store, opening, stale }: OpenProps) {
+  const [current, setCurrent] = useState(opening.current);
+  const [own, setOwn] = useState(opening.own);
   const [round, setRound] = useState(0);
   const [saves, setSaves] = useState(0);
-  useEffect(() => {
-    void openWith(store, location.search, Date.now()).then((found) => {
-      setOpening(found);
-      setCurrent(found.current);
-      setOwn(found.own);
-      if (found.current) document.title = `${found.current.recipe.title} – Crumbshift`;
-    });
-  }, []);
+  const names = useNames(opening.aliases, (job) => job(store));
+  const pantry = usePantry(opening.pantry, store);
+  const readOwn = () => void listOwnFoods(store).then(setOwn, () => {});
   const show = (next: Current) => {
     setCurrent(next);
     setRound(round + 1);
-    document.title = `${next.recipe.title} – Crumbshift`;
-    void storeCurrent(browser.storage.session, next);
+    titled(next);
+    void storeCurrent(browser.storage.session, next).catch(() => {});
     window.scrollTo(0, 0);
   };
   return (
@@ -40,6 +46,7 @@ export function Bench() {
       <Masthead>
         <nav aria-label="Parts of this page" class="no-print">
           {current && <a href="#recipe">Recipe</a>}
+          {current && <a href="#bakes">Bake log</a>}
           <a href="#paste">Paste</a>
           <a href="#packages">Packages</a>
           <a href="#saved">Saved</a>
@@ -52,36 +59,61 @@ export function Bench() {
             <p>Another tab has updated the store of recipes.</p>
           </Message>
         )}
-        {opening?.trouble && (
+        {opening.trouble && (
           <Message title="Not everything could be opened" alert>
             <p>{opening.trouble}</p>
           </Message>
         )}
-        {!opening && <Message title="Opening…" />}
-        {opening && current && (
+        {current && (
           <Workbench
             key={round}
             start={current}
             preferences={opening.preferences}
-            ownFoods={own.foods}
+            own={own}
+            names={names}
+            pantry={pantry}
             store={store}
-            onSaved={() => setSaves(saves + 1)}
+            onSaved={() => setSaves((count) => count + 1)}
+            onOwnChanged={readOwn}
           />
         )}
-        {opening && (
-          <section id="paste" class="no-print" aria-labelledby="paste-title">
-            <h2 id="paste-title">Paste a recipe</h2>
-            <PasteBox onRecipe={(recipe) => show(fresh(recipe, opening.preferences))} />
-          </section>
-        )}
-        {opening && <Packages store={store} own={own} onChanged={setOwn} />}
-        {opening && (
-          <Saved
-            store={store}
-            saves={saves}
-            onImported={() => void listOwnFoods(store).then(setOwn, () => {})}
-          />
-        )}
+        <section id="paste" class="no-print" aria-labelledby="paste-title">
+          <h2 id="paste-title">Paste a recipe</h2>
+          <PasteBox onRecipe={(recipe) => show(fresh(recipe, opening.preferences))} />
+        </section>
+        <Packages store={store} own={own} onChanged={setOwn} />
+        <NamesList names={names} />
+        <Saved
+          store={store}
+          saves={saves}
+          onImported={() => {
+            readOwn();
+            names.reload();
+            pantry.reload();
+          }}
+        />
+      </main>
+    </>
+  );
+}
+
+/** The full view: one recipe, a place to paste another, and what is kept. */
+export function Bench() {
+  const [stale, setStale] = useState(false);
+  const store = useMemo(() => openStore(() => setStale(true)), []);
+  const [opening, setOpening] = useState<Opening | null>(null);
+  useEffect(() => {
+    void openWith(store, location.search, Date.now()).then((found) => {
+      setOpening(found);
+      titled(found.current);
+    });
+  }, []);
+  if (opening) return <Opened store={store} opening={opening} stale={stale} />;
+  return (
+    <>
+      <Masthead />
+      <main>
+        <Message title="Opening…" />
       </main>
     </>
   );

@@ -1,55 +1,71 @@
 /** What the full view starts with. */
 import { browser } from 'wxt/browser';
 import type { Recipe } from '../../../engine/model.ts';
+import { listAliases } from '../../store/aliases.ts';
 import { type Current, loadCurrent } from '../../store/current.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
 import { listOwnFoods, type OwnFoods } from '../../store/own-foods.ts';
+import { listPantry } from '../../store/pantry.ts';
 import {
   DEFAULT_PREFERENCES,
   goalsFrom,
   loadPreferences,
   type Preferences,
 } from '../../store/prefs.ts';
+import type { Alias, PantryFood } from '../../store/records.ts';
 import { emptyOldBin, getRecipe } from '../../store/saved.ts';
 
 export interface Opening {
   preferences: Preferences;
   own: OwnFoods;
+  aliases: readonly Alias[];
+  pantry: readonly PantryFood[];
   /** The recipe to show, or null for none. */
   current: Current | null;
   /** What went wrong while opening, in plain words. */
   trouble: string | null;
 }
 
-/** `?id=` opens a saved recipe, `?paste` none, anything else the one being worked on. */
+async function savedCurrent(store: Store, id: string): Promise<Current | null> {
+  const saved = await getRecipe(store, id);
+  if (!saved) return null;
+  const { recipe, goals, corrections } = saved;
+  return { recipe, goals, corrections, savedId: saved.id };
+}
+
+/**
+ * `?id=` opens a saved recipe, `?paste` none, anything else the one being worked on. What cannot be
+ * read is told of and does not keep the rest from opening.
+ */
 export async function openWith(store: Store, query: string, now: number): Promise<Opening> {
   const parameters = new URLSearchParams(query);
-  const opening: Opening = {
-    preferences: DEFAULT_PREFERENCES,
-    own: { foods: [], damaged: 0 },
-    current: null,
-    trouble: null,
-  };
-  try {
-    opening.preferences = await loadPreferences(browser.storage.local);
-    await emptyOldBin(store, now);
-    opening.own = await listOwnFoods(store);
-    const id = parameters.get('id');
-    if (id !== null) {
-      const saved = await getRecipe(store, id);
-      if (!saved) opening.trouble = 'That saved recipe is not here any more, or it is damaged.';
-      else {
-        const { recipe, goals, corrections } = saved;
-        opening.current = { recipe, goals, corrections, savedId: saved.id };
-      }
-    } else if (!parameters.has('paste')) {
-      opening.current = await loadCurrent(browser.storage.session);
+  let trouble: string | null = null;
+  const attempt = async <T>(job: () => Promise<T>, otherwise: T): Promise<T> => {
+    try {
+      return await job();
+    } catch (error) {
+      trouble ??= storageMessage(error);
+      return otherwise;
     }
-  } catch (error) {
-    opening.trouble = storageMessage(error);
+  };
+  const preferences = await attempt(
+    () => loadPreferences(browser.storage.local),
+    DEFAULT_PREFERENCES,
+  );
+  await attempt(() => emptyOldBin(store, now), 0);
+  const own = await attempt(() => listOwnFoods(store), { foods: [], damaged: 0 });
+  const aliases = await attempt(() => listAliases(store), []);
+  const pantry = await attempt(() => listPantry(store), []);
+  const id = parameters.get('id');
+  let current: Current | null = null;
+  if (id !== null) {
+    current = await attempt(() => savedCurrent(store, id), null);
+    if (!current) trouble ??= 'That saved recipe is not here any more, or it is damaged.';
+  } else if (!parameters.has('paste')) {
+    current = await attempt(() => loadCurrent(browser.storage.session), null);
   }
-  return opening;
+  return { preferences, own, aliases, pantry, current, trouble };
 }
 
 /** A recipe that is worked on for the first time. */

@@ -1,4 +1,3 @@
-import type { Food } from '../../../engine/model.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
 import { deleteOwnFood, listOwnFoods, type OwnFoods, saveOwnFood } from '../../store/own-foods.ts';
@@ -25,8 +24,8 @@ export function Packages({ store, own, onChanged }: Props) {
     <OwnFoodsSection
       foods={own.foods}
       damaged={own.damaged}
-      onKeep={(food: Food) => changing(() => saveOwnFood(store, food))}
-      onRemove={(food: Food) => changing(() => deleteOwnFood(store, food.id))}
+      onKeep={(food, instead) => changing(() => saveOwnFood(store, food, instead?.id ?? null))}
+      onRemove={(food) => changing(() => deleteOwnFood(store, food.id))}
     />
   );
 }

@@ -1,57 +1,53 @@
 import { useId } from 'preact/hooks';
-import { FAMILIES, type Goals, type Plan } from '../../../engine/model.ts';
+import type { FoodTable } from '../../../engine/index.ts';
+import type { Adaptation, Goals } from '../../../engine/model.ts';
+import type { Preferences } from '../../store/prefs.ts';
 import { AllergenBoxes } from '../../ui/allergen-boxes.tsx';
+import { LimitFields } from '../../ui/limit-fields.tsx';
+import { PantryField } from '../../ui/pantry-field.tsx';
 import { RuleFields } from '../../ui/rule-fields.tsx';
+import type { Pantry } from '../../ui/use-pantry.ts';
 
 interface Props {
-  goals: Goals;
-  family: Plan['family'];
+  adaptation: Adaptation;
+  preferences: Preferences;
+  table: FoodTable;
+  pantry: Pantry;
   onGoals(goals: Partial<Goals>): void;
 }
 
 const SWEETNESS = [1, 0.8, 0.6, 0.4] as const;
 
-const words = (id: string): string => id.replaceAll('-', ' ');
+function Sweetness({ goals, onGoals }: { goals: Goals; onGoals: Props['onGoals'] }) {
+  const id = useId();
+  return (
+    <div class="field">
+      <label for={id}>Sweetness</label>
+      <select
+        id={id}
+        value={String(goals.sweetness)}
+        onChange={({ currentTarget }) => onGoals({ sweetness: Number(currentTarget.value) })}
+      >
+        {SWEETNESS.map((share) => (
+          <option key={share} value={String(share)}>
+            {share === 1 ? 'as in the original' : `${Math.round(share * 100)} % of it`}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}
 
 /** Everything else the user may ask of the plan. */
-export function Wishes({ goals, family, onGoals }: Props) {
-  const id = useId();
+export function Wishes({ adaptation, preferences, table, pantry, onGoals }: Props) {
+  const { goals } = adaptation;
   const { excludedSwaps } = goals;
   return (
     <details class="wishes no-print">
-      <summary>Kind of dish, sweetness, allergens, counting</summary>
-      <div class="field">
-        <label for={`${id}-family`}>Kind of dish</label>
-        <select
-          id={`${id}-family`}
-          value={goals.family ?? ''}
-          onChange={({ currentTarget }) =>
-            onGoals({ family: FAMILIES.find((one) => one === currentTarget.value) ?? null })
-          }
-        >
-          <option value="">as recognised: {words(family.id)}</option>
-          {FAMILIES.map((one) => (
-            <option key={one} value={one}>
-              {words(one)}
-            </option>
-          ))}
-        </select>
-        <span class="field-note">{family.why}</span>
-      </div>
-      <div class="field">
-        <label for={`${id}-sweet`}>Sweetness</label>
-        <select
-          id={`${id}-sweet`}
-          value={String(goals.sweetness)}
-          onChange={({ currentTarget }) => onGoals({ sweetness: Number(currentTarget.value) })}
-        >
-          {SWEETNESS.map((share) => (
-            <option key={share} value={String(share)}>
-              {share === 1 ? 'as in the original' : `${Math.round(share * 100)}% of it`}
-            </option>
-          ))}
-        </select>
-      </div>
+      <summary>More wishes: limits, sweetness, what is at home, allergens, counting</summary>
+      <LimitFields goals={goals} preferences={preferences} onGoals={onGoals} />
+      <PantryField adaptation={adaptation} table={table} pantry={pantry} onGoals={onGoals} />
+      <Sweetness goals={goals} onGoals={onGoals} />
       <RuleFields rule={goals.rule} onRule={(rule) => onGoals({ rule })} />
       <AllergenBoxes
         legend="Never add foods with"

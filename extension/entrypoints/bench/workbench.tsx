@@ -1,15 +1,18 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useCallback, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
-import type { Food } from '../../../engine/model.ts';
+import { weighedDish } from '../../store/bakes.ts';
 import { type Current, storeCurrent } from '../../store/current.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
 import type { SaveAnswer } from '../../store/keeper.ts';
+import type { OwnFoods } from '../../store/own-foods.ts';
 import type { Preferences } from '../../store/prefs.ts';
-import type { SavedVersion } from '../../store/records.ts';
-import { saveRecipe, versionsOf } from '../../store/saved.ts';
+import type { Work } from '../../store/records.ts';
+import { sameWork, saveRecipe } from '../../store/saved.ts';
 import { CarbStrip } from '../../ui/carb-strip.tsx';
 import { Cautions } from '../../ui/cautions.tsx';
+import { Closeness } from '../../ui/closeness.tsx';
+import { DishKind } from '../../ui/dish-kind.tsx';
 import { Frontier } from '../../ui/frontier.tsx';
 import { GoalsBar } from '../../ui/goals-bar.tsx';
 import { Headline } from '../../ui/headline.tsx';
@@ -19,33 +22,58 @@ import { NutrientTable } from '../../ui/nutrient-table.tsx';
 import { RecipeFiles } from '../../ui/recipe-files.tsx';
 import { RecipeRows } from '../../ui/recipe-rows.tsx';
 import { SaveButton } from '../../ui/save-button.tsx';
+import { StatedFigures } from '../../ui/stated-figures.tsx';
 import { SwapList } from '../../ui/swap-list.tsx';
+import { TraceContext, useLazyTrace } from '../../ui/trace-context.ts';
 import { UncertainLines } from '../../ui/uncertain-lines.tsx';
+import type { Names } from '../../ui/use-names.ts';
+import type { Pantry } from '../../ui/use-pantry.ts';
 import { useWork } from '../../ui/use-work.ts';
+import { WeighSlice } from '../../ui/weigh-slice.tsx';
+import { Bakes } from './bakes.tsx';
 import { Credit } from './credit.tsx';
+import { LearnedWater } from './learned-water.tsx';
+import { useHistory } from './use-history.ts';
 import { Versions } from './versions.tsx';
 import { Wishes } from './wishes.tsx';
 
 interface Props {
   start: Current;
   preferences: Preferences;
-  ownFoods: readonly Food[];
+  own: OwnFoods;
+  names: Names;
+  pantry: Pantry;
   store: Store;
+  /** Something was saved: lists of saved recipes are read again. */
   onSaved(): void;
+  /** Packages were changed on disk. */
+  onOwnChanged(): void;
 }
 
 const keep = (current: Current) => void storeCurrent(browser.storage.session, current);
 
+/** A dish that was put on the scale without logging a bake; it holds for this state only. */
+interface Weighed {
+  work: Work;
+  grams: number | null;
+}
+
 /** One recipe in full. */
-export function Workbench({ start, preferences, ownFoods, store, onSaved }: Props) {
-  const work = useWork(start, ownFoods, keep);
-  const { current, adaptation, table, changeGoals } = work;
-  const { goals, savedId } = current;
-  const [versions, setVersions] = useState<SavedVersion[]>([]);
-  const readVersions = async (id: string | null) => {
-    setVersions(id === null ? [] : await versionsOf(store, id).catch(() => []));
-  };
-  useEffect(() => void readVersions(savedId), [savedId]);
+export function Workbench(props: Props) {
+  const { start, preferences, own, names, pantry, store, onSaved } = props;
+  const [savedId, setSavedId] = useState(start.savedId);
+  const history = useHistory(store, savedId, onSaved);
+  const [onScale, setOnScale] = useState<Weighed | null>(null);
+  const { bakes } = history.log;
+  const weighed = useCallback(
+    (work: Work) =>
+      onScale && sameWork(onScale.work, work) ? onScale.grams : weighedDish(bakes, work),
+    [onScale, bakes],
+  );
+  const work = useWork(start, { ownFoods: own.foods, aliases: names.map, weighed }, keep);
+  const { current, adaptation, table, options, changeGoals } = work;
+  const trace = useLazyTrace(adaptation, own.foods);
+  const { goals } = current;
   if (!adaptation) {
     return (
       <Message title="This recipe could not be worked out" alert>
@@ -57,7 +85,8 @@ export function Workbench({ start, preferences, ownFoods, store, onSaved }: Prop
     try {
       const saved = await saveRecipe(store, { ...current, adaptation }, savedId, Date.now());
       work.setSavedId(saved.id);
-      await readVersions(saved.id);
+      setSavedId(saved.id);
+      await history.reload(saved.id);
       onSaved();
       return { ok: true, id: saved.id };
     } catch (error) {
@@ -69,40 +98,92 @@ export function Workbench({ start, preferences, ownFoods, store, onSaved }: Prop
     changeGoals({ pinned: on ? [...others, key] : others });
   };
   return (
-    <article id="recipe">
-      <Credit recipe={current.recipe} />
-      <div class="bench-top">
-        <Headline adaptation={adaptation} />
-        <div class="bench-goals">
-          <GoalsBar adaptation={adaptation} onGoals={changeGoals} />
-          <div class="actions no-print">
-            <SaveButton what={adaptation} again={savedId !== null} save={save} />
-            <RecipeFiles adaptation={adaptation} />
+    <TraceContext.Provider value={trace}>
+      <article id="recipe">
+        <Credit recipe={current.recipe} />
+        <div class="bench-top">
+          <Headline adaptation={adaptation} />
+          <div class="bench-goals no-print">
+            <GoalsBar adaptation={adaptation} onGoals={changeGoals} />
+            <DishKind goals={goals} plan={adaptation.plan} onGoals={changeGoals} />
+            <Wishes
+              adaptation={adaptation}
+              preferences={preferences}
+              table={table}
+              pantry={pantry}
+              onGoals={changeGoals}
+            />
+            <div class="actions">
+              <SaveButton what={adaptation} again={savedId !== null} save={save} />
+              <RecipeFiles adaptation={adaptation} />
+            </div>
           </div>
-          <Wishes goals={goals} family={adaptation.plan.family} onGoals={changeGoals} />
         </div>
-      </div>
-      <CarbStrip adaptation={adaptation} />
-      <RecipeRows adaptation={adaptation} onPin={pin} />
-      <Method adaptation={adaptation} />
-      <div class="bench-pair">
-        <SwapList
+        <CarbStrip adaptation={adaptation} />
+        <RecipeRows adaptation={adaptation} onPin={pin} />
+        <Method adaptation={adaptation} />
+        <div class="bench-pair">
+          <SwapList
+            adaptation={adaptation}
+            onForbid={(id) => changeGoals({ excludedSwaps: [...goals.excludedSwaps, id] })}
+          />
+          <div>
+            <NutrientTable adaptation={adaptation} preferences={preferences} />
+            <Frontier adaptation={adaptation} onBudget={(budgetG) => changeGoals({ budgetG })} />
+            <Closeness adaptation={adaptation} />
+          </div>
+        </div>
+        <WeighSlice
           adaptation={adaptation}
-          onForbid={(id) => changeGoals({ excludedSwaps: [...goals.excludedSwaps, id] })}
+          dishGrams={options.reworkedGrams ?? null}
+          onDish={(grams) => setOnScale({ work: current, grams })}
         />
-        <div>
-          <NutrientTable adaptation={adaptation} preferences={preferences} />
-          <Frontier adaptation={adaptation} onBudget={(budgetG) => changeGoals({ budgetG })} />
-        </div>
-      </div>
-      <UncertainLines adaptation={adaptation} table={table} onCorrect={work.correct} />
-      <Cautions adaptation={adaptation} />
-      <Versions
-        versions={versions}
-        onTake={({ recipe, goals: old, corrections }) =>
-          work.replace({ recipe, goals: old, corrections, savedId })
-        }
-      />
-    </article>
+        <StatedFigures adaptation={adaptation} />
+        <UncertainLines
+          adaptation={adaptation}
+          table={table}
+          options={options}
+          names={names}
+          onCorrect={work.correct}
+        />
+        <Cautions adaptation={adaptation} />
+        {history.failure && (
+          <p role="alert" class="failure">
+            {history.failure}
+          </p>
+        )}
+        <Bakes
+          store={store}
+          current={current}
+          adaptation={adaptation}
+          options={options}
+          log={history.log}
+          onLogged={() => history.reload()}
+          onGoals={changeGoals}
+        />
+        <LearnedWater
+          store={store}
+          own={own}
+          adaptation={adaptation}
+          options={options}
+          onKept={(adjustmentIds) => {
+            changeGoals({
+              adjustments: goals.adjustments.filter(({ id }) => !adjustmentIds.includes(id)),
+            });
+            props.onOwnChanged();
+          }}
+        />
+        <Versions
+          now={history.now}
+          versions={history.versions}
+          adaptation={adaptation}
+          onSayNow={history.sayNow}
+          onSay={history.say}
+          onTake={({ recipe, goals: old, corrections }) =>
+            work.replace({ recipe, goals: old, corrections, savedId })
+          }
+        />
+      </article>
+    </TraceContext.Provider>
   );
 }

@@ -1,10 +1,12 @@
 import { useEffect, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import type { Food, Recipe } from '../../../engine/model.ts';
+import { listAliases } from '../../store/aliases.ts';
 import { type Current, loadCurrent, sameRecipe } from '../../store/current.ts';
 import { openStore } from '../../store/db.ts';
 import { listOwnFoods } from '../../store/own-foods.ts';
 import { goalsFrom, loadPreferences, type Preferences } from '../../store/prefs.ts';
+import type { Alias } from '../../store/records.ts';
 import { findByPage } from '../../store/saved.ts';
 import { Masthead } from '../../ui/masthead.tsx';
 import { Message } from '../../ui/message.tsx';
@@ -16,6 +18,7 @@ interface Ready {
   start: Current;
   preferences: Preferences;
   ownFoods: readonly Food[];
+  aliases: readonly Alias[];
 }
 
 /** Where to start with a recipe: what was asked of it last, in this session or when it was saved. */
@@ -30,16 +33,20 @@ async function prepare(recipe: Recipe): Promise<Ready> {
   };
   const store = openStore();
   try {
-    const { foods: ownFoods } = await listOwnFoods(store);
-    if (last && sameRecipe(last.recipe, recipe)) return { start: last, preferences, ownFoods };
+    const [{ foods: ownFoods }, aliases] = await Promise.all([
+      listOwnFoods(store),
+      listAliases(store),
+    ]);
+    const known = { preferences, ownFoods, aliases };
+    if (last && sameRecipe(last.recipe, recipe)) return { start: last, ...known };
     const saved = await findByPage(store, recipe);
-    if (!saved) return { start: fresh, preferences, ownFoods };
+    if (!saved) return { start: fresh, ...known };
     const { goals, id: savedId } = saved;
     const corrections = sameRecipe(saved.recipe, recipe) ? saved.corrections : {};
-    return { start: { recipe, goals, corrections, savedId }, preferences, ownFoods };
+    return { start: { recipe, goals, corrections, savedId }, ...known };
   } catch {
     // A store that cannot be opened must not keep the numbers from being shown.
-    return { start: fresh, preferences, ownFoods: [] };
+    return { start: fresh, preferences, ownFoods: [], aliases: [] };
   } finally {
     store.close();
   }

@@ -2,8 +2,10 @@ import { useEffect } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import type { Adaptation, Food } from '../../../engine/model.ts';
 import { type Current, storeCurrent } from '../../store/current.ts';
+import { openStore } from '../../store/db.ts';
 import { SaveAnswer, type SaveRequest } from '../../store/keeper.ts';
 import type { Preferences } from '../../store/prefs.ts';
+import type { Alias } from '../../store/records.ts';
 import { CarbStrip } from '../../ui/carb-strip.tsx';
 import { Cautions } from '../../ui/cautions.tsx';
 import { GoalsBar } from '../../ui/goals-bar.tsx';
@@ -12,7 +14,9 @@ import { Message } from '../../ui/message.tsx';
 import { NutrientTable } from '../../ui/nutrient-table.tsx';
 import { SaveButton } from '../../ui/save-button.tsx';
 import { SwapList } from '../../ui/swap-list.tsx';
+import { TraceContext, useLazyTrace } from '../../ui/trace-context.ts';
 import { UncertainLines } from '../../ui/uncertain-lines.tsx';
+import { useNames, type WithStore } from '../../ui/use-names.ts';
 import { useWork } from '../../ui/use-work.ts';
 import { openBench } from './open-bench.ts';
 
@@ -20,6 +24,7 @@ interface Props {
   start: Current;
   preferences: Preferences;
   ownFoods: readonly Food[];
+  aliases: readonly Alias[];
 }
 
 const keep = (current: Current) => void storeCurrent(browser.storage.session, current);
@@ -38,10 +43,21 @@ async function save(current: Current, adaptation: Adaptation): Promise<SaveAnswe
   }
 }
 
+const withStore: WithStore = async (job) => {
+  const store = openStore();
+  try {
+    return await job(store);
+  } finally {
+    store.close();
+  }
+};
+
 /** One recipe in the popup. */
-export function Result({ start, preferences, ownFoods }: Props) {
-  const work = useWork(start, ownFoods, keep);
+export function Result({ start, preferences, ownFoods, aliases }: Props) {
+  const names = useNames(aliases, withStore);
+  const work = useWork(start, { ownFoods, aliases: names.map }, keep);
   const { current, adaptation, table } = work;
+  const trace = useLazyTrace(adaptation, ownFoods);
   useEffect(() => keep(start), [start]);
   if (!adaptation) {
     return (
@@ -56,7 +72,7 @@ export function Result({ start, preferences, ownFoods }: Props) {
     return answer;
   };
   return (
-    <>
+    <TraceContext.Provider value={trace}>
       <p class="dish" lang={current.recipe.language ?? undefined}>
         {current.recipe.title}
       </p>
@@ -65,7 +81,13 @@ export function Result({ start, preferences, ownFoods }: Props) {
       <CarbStrip adaptation={adaptation} />
       <SwapList adaptation={adaptation} />
       <NutrientTable adaptation={adaptation} preferences={preferences} />
-      <UncertainLines adaptation={adaptation} table={table} onCorrect={work.correct} />
+      <UncertainLines
+        adaptation={adaptation}
+        table={table}
+        options={work.options}
+        names={names}
+        onCorrect={work.correct}
+      />
       <Cautions adaptation={adaptation} />
       <footer class="actions">
         <SaveButton what={adaptation} again={current.savedId !== null} save={saveNow} />
@@ -73,6 +95,6 @@ export function Result({ start, preferences, ownFoods }: Props) {
           Open in full
         </button>
       </footer>
-    </>
+    </TraceContext.Provider>
   );
 }

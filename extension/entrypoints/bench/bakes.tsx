@@ -1,0 +1,141 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { adaptRecipe, proposeAdjustments, type WalkOptions } from '../../../engine/index.ts';
+import type { Adaptation, Adjustment, Goals } from '../../../engine/model.ts';
+import { type BakeLog, deleteBake, saveBake } from '../../store/bakes.ts';
+import type { Current } from '../../store/current.ts';
+import type { Store } from '../../store/db.ts';
+import { storageMessage } from '../../store/failure.ts';
+import type { Bake } from '../../store/records.ts';
+import { bakeOf } from '../../ui/bake-figures.ts';
+import { BakeForm, type BakeWords } from '../../ui/bake-form.tsx';
+import { BakeList } from '../../ui/bake-list.tsx';
+import { dayText } from '../../ui/format.ts';
+import { Proposals } from '../../ui/proposals.tsx';
+
+interface Props {
+  store: Store;
+  current: Current;
+  adaptation: Adaptation;
+  options: WalkOptions;
+  log: BakeLog;
+  /** Reads the log again. */
+  onLogged(): Promise<void>;
+  onGoals(goals: Partial<Goals>): void;
+}
+
+/** What to change after a bake, judged by the plan that was baked, not by the one on the screen. */
+function proposalsAfter(bake: Bake | undefined, options: WalkOptions): Adjustment[] {
+  if (!bake || bake.symptoms.length === 0) return [];
+  const { recipe, goals, corrections } = bake.baked;
+  try {
+    const baked = adaptRecipe(recipe, goals, { ...options, corrections });
+    const { innerC, cooledHours } = bake;
+    return proposeAdjustments(baked, bake.symptoms, {
+      innerC,
+      cooledHours,
+      ...(options.ownFoods ? { ownFoods: options.ownFoods } : {}),
+    });
+  } catch (error) {
+    console.error(error);
+    return [];
+  }
+}
+
+/** The bake log of a saved recipe: tell of a bake, see what it says, take up what it asks for. */
+export function Bakes({ store, current, adaptation, options, log, onLogged, onGoals }: Props) {
+  const [said, setSaid] = useState('');
+  const [gone, setGone] = useState<Bake | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+  const undo = useRef<HTMLButtonElement>(null);
+  useEffect(() => undo.current?.focus(), [gone]);
+  const { savedId, goals } = current;
+  const latest = log.bakes[0];
+  const asked = useMemo(
+    () => proposalsAfter(latest, options),
+    [latest, options.ownFoods, options.aliases],
+  );
+  const proposals = asked.filter(({ id }) => goals.adjustments.every((one) => one.id !== id));
+  const attempt = async (job: () => Promise<void>): Promise<string | null> => {
+    try {
+      await job();
+      await onLogged();
+      setFailure(null);
+      return null;
+    } catch (error) {
+      return storageMessage(error);
+    }
+  };
+  const keep = async (words: BakeWords): Promise<string | null> => {
+    if (savedId === null) return 'Save the recipe first.';
+    const why = await attempt(() =>
+      saveBake(store, bakeOf(words, current, adaptation, savedId, Date.now())),
+    );
+    if (why === null) {
+      setGone(null);
+      setSaid(`The bake of ${dayText(words.day)} is kept.`);
+    }
+    return why;
+  };
+  const remove = async (bake: Bake) => {
+    const why = await attempt(() => deleteBake(store, bake.id));
+    setFailure(why);
+    if (why !== null) return;
+    setSaid('');
+    setGone(bake);
+  };
+  const bringBack = async (bake: Bake) => {
+    const why = await attempt(() => saveBake(store, bake));
+    setFailure(why);
+    if (why === null) setGone(null);
+  };
+  const accept = (one: Adjustment) => {
+    onGoals({ adjustments: [...goals.adjustments, one] });
+    setSaid('Taken up: the recipe above is worked out with it. Save this version to keep it.');
+  };
+  const withdraw = (one: Adjustment) => {
+    onGoals({ adjustments: goals.adjustments.filter(({ id }) => id !== one.id) });
+    setSaid('Withdrawn: the recipe above is worked out without it.');
+  };
+  return (
+    <section class="bake-log no-print" aria-labelledby="bakes-title" id="bakes">
+      <h2 id="bakes-title">Bake log</h2>
+      {savedId === null ? (
+        <p>Save the recipe, then tell here how each bake came out.</p>
+      ) : (
+        <details>
+          <summary>I baked this</summary>
+          <BakeForm family={adaptation.plan.family.id} onKeep={keep} />
+        </details>
+      )}
+      <div role="status" class="undo">
+        {said !== '' && <p>{said}</p>}
+        {gone && (
+          <p>
+            The bake of {dayText(gone.day)} is removed.{' '}
+            <button type="button" ref={undo} onClick={() => void bringBack(gone)}>
+              Undo
+            </button>
+          </p>
+        )}
+      </div>
+      {failure && (
+        <p role="alert" class="failure">
+          {failure}
+        </p>
+      )}
+      {log.damaged > 0 && (
+        <p role="alert" class="failure">
+          {log.damaged === 1 ? 'One bake' : `${log.damaged} bakes`} cannot be read. Nothing was
+          removed: an export still holds what is stored.
+        </p>
+      )}
+      <BakeList bakes={log.bakes} adaptation={adaptation} onRemove={(bake) => void remove(bake)} />
+      <Proposals
+        proposals={proposals}
+        accepted={goals.adjustments}
+        onAccept={accept}
+        onWithdraw={withdraw}
+      />
+    </section>
+  );
+}

@@ -1,0 +1,61 @@
+import { useEffect, useState } from 'preact/hooks';
+import { type BakeLog, bakesOf, NO_BAKES } from '../../store/bakes.ts';
+import type { Store } from '../../store/db.ts';
+import { storageMessage } from '../../store/failure.ts';
+import type { Said, SavedVersion } from '../../store/records.ts';
+import { getRecipe, sayOfRecipe, sayOfVersion, versionsOf } from '../../store/saved.ts';
+
+interface Kept {
+  /** What is said of the state saved last; null while nothing is saved. */
+  now: Said | null;
+  versions: readonly SavedVersion[];
+  log: BakeLog;
+}
+
+const NOTHING: Kept = { now: null, versions: [], log: NO_BAKES };
+
+export interface History extends Kept {
+  failure: string | null;
+  /** Rejects with the storage layer's error. */
+  reload(id?: string): Promise<void>;
+  sayNow(said: Partial<Said>): void;
+  say(version: SavedVersion, said: Partial<Said>): void;
+}
+
+async function readKept(store: Store, id: string): Promise<Kept> {
+  const [recipe, versions, log] = await Promise.all([
+    getRecipe(store, id),
+    versionsOf(store, id),
+    bakesOf(store, id),
+  ]);
+  return { now: recipe && { name: recipe.name, worked: recipe.worked }, versions, log };
+}
+
+/** Versions and bakes of the saved recipe on the screen. */
+export function useHistory(store: Store, savedId: string | null, onSaid: () => void): History {
+  const [kept, setKept] = useState<Kept>(NOTHING);
+  const [failure, setFailure] = useState<string | null>(null);
+  const reload = async (id: string | null = savedId) =>
+    setKept(id === null ? NOTHING : await readKept(store, id));
+  const told = (job: Promise<void>) =>
+    void job.then(
+      () => setFailure(null),
+      (error) => setFailure(storageMessage(error)),
+    );
+  useEffect(() => told(reload()), [savedId]);
+  const saying = (job: () => Promise<void>) =>
+    told(
+      job()
+        .then(() => reload())
+        .then(onSaid),
+    );
+  return {
+    ...kept,
+    failure,
+    reload,
+    sayNow: (said) => {
+      if (savedId !== null) saying(() => sayOfRecipe(store, savedId, said));
+    },
+    say: (version, said) => saying(() => sayOfVersion(store, version.id, said)),
+  };
+}

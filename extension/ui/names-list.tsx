@@ -1,0 +1,32 @@
+import type { Names } from './use-names.ts';
+
+/** What the user said names mean; each can be forgotten. */
+export function NamesList({ names }: { names: Names }) {
+  return (
+    <section id="names" class="no-print" aria-labelledby="names-title">
+      <h2 id="names-title">Your names for foods</h2>
+      <p>
+        When you put a line right you can have its name remembered. Every recipe then takes the name
+        for that food.
+      </p>
+      {names.failure && (
+        <p role="alert" class="failure">
+          {names.failure}
+        </p>
+      )}
+      {names.aliases.length === 0 && <p class="quiet">None remembered.</p>}
+      <ul class="saved">
+        {names.aliases.map(({ name, foodName }) => (
+          <li key={name}>
+            <span>
+              “{name}” means {foodName}
+            </span>
+            <button type="button" onClick={() => names.forget(name)}>
+              Forget<span class="hidden"> what {name} means</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

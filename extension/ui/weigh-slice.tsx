@@ -1,0 +1,76 @@
+import { useState } from 'preact/hooks';
+import type { Adaptation } from '../../engine/model.ts';
+import { amount, rangeText, short } from './format.ts';
+import { NumberField } from './number-field.tsx';
+import { gramsFor, sliceNetCarbs } from './slice.ts';
+import { gramsRange } from './source-words.ts';
+
+interface Props {
+  adaptation: Adaptation;
+  /** Grams of the whole dish that were typed or logged for exactly this recipe, or null. */
+  dishGrams: number | null;
+  onDish(grams: number | null): void;
+}
+
+/** From the scale to net carbs: the whole dish once, then any slice of it. */
+export function WeighSlice({ adaptation, dishGrams, onDish }: Props) {
+  const [sliceGrams, setSliceGrams] = useState<number | null>(null);
+  const { after, goals } = adaptation;
+  const each = after.per100gCooked?.netCarbsG ?? null;
+  const slice = sliceGrams === null ? null : sliceNetCarbs(after, sliceGrams);
+  const most = gramsFor(after, goals.budgetG);
+  return (
+    <section class="weigh no-print" aria-labelledby="weigh-title">
+      <h2 id="weigh-title">Weigh a slice</h2>
+      <div class="goals">
+        <NumberField
+          label="Whole dish after baking"
+          unit="g"
+          value={dishGrams}
+          min={1}
+          max={100_000}
+          hint={
+            dishGrams === null && after.cookedGrams
+              ? `not weighed yet, about ${gramsRange(after.cookedGrams)}`
+              : undefined
+          }
+          onValue={onDish}
+          onClear={() => onDish(null)}
+        />
+        <NumberField
+          label="Your slice"
+          unit="g"
+          value={sliceGrams}
+          min={0}
+          max={100_000}
+          onValue={setSliceGrams}
+          onClear={() => setSliceGrams(null)}
+        />
+      </div>
+      <div role="status">
+        {slice && sliceGrams !== null && (
+          <p class="slice">
+            A slice of {short(sliceGrams)} g has{' '}
+            <strong class="slice-figure">{amount(slice.best)} g</strong> net carbs
+            {rangeText(slice) !== '' && <> (likely {rangeText(slice)})</>}.
+          </p>
+        )}
+      </div>
+      {each ? (
+        <p class="quiet">
+          100 g of the baked dish: {amount(each.best)} g net carbs
+          {rangeText(each) !== '' && <> (likely {rangeText(each)})</>}.
+          {most !== null && (
+            <>
+              {' '}
+              The budget of {short(goals.budgetG)} g is in {most.toFixed(0)} g.
+            </>
+          )}{' '}
+          Weight of the dish: {after.cookedSource}.
+        </p>
+      ) : (
+        <p>Weigh the whole dish after baking: without its weight a slice cannot be worked out.</p>
+      )}
+    </section>
+  );
+}
