@@ -52,7 +52,7 @@ export type ReadResult = { ok: true; recipes: Recipe[] } | { ok: false; why: str
 /**
  * One stated amount. `kind` tells how it relates to the one before it:
  * `stated` the leading amount; `same` the same quantity in another measure ('1 cup (120 g)');
- * `plus` to be added ('1 cup plus 2 tbsp'); `each` the size of one unit of the leading count
+ * `plus` to be added ('1 cup plus 2 tbsp'); `each` the size of one unit of the count before it
  * ('2 (14 oz) cans').
  */
 export const Amount = z.object({

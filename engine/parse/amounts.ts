@@ -1,260 +1,234 @@
-/** Reads amounts from tokens: quantities, ranges, units, and how one amount relates to the next. */
+/** Reads the whole run of amounts at one place: sums, products, dual measures, containers. */
 import type { Amount } from '../model.ts';
-import { hasPair, type Lexicon, type Unit } from './lexicon.ts';
+import type { Lexicon } from './lexicon.ts';
+import { amountsOf, PLUS_MARKS, readAmountList, SAME_MARKS } from './list.ts';
+import { type Measure, readMeasure, readSizes } from './measure.ts';
+import { isDash, type Read } from './quantity.ts';
+import {
+  type Amounts,
+  addSize,
+  adopt,
+  bracketKind,
+  contain,
+  continues,
+  juxtapose,
+  push,
+  type Run,
+  repeats,
+  startRun,
+  subtract,
+  widen,
+} from './run.ts';
 import { lowAt, type Token } from './tokens.ts';
+import { isMeasured, readUnit } from './unit.ts';
 
-export interface Read<T> {
-  value: T;
-  /** Index of the first token after what was read. */
-  next: number;
-}
+export type { Amounts } from './run.ts';
 
-export interface Measure {
-  amount: Amount;
-  unit: Unit | null;
-  size: string | null;
-  /** How the unit is filled or cut: 'packed', 'level', 'thick'. */
-  fill: string[];
-}
+/** 'a few' and 'several' are taken as two to four: common practice, no source. */
+const FEW = { quantity: 2, max: 4 };
+/** Describing words that may stand between a count and the size of one: '1 whole 6-pound salmon'. */
+const MOST_BETWEEN = 2;
 
-const NONE: string[] = [];
-const DASH = new Set(['-', '–', '—', '‒', '−', '~', '‑']);
-const APPROX_MARKS = new Set(['~', '≈', '±']);
-
-export const isDash = (t: Token | undefined): boolean => t?.kind === 'p' && DASH.has(t.text);
-
-/** A number at `i`: digits, a number word, 'half a', 'a dozen', 'two dozen'; null when none. */
-function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<number> | null {
-  const t = tokens[i];
-  if (!t) return null;
-  if (t.kind === 'n') {
-    // '80% lean', '110°F', a '1:1' ratio are no quantities
-    const mark = tokens[i + 1];
-    if (mark?.text === '%' || mark?.text === '°') return null;
-    if (mark?.text === ':' && !mark.space && tokens[i + 2]?.kind === 'n') return null;
-    const part = lex.and.has(lowAt(tokens, i + 1)) ? fractionAt(tokens, i + 2, lex) : null;
-    if (part !== null && Number.isInteger(t.value)) return { value: t.value + part, next: i + 3 };
-    if (lex.numbers.get(lowAt(tokens, i + 1)) === 12) return { value: t.value * 12, next: i + 2 };
-    return { value: t.value, next: i + 1 };
+/** Amounts in brackets at `i`: the index after them, or null when the brackets hold anything else. */
+function readBracket(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
+  const closing = tokens[i]?.text === '[' ? ']' : ')';
+  const close = tokens.findIndex((t, at) => at > i && t.text === closing);
+  if (close < 0) return null;
+  const inner = tokens.slice(i + 1, close);
+  if (inner.every((t) => lex.fill.has(t.low) || lex.prep.has(t.low))) {
+    run.loose.push(...inner);
+    return close + 1;
   }
-  if (t.kind !== 'w') return null;
-  const first = lex.numbers.get(t.low);
-  if (first === undefined) return null;
-  let value = first;
-  let next = i + 1;
-  const second = tokens[next];
-  if (second?.kind === 'w') {
-    const follow = lex.numbers.get(second.low);
-    // 'a couple of'
-    if (lex.pairs.has(t.low) && lex.of.has(second.low)) next++;
-    // 'half a', 'a dozen', 'two dozen', 'a couple': the two words multiply
-    if (
-      follow !== undefined &&
-      (lex.articles.has(t.low) || follow === 12 || lex.articles.has(second.low))
-    ) {
-      value *= follow;
-      next++;
-      if (lex.pairs.has(second.low) && lex.of.has(lowAt(tokens, next))) next++;
-    }
+  const list = readAmountList(inner, lex);
+  if (list && repeats(run, list.measures)) return close + 1;
+  const late = list ? lateUnit(tokens, close + 1, lex, run, list.measures) : null;
+  if (late !== null) return late;
+  if (!list?.measures.some((m) => m.unit ?? m.size[0])) {
+    if (!goesOn(tokens, close + 1, lex, run)) return null;
+    run.asides.push(inner);
+    return close + 1;
   }
-  return { value, next };
+  run.amounts.push(...amountsOf(list, (m) => bracketKind(run, m, list.each)));
+  for (const m of list.measures) addSize(run, m.size);
+  run.loose.push(...list.loose);
+  return close + 1;
 }
 
-/** A value below one at `i` ('1/2', 'media'), else null: what follows 'and' in '1 and 1/2'. */
-function fractionAt(tokens: readonly Token[], i: number, lex: Lexicon): number | null {
-  const t = tokens[i];
-  const value = t?.kind === 'n' ? t.value : lex.numbers.get(t?.low ?? '');
-  return value !== undefined && value > 0 && value < 1 ? value : null;
-}
-
-/** A number or a range of two; `max` is null for a single number. */
-export function readQuantity(
+/** '1 (12-15) pound turkey': the bracket holds the number of the unit after it; null when not so. */
+function lateUnit(
   tokens: readonly Token[],
   i: number,
   lex: Lexicon,
-): Read<{ quantity: number; max: number | null }> | null {
-  const low = readNumber(tokens, i, lex);
-  if (!low) return null;
-  const link = tokens[low.next];
-  // '3- to 4-pound': the dash belongs to the unit that both share
-  const hanging = isDash(link) && lex.ranges.has(lowAt(tokens, low.next + 1)) ? 1 : 0;
-  const linked = isDash(link) || (link?.kind === 'w' && lex.ranges.has(link.low));
-  if (linked) {
-    const from = low.next + 1 + hanging;
-    const high = readNumber(tokens, from, lex);
-    const digits = tokens[from]?.kind === 'n' || tokens[i]?.kind === 'w';
-    if (high && digits && high.value > low.value)
-      return { value: { quantity: low.value, max: high.value }, next: high.next };
-  }
-  return { value: { quantity: low.value, max: null }, next: low.next };
+  run: Run,
+  measures: readonly Measure[],
+): number | null {
+  const [m] = measures;
+  const unit = readUnit(tokens, i, lex);
+  if (!m || !unit || measures.length > 1 || m.unit || m.size.length > 0) return null;
+  if (run.last !== null || !isMeasured(unit.value)) return null;
+  m.amount = { ...m.amount, unit: unit.value.name };
+  push(run, { ...m, unit: unit.value }, 'each');
+  return unit.next;
 }
 
-/** A unit at `i`, longest form first; a full stop after it belongs to it. */
-export function readUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<Unit> | null {
-  const t = tokens[i];
-  if (!t) return null;
-  if (t.kind === 'p') {
-    const inch = t.text === '"' || t.text === '”' || t.text === '″';
-    const unit = inch ? lex.units.get('inch') : undefined;
-    return unit ? { value: unit, next: i + 1 } : null;
-  }
-  if (t.kind !== 'w') return null;
-  if (hasPair(lex.notUnits, t.low, lowAt(tokens, i + 1), lex)) return null;
-  if (lex.unitStarts.has(t.low)) {
-    const long = readNotedUnit(tokens, i, lex) ?? readLongUnit(tokens, i, lex);
-    if (long) return long;
-  }
-  const unit = lex.exactUnits.get(t.text) ?? lex.units.get(t.low) ?? thickness(t.low, lex);
+/** Whether amounts go on after a bracket of words: '½ cup (…) / 71 grams', '1 (…) piece'. */
+function goesOn(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): boolean {
+  const mark = tokens[i];
+  if (mark?.kind !== 'p') return run.stated === null && readUnit(tokens, i, lex) !== null;
+  const next = SAME_MARKS.has(mark.text) ? readMeasure(tokens, i + 1, lex) : null;
+  return next !== null && isMeasured(next.value.unit);
+}
+
+/** 'pinch of salt', 'a large handful', 'bunch parsley': a bare unit means one of it. */
+function readBare(
+  tokens: readonly Token[],
+  i: number,
+  lex: Lexicon,
+  vague: boolean,
+): Read<Measure> | null {
+  const sizes = readSizes(tokens, i, lex, true);
+  const unit = readUnit(tokens, sizes.next, lex);
   if (!unit) return null;
-  return { value: unit, next: skipStop(tokens, i + 1) };
+  const { kind, name } = unit.value;
+  const counted = kind === 'container' || kind === 'piece' || kind === 'trail' || kind === 'volume';
+  const said = vague || sizes.value.size.length > 0 || lex.of.has(lowAt(tokens, unit.next));
+  if (kind !== 'small' && !(said && counted)) return null;
+  if (tokens[unit.next]?.kind !== 'w' && tokens[unit.next]?.text !== '(') return null;
+  const { quantity, max } = vague ? FEW : { quantity: 1, max: null };
+  const amount: Amount = { quantity, max, unit: name, kind: 'stated', approximate: true };
+  const { size, fill } = sizes.value;
+  return { value: { amount, unit: unit.value, size, fill }, next: unit.next };
 }
 
-/** 'colher (chá)': the bracket says which of the measures called so is meant. */
-function readNotedUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<Unit> | null {
-  if (tokens[i + 1]?.text !== '(' || !lex.unitStarts.has(lowAt(tokens, i))) return null;
-  const inner = lex.of.has(lowAt(tokens, i + 2)) ? i + 3 : i + 2;
-  const unit = lex.units.get(`${lowAt(tokens, i)} ${lowAt(tokens, inner)}`);
-  return unit && tokens[inner + 1]?.text === ')' ? { value: unit, next: inner + 2 } : null;
-}
-
-/** '2-inch-thick', 'cm-long': a length that describes the piece. */
-function thickness(low: string, lex: Lexicon): Unit | undefined {
-  const m = /^(inch|cm|mm)-(?:thick|wide|long|diameter)$/.exec(low);
-  return m ? lex.units.get(m[1] ?? '') : undefined;
-}
-
-function skipStop(tokens: readonly Token[], i: number): number {
-  const t = tokens[i];
-  return t?.text === '.' && !t.space ? i + 1 : i;
-}
-
-function readLongUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<Unit> | null {
-  let form = '';
-  let best: Read<Unit> | null = null;
-  let at = i;
-  for (let n = 0; n < 4; n++) {
-    const t = tokens[at];
-    if (t?.kind !== 'w') break;
-    form = form === '' ? t.low : `${form} ${t.low}`;
-    at = skipStop(tokens, at + 1);
-    const unit = lex.units.get(form);
-    if (unit) best = { value: unit, next: at };
-    if (isDash(tokens[at])) at++;
-  }
-  return best;
-}
-
-/** Words between a number and its unit. */
-interface Filling {
-  size: string | null;
-  fill: string[];
-  rough: boolean;
-}
-
-/** Sizes and fill words from `i` on: 'large', 'heaped', 'loosely packed'. */
-export function readSizes(
-  tokens: readonly Token[],
-  i: number,
-  lex: Lexicon,
-  withFill: boolean,
-): Read<Filling> {
-  let size: string | null = null;
-  let rough = false;
-  let fill = NONE;
-  let next = i;
-  for (;;) {
-    const t = tokens[next];
-    if (t?.kind !== 'w') break;
-    const pair = lex.phraseStarts.has(t.low) ? `${t.low} ${lowAt(tokens, next + 1)}` : '';
-    if (pair && lex.sizes.has(pair)) {
-      size = size ? `${size} ${pair}` : pair;
-      next += 2;
-    } else if (lex.sizes.has(t.low) || /-sized?$/.test(t.low)) {
-      size = size ? `${size} ${t.low}` : t.low;
-      next++;
-    } else if (withFill && (lex.fill.has(t.low) || lex.fillBeforeUnit.has(t.low))) {
-      if (lex.approx.has(t.low)) rough = true;
-      else fill = [...fill, t.low];
-      next++;
-    } else if (size && lex.ranges.has(t.low) && lex.sizes.has(lowAt(tokens, next + 1))) {
-      size = `${size} ${t.low} ${tokens[next + 1]?.low}`;
-      next += 2;
-    } else break;
-  }
-  return { value: { size, fill, rough }, next };
-}
-
-/** Skips 'about', 'a scant', '~' and the like. */
-function readApprox(tokens: readonly Token[], i: number, lex: Lexicon): Read<boolean> {
-  let next = i;
-  for (;;) {
-    const t = tokens[next];
-    if (!t) break;
-    if (t.kind === 'w' && lex.approx.has(t.low)) {
-      next = skipStop(tokens, next + 1);
-      // 'cerca de 200 g'
-      if (lex.of.has(lowAt(tokens, next)) && tokens[next + 1]?.kind === 'n') next++;
-    } else if (t.kind === 'p' && APPROX_MARKS.has(t.text)) next++;
-    else if (
-      t.kind === 'w' &&
-      lex.articles.has(t.low) &&
-      lex.approx.has(lowAt(tokens, next + 1)) &&
-      readQuantityDigits(tokens[next + 2])
-    )
-      next++;
-    else break;
-  }
-  return { value: next > i, next };
-}
-
-const readQuantityDigits = (t: Token | undefined): boolean => t?.kind === 'n';
-
-/**
- * One measure at `i`: quantity, sizes, unit ('2', '1½ cups', '3 large', 'a pinch', '400g'). An
- * article counts only before a unit or size, so that 'a' alone is no amount.
- */
-export function readMeasure(
+/** 'a few leaves', 'pinch of', 'several eggs': an article or vague word may stand first. */
+function readWithoutNumber(
   tokens: readonly Token[],
   i: number,
   lex: Lexicon,
 ): Read<Measure> | null {
-  const article = lex.articles.has(lowAt(tokens, i)) && tokens[i + 1]?.kind === 'n' ? 1 : 0;
-  const rough = readApprox(tokens, i + article, lex);
-  const quantity = readQuantity(tokens, rough.next, lex);
-  if (!quantity) return null;
-  let at = quantity.next;
-  const hyphen = isDash(tokens[at]) && tokens[at + 1]?.kind === 'w';
-  if (hyphen) at++;
-  const rough2 = readApprox(tokens, at, lex);
-  const filled = readSizes(tokens, rough2.next, lex, true);
-  const unitAhead = readUnit(tokens, filled.next, lex) !== null;
-  const sizes = unitAhead ? filled : readSizes(tokens, rough2.next, lex, false);
-  let unit = readUnit(tokens, sizes.next, lex);
-  let next = sizes.next;
-  const { quantity: low, max } = quantity.value;
-  const approximate = rough.value || rough2.value || sizes.value.rough;
-  const word = tokens[sizes.next];
-  // 'in' is a unit only where it is glued to its number or has a full stop
-  if (unit && word?.low === 'in' && word.space && unit.next === sizes.next + 1) unit = null;
-  if (unit) next = unit.next;
-  else if (hyphen) return null;
-  if (!unit && quantity.next === rough.next + 1 && lex.articles.has(lowAt(tokens, rough.next))) {
-    if (!sizes.value.size) return null;
+  let at = i;
+  while (lex.articles.has(lowAt(tokens, at)) || lex.vague.has(lowAt(tokens, at))) at++;
+  const vague = at > i && lex.vague.has(lowAt(tokens, at - 1));
+  const bare = readBare(tokens, at, lex, vague);
+  if (bare || !vague || !lex.few.has(lowAt(tokens, at - 1)) || tokens[at]?.kind !== 'w')
+    return bare;
+  const { size } = readSizes(tokens, at, lex, false).value;
+  const amount: Amount = { ...FEW, unit: null, kind: 'stated', approximate: true };
+  return { value: { amount, unit: null, size, fill: [] }, next: at + size.length };
+}
+
+/** 'or so', 'a pinch or two of', 'cans or boxes': the index after it, null when it is another food. */
+function readOr(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
+  if (lex.more.has(lowAt(tokens, i + 1))) return i + 2;
+  if (lex.numbers.has(lowAt(tokens, i + 1)) && lex.of.has(lowAt(tokens, i + 2))) return i + 2;
+  const other = readUnit(tokens, i + 1, lex);
+  if (!other || !run.last || other.value.kind !== run.last.kind) return null;
+  run.loose.push(...tokens.slice(i, other.next));
+  return other.next;
+}
+
+/** A joint at `i` and the measure after it; null when they do not belong to the run. */
+function readJoined(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
+  const joint = tokens[i];
+  const measure = readMeasure(tokens, i + 1, lex);
+  if (!joint || !measure) return null;
+  const m = measure.value;
+  const adds = PLUS_MARKS.has(joint.text) || lex.plus.has(joint.low);
+  if (lex.times.has(joint.low)) {
+    if (run.last !== null) return null;
+    push(run, m, 'each');
+  } else if (lex.minus.has(joint.low)) {
+    if (!subtract(run, m)) return null;
+  } else if (lex.or.has(joint.low) && run.last === null && m.size[0] && run.size[0]) {
+    push(run, m, 'same');
+  } else if (!isMeasured(m.unit) && !(m.unit && (joint.text === '/' || adds))) {
+    return null;
+  } else if (run.last === null) {
+    return null;
+  } else if (adds) {
+    push(run, m, 'plus');
+  } else if (SAME_MARKS.has(joint.text) || lex.or.has(joint.low)) {
+    if (joint.text === ',' && !tokens[measure.next]) return null;
+    if (joint.text === ',' && continues(run, m)) push(run, m, 'plus');
+    else push(run, m, run.amounts.at(-1)?.kind === 'each' ? 'each' : 'same');
+  } else return null;
+  return measure.next;
+}
+
+/** A further unit or measure at `i` without a joint; null when none belongs to the run. */
+function readNext(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
+  const sizes = readSizes(tokens, i, lex, true);
+  const unit = readUnit(tokens, sizes.next, lex);
+  if (unit) {
+    if (unit.value === run.last && sizes.next === i && isMeasured(unit.value)) return unit.next;
+    if (unit.value === run.stated) return null;
+    if (isMeasured(unit.value) && run.stated === null && run.amounts.length > 1)
+      adopt(run, unit.value);
+    else if (!contain(run, unit.value)) return null;
+    addSize(run, sizes.value.size);
+    run.loose.push(...sizes.value.fill);
+    return unit.next;
   }
-  const scale = unit?.value.scale ?? 1;
-  return {
-    value: {
-      amount: {
-        quantity: low * scale,
-        max: max === null ? null : max * scale,
-        kind: 'stated',
-        unit: unit?.value.name ?? null,
-        approximate,
-      },
-      unit: unit?.value ?? null,
-      size: sizes.value.size,
-      fill: sizes.value.fill,
-    },
-    next,
-  };
+  if (tokens[i]?.kind === 'w') return readSizeOfOne(tokens, i, lex, run);
+  const measure = readMeasure(tokens, i, lex);
+  return measure && juxtapose(run, measure.value) ? measure.next : null;
+}
+
+/** 'whole 6-pound' after a count: the size of one behind a describing word; null when not so. */
+function readSizeOfOne(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
+  if (run.last !== null) return null;
+  let at = i;
+  while (at - i < MOST_BETWEEN && lex.beforeSize.has(lowAt(tokens, at))) at++;
+  if (at === i || tokens[at]?.kind !== 'n') return null;
+  const measure = readMeasure(tokens, at, lex);
+  if (!measure || !isMeasured(measure.value.unit)) return null;
+  push(run, measure.value, 'each');
+  run.front.push(...tokens.slice(i, at));
+  return measure.next;
+}
+
+/** One step on from `i`: the index after it, or null when the run ends at `i`. */
+function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
+  const t = tokens[i];
+  if (!t) return null;
+  if (t.text === ')') return i + 1;
+  if (t.text === '(' || t.text === '[') return readBracket(tokens, i, lex, run);
+  if (lex.or.has(t.low)) {
+    const next = readOr(tokens, i, lex, run);
+    if (next !== null) return next;
+  }
+  if (isDash(t) || lex.ranges.has(t.low)) {
+    const to = readMeasure(tokens, i + 1, lex);
+    if (to && widen(run, to.value)) return to.next;
+  }
+  const joint =
+    t.kind === 'p' ||
+    lex.times.has(t.low) ||
+    lex.plus.has(t.low) ||
+    lex.or.has(t.low) ||
+    lex.minus.has(t.low);
+  return joint && t.text !== '#' ? readJoined(tokens, i, lex, run) : readNext(tokens, i, lex, run);
+}
+
+/** The amounts that start at `i`, up to the food's name; null when no amount starts there. */
+export function readAmounts(
+  tokens: readonly Token[],
+  i: number,
+  lex: Lexicon,
+): Read<Amounts> | null {
+  const first = readMeasure(tokens, i, lex) ?? readWithoutNumber(tokens, i, lex);
+  if (!first) return null;
+  const run = startRun(first.value);
+  let next = first.next;
+  for (;;) {
+    const step = extend(tokens, next, lex, run);
+    if (step === null) break;
+    next = step;
+  }
+  if (lex.each.has(lowAt(tokens, next))) {
+    run.each = true;
+    next++;
+  }
+  if (tokens[next] && lex.of.has(lowAt(tokens, next))) next++;
+  return { value: run, next };
 }

@@ -1,11 +1,13 @@
 /** Finishes a name: lifts out preparation, sizes and units that stand inside it. */
 import type { Amount } from '../model.ts';
-import { readSizes } from './amounts.ts';
 import { hasPair, type Lexicon } from './lexicon.ts';
+import { readSizes } from './measure.ts';
 import { liftPrep } from './name.ts';
 import type { Parts } from './parts.ts';
 import { classify, onlyDescribes } from './segments.ts';
 import { lowAt, type Token, textOf } from './tokens.ts';
+
+const isLink = (low: string, lex: Lexicon): boolean => lex.or.has(low) || lex.and.has(low);
 
 /** Plurals that no rule of spelling undoes ('leaves' -> 'leaf'), so that matching meets one form. */
 function singular(t: Token, lex: Lexicon): Token {
@@ -13,14 +15,24 @@ function singular(t: Token, lex: Lexicon): Token {
   return one === undefined ? t : { ...t, text: one, low: one };
 }
 
-/** Takes size words out of a name; 'small to medium' goes as one. */
-function liftSize(name: Token[], parts: Parts, lex: Lexicon): Token[] {
-  for (let i = 0; i < name.length; i++) {
-    const run = readSizes(name, i, lex, false);
-    if (!run.value.size || run.next - i >= name.length || isLink(lowAt(name, run.next), lex))
-      continue;
-    parts.size ??= run.value.size;
-    return [...name.slice(0, i), ...name.slice(run.next)];
+/** Whether a lead counts things, so that a size word within the name sizes them. */
+const counts = (lead: Amount, lex: Lexicon): boolean => {
+  const kind = lead.unit === null ? 'piece' : lex.byName.get(lead.unit)?.kind;
+  return kind !== 'mass' && kind !== 'volume';
+};
+
+/** Takes size words out of a name ('small to medium' goes as one); at its head only unless `anywhere`. */
+function liftSize(name: Token[], parts: Parts, anywhere: boolean, lex: Lexicon): Token[] {
+  if (parts.size.length > 0) return name;
+  const end = anywhere ? name.length : 1;
+  for (let i = 0; i < end; i++) {
+    if (lex.or.has(lowAt(name, i))) break;
+    if (hasPair(lex.notSizes, lowAt(name, i), lowAt(name, i + 1), lex)) continue;
+    const { value, next } = readSizes(name, i, lex, false);
+    if (value.size.length === 0 || next - i >= name.length) continue;
+    if (isLink(lowAt(name, next), lex) || (i > 0 && lowAt(name, next) === ',')) continue;
+    parts.size = value.size;
+    return [...name.slice(0, i), ...name.slice(next)];
   }
   return name;
 }
@@ -45,52 +57,20 @@ export function isGloss(tokens: readonly Token[], lex: Lexicon): boolean {
   if (lex.or.has(lowAt(tokens, 0)))
     return tokens.length <= 6 && !tokens.some((t) => lex.glossNot.has(t.low));
   const plain = (t: Token): boolean =>
-    !isLink(t.low, lex) && !lex.glossNot.has(t.low) && t.kind !== 'n';
+    !isLink(t.low, lex) && !lex.glossNot.has(t.low) && !/\d/.test(t.low);
   return tokens.length <= 3 && tokens.every(plain);
-}
-
-/**
- * Sets the name of `parts` from its tokens: size and unit words inside it ('ripe large tomato',
- * 'garlic cloves') go to the size and the leading amount, preparation to the preparations.
- */
-export function finishName(
-  tokens: readonly Token[],
-  glosses: readonly (readonly Token[])[],
-  parts: Parts,
-  lex: Lexicon,
-): void {
-  const lead = parts.amounts[0];
-  const keep = lead?.unit != null && lex.byName.get(lead.unit)?.kind === 'container';
-  const lifted = liftPrep(tokens, lex, keep);
-  let name = lifted.name;
-  if (lifted.prep.length > 0) parts.preps.unshift(textOf(lifted.prep));
-  while (name.length > 1 && isLink(lowAt(name, 0), lex)) name = name.slice(1);
-  if (lead) name = liftSize(name, parts, lex);
-  else name = dropUnit(name, parts, lex);
-  if (lead?.unit === null) {
-    if (name.length > 1 && lex.fill.has(lowAt(name, 0))) name = name.slice(1);
-    name = liftUnit(name, lead, lifted.prep.length > 0, lex);
-  }
-  parts.nameTokens = name
-    .filter((t, i) => t.kind !== 'p' || lex.and.has(t.low) || (i > 0 && i < name.length - 1))
-    .map((t) => singular(t, lex));
-  let text = textOf(parts.nameTokens);
-  for (const gloss of glosses) text = `${text} (${textOf(gloss)})`;
-  parts.name = text;
 }
 
 /** 'Parsley sprigs' without a count: the measure word is not part of the food. */
 function dropUnit(name: Token[], parts: Parts, lex: Lexicon): Token[] {
   const last = name.at(-1);
   if (!last || name.length < 2 || lex.units.get(last.low)?.name !== 'sprig') return name;
-  parts.preps.push(last.text);
+  parts.preps.push([last]);
   return name.slice(0, -1);
 }
 
-const isLink = (low: string, lex: Lexicon): boolean => lex.or.has(low) || lex.and.has(low);
-
 /** Gives a bare count the unit that its name ends or, after preparation words, begins with. */
-function liftUnit(name: Token[], lead: Amount, prepared: boolean, lex: Lexicon): Token[] {
+function liftUnit(name: Token[], parts: Parts, lead: Amount, lex: Lexicon): Token[] {
   const last = name.at(-1);
   if (!last || name.length === 0) return name;
   const rest = name.slice(0, -1);
@@ -100,13 +80,54 @@ function liftUnit(name: Token[], lead: Amount, prepared: boolean, lex: Lexicon):
   const stands = rest.length > 0 && !onlyDescribes(rest, lex);
   if (unit && trails && stands && !isLink(before, lex) && !lex.prepTails.has(before)) {
     lead.unit = unit.name;
+    parts.understood.push([last]);
     return rest;
   }
   if (liftSuffix(last, lead, lex)) return [...rest, shorten(last, lex)];
   const start = lex.units.get(lowAt(name, 0));
-  if (start && rest.length > 0 && prepared && start.kind !== 'noun') {
+  if (start && rest.length > 0 && parts.lifted.length > 0 && start.kind !== 'noun') {
     lead.unit = start.name;
+    parts.understood.push(name.slice(0, 1));
     return name.slice(lex.of.has(lowAt(name, 1)) ? 2 : 1);
   }
   return name;
+}
+
+/** Without marks at its edges and marks that lost the word between them. */
+function withoutStrayMarks(name: readonly Token[], lex: Lexicon): Token[] {
+  return name.filter((t, i) => {
+    if (t.kind !== 'p' || lex.and.has(t.low)) return true;
+    const after = name[i + 1];
+    return i > 0 && after !== undefined && !(t.text === ',' && after.kind === 'p');
+  });
+}
+
+/**
+ * Sets the name of `parts` from its tokens: size and unit words inside it ('ripe large tomato',
+ * 'garlic cloves') go to the size and the leading amount, preparation to what was lifted out.
+ */
+export function finishName(tokens: readonly Token[], parts: Parts, lex: Lexicon): void {
+  const lead = parts.amounts[0];
+  const inContainer = lead?.unit != null && lex.byName.get(lead.unit)?.kind === 'container';
+  const { name: kept, prep } = liftPrep(tokens, lex, inContainer);
+  let name = kept;
+  parts.lifted = prep;
+  while (name.length > 1 && isLink(lowAt(name, 0), lex)) name = name.slice(1);
+  if (lead) name = liftSize(name, parts, counts(lead, lex), lex);
+  else name = dropUnit(name, parts, lex);
+  if (lead?.unit === null) {
+    if (name.length > 1 && lex.fill.has(lowAt(name, 0))) {
+      parts.lifted.unshift(name.slice(0, 1));
+      name = name.slice(1);
+    }
+    name = liftUnit(name, parts, lead, lex);
+  }
+  parts.name = withoutStrayMarks(name, lex).map((t) => singular(t, lex));
+}
+
+/** The whole name as text, second names in brackets behind it. */
+export function nameText(parts: Parts): string {
+  let text = textOf(parts.name);
+  for (const gloss of parts.glosses) text = `${text} (${textOf(gloss)})`;
+  return text;
 }

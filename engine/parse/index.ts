@@ -1,10 +1,12 @@
 /** Understands one ingredient line. */
 import type { Line } from '../model.ts';
+import { nameText } from './finish.ts';
 import { itemsOf } from './items.ts';
 import { guessLanguage, type Lexicon, lexiconOf } from './lexicon.ts';
-import { type Parts, readParts } from './parts.ts';
+import type { Parts } from './parts.ts';
+import { readParts } from './read.ts';
 import { tidy } from './tidy.ts';
-import { type Token, tokenize } from './tokens.ts';
+import { type Token, textOf, tokenize } from './tokens.ts';
 
 export interface ParseOptions {
   /** BCP 47 tag of the page; English when absent or unknown. */
@@ -41,8 +43,10 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
   if (lex.language !== 'en' && tokens.some(isGrouped)) tokens = tokenize(clean, true);
   if (isHeading(tokens, lex)) return { ...line, kind: 'heading', name: clean.replace(/\s*:$/, '') };
   const parts = readParts(tokens, lex);
-  if (whole.length > LONGEST) parts.notes.push(whole.slice(LONGEST));
-  return fill(line, clean, parts, lex);
+  const read = fill(line, clean, parts, lex);
+  if (whole.length <= LONGEST) return read;
+  const beyond = whole.slice(LONGEST);
+  return { ...read, note: read.note === null ? beyond : `${read.note}; ${beyond}` };
 }
 
 /** Language of a line that stands alone, by its unit and small words: a BCP 47 tag, English when in doubt. */
@@ -63,15 +67,22 @@ function isHeading(tokens: readonly Token[], lex: Lexicon): boolean {
   );
 }
 
+/** Texts of the line and of the further foods on it. */
+function phrases(parts: Parts, of: 'notes' | 'purposes'): string[] {
+  return [...parts[of].map(textOf), ...parts.extras.flatMap((extra) => phrases(extra, of))];
+}
+
+const isOptional = (parts: Parts): boolean => parts.optional || parts.extras.some(isOptional);
+
 function fill(line: Line, clean: string, parts: Parts, lex: Lexicon): Line {
   const join = (list: string[], by: string): string | null => list.filter(Boolean).join(by) || null;
   return {
     ...line,
     kind: parts.reference ? 'reference' : 'ingredient',
-    name: parts.name || clean,
+    name: nameText(parts) || clean,
     items: itemsOf(parts, lex),
-    note: join(parts.notes, '; '),
-    purpose: join(parts.purposes, ', '),
-    optional: parts.optional,
+    note: join(phrases(parts, 'notes'), '; '),
+    purpose: join(phrases(parts, 'purposes'), ', '),
+    optional: isOptional(parts),
   };
 }

@@ -1,13 +1,20 @@
 /** Turns a line's parts into items: several foods, alternatives. */
 import type { Amount, Item } from '../model.ts';
+import { readAmounts } from './amounts.ts';
+import { nameText } from './finish.ts';
 import type { Lexicon } from './lexicon.ts';
-import { readAmounts } from './measures.ts';
 import { findCut, liftPrep } from './name.ts';
 import type { Parts } from './parts.ts';
-import { split } from './segments.ts';
+import { describes, split } from './segments.ts';
 import { lowAt, type Token, textOf } from './tokens.ts';
 
-type Alternative = { amounts: Amount[]; name: string };
+type Alternative = Item['alternatives'][number];
+
+/** Tokens that name one food, with the amounts that stand before them. */
+interface Named {
+  amounts: Amount[];
+  tokens: Token[];
+}
 
 /** Parts of a token list between the words of `by`; commas before them belong to them. */
 function splitAt(tokens: readonly Token[], by: ReadonlySet<string>): Token[][] {
@@ -24,85 +31,115 @@ function splitAt(tokens: readonly Token[], by: ReadonlySet<string>): Token[][] {
     .filter((run) => run.length > 0);
 }
 
-/**
- * 'chicken or vegetable stock', 'avocado, peanut or canola oil': a first name lacks its head, which
- * the last one carries. A food that stands alone ('butter or olive oil') lacks none.
- */
-function shareHead(names: Token[][], lex: Lexicon): string[] {
-  const longest = names.at(-1) ?? [];
-  const head = longest.at(-1);
-  return names.map((name, i) => {
-    const last = name.at(-1);
-    if (!head || !last || i === names.length - 1 || longest.length < 2) return textOf(name);
-    const open = lex.openHeads.has(head.low) && name.length === 1 && !lex.standAlone.has(last.low);
-    const lacks = open || (lex.heads.has(head.low) && lex.needHead.has(last.low));
-    return lacks ? `${textOf(name)} ${head.text}` : textOf(name);
-  });
+/** What the last name has and a first one lacks: the head noun, or all but its describing words. */
+function sharedEnd(name: readonly Token[], last: readonly Token[], lex: Lexicon): Token[] {
+  const own = name.at(-1);
+  const head = last.at(-1);
+  if (!own || !head || name === last) return [];
+  if (name.every((t) => describes(t, lex) && !lex.standAlone.has(t.low))) {
+    const from = last.findIndex((t) => !describes(t, lex));
+    return from > 0 ? last.slice(from) : [head];
+  }
+  if (last.length < 2 || name.some((t) => t.low === head.low)) return [];
+  const open = lex.openHeads.has(head.low) && name.length === 1 && !lex.standAlone.has(own.low);
+  const lacks = lex.needHead.has(own.low) || (lex.varieties.has(head.low) && isVariety(own, head));
+  return open || (lex.heads.has(head.low) && lacks) ? [head] : [];
+}
+
+/** 'Fuji' before 'Gala apples': a name with a capital within a line is a kind of what follows. */
+const isVariety = (own: Token, head: Token): boolean =>
+  own.index > 0 && /^\p{Lu}\p{Ll}/u.test(own.text) && /^\p{Ll}/u.test(head.text);
+
+/** A name completed from another: 'chicken' before 'vegetable stock' is 'chicken stock'. */
+function complete(name: readonly Token[], other: readonly Token[], lex: Lexicon): string {
+  return [...name, ...sharedEnd(name, other, lex)].reduce(
+    (text, t, i) => (i > 0 && (t.space || i >= name.length) ? `${text} ${t.text}` : text + t.text),
+    '',
+  );
 }
 
 /** 'beurre ou de margarine': the word 'of' before a name is not part of it. */
 const dropOf = (run: Token[], lex: Lexicon): Token[] =>
   run.length > 1 && lex.of.has(lowAt(run, 0)) ? run.slice(1) : run;
 
-/** Names joined by 'or', the first being the food itself. */
-function alternativesIn(tokens: readonly Token[], lex: Lexicon): string[] {
-  if (!tokens.some((t) => lex.or.has(t.low))) return [textOf(tokens)];
-  const runs = splitAt(tokens, lex.or).flatMap((run, i, all) =>
-    all.length > 1 && i === 0 ? split(run).map((s) => s.tokens) : [run],
-  );
-  return shareHead(
-    runs.map((run) => dropOf(run, lex)),
-    lex,
-  );
+/**
+ * Names joined by 'or', the first being the food itself. A first name that lacks its head takes it
+ * from the last ('avocado, peanut or canola oil'); one that stands alone ('butter or oil') does not.
+ */
+function alternativesIn(tokens: readonly Token[], lex: Lexicon): Token[][] {
+  if (!tokens.some((t) => lex.or.has(t.low))) return [[...tokens]];
+  return splitAt(tokens, lex.or)
+    .flatMap((run, i, all) =>
+      all.length > 1 && i < all.length - 1 ? alternativesOf(run, lex) : [run],
+    )
+    .map((run) => dropOf(run, lex));
 }
 
-function substituteOf(
-  tokens: readonly Token[],
-  lex: Lexicon,
-): (Alternative & { rest: string }) | null {
+/** Names in a comma list, describing words left with the name they stand before: 'crisp, dry wine'. */
+function alternativesOf(run: readonly Token[], lex: Lexicon): Token[][] {
+  const out: Token[][] = [];
+  let open: Token[] = [];
+  for (const { tokens } of split(run)) {
+    const words = [...open, ...tokens];
+    const describesOnly = words.every((t) => describes(t, lex));
+    open = describesOnly && run.at(-1) !== tokens.at(-1) && out.length > 0 ? words : [];
+    if (open.length === 0) out.push(words);
+  }
+  return out;
+}
+
+/** A food after 'or', with its own amount when it has one; null when no name is left. */
+function substituteOf(tokens: readonly Token[], lex: Lexicon): Named | null {
   const head = readAmounts(tokens, 0, lex);
   const rest = tokens.slice(head?.next ?? 0);
   const first = split(rest)[0]?.tokens ?? [];
-  const cut = findCut(first, lex);
-  const name = liftPrep(first.slice(0, cut), lex, false).name;
-  if (name.length === 0) return null;
-  return { amounts: head?.value.amounts ?? [], name: textOf(name), rest: textOf(first.slice(cut)) };
-}
-
-/** A further food with its own amount, as an item of its own. */
-function extraItem(tokens: readonly Token[], lex: Lexicon): Item[] {
-  const food = substituteOf(tokens, lex);
-  if (!food) return [];
-  const { amounts, name, rest } = food;
-  return [{ amounts, size: null, name, preparation: rest || null, alternatives: [] }];
+  const { name } = liftPrep(first.slice(0, findCut(first, lex)), lex, false);
+  return name.length > 0 ? { amounts: head?.value.amounts ?? [], tokens: name } : null;
 }
 
 /** Name tokens of each food: 'salt and pepper' has two, '2 cups macaroni and cheese' one. */
 function foodsOf(parts: Parts, lex: Lexicon): Token[][] {
   if (parts.list)
-    return splitAt(parts.nameTokens, lex.and).flatMap((run) => split(run).map((s) => s.tokens));
-  return parts.amounts.length === 0 ? splitAt(parts.nameTokens, lex.and) : [parts.nameTokens];
+    return splitAt(parts.name, lex.and).flatMap((run) => split(run).map((s) => s.tokens));
+  return parts.amounts.length === 0 ? splitAt(parts.name, lex.and) : [parts.name];
+}
+
+/** The preparation of one food among several: what stands before it, and after the last all the rest. */
+function preparationOf(parts: Parts, foods: readonly Token[][], i: number): string | null {
+  const before = (run: readonly Token[] | undefined, at: number): boolean =>
+    (run?.at(-1)?.index ?? Number.NEGATIVE_INFINITY) < at;
+  const own = parts.lifted.filter((run) => {
+    const at = run[0]?.index ?? 0;
+    const last = i === foods.length - 1;
+    return (i === 0 || before(foods[i - 1], at)) && (last || !before(foods[i], at));
+  });
+  const all = i === foods.length - 1 ? [...own, ...parts.preps] : own;
+  return all.map(textOf).filter(Boolean).join(', ') || null;
 }
 
 /** The items of a line; at least one, whose name is the whole name when nothing splits it. */
 export function itemsOf(parts: Parts, lex: Lexicon): Item[] {
-  const preparation = parts.preps.join(', ') || null;
   const foods = foodsOf(parts, lex);
-  const substitutes = parts.substitutes
-    .map((tokens) => substituteOf(tokens, lex))
-    .flatMap((s): Alternative[] => (s ? [{ amounts: s.amounts, name: s.name }] : []));
   if (foods.length === 0) foods.push([]);
   const items = foods.map((tokens, i): Item => {
-    const [name = '', ...others] = alternativesIn(tokens, lex);
-    const alternatives: Alternative[] = others.map((other) => ({ amounts: [], name: other }));
-    if (i === foods.length - 1) alternatives.push(...substitutes);
+    const names = alternativesIn(tokens, lex);
+    const [food = []] = names;
+    const named: Named[] = names.slice(1).map((other) => ({ amounts: [], tokens: other }));
+    if (i === foods.length - 1)
+      named.push(...parts.substitutes.flatMap((run) => substituteOf(run, lex) ?? []));
+    const last =
+      named.findLast((other) => other.amounts.every((a) => a.unit === null))?.tokens ?? food;
+    const alternatives = named.map((other): Alternative => {
+      const model = other.amounts.length > 0 ? food : last;
+      return { amounts: other.amounts, name: complete(other.tokens, model, lex) };
+    });
     return {
       amounts: i === 0 || parts.each ? parts.amounts : [],
-      size: parts.size,
-      name: name || parts.name,
-      preparation: foods.length > 1 && i < foods.length - 1 ? null : preparation,
+      size: textOf(parts.size).toLowerCase() || null,
+      name: complete(food, last, lex) || nameText(parts),
+      preparation: preparationOf(parts, foods, i),
       alternatives,
     };
   });
-  return [...items, ...parts.extras.flatMap((tokens) => extraItem(tokens, lex))];
+  return [...items, ...parts.extras.flatMap((extra) => itemsOf(extra, lex))];
 }

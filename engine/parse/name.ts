@@ -1,7 +1,7 @@
 /** Reads the food's name out of the words after the amounts: what is cut off, what is lifted out. */
-import { readMeasure } from './amounts.ts';
 import { hasPair, type Lexicon } from './lexicon.ts';
-import { isPrepAt, isPurposeAt } from './segments.ts';
+import { readMeasure } from './measure.ts';
+import { isPrepAt, isPurposeAt, onlyDescribes } from './segments.ts';
 import { lowAt, type Token } from './tokens.ts';
 
 /** Index where a phrase that is not the name begins ('for frying', 'plus extra', 'or 2 limes'). */
@@ -30,7 +30,12 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
       if (measure && (measure.value.unit || after?.kind === 'n')) return i;
       if (after && lex.orNote.has(after.low)) return i;
     }
-    if (isPrepAt(tokens, i, lex) && after && lex.prepTails.has(after.low)) {
+    if (
+      isPrepAt(tokens, i, lex) &&
+      after &&
+      lex.prepTails.has(after.low) &&
+      !leadsOn(tokens, i, lex)
+    ) {
       let from = i;
       while (from > 1 && lex.prepAdverbs.has(lowAt(tokens, from - 1))) from--;
       return from;
@@ -39,42 +44,67 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
   return tokens.length;
 }
 
+/** Whether the preparation at `i` stands between describing words and a food: 'dried, peeled and halved peas'. */
+function leadsOn(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
+  if (
+    !onlyDescribes(
+      tokens.slice(0, i).filter((t) => t.kind === 'w'),
+      lex,
+    )
+  )
+    return false;
+  const food = tokens[prepRun(tokens, i, lex)];
+  return food?.kind === 'w' && !lex.prepTails.has(food.low) && !lex.cuts.has(food.low);
+}
+
 /**
  * Lifts preparation words out of a name ('finely chopped fresh parsley' -> 'fresh parsley').
- * `keepFirst` leaves words before the first other word alone, as in 'can chopped tomatoes'.
+ * `keepFirst` leaves words before the first other word alone, as in 'can chopped tomatoes'. From
+ * an 'or' on nothing is lifted: the words there belong to the other food.
  */
 export function liftPrep(
   tokens: readonly Token[],
   lex: Lexicon,
   keepFirst: boolean,
-): { name: Token[]; prep: Token[] } {
+): { name: Token[]; prep: Token[][] } {
   const name: Token[] = [];
-  const prep: Token[] = [];
-  let i = 0;
+  const prep: Token[][] = [];
+  let i = keepFirst ? tokens.length : 0;
+  name.push(...tokens.slice(0, i));
   while (i < tokens.length) {
-    const end = keepFirst ? i : prepRun(tokens, i, lex);
+    if (lex.or.has(lowAt(tokens, i))) {
+      name.push(...tokens.slice(i));
+      break;
+    }
+    const end = prepRun(tokens, i, lex);
     if (end > i) {
-      prep.push(...tokens.slice(i, end));
+      prep.push(tokens.slice(i, end));
       i = end;
+      while (name.length === 0 && lex.and.has(lowAt(tokens, i))) i++;
     } else name.push(...tokens.slice(i, ++i));
   }
-  return name.length > 0 ? { name, prep } : { name: [...tokens], prep: [] };
+  return name.some((t) => t.kind !== 'p') ? { name, prep } : { name: [...tokens], prep: [] };
 }
 
-/** End of a run of preparation words at `i` ('peeled and finely chopped'); `i` when there is none. */
+/**
+ * End of a run of preparation words at `i` ('peeled and finely chopped'); `i` when there is none,
+ * or when an 'or' sets it against a word that is no preparation ('fresh or thawed cranberries').
+ */
 function prepRun(tokens: readonly Token[], i: number, lex: Lexicon): number {
   let at = i;
   let end = i;
+  let or = false;
   for (;;) {
     while (
       lex.prepAdverbs.has(lowAt(tokens, at)) ||
       hasPair(lex.prepPairs, lowAt(tokens, at), lowAt(tokens, at + 1), lex)
     )
       at++;
-    if (!isPrepAt(tokens, at, lex)) return end;
+    if (!isPrepAt(tokens, at, lex)) return or && at < tokens.length ? i : end;
     at++;
     end = at;
-    while (isJoint(lowAt(tokens, at), lex)) at++;
+    or = false;
+    for (; isJoint(lowAt(tokens, at), lex); at++) or ||= lex.or.has(lowAt(tokens, at));
   }
 }
 

@@ -1,6 +1,7 @@
 /** Splits what follows the amounts into brackets and comma segments, and says what each one is. */
-import { readMeasure } from './amounts.ts';
+
 import { hasPair, type Lexicon } from './lexicon.ts';
+import { readMeasure } from './measure.ts';
 import { lowAt, type Token } from './tokens.ts';
 
 export type SegmentKind = 'name' | 'prep' | 'note' | 'purpose' | 'optional' | 'reference';
@@ -103,20 +104,41 @@ export function classify(seg: readonly Token[], lex: Lexicon): SegmentKind {
   if (isPurposeAt(seg, 0, lex)) return 'purpose';
   if (seg.some((t) => lex.referenceWords.has(t.low))) return 'reference';
   if (lex.plus.has(first.low) && readMeasure(seg, 1, lex)) return 'note';
-  if (lex.noteStarts.has(first.low) || lex.purposeStarts.has(first.low)) return 'note';
+  if (isNoteStart(seg, lex)) return 'note';
   if (lex.or.has(first.low) && (readMeasure(seg, 1, lex) || lex.orNote.has(lowAt(seg, 1))))
     return 'note';
+  if (lex.noteHeads.has(first.low) || saysParts(seg, lex)) return 'prep';
   if (seg.some((_, i) => isPrepAt(seg, i, lex))) return 'prep';
   if (seg.some((t) => lex.noteHeads.has(t.low)) && seg.length <= 4) return 'prep';
   if (seg.some((t) => lex.onlyNote.has(t.low))) return 'note';
-  if (first.kind !== 'w') return 'note';
+  if (first.kind !== 'w' || /^\d/.test(first.low)) return 'note';
   if (/(?:ed|[^s]less)$/.test(first.low) && !lex.descriptors.has(first.low)) return 'prep';
   return 'name';
 }
 
+/** Whether a remark begins: 'such as', 'about 2', 'at room temperature'; 'roughly' also begins 'roughly chopped'. */
+function isNoteStart(seg: readonly Token[], lex: Lexicon): boolean {
+  const low = lowAt(seg, 0);
+  if (lex.purposeStarts.has(low)) return true;
+  if (!lex.noteStarts.has(low)) return false;
+  return !lex.prepAdverbs.has(low) || readMeasure(seg, 0, lex) !== null;
+}
+
+/** 'zest and juice', 'pulp scooped out': which part of the food is taken. */
+function saysParts(seg: readonly Token[], lex: Lexicon): boolean {
+  if (!lex.extracts.has(lowAt(seg, 0)) || seg.length < 2) return false;
+  return lex.and.has(lowAt(seg, 1)) || seg.some((t) => lex.prep.has(t.low));
+}
+
+/** Participles and compounds that describe without being listed: 'pitted', 'oil-cured', 'rustic-style'. */
+const DESCRIBES =
+  /^(?!.*bread$)(?:\p{L}{3,}[^e]ed|.+-(?:\p{L}+ed|style|type|fat|free|quality|tart))$/u;
+
+export const describes = (t: Token, lex: Lexicon): boolean =>
+  lex.descriptors.has(t.low) ||
+  lex.sizes.has(t.low) ||
+  (lex.language === 'en' && DESCRIBES.test(t.low));
+
 /** Whether every word is a describing adjective, so that the name must go on after the comma. */
 export const onlyDescribes = (seg: readonly Token[], lex: Lexicon): boolean =>
-  seg.every(
-    (t) =>
-      lex.descriptors.has(t.low) || lex.and.has(t.low) || lex.or.has(t.low) || lex.sizes.has(t.low),
-  );
+  seg.every((t) => describes(t, lex) || lex.and.has(t.low) || lex.or.has(t.low));

@@ -46,13 +46,39 @@ function decodeEntities(text: string): string {
 }
 
 /** What a line that needs cleaning has; most lines have nothing of it. */
-const UNTIDY = /[^ -~½¼¾⅓⅔⅛–’é]|[&<*$[\]]| {2}|^[ -]| $|[A-Za-z]\([a-z]{1,3}\)/;
+const UNTIDY = /[^ -~½¼¾⅓⅔⅛–’é]|[&<*$[\]"]| {2}|^[ -]| $|[A-Za-z]\([a-z]{1,3}\)|^\d{1,2}\)|:\/\//;
 
 const PRICE = /(?:\(\s*)?[$€£¥]\s?\d+(?:[.,]\d+)?(?:\s*\))?/g;
+const BULLET = /^[\s•·●○◦▪▢□☐☑☒■✓✔✗‣⁃]+|^[-–—]\s+|^\[[ xX]?\]\s*|^\d{1,2}\)\s+(?=\d)/;
+const QUOTED = /^["“”„«‹](.+)["“”»›]$/;
+const SUPERSCRIPT = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+const SUBSCRIPT = '₀₁₂₃₄₅₆₇₈₉';
+const RAISED_FRACTION = new RegExp(`([${SUPERSCRIPT}]+)[/⁄∕]([${SUBSCRIPT}]+|\\d+)`, 'g');
+const FOOTNOTE = new RegExp(`(?<=\\p{L})[${SUPERSCRIPT}]+(?!\\p{L})|\\*+|[†‡§]|\\[\\d+\\]`, 'gu');
+
+/** Digits set high or low, as plain ones. */
+const plainDigits = (text: string): string =>
+  [...text]
+    .map((c) => {
+      const value = Math.max(SUPERSCRIPT.indexOf(c), SUBSCRIPT.indexOf(c));
+      return value < 0 ? c : `${value}`;
+    })
+    .join('');
+
+/** Takes bullets, ticked boxes and list numbers off the start, however many stand there. */
+function withoutBullets(text: string): string {
+  let rest = text;
+  for (let before = ''; before !== rest; ) {
+    before = rest;
+    rest = rest.replace(BULLET, '');
+  }
+  return rest;
+}
 
 /**
- * One line as plain text: entities decoded, markup and invisible characters removed, bullets,
- * footnote marks and prices dropped, spaces single. Returns '' for a line with nothing in it.
+ * One line as plain text: entities decoded, markup and invisible characters removed; bullets, list
+ * numbers, footnote marks, prices, web addresses and quotes round the whole line dropped; spaces
+ * single. Returns '' for a line with nothing in it.
  */
 export function tidy(text: string): string {
   if (!UNTIDY.test(text)) return text;
@@ -64,11 +90,15 @@ export function tidy(text: string): string {
       .replace(/<\/?[a-z][^>]*>/gi, ' ');
   }
   if (/[$€£¥]/.test(t)) t = t.replace(PRICE, ' ');
-  return t
+  t = t
     .replace(/[\u200b-\u200f\u2060\ufeff\u00ad]/g, '')
-    .replace(/\*+|[†‡§]|\[\d+\]/g, ' ')
-    .replace(/^[\s•·●○◦▪▢□☐■✓✔‣⁃]+/, '')
-    .replace(/^[-–—]\s+/, '')
+    .replace(/(?<=\d)\u202f(?=\d{3}(?!\d))/g, '')
+    .replace(RAISED_FRACTION, (_, over, under) => ` ${plainDigits(over)}/${plainDigits(under)}`)
+    .replace(FOOTNOTE, ' ')
+    .replace(/https?:\/\/\S+/g, ' ')
+    .trim();
+  return withoutBullets(t)
+    .replace(QUOTED, '$1')
     .replace(/(\p{L})\((?:n|en|er|e|s|es|x|r|nen)\)/giu, '$1')
     .replace(/\s+/g, ' ')
     .trim();

@@ -1,0 +1,83 @@
+/** Reads a number as kitchens write it: digits, decimals, thousands, vulgar and mixed fractions. */
+
+const VULGAR: Readonly<Record<string, number>> = {
+  '½': 1 / 2,
+  '⅓': 1 / 3,
+  '⅔': 2 / 3,
+  '¼': 1 / 4,
+  '¾': 3 / 4,
+  '⅕': 1 / 5,
+  '⅖': 2 / 5,
+  '⅗': 3 / 5,
+  '⅘': 4 / 5,
+  '⅙': 1 / 6,
+  '⅚': 5 / 6,
+  '⅐': 1 / 7,
+  '⅛': 1 / 8,
+  '⅜': 3 / 8,
+  '⅝': 5 / 8,
+  '⅞': 7 / 8,
+  '⅑': 1 / 9,
+  '⅒': 1 / 10,
+};
+const V = `[${Object.keys(VULGAR).join('')}]`;
+const SLASH = '[/⁄∕]';
+const DASHES = '[-–‑]';
+
+/** What looks like a number and is none: '85%', '105 °F', a '1:1' ratio. */
+const NO_QUANTITY = /\d+(?:[.,]\d+)?\s?(?:%|°(?:\s?[CF](?![\p{L}]))?)|\d{1,2}:\d{1,2}(?![\d:])/uy;
+
+/** Numbers; the groups are the parts of each form. */
+const NUMBER = new RegExp(
+  [
+    `(\\d+)(?:\\s+|\\s?${DASHES}\\s?|\\s?&\\s?)?(${V})(?!-?(?:inch|cm|mm)-(?:thick|wide|long))`, // 1½, 1 ½, 1-½
+    `(${V})`,
+    `(\\d+)(?:\\s+|${DASHES}|\\s?&\\s?)(\\d+)\\s?${SLASH}\\s?(\\d+)(?![\\d.,]*\\d)`, // 1 1/2, 1-1/2
+    `(\\d{1,2})\\s?${SLASH}\\s?(\\d{1,3})(?![\\d.,]*\\d)`, // 1/2
+    '(\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|[1-9]\\d{0,2} 000(?!\\d)|\\d*[.,]\\d+|\\d+)',
+  ].join('|'),
+  'yu',
+);
+
+const THOUSANDS = /^[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/;
+const DOT_THOUSANDS = /^[1-9]\d{0,2}(\.\d{3})+$/;
+
+/** Value of decimal digits: '1,5' is one and a half everywhere, '1,000' and '1.000' go by language. */
+function decimal(text: string, commaIsDecimal: boolean): number {
+  if (text.includes(' ')) return Number(text.replace(' ', ''));
+  if (commaIsDecimal && DOT_THOUSANDS.test(text)) return Number(text.replaceAll('.', ''));
+  if (!commaIsDecimal && THOUSANDS.test(text)) return Number(text.replaceAll(',', ''));
+  return Number(text.replace(',', '.'));
+}
+
+function ratio(over: string, under: string): number {
+  const d = Number(under);
+  return d > 0 ? Number(over) / d : Number.NaN;
+}
+
+/** Value of a match; NaN for what only looks like a quantity. */
+function quantityOf(m: RegExpExecArray, commaIsDecimal: boolean): number {
+  if (m[2] !== undefined) return Number(m[1]) + (VULGAR[m[2]] ?? 0);
+  if (m[3] !== undefined) return VULGAR[m[3]] ?? 0;
+  if (m[6] !== undefined) return Number(m[4]) + ratio(m[5] ?? '', m[6]);
+  // '80/20' is a ratio, not a fraction
+  if (m[8] !== undefined) return Number(m[7]) >= 50 ? Number.NaN : ratio(m[7] ?? '', m[8]);
+  return decimal(m[9] ?? '', commaIsDecimal);
+}
+
+/**
+ * The numeral at `at`, or null when none stands there. `value` is NaN for what has digits but is
+ * no quantity: a percentage, a temperature, a ratio.
+ */
+export function numeralAt(
+  line: string,
+  at: number,
+  commaIsDecimal: boolean,
+): { text: string; value: number } | null {
+  NO_QUANTITY.lastIndex = at;
+  const other = NO_QUANTITY.exec(line);
+  if (other) return { text: other[0], value: Number.NaN };
+  NUMBER.lastIndex = at;
+  const m = NUMBER.exec(line);
+  return m ? { text: m[0], value: quantityOf(m, commaIsDecimal) } : null;
+}
