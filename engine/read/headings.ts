@@ -42,8 +42,8 @@ for (const kind of KINDS) {
     LASTS.add(phrase.split(' ').at(-1) ?? '');
   }
 }
-/** Words that end the recipe's part of the page; a star stands for any ending. */
-const STOP = `(?:${words.stop.map((word) => fold(word).replace('*', '\\S*')).join('|')})`;
+/** Words that end the recipe's part of the page: a star stands for any ending, '!' for nothing after. */
+const STOP = `(?:${words.stop.map((word) => fold(word).replace('*', '\\S*').replace('!', '$')).join('|')})`;
 const STOP_WHOLE = new RegExp(`^${STOP}$`);
 const STOP_START = new RegExp(`^${STOP}(?!${LETTER})`);
 const STOP_END = new RegExp(`^(?:\\S+ ){1,3}${STOP}$`);
@@ -54,7 +54,7 @@ const BUTTONS = new Set(words.buttons.map(fold));
 
 /** Words that may follow a heading word: 'Ingredients for 4 people', 'Zutaten (für 4 Personen)'. */
 const TAIL =
-  /^(?:[\s(,–—-]+(?:(?:for|fur|voor|pour|para|per|til|till|de|do|da|du|des|del|della|of|the|serves|about|ca|x|metric|us|makes|yield|recipe|rezept|persons?|people)(?!\p{L})|\d|\().*|\s*\(.*\)|\s+\d.*|\s?[-–—].*)$/u;
+  /^(?:[\s(,–—-]+(?:(?:for|fur|voor|pour|para|per|til|till|pro|na|dla|za|zum|zur|az?|для|на|για|de|do|da|du|des|del|della|of|the|serves|about|ca|x|metric|us|makes|yield|recipe|rezept|persons?|people)(?!\p{L})|\d|\().*|\s*\(.*\)|\s+\d.*|\s?[-–—].*)$/u;
 /** Words that may stand before it: 'Cake ingredients', 'The ingredients', 'Recipe instructions'. */
 const MAX_LEAD_WORDS = 4;
 
@@ -145,7 +145,7 @@ export function headWithColon(text: string, bold: boolean): string {
   const at = text.search(/[:：]/);
   if (at < 3 || at > 40 || at + 8 > text.length) return '';
   const key = headingKey(text.slice(0, at)).replace(ARTICLE, '');
-  if (bold && STOP_WHOLE.test(key)) return text.slice(0, at + 1);
+  if (bold && STOP_START.test(key)) return text.slice(0, at + 1);
   if (!FIRSTS.has(key.split(' ')[0] ?? '')) return '';
   const known = KINDS.some((kind) => WHOLE.get(kind)?.has(key));
   // 'Preparation: 20 min' states a time.
@@ -157,7 +157,7 @@ export function headWithColon(text: string, bold: boolean): string {
 
 /** True for interface words that are no part of a recipe: buttons, scale marks, unit switches. */
 export function isButton(text: string): boolean {
-  if (text.length > 40) return false;
+  if (text.length > 40 || /[\p{L})][:：]$/u.test(text)) return false;
   const key = headingKey(text);
   if (key === '') return true;
   return BUTTONS.has(key) || /^(?:[\d½/]+\s?x\s*)+$/i.test(text) || /^[^\p{L}\p{N}]+$/u.test(text);

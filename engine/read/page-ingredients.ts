@@ -60,9 +60,9 @@ class Basket {
   }
 
   /** Takes a line as it comes: a heading, a line or a cell of one. */
-  take(block: Block): void {
+  take(block: Block, next: Block | undefined): void {
     if (isButton(block.text)) return;
-    if (mayHead(block)) this.head(block.text);
+    if (mayHead(block) || headsNested(block, next)) this.head(block.text);
     else this.addCell(rowLine(block));
   }
 
@@ -86,7 +86,9 @@ function rowLine(block: Block): string {
 /** A short line that may head a group. */
 function mayHead(block: Block): boolean {
   const { text } = block;
-  if (text.length > MAX_HEADING || startsWithAmount(text) || /[.!?]$/.test(text)) return false;
+  if (text.length > MAX_HEADING || /[.!?]$/.test(text) || startsWithFigure(text)) return false;
+  // 'A morzsához:' is no 'a pinch of salt'.
+  if (startsWithAmount(text) && block.level === 0 && !block.bold && !/:$/.test(text)) return false;
   return (
     block.level > 0 ||
     block.bold ||
@@ -180,7 +182,7 @@ function fromEntries(blocks: readonly Block[], at: number): Collected {
 
 /** An entry that holds a list of its own: 'For the topping' with the lines inside. */
 function headsNested(block: Block, next: Block | undefined): boolean {
-  return isEntry(next) && (next?.depth ?? 0) > block.depth && !looksLikeIngredient(block.text);
+  return isEntry(next) && (next?.depth ?? 0) > block.depth && !startsWithFigure(block.text);
 }
 
 /** A list of sentences: the method has begun though no heading said so. */
@@ -303,15 +305,21 @@ export function classRun(
     if (!isClassed(blocks[at])) continue;
     let end = at;
     let measured = 0;
-    for (; isClassed(blocks[end]); end += 1)
+    for (; isClassed(blocks[end]) || headsClassed(blocks, end); end += 1)
       if (looksLikeIngredient(blocks[end]?.text ?? '')) measured += 1;
     if (measured >= 2 && measured > (best?.measured ?? 0)) best = { at, end, measured };
     at = end;
   }
   if (!best) return null;
   const basket = new Basket();
-  for (let i = best.at; i < best.end; i += 1) basket.take(blocks[i] as Block);
+  for (let i = best.at; i < best.end; i += 1) basket.take(blocks[i] as Block, blocks[i + 1]);
   return { at: best.at, groups: withoutCopies(basket.groups), end: best.end };
+}
+
+/** A group's heading between two runs of such lines. */
+function headsClassed(blocks: readonly Block[], at: number): boolean {
+  const block = blocks[at];
+  return block !== undefined && mayHead(block) && !isStop(block) && isClassed(blocks[at + 1]);
 }
 
 function isClassed(block: Block | undefined): block is Block {
@@ -325,16 +333,17 @@ function isClassed(block: Block | undefined): block is Block {
   );
 }
 
-/** Lines without amounts that a run may hold in a row: of one list, of like elements, of others. */
-const GAPS = { list: 12, like: 5, other: 2 };
+/** Lines without amounts that a run may hold in a row, where they are like the line before, or not. */
+const MAX_GAP = 2.5;
+const LIKE = 0.5;
 /** Longest line without an amount in a run (characters). */
 const MAX_BARE = 80;
 
-/** How many lines without amounts may follow each other where a block stands after another. */
+/** How far a line without an amount leads away from a run: not at all in the list it goes on. */
 function gapAt(block: Block, before: Block): number {
-  if (block.list >= 0 && block.list === before.list) return GAPS.list;
+  if (block.list >= 0 && block.list === before.list) return 0;
   const like = block.tag === before.tag && block.classes === before.classes;
-  return like && block.level === 0 ? GAPS.like : GAPS.other;
+  return like || mayHead(block) ? LIKE : 1;
 }
 
 /** True when the next block is one more short line of the same make: 'Butter for the dish' at a list's end. */
@@ -367,6 +376,7 @@ export function amountRun(
   let from = -1;
   let last = -1;
   let count = 0;
+  let gap = 0;
   for (let i = 0; i <= blocks.length; i += 1) {
     const block = blocks[i];
     const usable =
@@ -375,20 +385,23 @@ export function amountRun(
     if (line && !statedServings(block.text)) {
       if (from < 0) from = i;
       count += 1;
+      gap = 0;
       last = i;
       continue;
     }
     if (from < 0) continue;
+    if (usable) gap += gapAt(block, blocks[i - 1] as Block);
     const bare =
       usable &&
       block.text.length <= MAX_BARE &&
       !isSentence(block.text) &&
       stepsHeading(block) === 0 &&
-      i - last <= gapAt(block, blocks[i - 1] as Block) + (mayHead(block) ? 1 : 0);
+      gap <= MAX_GAP;
     if (bare) continue;
     if (count >= 2 && (best === null || count > best.count)) best = { from, to: last, count };
     from = -1;
     count = 0;
+    gap = 0;
   }
   if (!best) return null;
   let { from: start, to: end } = best;
@@ -405,9 +418,10 @@ export function amountRun(
   if (
     above &&
     above.level > 1 &&
+    !statedServings(above.text) &&
     /^(?:for|für|voor|pour|para|per|til|till|för)\b|:$/i.test(above.text)
   )
-    basket.take(above);
-  for (let i = start; i <= end; i += 1) basket.take(blocks[i] as Block);
+    basket.take(above, blocks[start]);
+  for (let i = start; i <= end; i += 1) basket.take(blocks[i] as Block, blocks[i + 1]);
   return { at: start, groups: withoutCopies(basket.groups), end: end + 1 };
 }

@@ -23,11 +23,16 @@ function isEntry(block: Block): boolean {
 }
 
 /** Entries of lists within the next blocks, before anything ends the method. */
-function entriesAhead(blocks: readonly Block[], from: number, reach: number): number {
+function entriesAhead(
+  blocks: readonly Block[],
+  from: number,
+  reach: number,
+  around: Around | null,
+): number {
   let entries = 0;
   for (let i = from; i < Math.min(blocks.length, from + reach); i += 1) {
     const block = blocks[i] as Block;
-    if (isStop(block)) break;
+    if (isStop(block) || i === around?.from || ingredientsHeading(block) >= 2) break;
     if (isEntry(block) && block.text.length > 15) entries += 1;
   }
   return entries;
@@ -49,7 +54,7 @@ function ends(block: Block, head: Block, found: number): boolean {
 /** The method under a heading: entries of lists where there are any, else paragraphs. */
 function collectSteps(blocks: readonly Block[], at: number, around: Around | null): Step[] {
   const head = blocks[at] as Block;
-  const listed = entriesAhead(blocks, at + 1, 8) >= 1;
+  const listed = entriesAhead(blocks, at + 1, 8, around) >= 1;
   const steps: Step[] = [];
   let section: string | null = null;
   let missed = 0;
@@ -57,7 +62,7 @@ function collectSteps(blocks: readonly Block[], at: number, around: Around | nul
     const block = blocks[i] as Block;
     const { text } = block;
     if (around && i >= around.from && i < around.end) continue;
-    if (isButton(text) || isLabel(text)) continue;
+    if ((isButton(text) && block.level === 0) || isLabel(text)) continue;
     if (ends(block, head, steps.length) || (block.aside && !head.aside)) break;
     const titled =
       text.length <= MAX_HEADING && !/[.!?。]$/.test(text) && (block.level > 0 || block.bold);
@@ -71,7 +76,7 @@ function collectSteps(blocks: readonly Block[], at: number, around: Around | nul
         if (missed > 6) break;
         continue;
       }
-      if (entriesAhead(blocks, i + 1, 4) === 0) break;
+      if (entriesAhead(blocks, i + 1, 4, around) === 0) break;
       continue;
     }
     if (text.length < 4 || (steps.length === 0 && looksLikeIngredient(text) && !isSentence(text)))
@@ -109,7 +114,8 @@ function stepsAfter(blocks: readonly Block[], from: number): Step[] {
     if (block.level > 0 && steps.length > 0) break;
     if (list >= 0 && block.list !== list) break;
     if (!isSentence(block.text) && block.list < 0) continue;
-    if (isEntry(block) && steps.length === 0 && entriesAhead(blocks, i, 3) >= 2) list = block.list;
+    if (isEntry(block) && steps.length === 0 && entriesAhead(blocks, i, 3, null) >= 2)
+      list = block.list;
     steps.push({ section: null, text: block.text });
   }
   return tidySteps(steps);

@@ -21,7 +21,7 @@ const COUNT_PEOPLE = new RegExp(
 );
 /** 'Serves 4', 'Servings: 4-6', 'Portionen 4'. */
 const PEOPLE_COUNT = new RegExp(
-  `(?<!${LETTER})(?:${words.serves.join('|')}|${PEOPLE})[\\s:=(]*(?:${words.about.join('|')})?\\s*${RANGE}${BOUND}${SIZES}`,
+  `(?<!${LETTER})(?:${words.serves.join('|')}|${PEOPLE})(?!${LETTER})[\\s:=(]*(?:${words.about.join('|')})?\\s*${RANGE}${BOUND}${SIZES}`,
   'i',
 );
 /** 'Voor 4', 'Pour 6': a preposition counts only when the number is all there is. */
