@@ -130,24 +130,30 @@ function readOr(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
 /** A joint at `i` and the measure after it; null when they do not belong to the run. */
 function readJoined(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
   const joint = tokens[i];
-  const measure = readMeasure(tokens, i + 1, lex);
+  const or = lex.or.has(lowAt(tokens, i));
+  const measure =
+    readMeasure(tokens, i + 1, lex) ?? (or ? readWithoutNumber(tokens, i + 1, lex) : null);
   if (!joint || !measure) return null;
   const m = measure.value;
+  if (joint.text === '/' && m.unit === null && tokens[i + 1]?.kind === 'n') {
+    run.loose.push(...tokens.slice(i + 1, measure.next));
+    return measure.next;
+  }
   const adds = PLUS_MARKS.has(joint.text) || lex.plus.has(joint.low);
   if (lex.times.has(joint.low)) {
     if (run.last !== null) return null;
     push(run, m, 'each');
   } else if (lex.minus.has(joint.low)) {
     if (!subtract(run, m)) return null;
-  } else if (lex.or.has(joint.low) && run.last === null && m.size[0] && run.size[0]) {
+  } else if (or && run.last === null && m.size[0] && run.size[0]) {
     push(run, m, 'same');
-  } else if (!isMeasured(m.unit) && !(m.unit && (joint.text === '/' || adds))) {
+  } else if (!isMeasured(m.unit) && !(m.unit && (or || joint.text === '/' || adds))) {
     return null;
   } else if (run.last === null) {
     return null;
   } else if (adds) {
     push(run, m, 'plus');
-  } else if (SAME_MARKS.has(joint.text) || lex.or.has(joint.low)) {
+  } else if (SAME_MARKS.has(joint.text) || or) {
     if (joint.text === ',' && !tokens[measure.next]) return null;
     if (joint.text === ',' && continues(run, m)) push(run, m, 'plus');
     else push(run, m, run.amounts.at(-1)?.kind === 'each' ? 'each' : 'same');
@@ -171,7 +177,13 @@ function readNext(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): 
   }
   if (tokens[i]?.kind === 'w') return readSizeOfOne(tokens, i, lex, run);
   const measure = readMeasure(tokens, i, lex);
-  return measure && juxtapose(run, measure.value) ? measure.next : null;
+  if (!measure) return null;
+  if (juxtapose(run, measure.value)) return measure.next;
+  // '2 cups 1-inch cubes': how it is cut
+  const pieces = readUnit(tokens, measure.next, lex);
+  if (measure.value.unit?.kind !== 'length' || pieces?.value.kind !== 'piece') return null;
+  run.cut.push(...tokens.slice(i, pieces.next));
+  return pieces.next;
 }
 
 /** 'whole 6-pound' after a count: the size of one behind a describing word; null when not so. */

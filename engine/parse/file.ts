@@ -6,7 +6,8 @@ import type { Lexicon } from './lexicon.ts';
 import { amountsOf, readAmountList } from './list.ts';
 import type { Measure } from './measure.ts';
 import type { Parts } from './parts.ts';
-import { classify, isPurposeAt } from './segments.ts';
+import { classify, isPurposeAt, onlyDescribes } from './segments.ts';
+import { allPrep } from './span.ts';
 import { lowAt, type Token } from './tokens.ts';
 
 /** 'plus 1 egg yolk': a further food with its own amount, not more of the same one. */
@@ -14,8 +15,11 @@ function isExtra(seg: readonly Token[], lex: Lexicon): boolean {
   if (!lex.plus.has(lowAt(seg, 0))) return false;
   const head = readAmounts(seg, 1, lex);
   const name = head ? seg[head.next] : undefined;
-  if (!head || name?.kind !== 'w' || lex.more.has(name.low)) return false;
-  return classify(seg.slice(head.next), lex) === 'name' && !lex.purposeStarts.has(name.low);
+  if (!head || name?.kind !== 'w' || lex.more.has(name.low) || lex.purposeStarts.has(name.low))
+    return false;
+  const rest = seg.slice(head.next);
+  const kind = classify(rest, lex);
+  return (kind === 'name' || kind === 'prep') && !allPrep(rest, lex) && !onlyDescribes(rest, lex);
 }
 
 /** Preparation, and the purpose it may end in: 'halved, for serving', 'cut up to serve'. */
@@ -30,7 +34,7 @@ function filePrep(seg: readonly Token[], parts: Parts, lex: Lexicon): void {
 /** Files words that are no amount. */
 export function fileWords(seg: readonly Token[], parts: Parts, lex: Lexicon): void {
   const words = [...seg];
-  const or = lex.or.has(lowAt(seg, 0));
+  const or = lex.or.has(lowAt(seg, 0)) && !onlyDescribes(seg, lex);
   switch (classify(seg, lex)) {
     case 'optional':
       parts.optional = true;

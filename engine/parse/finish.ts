@@ -7,6 +7,8 @@ import type { Parts } from './parts.ts';
 import { classify, onlyDescribes } from './segments.ts';
 import { lowAt, type Token, textOf } from './tokens.ts';
 
+const QUOTES = new Set(["'", '’', '‘', '"', '“', '”', '%']);
+
 const isLink = (low: string, lex: Lexicon): boolean => lex.or.has(low) || lex.and.has(low);
 
 /** Plurals that no rule of spelling undoes ('leaves' -> 'leaf'), so that matching meets one form. */
@@ -96,9 +98,11 @@ function liftUnit(name: Token[], parts: Parts, lead: Amount, lex: Lexicon): Toke
 /** Without marks at its edges and marks that lost the word between them. */
 function withoutStrayMarks(name: readonly Token[], lex: Lexicon): Token[] {
   return name.filter((t, i) => {
-    if (t.kind !== 'p' || lex.and.has(t.low)) return true;
+    if (t.kind !== 'p' || lex.and.has(t.low) || QUOTES.has(t.text)) return true;
     const after = name[i + 1];
-    return i > 0 && after !== undefined && !(t.text === ',' && after.kind === 'p');
+    if (i === 0 || after === undefined) return false;
+    // the word between a comma and what follows was lifted out
+    return t.text !== ',' || (after.kind !== 'p' && after.index === t.index + 1);
   });
 }
 

@@ -22,6 +22,8 @@ function trim(run: readonly Token[], lex: Lexicon): Token[] {
   let to = run.length;
   for (let t = run[to - 1]; t && (isSilent(t, lex) || isJoint(t, lex)); t = run[to - 1]) to--;
   for (let t = run[from]; from < to && t && isSilent(t, lex); t = run[from]) from++;
+  // 'a little' keeps its article
+  if (lex.vague.has(run[from]?.low ?? '') && lex.articles.has(run[from - 1]?.low ?? '')) from--;
   return run.slice(from, to);
 }
 

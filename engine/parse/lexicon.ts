@@ -178,8 +178,9 @@ function markerWords(): ReadonlyMap<string, readonly Vote[]> {
   for (const code of Object.keys(LANGUAGES)) {
     const lex = lexiconOf(code);
     const own = new Map<string, number>();
-    for (const list of [lex.prep, lex.descriptors, lex.of, lex.and, lex.or, lex.purposeStarts])
-      for (const word of list) own.set(word, 1);
+    const lists = [lex.prep, lex.descriptors, lex.of, lex.and, lex.or, lex.purposeStarts];
+    if (code === 'en') lists.push(lex.noteStarts, lex.heads);
+    for (const list of lists) for (const word of list) own.set(word, 1);
     for (const [form, unit] of lex.units) {
       const shared = unit.name in SHARED_UNITS && unit.scale === 1;
       if (shared && !(code === 'en' && ENGLISH_UNITS.has(unit.name))) continue;
@@ -200,7 +201,10 @@ const isForeign = (word: string): boolean =>
 
 const ENGLISH_UNITS = new Set(['oz', 'lb', 'fl oz', 'inch']);
 
-/** The language whose measures, participles and small words stand most among lower-case words; 'en' on a tie. */
+/** How far another language must lead where the line has English words too: it may only name a dish. */
+const LEAD_OVER_ENGLISH = 2;
+
+/** The language whose measures, participles and small words stand most among lower-case words; 'en' when in doubt. */
 export function guessLanguage(words: readonly string[]): string {
   markers ??= markerWords();
   if (!words.some(isForeign)) return 'en';
@@ -210,7 +214,13 @@ export function guessLanguage(words: readonly string[]): string {
     if (!votes) continue;
     for (const [code, weight] of votes) tally.set(code, (tally.get(code) ?? 0) + weight);
   }
+  const english = tally.get('en') ?? 0;
   let best = 'en';
-  for (const [code, n] of tally) if (n > (tally.get(best) ?? 0)) best = code;
+  let most = english > 0 ? english + LEAD_OVER_ENGLISH - 1 : 0;
+  for (const [code, n] of tally)
+    if (n > most) {
+      best = code;
+      most = n;
+    }
   return best;
 }

@@ -3,7 +3,6 @@ import { readAmounts } from './amounts.ts';
 import { file, fileAmounts, fileWords } from './file.ts';
 import { finishName, isGloss } from './finish.ts';
 import type { Lexicon } from './lexicon.ts';
-import { readMeasure } from './measure.ts';
 import { findCut } from './name.ts';
 import { keepRest, noParts, type Parts } from './parts.ts';
 import {
@@ -14,7 +13,7 @@ import {
   split,
   takeBrackets,
 } from './segments.ts';
-import { eachSpan, isAndList, isBareList, nameSpan } from './span.ts';
+import { eachSpan, isAndList, isBareList, isJoint, nameSpan } from './span.ts';
 import { lowAt, type Token } from './tokens.ts';
 
 /** Longest label before a colon, and longest run of words before 'of' in 'zest and juice of'. */
@@ -43,14 +42,13 @@ function readExtract(tokens: readonly Token[], from: number, lex: Lexicon): numb
 }
 
 /** 'de la farine', 'etwas Mehl', 'some salt': words before the name that carry no amount. */
-function skipArticles(tokens: readonly Token[], from: number, lex: Lexicon): number {
+function skipArticles(tokens: readonly Token[], from: number, bare: boolean, lex: Lexicon): number {
+  const skipped = (low: string): boolean =>
+    lex.of.has(low) || lex.articles.has(low) || (bare && lex.vague.has(low));
   let at = from;
-  while (at < tokens.length - 1 && isFunctionWord(lowAt(tokens, at), lex)) at++;
+  while (at < tokens.length - 1 && skipped(lowAt(tokens, at))) at++;
   return at;
 }
-
-const isFunctionWord = (low: string, lex: Lexicon): boolean =>
-  lex.of.has(low) || lex.vague.has(low) || lex.articles.has(low);
 
 /** 'Optional: ...', 'For serving: ...', 'Egg wash: 1 egg' at the start: index after the colon, else 0. */
 function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon): number {
@@ -114,16 +112,16 @@ function readHead(tokens: readonly Token[], from: number, parts: Parts, lex: Lex
   const at = skipLead(tokens, from, lex);
   const head = readAmounts(tokens, at, lex);
   if (!head) return from;
-  const { amounts, size, loose, front, asides, each } = head.value;
+  const { amounts, size, loose, front, cut, asides, each } = head.value;
   parts.name = front;
   parts.amounts = amounts;
   parts.size = size;
   parts.each = each && amounts.length === 1;
   const how = loose.filter((t) => lex.fill.has(t.low) || lex.prep.has(t.low));
-  if (how.length > 0) parts.preps.push(how);
+  for (const run of [how, cut]) if (run.length > 0) parts.preps.push(run);
   for (const aside of asides) fileWords(aside, parts, lex);
   const food = foodAmongUnits(tokens, head.next, parts, lex);
-  const words = [...loose, ...front, ...asides.flat(), ...tokens.slice(food, head.next)];
+  const words = [...loose, ...front, ...cut, ...asides.flat(), ...tokens.slice(food, head.next)];
   parts.understood.push(tokens.slice(at, head.next).filter((t) => !words.includes(t)));
   return food;
 }
@@ -163,7 +161,7 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
     parts.amounts = [{ quantity: 1, max: null, unit: null, kind: 'stated', approximate: false }];
   at = rest;
   while (tokens[at]?.kind === 'p' && !'([#'.includes(lowAt(tokens, at))) at++;
-  at = skipArticles(tokens, at, lex);
+  at = skipArticles(tokens, at, parts.amounts.length === 0, lex);
   readRest(tokens.slice(at), parts, lex);
   parts.extras = parts.further.map((run) => readParts(run, lex));
   keepRest(tokens, parts, lex);
@@ -180,20 +178,27 @@ function between(
   return first && last ? rest.slice(first.index - base, last.index - base + 1) : [];
 }
 
-/** Later segments with the remarks that run over commas as one: 'such as radish, kale, or cress'. */
+/** Where the remark that begins at segment `k` ends: 'such as radish, kale, or cress' has three. */
+function remarkEnd(segs: readonly Segment[], k: number, lex: Lexicon): number {
+  const joins = (t: Token | undefined): boolean => t !== undefined && isJoint(t.low, lex);
+  const opening = segs[k]?.tokens ?? [];
+  if (!lex.listStarts.has(lowAt(opening, 0)) || opening.some(joins)) return k;
+  for (let end = k + 1; end < segs.length; end++) {
+    const seg = segs[end]?.tokens ?? [];
+    const food = joins(seg[0]) ? seg.slice(1) : seg;
+    if (classify(food, lex) !== 'name' || lex.orNote.has(lowAt(food, 0))) return k;
+    if (seg.some(joins)) return end;
+  }
+  return k;
+}
+
+/** Later segments, remarks that run over commas as one. */
 function joinRemarks(segs: readonly Segment[], lex: Lexicon): Segment[] {
   const out: Segment[] = [];
   for (let k = 0; k < segs.length; k++) {
     const seg = segs[k];
     if (!seg) continue;
-    let end = k;
-    if (lex.listStarts.has(lowAt(seg.tokens, 0))) {
-      const close = segs.findIndex(
-        (s, i) => i > k && (lex.or.has(lowAt(s.tokens, 0)) || lex.and.has(lowAt(s.tokens, 0))),
-      );
-      const foods = segs.slice(k + 1, close).every((s) => classify(s.tokens, lex) === 'name');
-      if (close > k && foods && !readMeasure(segs[close]?.tokens ?? [], 1, lex)) end = close;
-    }
+    const end = remarkEnd(segs, k, lex);
     out.push(end > k ? { ...seg, tokens: segs.slice(k, end + 1).flatMap((s) => s.tokens) } : seg);
     k = end;
   }

@@ -12,6 +12,8 @@ export interface Amounts {
   loose: Token[];
   /** Words between a count and the size of one, which belong before the name: '1 whole 6-pound salmon'. */
   front: Token[];
+  /** The size of the pieces that a measured food is cut into. */
+  cut: Token[];
   /** Brackets within the run that hold words. */
   asides: Token[][];
   /** Whether a word such as 'each' stands in it. */
@@ -50,6 +52,7 @@ export function startRun(first: Measure): Run {
     size: first.size,
     loose: [...first.fill],
     front: [],
+    cut: [],
     asides: [],
     each: false,
     stated: first.unit,

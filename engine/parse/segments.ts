@@ -1,5 +1,6 @@
 /** Splits what follows the amounts into brackets and comma segments, and says what each one is. */
 
+import { readAmounts } from './amounts.ts';
 import { hasPair, type Lexicon } from './lexicon.ts';
 import { readMeasure } from './measure.ts';
 import { lowAt, type Token } from './tokens.ts';
@@ -38,11 +39,13 @@ export function takeBrackets(tokens: readonly Token[]): { plain: Token[]; bracke
 }
 
 /** Whether the token parts segments: comma, semicolon, colon, full stop, or a spaced dash. */
-function isBreak(t: Token, after: Token | undefined): boolean {
+function isBreak(t: Token, after: Token | undefined, afterNumber: boolean): boolean {
   if (t.kind !== 'p') return false;
   if (t.text === ',' || t.text === ';' || t.text === ':' || t.text === '|') return true;
   if (t.text === '.' || t.text === '!') return after === undefined || after.space;
-  return (t.text === '–' || t.text === '—' || t.text === '-') && (t.space || t.text === '—');
+  if (t.text === '—') return true;
+  // a dash after a space parts, unless it joins a number to its unit: '1 –inch'
+  return (t.text === '–' || t.text === '-') && t.space && (after?.space !== false || !afterNumber);
 }
 
 export interface Segment {
@@ -59,7 +62,7 @@ export function split(tokens: readonly Token[]): Segment[] {
   let start = 0;
   for (let i = 0; i <= tokens.length; i++) {
     const t = tokens[i];
-    if (t && !isBreak(t, tokens[i + 1])) continue;
+    if (t && !isBreak(t, tokens[i + 1], tokens[i - 1]?.kind === 'n')) continue;
     if (i > start)
       out.push({ tokens: tokens.slice(start, i), start, mark: lowAt(tokens, start - 1) });
     start = i + 1;
@@ -105,7 +108,7 @@ export function classify(seg: readonly Token[], lex: Lexicon): SegmentKind {
   if (seg.some((t) => lex.referenceWords.has(t.low))) return 'reference';
   if (lex.plus.has(first.low) && readMeasure(seg, 1, lex)) return 'note';
   if (isNoteStart(seg, lex)) return 'note';
-  if (lex.or.has(first.low) && (readMeasure(seg, 1, lex) || lex.orNote.has(lowAt(seg, 1))))
+  if (lex.or.has(first.low) && (readAmounts(seg, 1, lex) || lex.orNote.has(lowAt(seg, 1))))
     return 'note';
   if (lex.noteHeads.has(first.low) || saysParts(seg, lex)) return 'prep';
   if (seg.some((_, i) => isPrepAt(seg, i, lex))) return 'prep';

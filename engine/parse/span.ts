@@ -5,7 +5,7 @@ import { findCut, liftPrep } from './name.ts';
 import { classify, describes, isPrepAt, onlyDescribes, type Segment } from './segments.ts';
 import { lowAt, type Token } from './tokens.ts';
 
-const isJoint = (low: string, lex: Lexicon): boolean => lex.and.has(low) || lex.or.has(low);
+export const isJoint = (low: string, lex: Lexicon): boolean => lex.and.has(low) || lex.or.has(low);
 
 export const allPrep = (seg: readonly Token[], lex: Lexicon): boolean =>
   seg.every(
