@@ -130,6 +130,11 @@ function isHeadRow(node: Leaf): boolean {
   return node.tag === 'tr' && cells.length >= 2 && cells.every((cell) => cell.tag === 'th');
 }
 
+/** How many cells of a row hold text: a row of one is read as that cell. */
+function filledCells(row: Leaf): number {
+  return row.kids.filter((kid) => kid.tag !== '' && textOf(kid) !== '').length;
+}
+
 /** The number shown in a field ('Servings: [4]'), else ''. */
 function inputNumber(node: Leaf): string {
   const value = attribute(node, 'value').trim();
@@ -159,7 +164,8 @@ class Writer {
     const bold = this.boldText > 0 && this.plain === 0;
     const link = this.linkText > 0 && this.linkText >= this.plain + this.boldText;
     for (const line of lines) {
-      const text = line.replace(/\ue000/g, '<');
+      // A drawn bullet before a figure is no part of the line.
+      const text = line.replace(/\ue000/g, '<').replace(/^[-–—•·*▢□☐○●]\s+(?=[\d¼½¾⅓⅔])/, '');
       const { tag, level, list, ordered, depth, aside, classes: names } = context;
       const block = { text, tag, level, bold, list, ordered, depth, classes: names, link, aside };
       // 'Ingredients: 250 g flour' is a heading and a line, and so is 'Tip: ...' with the word in bold.
@@ -263,6 +269,7 @@ class Writer {
     } else if (tag === 'li' || tag === 'tr') {
       next.joined = isRow(node);
       if (isHeadRow(node)) next.tag = HEAD_ROW;
+      else if (tag === 'tr' && filledCells(node) < 2) next.tag = 'td';
     } else if (next.level > 0 || tag === 'section' || tag === 'article') {
       next.list = -1;
       next.ordered = false;

@@ -56,7 +56,7 @@ const BUTTONS = new Set(words.buttons.map(fold));
 const TAIL =
   /^(?:[\s(,–—-]+(?:(?:for|fur|voor|pour|para|per|til|till|pro|na|dla|za|zum|zur|az?|для|на|για|de|do|da|du|des|del|della|of|the|serves|about|ca|x|metric|us|makes|yield|recipe|rezept|persons?|people)(?!\p{L})|\d|\().*|\s*\(.*\)|\s+\d.*|\s?[-–—].*)$/u;
 /** Words that may stand before it: 'Cake ingredients', 'The ingredients', 'Recipe instructions'. */
-const MAX_LEAD_WORDS = 4;
+const MAX_LEAD_WORDS = 5;
 
 /** Longest text taken for a heading (characters). */
 export const MAX_HEADING = 80;
@@ -89,11 +89,11 @@ const STOPS: HeadingReading = { ...NOTHING, stop: true };
 
 /** Headings of methods that may end in any dish's name. */
 const OPEN_STEPS =
-  /^(?:how to (?:make|cook|prepare|bake)|so machst du|zo maak je|comment (?:faire|preparer)|como (?:fazer|hacer|preparar)|come (?:fare|preparare)|sa gor du|sadan laver du|slik lager du|preparation (?:de|du|des)|zubereitung|elaboracion de|preparacion de|preparazione)(?!\p{L})/u;
+  /^(?:how to (?:make|cook|prepare|bake)|so machst du|zo maak je|comment (?:faire|preparer)|como (?:fazer|hacer|preparar)|come (?:fare|preparare)|sa gor du|sadan laver du|slik lager du|jak zrobic|jak przygotowac|jak udelat|preparation (?:de|du|des)|zubereitung|elaboracion de|preparacion de|preparazione)(?!\p{L})/u;
 
 function readBlock(block: Block): HeadingReading {
   if (block.text.length > MAX_HEADING) return NOTHING;
-  const marked = block.level > 0 || block.bold;
+  const marked = block.level > 0 || block.bold || /head|title/.test(block.classes);
   const key = headingKey(block.text).replace(ARTICLE, '');
   const heading = marked || /:$/.test(block.text);
   const fit = heading || block.list < 0 ? stopFit(key, block.level > 0) : 0;

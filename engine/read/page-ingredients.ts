@@ -138,7 +138,7 @@ function fromEntries(blocks: readonly Block[], at: number): Collected {
   let i = at + 1;
   for (; i < blocks.length && basket.count < MAX_LINES; i += 1) {
     const block = blocks[i] as Block;
-    if (isButton(block.text)) continue;
+    if (isButton(block.text) && block.level === 0) continue;
     if (endsList(block, head, basket.count) || (block.aside && !head.aside)) break;
     if (basket.count > 0 && ingredientsHeading(block) === 3 && block.level > 0) break;
     if (block.tag === HEAD_ROW && !/\d/.test(block.text)) continue;
@@ -153,7 +153,7 @@ function fromEntries(blocks: readonly Block[], at: number): Collected {
       else if (headsNested(block, blocks[i + 1])) basket.head(block.text);
       else if (
         block.bold &&
-        !looksLikeIngredient(block.text) &&
+        !startsWithFigure(block.text) &&
         isEntry(blocks[i + 1]) &&
         !blocks[i + 1]?.bold
       )
@@ -208,7 +208,8 @@ function fromLines(blocks: readonly Block[], at: number): Collected {
   for (; i < blocks.length && basket.count < MAX_LINES; i += 1) {
     const block = blocks[i] as Block;
     const { text } = block;
-    if (isButton(text) || (block.link && !looksLikeIngredient(text))) continue;
+    if ((isButton(text) && block.level === 0) || (block.link && !looksLikeIngredient(text)))
+      continue;
     if (endsList(block, head, basket.count) || (block.aside && !head.aside)) break;
     if (stepsHeading(block) > 0 && basket.count > 0) break;
     const next = nextContent(blocks, i + 1);
@@ -419,6 +420,7 @@ export function amountRun(
     above &&
     above.level > 1 &&
     !statedServings(above.text) &&
+    ingredientsHeading(above) === 0 &&
     /^(?:for|für|voor|pour|para|per|til|till|för)\b|:$/i.test(above.text)
   )
     basket.take(above, blocks[start]);
