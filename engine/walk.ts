@@ -273,6 +273,7 @@ export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions =
   const { lines, steps } = rewriteRecipe(recipe, ingredients, plan, {
     foods,
     region: measureRegion(recipe),
+    adjustments: goals.adjustments,
   });
   const foodsOf = (list: readonly Ingredient[]): Food[] =>
     list.flatMap((i) => (i.match ? [foods.byId(i.match.foodId)] : [])).filter((f) => f !== null);

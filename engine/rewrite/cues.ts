@@ -1,10 +1,11 @@
 /** Handling that the new ingredients call for, and where in the method it goes. */
 import type { FoodTable } from '../foods/index.ts';
-import type { Ingredient, Plan, PlannedItem, RewrittenStep } from '../model.ts';
+import type { Adjustment, Ingredient, Plan, PlannedItem, RewrittenStep } from '../model.ts';
 import cues from './data/cues.json' with { type: 'json' };
 import warnings from './data/warnings.json' with { type: 'json' };
 import { amountText, kitchenGrams, type Region } from './kitchen.ts';
 import { listOf, type Mention, shortName } from './mentions.ts';
+import { bakeMinutes } from './oven.ts';
 import { celsius } from './temperature.ts';
 
 interface Cue {
@@ -33,8 +34,16 @@ interface Cue {
   anyway?: boolean;
   /** Only for a method that speaks of this. */
   ifSaid?: string;
-  /** Corrects the phrase of a step that says otherwise, instead of a step of its own. */
-  amends?: { step: string; phrase: string; to: string };
+  /** Corrects the phrase of the last step (or of `all`) that says otherwise, instead of a step of its own. */
+  amends?: { step: string; phrase: string; to: string; all?: boolean };
+  /** Says its text also when it has corrected a step. */
+  too?: boolean;
+  /** Lowers the oven in the method; its text is for methods that state no temperature. */
+  oven?: boolean;
+  /** Only where flour and water can, or cannot, stand together before the rest goes in. */
+  autolyse?: boolean;
+  /** Only for bakes of at least this many minutes. */
+  bakeFrom?: number;
   text: string;
   why: string;
   source: string;
@@ -61,6 +70,11 @@ export interface CueContext {
   region: Region;
   /** The original method, for what it says already. */
   method: string;
+  title: string;
+  /** Whether the method lets flour and water stand together first. */
+  autolyses: boolean;
+  /** Changes accepted after earlier bakes. */
+  adjustments: readonly Adjustment[];
 }
 
 const FLOURS = /flour|gluten|starch|fibre|bran|flax|whey-protein|egg-white-powder|oats$/;
@@ -137,6 +151,8 @@ function applies(cue: Cue, context: CueContext): boolean {
   if (cue.text.includes('{gums}') && gumsOf(context, true).length === 0) return false;
   if (cue.yeast === true && !all.some((id) => YEAST.test(id))) return false;
   if (cue.ifSaid !== undefined && !new RegExp(cue.ifSaid, 'i').test(context.method)) return false;
+  if (cue.autolyse !== undefined && cue.autolyse !== context.autolyses) return false;
+  if (cue.bakeFrom !== undefined && (bakeMinutes(context.method) ?? 0) < cue.bakeFrom) return false;
   return cue.unless === undefined || !new RegExp(cue.unless, 'i').test(context.method);
 }
 
@@ -159,9 +175,12 @@ function bloomWater(context: CueContext): string {
   return `${Math.max(30, Math.round(water.grams / 80) * 10)} g of the water`;
 }
 
+/** Less water than this, g, is not worth holding back: own choice. */
+const LEAST_RESERVE = 10;
+
 function reserveText(context: CueContext): string {
   const { reserveWaterG } = context.plan;
-  if (reserveWaterG === null || reserveWaterG < 1) return '';
+  if (reserveWaterG === null || reserveWaterG < LEAST_RESERVE) return '';
   return ` If it is still stiff after the rest, work in up to ${Math.round(reserveWaterG)} g more water by feel.`;
 }
 
@@ -169,8 +188,18 @@ function reserveText(context: CueContext): string {
 const proofTimes = (plan: Plan): string =>
   plan.dough !== null && plan.dough.after.digestibleStarchPct < 25 ? '1½ times' : '1¼ times';
 
-function fill(text: string, context: CueContext): string {
+/** Share of the bake after which what browns fast is covered: common practice, no source. */
+const COVER_AFTER = 0.6;
+
+/** '{They are|It is}': the first for small bakes that are many, the second for one loaf or cake. */
+const isMany = ({ title, method }: CueContext): boolean =>
+  /\b(muffins?|scones?|cupcakes?|rolls?|buns?|cookies|biscuits)\b/i.test(`${title} ${method}`);
+
+function fill(raw: string, context: CueContext): string {
   const { plan } = context;
+  const text = raw.replace(/\{([^{}|]+)\|([^{}|]+)\}/g, (_, many: string, one: string) =>
+    isMany(context) ? many : one,
+  );
   const konjac = plan.items.find(({ foodId }) => /^konjac-(noodles|rice)$/.test(foodId));
   const words: Record<string, string> = {
     flours: listOf(floursOf(context).map((item) => withAmount(item, context))),
@@ -183,6 +212,7 @@ function fill(text: string, context: CueContext): string {
       : 'the water',
     reserveText: reserveText(context),
     proofTimes: proofTimes(plan),
+    coverAt: String(Math.round((bakeMinutes(context.method) ?? 0) * COVER_AFTER)),
     konjac: konjac === undefined ? 'konjac' : plainName(konjac),
   };
   return text
@@ -230,13 +260,14 @@ const inserted = (text: string, why: string): RewrittenStep => ({
   why,
 });
 
-/** Index of the last step whose words a cue corrects, or -1. */
-const amendedStep = (cue: Cue, texts: readonly string[]): number => {
+/** Indices of the steps whose words a cue corrects: the last that says otherwise, or all of them. */
+function amendedSteps(cue: Cue, texts: readonly string[]): number[] {
   const { amends } = cue;
-  if (amends === undefined) return -1;
+  if (amends === undefined) return [];
   const [step, phrase] = [new RegExp(amends.step, 'i'), new RegExp(amends.phrase, 'i')];
-  return texts.findLastIndex((text) => step.test(text) && phrase.test(text));
-};
+  const hits = texts.flatMap((text, at) => (step.test(text) && phrase.test(text) ? [at] : []));
+  return amends.all === true ? hits : hits.slice(-1);
+}
 
 export interface Amendment {
   /** Index of the step in the original method. */
@@ -246,20 +277,41 @@ export interface Amendment {
   why: string;
 }
 
+const fitting = (context: CueContext): Cue[] =>
+  (cues as Cue[]).filter((cue) => applies(cue, context));
+
 /** Phrases of steps that the new ingredients contradict, such as a shorter cooling. */
 export function amendments(context: CueContext, texts: readonly string[]): Amendment[] {
-  return (cues as Cue[]).flatMap((cue) => {
-    const at = amendedStep(cue, texts);
-    if (at < 0 || cue.amends === undefined || !applies(cue, context)) return [];
-    const { phrase, to } = cue.amends;
-    return [{ at, phrase: new RegExp(phrase, 'i'), to, why: cue.why }];
-  });
+  return fitting(context).flatMap((cue) =>
+    amendedSteps(cue, texts).map((at) => ({
+      at,
+      phrase: new RegExp(cue.amends?.phrase ?? '', 'i'),
+      to: cue.amends?.to ?? '',
+      why: cue.why,
+    })),
+  );
 }
 
-/** Steps to insert, with their places. */
-export function insertions(context: CueContext, texts: readonly string[]): Insertion[] {
-  return (cues as Cue[])
-    .filter((cue) => applies(cue, context) && amendedStep(cue, texts) < 0)
+/** Why the oven is to be cooler, or null when it is not. */
+export const coolerOven = (context: CueContext): string | null =>
+  fitting(context).find(({ oven }) => oven === true)?.why ?? null;
+
+/** Whether flour and water are to stand before the other ingredients go in. */
+export const restsFirst = (context: CueContext): boolean =>
+  fitting(context).some(({ autolyse }) => autolyse === true);
+
+/**
+ * Steps to insert, with their places. `ovenSaid`: the method states oven temperatures, which are
+ * changed where they stand.
+ */
+export function insertions(
+  context: CueContext,
+  texts: readonly string[],
+  ovenSaid: boolean,
+): Insertion[] {
+  return fitting(context)
+    .filter((cue) => cue.text !== '' && !(cue.oven === true && ovenSaid))
+    .filter((cue) => cue.too === true || amendedSteps(cue, texts).length === 0)
     .flatMap((cue) => {
       const at = placeOf(cue, texts);
       if (at === null) return [];
@@ -291,7 +343,10 @@ export function warningsFor(context: CueContext, texts: readonly string[]): Inse
     );
     const by = added.filter(({ foodId }) => new RegExp(warning.by).test(foodId));
     if (lost === undefined || (warning.by !== '' && by.length === 0)) continue;
-    const stand = warning.by === '' ? (lost.newName ?? 'what is left') : listOf(by.map(plainName));
+    const own = lost.ingredient.match?.foodId;
+    const others = lost.items.filter(({ foodId }) => foodId !== own);
+    const stands = (warning.by === '' ? others : by).map(plainName);
+    const stand = stands.length === 0 ? 'what is left' : listOf([...new Set(stands)]);
     const text = fill(warning.text.replace('{stand}', stand), context);
     found.push({ at, rank: RANKS.length, step: inserted(text, warning.why) });
   }

@@ -1,10 +1,17 @@
 /** A plan, told as ingredient lines and a method. */
 import type { FoodTable } from '../foods/index.ts';
-import type { Ingredient, Plan, Recipe, RewrittenLine, RewrittenStep } from '../model.ts';
+import type {
+  Adjustment,
+  Ingredient,
+  Plan,
+  Recipe,
+  RewrittenLine,
+  RewrittenStep,
+} from '../model.ts';
 import type { Region } from './kitchen.ts';
 import { rewriteLines } from './lines.ts';
 import { mentionsOf } from './mentions.ts';
-import { rewriteSteps } from './steps.ts';
+import { autolyses, rewriteSteps } from './steps.ts';
 
 export type { Region } from './kitchen.ts';
 
@@ -12,6 +19,8 @@ export interface RewriteOptions {
   foods: FoodTable;
   /** Decides which cups and spoons stand beside the grams. */
   region: Region;
+  /** Changes accepted after earlier bakes; those in words become steps. */
+  adjustments?: readonly Adjustment[];
 }
 
 /**
@@ -25,16 +34,21 @@ export function rewriteRecipe(
   plan: Plan,
   options: RewriteOptions,
 ): { lines: RewrittenLine[]; steps: RewrittenStep[] } {
-  const { foods, region } = options;
+  const { foods, region, adjustments = [] } = options;
+  const texts = recipe.steps.map(({ text }) => text);
+  const mentions = mentionsOf(ingredients, plan);
   return {
     lines: rewriteLines(recipe, ingredients, { plan, foods, region }),
     steps: rewriteSteps(recipe, {
       plan,
       ingredients,
-      mentions: mentionsOf(ingredients, plan),
+      mentions,
       foods,
       region,
-      method: recipe.steps.map(({ text }) => text).join('\n'),
+      method: texts.join('\n'),
+      title: recipe.title,
+      autolyses: autolyses(texts, mentions),
+      adjustments,
     }),
   };
 }

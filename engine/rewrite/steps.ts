@@ -1,59 +1,138 @@
 /** The method of the reworked recipe. */
 import type { PlannedItem, Recipe, RewrittenStep } from '../model.ts';
+import { adjustedSteps } from './adjusted.ts';
+import { withoutBoiling } from './boiling.ts';
 import {
   type Amendment,
   amendments,
   type CueContext,
+  coolerOven,
   type Insertion,
   insertions,
+  restsFirst,
   warningsFor,
 } from './cues.ts';
-import { listOf, type Mention, renameIn, shortName } from './mentions.ts';
-import { withBothScales } from './temperature.ts';
+import { withoutWord } from './leave-out.ts';
+import { listOf, type Mention, shortName } from './mentions.ts';
+import { withLowerOven } from './oven.ts';
+import { Ledger, namePattern, renameIn } from './rename.ts';
+import { usesGas, withAllScales } from './temperature.ts';
 
-function whyChanged(named: readonly Mention[]): string | null {
-  const changed = named.filter(({ changed: isChanged }) => isChanged);
-  if (changed.length === 0) return null;
-  const words = changed.map(({ ingredient, newName, items }) => {
-    const old = ingredient.item.name;
-    if (items.length === 0) return `${old} is left out`;
-    if (newName === null) return `the amount of ${old} changed`;
-    const own = ingredient.match?.foodId;
-    const others = items.filter(({ foodId }) => foodId !== own);
-    const names = listOf([...new Set(others.map(({ foodName }) => shortName(foodName)))]);
-    return others.length < items.length
-      ? `${names} for part of the ${old}`
-      : `${newName} instead of ${old}`;
-  });
-  return `${listOf([...new Set(words)])}.`;
+function whyChanged(named: readonly Mention[]): string[] {
+  const words = named
+    .filter(({ changed }) => changed)
+    .map(({ ingredient, newName, items }) => {
+      const old = ingredient.item.name;
+      if (items.length === 0) return `${old} is left out`;
+      if (newName === null) return `the amount of ${old} changed`;
+      const own = ingredient.match?.foodId;
+      const others = items.filter(({ foodId }) => foodId !== own);
+      const names = listOf([...new Set(others.map(({ foodName }) => shortName(foodName)))]);
+      return others.length < items.length
+        ? `${names} for part of the ${old}`
+        : `${newName} instead of ${old}`;
+    });
+  return words.length === 0 ? [] : [`${listOf([...new Set(words)])}.`];
 }
 
 /** Ingredients that are gone altogether and that the step still names. */
-function leaveOut(named: readonly Mention[]): string {
+function leaveOut(text: string, named: readonly Mention[]): string {
   const none = named.filter(({ changed, items }) => changed && items.length === 0);
-  if (none.length === 0) return '';
-  return ` Leave out the ${listOf(none.map(({ ingredient }) => ingredient.item.name))}.`;
+  const left: string[] = [];
+  let result = text;
+  for (const { names, ingredient } of none) {
+    const without = names
+      .map((name) => withoutWord(result, name))
+      .find((shorter) => shorter !== null);
+    if (without === undefined) left.push(ingredient.item.name);
+    else result = without ?? result;
+  }
+  return left.length === 0 ? result : `${result} Leave out the ${listOf(left)}.`;
 }
 
-function rewriteStep(step: Recipe['steps'][number], context: CueContext): RewrittenStep {
-  const { text, named } = renameIn(step.text, context.mentions, context.foods, context.region);
-  const words = `${text}${leaveOut(named)}`;
-  const changed = words !== step.text;
+/** What the passes over one method share. */
+interface Pass {
+  context: CueContext;
+  ledger: Ledger;
+  gas: boolean;
+  /** Why the oven is to be cooler, else null. */
+  oven: string | null;
+}
+
+const UNITES = /\b(mix|stir|combine|work|knead|put|add|make|bring)\b/i;
+
+const waterOf = (mentions: readonly Mention[]): Mention | undefined =>
+  mentions.find(({ ingredient }) => ingredient.match?.foodId === 'water');
+
+/** The text without the water, where it goes in with the flour; null where it does not. */
+function withoutWater(text: string, water: Mention): string | null {
+  if (!/\bflours?\b/i.test(text) || !UNITES.test(text)) return null;
+  return (
+    water.names
+      .filter((name) => namePattern({ ...water, names: [name] }).test(text))
+      .map((name) => withoutWord(text, name))
+      .find((shorter) => shorter !== null) ?? null
+  );
+}
+
+/** Whether flour and water can stand first: the method brings them together in one step, or names no water. */
+export function autolyses(texts: readonly string[], mentions: readonly Mention[]): boolean {
+  const water = waterOf(mentions);
+  if (water === undefined) return false;
+  const first = texts.find((text) => namePattern(water).test(text));
+  return first === undefined || withoutWater(first, water) !== null;
+}
+
+/** Flour and water already stand together: the first step that unites them says so. */
+function rested(step: RewrittenStep, { mentions }: CueContext): RewrittenStep | null {
+  const water = waterOf(mentions);
+  const without = water === undefined ? null : withoutWater(step.after, water);
+  if (without === null) return null;
+  const after = without.replace(/\b(flours?)\b/i, 'rested $1');
+  const why = [step.why, 'Flour and water are together already.'].filter((one) => one !== null);
+  return { ...step, after, change: 'changed', why: why.join(' ') };
+}
+
+/** The first step that takes up the rested dough, marked so; the others as they are. */
+function afterRest(steps: readonly RewrittenStep[], context: CueContext): RewrittenStep[] {
+  if (!restsFirst(context)) return [...steps];
+  const at = steps.findIndex((step) => rested(step, context) !== null);
+  return steps.map((step, index) => (index === at ? (rested(step, context) ?? step) : step));
+}
+
+function rewriteStep(step: Recipe['steps'][number], pass: Pass): RewrittenStep {
+  const { context, ledger, gas, oven } = pass;
+  const { mentions, foods, region } = context;
+  const unboiled = withoutBoiling(step.text, mentions);
+  const { text, named } = renameIn(unboiled.text, mentions, { foods, region, ledger });
+  const words = leaveOut(text, named);
+  const cooler = oven === null ? words : withLowerOven(words);
+  const why = [
+    ...unboiled.dropped.map(({ newName }) => `${newName ?? 'What is left'} needs no boiling.`),
+    ...whyChanged(named),
+    ...(cooler === words || oven === null ? [] : [oven]),
+  ];
+  const changed = cooler !== step.text;
   return {
     section: step.section,
     before: step.text,
-    after: withBothScales(words),
+    after: withAllScales(cooler, gas),
     change: changed ? 'changed' : 'kept',
-    why: changed ? whyChanged(named) : null,
+    why: changed && why.length > 0 ? why.join(' ') : null,
   };
 }
 
-/** A step with the phrase put right that the new ingredients contradict. */
-function amend(step: RewrittenStep, amendment: Amendment | undefined): RewrittenStep {
-  if (amendment === undefined) return step;
-  const after = step.after.replace(amendment.phrase, amendment.to);
-  const why = [step.why, amendment.why].filter((reason) => reason !== null).join(' ');
-  return { ...step, after, change: 'changed', why };
+/** A step with the phrases put right that the new ingredients contradict. */
+function amend(step: RewrittenStep, found: readonly Amendment[]): RewrittenStep {
+  let { after } = step;
+  const reasons = new Set(step.why === null ? [] : [step.why]);
+  for (const { phrase, to, why } of found) {
+    const amended = after.replace(phrase, to);
+    if (amended !== after) reasons.add(why);
+    after = amended;
+  }
+  if (after === step.after) return step;
+  return { ...step, after, change: 'changed', why: [...reasons].join(' ') };
 }
 
 /** Additions that no step speaks of: they must not be forgotten. */
@@ -80,31 +159,41 @@ const DRY_ROLES = [
   'salt',
 ];
 
-function additionSteps(context: CueContext, said: string): RewrittenStep[] {
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+const addition = (sentence: string): RewrittenStep => ({
+  section: null,
+  before: null,
+  after: `${capital(sentence)}.`,
+  change: 'inserted',
+  why: 'New in this version, so the method does not name it.',
+});
+
+/** Steps for what no step names: dry things at the start, moist ones where the first moist one goes in. */
+function additionSteps(context: CueContext, said: string, texts: readonly string[]): Insertion[] {
   const items = unspoken(context, said);
   if (items.length === 0) return [];
   const names = (list: readonly PlannedItem[]): string =>
     listOf(list.map(({ foodName }) => `the ${shortName(foodName)}`));
+  const moistAt = Math.max(
+    0,
+    texts.findIndex((text) =>
+      context.mentions.some(
+        (mention) =>
+          ['liquid', 'egg'].includes(context.plan.roles[mention.ingredient.key]?.[0] ?? '') &&
+          namePattern(mention).test(text),
+      ),
+    ),
+  );
+  const step = (list: readonly PlannedItem[], at: number, say: (names: string) => string) =>
+    list.length === 0 ? [] : [{ at, rank: 0, step: addition(say(names(list))) }];
+  if (context.plan.dough === null)
+    return step(items, moistAt, (list) => `stir in ${list} while mixing`);
   const dry = items.filter(({ role }) => DRY_ROLES.includes(role));
   const wet = items.filter(({ role }) => !DRY_ROLES.includes(role));
-  const parts = [
-    dry.length > 0 && context.plan.dough !== null
-      ? `mix ${names(dry)} into the dry ingredients`
-      : null,
-    wet.length > 0 && context.plan.dough !== null
-      ? `add ${names(wet)} with the other moist ingredients`
-      : null,
-    context.plan.dough === null ? `stir in ${names(items)} while mixing` : null,
-  ].filter((part) => part !== null);
-  const sentence = listOf(parts);
   return [
-    {
-      section: null,
-      before: null,
-      after: `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`,
-      change: 'inserted',
-      why: 'New in this version, so the method does not name it.',
-    },
+    ...step(dry, 0, (list) => `mix ${list} into the dry ingredients`),
+    ...step(wet, moistAt, (list) => `add ${list} with the other moist ingredients`),
   ];
 }
 
@@ -122,22 +211,34 @@ function woven(steps: readonly RewrittenStep[], extra: readonly Insertion[]): Re
 }
 
 /**
- * The method with new names and amounts, temperatures in both scales, and the handling steps the new
- * ingredients call for, marked `inserted` with the reason. A step the plan does not touch keeps its
- * words. No steps are made up for a recipe without a method, except what the new foods need.
+ * The method with new names and amounts, temperatures in both scales (and gas marks where the recipe
+ * uses them), and the handling steps the new ingredients call for, marked `inserted` with the reason.
+ * A step the plan does not touch keeps its words. No steps are made up for a recipe without a method,
+ * except what the new foods need.
  */
 export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep[] {
   const texts = recipe.steps.map(({ text }) => text);
-  const corrections = new Map(amendments(context, texts).map((found) => [found.at, found]));
-  const own = recipe.steps.map((step, at) =>
-    amend(rewriteStep(step, context), corrections.get(at)),
+  const found = amendments(context, texts);
+  const oven = coolerOven(context);
+  const pass = { context, ledger: new Ledger(), gas: usesGas(context.method), oven };
+  const own = afterRest(
+    recipe.steps.map((step, at) =>
+      amend(
+        rewriteStep(step, pass),
+        found.filter((one) => one.at === at),
+      ),
+    ),
+    context,
   );
-  const cues = [...insertions(context, texts), ...warningsFor(context, texts)];
-  const said = [...own.map((step) => step.after), ...cues.map(({ step }) => step.after)];
-  const additions = additionSteps(context, said.join(' ')).map((step) => ({
-    at: 0,
-    rank: 0,
-    step,
+  const ovenSaid = oven !== null && texts.some((text) => withLowerOven(text) !== text);
+  const cues = [
+    ...insertions(context, texts, ovenSaid),
+    ...warningsFor(context, texts),
+    ...adjustedSteps(context.adjustments, texts),
+  ].map((one) => ({
+    ...one,
+    step: { ...one.step, after: withAllScales(one.step.after, pass.gas) },
   }));
-  return woven(own, [...cues, ...additions]);
+  const said = [...own, ...cues.map(({ step }) => step)].map(({ after }) => after).join(' ');
+  return woven(own, [...cues, ...additionSteps(context, said, texts)]);
 }

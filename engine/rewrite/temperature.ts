@@ -22,7 +22,7 @@ export function celsius(low: number, high: number = low): string {
 const TEMPERATURE =
   /(\d{2,3})(?:\s*(?:-|–|to)\s*(\d{2,3}))?\s*(?:°|º|˚|deg\.?|degrees?)?\s*(celsius|centigrade|fahrenheit|C|F)\b(?!\w)/gi;
 /** Ovens in degrees without a scale: from 300 up it can only be Fahrenheit. */
-const BARE = /(\d{3})(?:\s*°|\s+degrees?)(?!\s*(?:[CF]\b|celsius|centigrade|fahrenheit))/gi;
+const BARE = /(\d{3})(?:\s*°|\s+degrees?\b)(?!\s*(?:[CF]\b|celsius|centigrade|fahrenheit))/gi;
 /** How far to look for the same temperature in the other scale. */
 const NEAR = 28;
 
@@ -43,9 +43,65 @@ function converted(low: string, high: string | undefined, celsiusGiven: boolean)
   return high === undefined ? `${first} ${unit}` : `${first}-${turn(Number(high))} ${unit}`;
 }
 
-/** The text with the other scale put in brackets behind each temperature that has one scale only. */
-export function withBothScales(text: string): string {
-  const named = text.replace(TEMPERATURE, (...found) => {
+/** An oven's fan setting is one of two temperatures already. */
+const FAN = /^\s*(?:\/|\()?\s*fan\b/i;
+
+const GAS_MARK = /\bgas(?:\s+mark)?\s+(\d{1,2}|½|¼|1\/2|1\/4)(?![\d°])/i;
+const ALL_GAS = new RegExp(GAS_MARK, 'gi');
+
+/** Ovens of each gas mark, °C: British usage, common practice, no source. */
+const GAS: readonly (readonly [mark: string, celsius: number])[] = [
+  ['¼', 110],
+  ['½', 120],
+  ['1', 140],
+  ['2', 150],
+  ['3', 170],
+  ['4', 180],
+  ['5', 190],
+  ['6', 200],
+  ['7', 220],
+  ['8', 230],
+  ['9', 240],
+];
+
+/** Whether a method speaks of gas marks. */
+export const usesGas = (text: string): boolean => GAS_MARK.test(text);
+
+/** The gas mark nearest to an oven's °C, or null outside their range. */
+export function gasMark(degrees: number): string | null {
+  if (degrees < 105 || degrees > 250) return null;
+  const nearest = GAS.reduce((a, b) =>
+    Math.abs(b[1] - degrees) < Math.abs(a[1] - degrees) ? b : a,
+  );
+  return nearest[0];
+}
+
+const celsiusOfMark = (mark: string): number | null => {
+  const plain = mark === '1/2' ? '½' : mark === '1/4' ? '¼' : mark;
+  return GAS.find(([name]) => name === plain)?.[1] ?? null;
+};
+
+/** A gas mark that stands alone, with the degrees it means. */
+const withDegrees = (text: string): string =>
+  text.replace(ALL_GAS, (...found) => {
+    const [whole, mark, at] = found as [string, string, number];
+    const degrees = celsiusOfMark(mark);
+    const near = `${text.slice(Math.max(0, at - NEAR), at)} ${text.slice(at + whole.length, at + whole.length + NEAR)}`;
+    if (degrees === null || /\d{3}\s*(?:°|º|˚|deg|C\b|F\b)/i.test(near)) return whole;
+    return `${whole} (${degrees} °C, ${toF(degrees)} °F)`;
+  });
+
+/** Whether a gas mark stands beside a temperature. */
+const hasGas = (text: string, start: number, end: number): boolean =>
+  GAS_MARK.test(text.slice(Math.max(0, start - NEAR), end + NEAR));
+
+/**
+ * The text with the other scale put in brackets behind each temperature that has one scale only; with
+ * `gas`, ovens get their gas mark too, and a gas mark alone its degrees.
+ */
+export function withAllScales(text: string, gas = false): string {
+  const marked = gas ? withDegrees(text) : text;
+  const named = marked.replace(TEMPERATURE, (...found) => {
     const [whole, low, high, scale, at] = found as [
       string,
       string,
@@ -55,8 +111,12 @@ export function withBothScales(text: string): string {
     ];
     // A lower-case 'c' or 'f' is a unit only right behind the number or a degree sign.
     if (/^[cf]$/.test(scale) && !/[\d°º˚]\s?[cf]$/.test(whole)) return whole;
-    if (hasPartner(text, at, at + whole.length, isCelsius(scale))) return whole;
-    return `${whole} (${converted(low, high, isCelsius(scale))})`;
+    const end = at + whole.length;
+    if (hasPartner(marked, at, end, isCelsius(scale)) || FAN.test(marked.slice(end))) return whole;
+    const degrees = isCelsius(scale) ? Number(low) : toC(Number(low));
+    const mark = gas && !hasGas(marked, at, end) ? gasMark(degrees) : null;
+    const beside = converted(low, high, isCelsius(scale));
+    return `${whole} (${beside}${mark === null ? '' : `, gas mark ${mark}`})`;
   });
   return named.replace(BARE, (...found) => {
     const [whole, degrees, at] = found as [string, string, number];

@@ -40,7 +40,7 @@ describe('method of a loaf', () => {
 
   it('renames and re-amounts what changed, and leaves the verb alone', () => {
     const [first] = textsOf(steps, 'changed');
-    expect(first).toBe('Mix 500 g flours with the water, salt and yeast to a rough dough.');
+    expect(first).toBe('Mix 500 g rested flours with the salt and yeast to a rough dough.');
     expect(steps.find(({ before }) => before?.startsWith('Lightly'))?.after).toBe(
       'Lightly flour the counter and shape the dough. Heat the oven to 230 C (445 °F).',
     );
@@ -53,7 +53,7 @@ describe('method of a loaf', () => {
 
   it('puts a shorter cooling time right instead of contradicting it', () => {
     const hasty = { ...LOAF, steps: [...LOAF.steps, { section: null, text: 'Cool for 1 hour.' }] };
-    const last = rewrite(hasty, loafPlan).at(-1);
+    const last = rewrite(hasty, loafPlan).find(({ before }) => before === 'Cool for 1 hour.');
     expect(last?.after).toBe('Cool for at least 3 hours.');
     expect(last?.change).toBe('changed');
     expect(last?.why).toMatch(/set while cooling/);
@@ -78,7 +78,8 @@ describe('method of a loaf', () => {
     const at = (pattern: RegExp): number => steps.findIndex(({ after }) => pattern.test(after));
     expect(at(/xanthan gum dry/)).toBeLessThan(at(/leave for 30 minutes/));
     expect(at(/leave for 30 minutes/)).toBeLessThan(at(/^Mix 500 g/));
-    expect(at(/cool for 3 hours/)).toBe(steps.length - 1);
+    expect(at(/cool for 3 hours/)).toBe(steps.length - 2);
+    expect(at(/^Expect a chewier/)).toBe(steps.length - 1);
   });
 
   it('does not say again what the method says already', () => {
@@ -93,6 +94,7 @@ describe('method of a loaf', () => {
     expect(said).toEqual([
       expect.stringMatching(/^Mix 150 g/),
       expect.stringMatching(/xanthan gum dry/),
+      expect.stringMatching(/^Expect a chewier/),
     ]);
   });
 
@@ -126,7 +128,7 @@ describe('mentions', () => {
     const steps = rewrite(recipe, (read) =>
       makePlan('sweet-sauce', read, [{ key: '0', kept: 0, to: [] }]),
     );
-    expect(textsOf(steps, 'changed')).toEqual(['Whisk sugar and cream. Leave out the sugar.']);
+    expect(textsOf(steps, 'changed')).toEqual(['Whisk cream.']);
   });
 
   it('names an addition that no step speaks of', () => {
@@ -182,7 +184,8 @@ describe('other families', () => {
     );
     const texts = konjac.map(({ after }) => after);
     expect(texts.some((text) => /Rinse the konjac noodles/.test(text))).toBe(true);
-    expect(texts.some((text) => /Skip the boiling/.test(text))).toBe(true);
+    expect(texts.some((text) => /boil the/i.test(text))).toBe(false);
+    expect(texts.some((text) => /nothing to boil in this step/.test(text))).toBe(true);
     expect(texts.at(-1)).toBe('Toss the konjac noodles with the sauce.');
     const half = rewrite(recipe, (read) =>
       makePlan('pasta-dish', read, [{ key: '0', kept: 80, to: [['zucchini', 400]] }]),
@@ -200,13 +203,183 @@ describe('other families', () => {
     const steps = rewrite(recipe, (read) =>
       makePlan('cake', read, [{ key: '0', kept: 0, to: [['allulose', 200, 'sweetness']] }]),
     );
-    expect(textsOf(steps, 'inserted').join(' ')).toMatch(/10-15 °C \(20-25 °F\) lower/);
+    const baking = steps.find(({ before }) => before === 'Bake at 180 °C.');
+    expect(baking?.after).toBe('Bake at 170 °C (340 °F).');
+    expect(baking?.why).toMatch(/browns faster/);
   });
 
   it('gives every temperature of changed and inserted steps in both scales', () => {
     const steps = rewrite(LOAF, loafPlan).filter(({ change }) => change !== 'kept');
     const oneScale = steps.filter(({ after }) => /°C/.test(after) !== /°F/.test(after));
     expect(oneScale).toEqual([]);
+  });
+});
+
+describe('shares of an ingredient', () => {
+  const CAKE = ['200 g sugar', '300 ml water', '100 g butter', '250 g flour'];
+  const plan = (read: ReturnType<typeof understand>): Plan =>
+    makePlan('other', read, [
+      { key: '0', kept: 0, to: [['allulose', 160, 'sweetness']] },
+      { key: '1', kept: 390, to: [] },
+      { key: '3', kept: 100, to: [['almond-flour', 150]] },
+    ]);
+  const one = (...texts: string[]): string[] =>
+    rewrite(makeRecipe('Cake', CAKE, texts), plan)
+      .filter(({ before }) => before !== null)
+      .map(({ after }) => after);
+
+  // Shares by hand: of 160 g allulose, 390 g water, 250 g flours.
+  it.each([
+    ['Stir in half the sugar.', 'Stir in half the allulose (80 g).'],
+    ['Add a third of the water.', 'Add a third of the water (130 g).'],
+    ['Sift in two thirds of the flour.', 'Sift in two thirds of the flours (167 g).'],
+    ['Use 1/4 of the sugar.', 'Use 1/4 of the allulose (40 g).'],
+    ['Whisk 50 g of the sugar in.', 'Whisk 40 g (about 3½ tbsp) allulose in.'],
+    ['Melt half the butter.', 'Melt half the butter.'],
+  ])('%s', (before, after) => {
+    expect(one(before)[0]).toBe(after);
+  });
+
+  it('knows what earlier steps have left', () => {
+    expect(one('Add a quarter of the sugar.', 'Beat in the remaining sugar.')[1]).toBe(
+      'Beat in the remaining allulose (120 g).',
+    );
+    expect(one('Add 100 g of the sugar.', 'Beat in the rest of the sugar.')[1]).toBe(
+      'Beat in the rest of the allulose (80 g).',
+    );
+    expect(one('Beat in the remaining sugar.')[0]).toBe('Beat in the remaining allulose.');
+  });
+
+  it('reckons spoons of a line in cups', () => {
+    const recipe = makeRecipe('Cake', ['1 cup sugar'], ['Dust with 2 tablespoons of the sugar.']);
+    const [step] = rewrite(recipe, (read) =>
+      makePlan('other', read, [{ key: '0', kept: 0, to: [['allulose', 160, 'sweetness']] }]),
+    );
+    // 2 of 16 tablespoons: an eighth of 160 g.
+    expect(step?.after).toBe('Dust with 20 g (about 5 tsp) allulose.');
+  });
+
+  it('leaves mixtures and what is only looked at under their names', () => {
+    expect(one('Stir in the flour mixture until no dry flour is left.')[0]).toBe(
+      'Stir in the flour mixture until no dry flour is left.',
+    );
+  });
+});
+
+describe('one food in two places', () => {
+  const ROLLS = makeRecipe(
+    'Rolls',
+    ['300 ml milk', '60 g caster sugar', '100 g icing sugar', '2 tbsp milk'],
+    ['Warm the milk with the caster sugar.', 'Mix the icing sugar with the milk.'],
+  );
+  const steps = rewrite(ROLLS, (read) => ({
+    ...makePlan(
+      'sweet-sauce',
+      read,
+      [
+        { key: '1', kept: 0, to: [['allulose', 55, 'sweetness']] },
+        { key: '2', kept: 0, to: [['allulose', 70, 'sweetness']] },
+      ],
+      { added: [['water', 75, 'liquid']] },
+    ),
+    roles: { 0: ['liquid'], 3: ['liquid'] },
+  }));
+
+  it('tells their amounts apart, and what is added goes in once', () => {
+    expect(steps.map(({ after }) => after)).toEqual([
+      'Warm the milk and 75 g water with 55 g allulose.',
+      'Mix 70 g allulose with the milk.',
+    ]);
+  });
+
+  it('names both sugars when only one changed', () => {
+    const recipe = makeRecipe(
+      'Cookies',
+      ['100 g granulated sugar', '100 g brown sugar', '100 g butter'],
+      ['Melt the butter with both sugars.'],
+    );
+    const [step] = rewrite(recipe, (read) =>
+      makePlan('other', read, [{ key: '1', kept: 0, to: [['allulose', 100, 'sweetness']] }]),
+    );
+    expect(step?.after).toBe('Melt the butter with granulated sugar and allulose.');
+  });
+});
+
+describe('ovens', () => {
+  const bake = (text: string): string | undefined =>
+    rewrite(makeRecipe('Cake', ['200 g sugar', '200 g flour'], [text]), (read) =>
+      makePlan('cake', read, [{ key: '0', kept: 0, to: [['allulose', 200, 'sweetness']] }]),
+    ).find(({ before }) => before === text)?.after;
+
+  // 10 °C, 25 °F or one gas mark less; gas 4 is 180 °C, gas 3 is 170 °C.
+  it.each([
+    ['Bake at 350°F for 25 minutes.', 'Bake at 325°F (165 °C) for 25 minutes.'],
+    ['Bake at 375 degrees F for an hour.', 'Bake at 350 degrees F (175 °C) for an hour.'],
+    ['Bake at 350 degrees.', 'Bake at 325 degrees F (165 °C).'],
+    ['Bake at 180C/160C fan/gas 4.', 'Bake at 170C (340 °F)/150C fan/gas 3.'],
+    ['Bake at gas mark 4 for an hour.', 'Bake at gas mark 3 (170 °C, 340 °F) for an hour.'],
+    ['Bake until 98 °C inside.', 'Bake until 98 °C (208 °F) inside.'],
+    ['Heat the oil to 180 °C and fry.', 'Heat the oil to 180 °C (355 °F) and fry.'],
+  ])('%s', (before, after) => {
+    expect(bake(before)).toBe(after);
+  });
+
+  it('says it in words where the method states no temperature', () => {
+    const recipe = makeRecipe('Cake', ['200 g sugar', '200 g flour'], ['Bake until golden.']);
+    const steps = rewrite(recipe, (read) =>
+      makePlan('cake', read, [{ key: '0', kept: 0, to: [['allulose', 200, 'sweetness']] }]),
+    );
+    expect(textsOf(steps, 'inserted').join(' ')).toMatch(/10-15 °C \(20-25 °F\) lower/);
+  });
+});
+
+describe('accepted changes', () => {
+  it('become steps where they belong, when they are words', () => {
+    const read = understand(LOAF);
+    const adjustment = {
+      id: 'gummy.2',
+      symptom: 'gummy',
+      lever: 'method',
+      factor: null,
+      shiftPct: null,
+      text: 'Bake until the centre reaches 98 °C (208 °F).',
+      why: 'Gummy crumb.',
+      source: 'test',
+    } as const;
+    const water = { ...adjustment, id: 'gummy.4', lever: 'water', shiftPct: -5, text: 'Less.' };
+    const { steps } = rewriteRecipe(LOAF, read, makePlan('lean-yeast-bread', read, []), {
+      foods,
+      region: 'us',
+      adjustments: [adjustment, { ...water, lever: 'water' as const }],
+    });
+    expect(textsOf(steps, 'inserted')).toEqual([adjustment.text]);
+    const at = steps.findIndex(({ after }) => after === adjustment.text);
+    expect(steps[at + 1]?.before).toBe(
+      'Lightly flour the counter and shape the dough. Heat the oven to 230 C.',
+    );
+  });
+});
+
+describe('flour and water first', () => {
+  const method = (...texts: string[]): string[] =>
+    rewrite({ ...LOAF, steps: texts.map((text) => ({ section: null, text })) }, loafPlan).map(
+      ({ after }) => after,
+    );
+
+  it('takes the water out of the step that unites them', () => {
+    const texts = method('Combine the flour, water, salt and yeast. Knead for 10 minutes.');
+    expect(texts).toContain(
+      'Combine the rested flours, salt and yeast. Knead for 3-4 minutes only.',
+    );
+  });
+
+  it('rests the dough instead where the water has another use first', () => {
+    const texts = method('Stir the yeast into the water, then mix in the flour and salt. Knead.');
+    expect(texts).toContain(
+      'Stir the yeast into the water, then mix in the flours and salt. Knead.',
+    );
+    expect(texts.some((text) => /let it rest for 20-30 minutes/.test(text))).toBe(true);
+    expect(texts.some((text) => /salt and the yeast go in only after/.test(text))).toBe(false);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { celsius, withBothScales } from '../../engine/rewrite/temperature.ts';
+import { celsius, withAllScales } from '../../engine/rewrite/temperature.ts';
 
 describe('temperatures', () => {
   it.each([
@@ -11,7 +11,7 @@ describe('temperatures', () => {
     ['Bring to 35-38 °C', 'Bring to 35-38 °C (95-100 °F)'],
     ['until 165°F inside', 'until 165°F (74 °C) inside'],
   ])('%s', (text, expected) => {
-    expect(withBothScales(text)).toBe(expected);
+    expect(withAllScales(text)).toBe(expected);
   });
 
   it.each([
@@ -21,12 +21,12 @@ describe('temperatures', () => {
     'Rotate the tray by 180 degrees.',
     'Use 250 ml cream and 200 g cheese',
   ])('leaves alone: %s', (text) => {
-    expect(withBothScales(text)).toBe(text);
+    expect(withAllScales(text)).toBe(text);
   });
 
   it('is stable: a second pass changes nothing', () => {
-    const once = withBothScales('Heat to 230 C, then lower to 200 C for 10 minutes.');
-    expect(withBothScales(once)).toBe(once);
+    const once = withAllScales('Heat to 230 C, then lower to 200 C for 10 minutes.');
+    expect(withAllScales(once)).toBe(once);
     expect(once).toContain('230 C (445 °F)');
     expect(once).toContain('200 C (390 °F)');
   });
