@@ -80,7 +80,10 @@ export function fileAmounts(seg: readonly Token[], parts: Parts, lex: Lexicon): 
     if (m.size.length > 0 && m.unit === null && parts.size.length === 0) parts.size = m.size;
     else list.loose.push(...m.size);
   }
-  parts.understood.push(seg.filter((t) => !list.loose.includes(t)));
+  const sized = parts.amounts.some((a) => a.kind === 'each');
+  parts.understood.push(
+    seg.filter((t) => !list.loose.includes(t) && (sized || !lex.each.has(t.low))),
+  );
   return true;
 }
 

@@ -10,7 +10,7 @@ const isSilent = (t: Token, lex: Lexicon): boolean =>
   t.kind === 'p' ||
   lex.of.has(t.low) ||
   lex.articles.has(t.low) ||
-  lex.approx.has(t.low) ||
+  (lex.approx.has(t.low) && !lex.fill.has(t.low)) ||
   lex.and.has(t.low) ||
   lex.plus.has(t.low);
 

@@ -75,12 +75,13 @@ export function readAmountList(tokens: readonly Token[], lex: Lexicon): AmountLi
       list.loose.push(...m.fill);
       i = measure.next;
       if (lowAt(tokens, i) === ')') i++;
-      const unit = readUnit(tokens, i, lex);
-      if (unit) i = unit.next;
+      const next = readUnit(tokens, i, lex);
+      const unit = next && (!isMeasured(next.value) || next.value === m.unit) ? next : null;
       if (unit && before && m.amount.kind === 'each') {
         before.unit = unit.value;
         before.amount.unit = unit.value.name;
-      }
+      } else if (unit && unit.value !== m.unit) list.loose.push(...tokens.slice(i, unit.next));
+      if (unit) i = unit.next;
       kind = 'same';
       continue;
     }

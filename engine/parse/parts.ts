@@ -24,6 +24,8 @@ export interface Parts {
   understood: Token[][];
   /** The amounts hold for every food of the line: '1 tsp each salt and pepper'. */
   each: boolean;
+  /** The word that says so; it is told once there are several foods. */
+  eachWord: Token[];
   /** The name is a list of foods with commas: 'salt, pepper'. */
   list: boolean;
   optional: boolean;
@@ -44,6 +46,7 @@ export const noParts = (): Parts => ({
   extras: [],
   understood: [],
   each: false,
+  eachWord: [],
   list: false,
   optional: false,
   reference: false,

@@ -1,5 +1,5 @@
 /** Takes a tokenized line apart: amounts, name, preparation, notes, purpose, alternatives. */
-import { readAmounts } from './amounts.ts';
+import { type Amounts, readAmounts } from './amounts.ts';
 import { file, fileAmounts, fileWords } from './file.ts';
 import { finishName, isGloss } from './finish.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -83,7 +83,7 @@ function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
     if (!before || tokens[i]?.kind !== 'n') continue;
     const run = readAmounts(tokens, i, lex);
     if (!run || run.next !== tokens.length) continue;
-    const { amounts, size, loose } = run.value;
+    const { amounts, size } = run.value;
     const counted = parts.amounts.length > 0;
     if (counted && amounts[0]?.unit == null) return tokens;
     if (before.kind === 'w' && joinsOn(before.low, lex)) return tokens;
@@ -93,7 +93,8 @@ function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
     const kind = counted ? (per ? 'each' : 'same') : 'stated';
     for (const [n, a] of amounts.entries()) parts.amounts.push(n === 0 ? { ...a, kind } : a);
     if (parts.size.length === 0) parts.size = size;
-    parts.understood.push(tokens.slice(per ? i - 1 : i).filter((t) => !loose.includes(t)));
+    if (per) parts.understood.push([before]);
+    parts.understood.push(told(tokens.slice(i), run.value, lex));
     return tokens.slice(0, (before.kind === 'p' && i > 1) || per ? i - 1 : i);
   }
   return tokens;
@@ -106,6 +107,13 @@ const joinsOn = (low: string, lex: Lexicon): boolean =>
   lex.and.has(low) ||
   lex.noteStarts.has(low) ||
   lex.cutWords.has(low);
+
+/** The tokens of a run of amounts that the amounts themselves tell. */
+function told(words: readonly Token[], run: Amounts, lex: Lexicon): Token[] {
+  const others = new Set([...run.loose, ...run.front, ...run.cut, ...run.asides.flat()]);
+  const sized = run.amounts.some((a) => a.kind === 'each');
+  return words.filter((t) => !others.has(t) && (sized || !lex.each.has(t.low)));
+}
 
 /** Reads the amounts at the head into `parts`; the index where the rest begins. */
 function readHead(tokens: readonly Token[], from: number, parts: Parts, lex: Lexicon): number {
@@ -121,8 +129,9 @@ function readHead(tokens: readonly Token[], from: number, parts: Parts, lex: Lex
   for (const run of [how, cut]) if (run.length > 0) parts.preps.push(run);
   for (const aside of asides) fileWords(aside, parts, lex);
   const food = foodAmongUnits(tokens, head.next, parts, lex);
-  const words = [...loose, ...front, ...cut, ...asides.flat(), ...tokens.slice(food, head.next)];
-  parts.understood.push(tokens.slice(at, head.next).filter((t) => !words.includes(t)));
+  const words = tokens.slice(at, food);
+  parts.understood.push(told(words, head.value, lex));
+  if (parts.each) parts.eachWord = words.filter((t) => lex.each.has(t.low));
   return food;
 }
 
@@ -163,9 +172,15 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
   while (tokens[at]?.kind === 'p' && !'([#'.includes(lowAt(tokens, at))) at++;
   at = skipArticles(tokens, at, parts.amounts.length === 0, lex);
   readRest(tokens.slice(at), parts, lex);
-  parts.extras = parts.further.map((run) => readParts(run, lex));
+  parts.extras = parts.further.map((run) => readFurther(run, lex));
   keepRest(tokens, parts, lex);
   return parts;
+}
+
+/** A further food; only the line's own name shows second names in brackets, so they become notes. */
+function readFurther(run: readonly Token[], lex: Lexicon): Parts {
+  const parts = readParts(run, lex);
+  return { ...parts, notes: [...parts.notes, ...parts.glosses], glosses: [] };
 }
 
 /** The tokens of the line from one to another, brackets between them included. */
@@ -234,6 +249,9 @@ function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): void {
   const name = [...parts.name, ...words.slice(0, cut)];
   parts.list ||= parts.amounts.length === 0 && isAndList(name, lex);
   finishName(name, parts, lex);
+  const several = (t: Token, i: number): boolean =>
+    i > 0 && i < parts.name.length - 1 && (t.text === ',' || lex.and.has(t.low));
+  if (parts.name.some(several)) parts.understood.push(parts.eachWord);
 }
 
 function fileBracket(bracket: Bracket, inName: boolean, parts: Parts, lex: Lexicon): void {

@@ -98,7 +98,11 @@ export function juxtapose(run: Run, measure: Measure): boolean {
     return true;
   }
   const same = samePlain(run.amounts.at(-1), measure.amount);
-  if (measure.unit === null || measure.unit === run.last) return same && measure.unit === run.last;
+  if (measure.unit === null || measure.unit === run.last) {
+    if (!same || measure.unit !== run.last) return false;
+    run.loose.push(...measure.size, ...measure.fill);
+    return true;
+  }
   if (run.last?.kind !== measure.unit.kind) return false;
   push(run, measure, 'plus');
   return true;
