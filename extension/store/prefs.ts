@@ -10,6 +10,8 @@ export const Preferences = z.object({
   avoid: z.array(Allergen).catch([]),
   energy: z.enum(['kcal', 'kJ']).catch('kcal'),
   sodium: z.enum(['sodium', 'salt']).catch('sodium'),
+  /** How amounts of ingredients are shown: as the recipe has them, or in one system. */
+  amounts: z.enum(['page', 'metric', 'us']).catch('page'),
 });
 export type Preferences = z.infer<typeof Preferences>;
 

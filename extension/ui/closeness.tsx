@@ -8,37 +8,30 @@ const NAMES: Record<ClosenessPart, string> = {
   flavour: 'Flavour and colour',
 };
 
-/** How near the dish stays to the original, part by part. */
+/** What the changes cost, part by part: how far each moves from the original. */
 export function Closeness({ adaptation }: { adaptation: Adaptation }) {
-  const { closeness, closenessParts, swaps } = adaptation.plan;
+  const { closenessParts, swaps } = adaptation.plan;
   const parts = ClosenessPart.options.flatMap((part) => {
     const share = closenessParts[part];
-    return share === undefined ? [] : [{ part, share }];
+    return share === undefined ? [] : [{ part, away: Math.round((1 - share) * 100) }];
   });
   if (swaps.length === 0 || parts.length === 0) return null;
-  const percent = (share: number): string => `${Math.round(share * 100)} %`;
   return (
     <section class="closeness" aria-labelledby="closeness-title">
-      <h2 id="closeness-title">How near it stays to the original</h2>
+      <h2 id="closeness-title">How far it moves from the original</h2>
       <table class="plain">
         <tbody>
-          <tr class="strong">
-            <th scope="row">All together</th>
-            <td class="figure">{percent(closeness)}</td>
-          </tr>
-          {parts.map(({ part, share }) => (
+          {parts.map(({ part, away }) => (
             <tr key={part}>
-              <th scope="row" class="inner">
-                {NAMES[part]}
-              </th>
-              <td class="figure">{percent(share)}</td>
+              <th scope="row">{NAMES[part]}</th>
+              <td class="figure">{away === 0 ? 'not at all' : `${away} %`}</td>
             </tr>
           ))}
         </tbody>
       </table>
       <p class="quiet">
-        Our own reckoning from gluten, water, sweetness, fat and flavour; 100 % is the original. It
-        does not measure how the dish tastes to you: the bake log does.
+        Our own reckoning, which the plan keeps as small as the budget lets it. It does not say how
+        the dish tastes to you: the bake log does.
       </p>
     </section>
   );

@@ -11,7 +11,10 @@ export function GoalsBar({ adaptation, onGoals }: Props) {
   const { goals, before, recipe } = adaptation;
   const stated = recipe.yield.servings;
   const own = goals.servings !== null;
-  const hint = own ? 'your number' : stated ? 'from the page' : 'our estimate, the page gives none';
+  const guessed = recipe.yield.text
+    ? `worked out from “${recipe.yield.text}”`
+    : 'our estimate, the page gives none';
+  const hint = own ? 'your number' : stated ? 'from the page' : guessed;
   return (
     <fieldset class="goals">
       <legend class="hidden">What you want</legend>

@@ -1,12 +1,22 @@
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
+import { browser } from 'wxt/browser';
 import { readText } from '../../engine/index.ts';
 import type { Recipe } from '../../engine/model.ts';
+import { takeUnread } from '../store/unread.ts';
 
 /** A recipe from pasted text. */
 export function PasteBox({ onRecipe }: { onRecipe(recipe: Recipe): void }) {
   const id = useId();
   const [text, setText] = useState('');
   const [why, setWhy] = useState<string | null>(null);
+  // A selection in a page that could not be read waits here to be put right.
+  useEffect(() => {
+    void takeUnread(browser.storage.session).then((unread) => {
+      if (!unread) return;
+      setText(unread.text);
+      setWhy(unread.why);
+    });
+  }, []);
   const read = () => {
     const result = readText(text);
     const recipe = result.ok ? result.recipes[0] : undefined;

@@ -1,4 +1,8 @@
-import type { Adaptation, RewrittenLine } from '../../engine/model.ts';
+import { useMemo } from 'preact/hooks';
+import type { Adaptation, Food, RewrittenLine } from '../../engine/model.ts';
+import { AmountFields } from './amount-fields.tsx';
+import { type AmountWish, factorText, wishedTexts } from './amounts.ts';
+import { RowSources } from './row-sources.tsx';
 
 const WORDS: Record<RewrittenLine['change'], string> = {
   kept: '',
@@ -10,14 +14,23 @@ const WORDS: Record<RewrittenLine['change'], string> = {
 
 interface Props {
   adaptation: Adaptation;
+  wish: AmountWish;
+  ownFoods: readonly Food[];
+  onWish(wish: AmountWish): void;
   onPin(key: string, pinned: boolean): void;
 }
 
-function PinBox({ line, adaptation, onPin }: Props & { line: RewrittenLine }) {
+interface RowProps extends Props {
+  line: RewrittenLine;
+  /** The reworked line as it is to be read; null when it is left out. */
+  text: string | null;
+}
+
+function PinBox({ line, adaptation, onPin }: RowProps) {
   if (line.before === null) return null;
   const pinned = adaptation.goals.pinned.includes(line.key);
   return (
-    <label class="pin">
+    <label class="pin no-print" lang="en">
       <input
         type="checkbox"
         checked={pinned}
@@ -28,20 +41,19 @@ function PinBox({ line, adaptation, onPin }: Props & { line: RewrittenLine }) {
   );
 }
 
-function Row(props: Props & { line: RewrittenLine }) {
-  const { line } = props;
+function Row(props: RowProps) {
+  const { line, text } = props;
   return (
     <tr class={`row row-${line.change}`}>
       <td data-label="Original" lang={props.adaptation.recipe.language ?? undefined}>
         {line.before ?? <span class="quiet">not in the original</span>}
+        <PinBox {...props} />
       </td>
       <td data-label="Reworked">
-        {line.after ?? <span class="quiet">left out</span>}
+        {text ?? <span class="quiet">left out</span>}
         {line.change !== 'kept' && <span class="mark">{WORDS[line.change]}</span>}
         {line.why && <p class="why">{line.why}</p>}
-      </td>
-      <td class="row-pin no-print">
-        <PinBox {...props} />
+        <RowSources line={line} rows={props.adaptation.lines} />
       </td>
     </tr>
   );
@@ -49,26 +61,31 @@ function Row(props: Props & { line: RewrittenLine }) {
 
 /** Original and reworked ingredients, row by row. */
 export function RecipeRows(props: Props) {
-  const { lines } = props.adaptation;
+  const { adaptation, wish, ownFoods, onWish } = props;
+  const { lines } = adaptation;
+  const texts = useMemo(
+    () => wishedTexts(adaptation, wish, ownFoods),
+    [adaptation, wish, ownFoods],
+  );
+  const textOf = ({ key, after }: RewrittenLine): string | null =>
+    after === null ? null : (texts?.get(key) ?? after);
   const groups = [...new Set(lines.map((line) => line.group))];
   return (
     <section class="recipe-rows" aria-labelledby="rows-title">
       <h2 id="rows-title">Ingredients</h2>
+      <AmountFields wish={wish} servings={adaptation.after.servings} onWish={onWish} />
       <table>
         <thead>
           <tr>
             <th scope="col">Original</th>
-            <th scope="col">Reworked</th>
-            <th scope="col" class="no-print">
-              <span class="hidden">Leave as it is</span>
-            </th>
+            <th scope="col">Reworked{wish.factor !== 1 && `, ${factorText(wish.factor)}`}</th>
           </tr>
         </thead>
         {groups.map((group) => (
           <tbody key={group ?? ''}>
             {group && (
               <tr>
-                <th colSpan={3} scope="rowgroup">
+                <th colSpan={2} scope="rowgroup">
                   {group}
                 </th>
               </tr>
@@ -76,7 +93,7 @@ export function RecipeRows(props: Props) {
             {lines
               .filter((line) => line.group === group)
               .map((line) => (
-                <Row key={`${line.key}.${line.after}`} {...props} line={line} />
+                <Row key={`${line.key}.${line.after}`} {...props} line={line} text={textOf(line)} />
               ))}
           </tbody>
         ))}

@@ -74,7 +74,7 @@ export function SwapList({ adaptation, onForbid }: Props) {
     heading.current?.focus();
   };
   return (
-    <section aria-labelledby="swaps-title">
+    <section class="changes" aria-labelledby="swaps-title">
       <h2 id="swaps-title" ref={heading} tabIndex={-1}>
         What changes
       </h2>

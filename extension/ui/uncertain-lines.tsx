@@ -81,7 +81,7 @@ export function UncertainLines(props: Props) {
   const doubts = useSettledOrder(doubtsOf(adaptation));
   const varied = variedFoods(adaptation);
   return (
-    <section aria-labelledby="doubts-title">
+    <section class="least-certain" aria-labelledby="doubts-title">
       <h2 id="doubts-title">Least certain</h2>
       <ul class="limits">
         {varied.map(({ key, name, low, high }) => (

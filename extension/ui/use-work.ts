@@ -47,9 +47,10 @@ export function useWork(
 ): WorkState {
   const [current, setCurrent] = useState(start);
   const { recipe, goals, corrections } = current;
+  const reworkedGrams = weighed?.(current) ?? null;
   const options = useMemo<WalkOptions>(
-    () => ({ ownFoods, aliases, corrections, reworkedGrams: weighed?.(current) ?? null }),
-    [recipe, goals, corrections, ownFoods, aliases, weighed],
+    () => ({ ownFoods, aliases, corrections, reworkedGrams }),
+    [recipe, goals, corrections, ownFoods, aliases, reworkedGrams],
   );
   const adaptation = useMemo(() => solve(current, options), [options]);
   const table = useMemo(() => foodTable(ownFoods), [ownFoods]);

@@ -66,7 +66,7 @@ export function WeighSlice({ adaptation, dishGrams, onDish }: Props) {
               The budget of {short(goals.budgetG)} g is in {most.toFixed(0)} g.
             </>
           )}{' '}
-          Weight of the dish: {after.cookedSource}.
+          Weight of the dish: {dishGrams === null ? after.cookedSource : 'weighed by you'}.
         </p>
       ) : (
         <p>Weigh the whole dish after baking: without its weight a slice cannot be worked out.</p>

@@ -1,6 +1,7 @@
 /** Accessibility rules run inside a page by evaluation, which the pages' policy does not hinder. */
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
 
 export const AXE_SOURCE = readFileSync(
   createRequire(import.meta.url).resolve('axe-core/axe.min.js'),
@@ -13,3 +14,9 @@ export const AXE_RUN = `
     ({ violations }) => violations.flatMap((rule) =>
       rule.nodes.map((node) => rule.id + ': ' + node.html.slice(0, 160) + ' ' + node.failureSummary)))
 `;
+
+/** Violations on a page of Chromium, one line each. */
+export async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(AXE_SOURCE);
+  return page.evaluate(AXE_RUN);
+}

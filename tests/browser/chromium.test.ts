@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { AXE_RUN, AXE_SOURCE } from './axe.ts';
+import { violations } from './axe.ts';
 import { buildBoth } from './build.ts';
 import { type ChromiumRun, openChromium } from './chromium.ts';
 import { adaptByCommandLine, type CommandLineResult, shownGrams } from './expected.ts';
@@ -46,11 +46,6 @@ async function popupOn(path: string): Promise<Page> {
 }
 
 const words = async (part: Locator): Promise<string> => (await part.textContent()) ?? '';
-
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(AXE_SOURCE);
-  return page.evaluate(AXE_RUN);
-}
 
 beforeAll(async () => {
   buildBoth();
@@ -191,9 +186,27 @@ describe('files and paper in Chromium', () => {
     await bench.emulateMedia({ media: 'print' });
     expect(await bench.locator('.recipe-rows').isVisible()).toBe(true);
     expect(await bench.locator('.uncounted, .nutrients').first().isVisible()).toBe(true);
-    for (const control of await bench.locator('button, input, select, textarea, nav').all()) {
+    // Figures are buttons on the screen and plain figures on paper.
+    const controls = 'button:not(.figure-button), input, select, textarea, summary, nav';
+    for (const control of await bench.locator(controls).all()) {
       expect(await control.isVisible()).toBe(false);
     }
+    expect(await bench.locator('.credit').innerText()).toContain('millrace-kitchen.example');
+    expect(await bench.locator('.cautions').isVisible()).toBe(true);
+  });
+
+  it('prints on two sheets at most', async () => {
+    const bench = await run.open('bench.html');
+    await bench.locator('.recipe-rows').waitFor();
+    const cdp = await run.context.newCDPSession(bench);
+    // A4 in inches.
+    const paper = { preferCSSPageSize: true, paperWidth: 8.27, paperHeight: 11.69 };
+    const { data } = await cdp.send('Page.printToPDF', paper);
+    const pages = Buffer.from(data, 'base64')
+      .toString('latin1')
+      .match(/\/Type\s*\/Page\b/g);
+    expect(pages?.length).toBeGreaterThanOrEqual(1);
+    expect(pages?.length).toBeLessThanOrEqual(2);
   });
 });
 

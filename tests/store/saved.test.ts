@@ -134,6 +134,15 @@ describe('the answer to a save request', () => {
     expect(await getRecipe(store, answer.ok ? answer.id : '')).not.toBeNull();
   });
 
+  it('makes one recipe of a save that is tried again after its answer was lost', async () => {
+    const request = { type: 'save', id: 'chosen-by-the-popup', work: sampleWork() };
+    await answerSave(store, request, 1000);
+    const answer = await answerSave(store, request, 2000);
+    expect(answer).toEqual({ ok: true, id: 'chosen-by-the-popup' });
+    expect((await listRecipes(store)).recipes).toHaveLength(1);
+    expect(await versionsOf(store, 'chosen-by-the-popup')).toEqual([]);
+  });
+
   it('says what went wrong with a damaged request', async () => {
     const answer = await answerSave(store, { type: 'save', id: null, work: {} }, 1000);
     expect(answer).toMatchObject({ ok: false });

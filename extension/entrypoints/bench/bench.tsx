@@ -3,6 +3,7 @@ import { browser } from 'wxt/browser';
 import { type Current, storeCurrent } from '../../store/current.ts';
 import { openStore, type Store } from '../../store/db.ts';
 import { listOwnFoods } from '../../store/own-foods.ts';
+import { type Preferences, storePreferences } from '../../store/prefs.ts';
 import { Masthead } from '../../ui/masthead.tsx';
 import { Message } from '../../ui/message.tsx';
 import { NamesList } from '../../ui/names-list.tsx';
@@ -29,10 +30,17 @@ interface OpenProps {
 function Opened({ store, opening, stale }: OpenProps) {
   const [current, setCurrent] = useState(opening.current);
   const [own, setOwn] = useState(opening.own);
+  const [preferences, setPreferences] = useState(opening.preferences);
   const [round, setRound] = useState(0);
   const [saves, setSaves] = useState(0);
   const names = useNames(opening.aliases, (job) => job(store));
   const pantry = usePantry(opening.pantry, store);
+  const prefer = (change: Partial<Preferences>) => {
+    const next = { ...preferences, ...change };
+    setPreferences(next);
+    // Not kept is not lost: it holds while this page is open.
+    void storePreferences(browser.storage.local, next).catch(() => {});
+  };
   const readOwn = () => void listOwnFoods(store).then(setOwn, () => {});
   const show = (next: Current) => {
     setCurrent(next);
@@ -68,7 +76,8 @@ function Opened({ store, opening, stale }: OpenProps) {
           <Workbench
             key={round}
             start={current}
-            preferences={opening.preferences}
+            preferences={preferences}
+            onPreferences={prefer}
             own={own}
             names={names}
             pantry={pantry}
@@ -79,7 +88,7 @@ function Opened({ store, opening, stale }: OpenProps) {
         )}
         <section id="paste" class="no-print" aria-labelledby="paste-title">
           <h2 id="paste-title">Paste a recipe</h2>
-          <PasteBox onRecipe={(recipe) => show(fresh(recipe, opening.preferences))} />
+          <PasteBox onRecipe={(recipe) => show(fresh(recipe, preferences))} />
         </section>
         <Packages store={store} own={own} onChanged={setOwn} />
         <NamesList names={names} />

@@ -44,6 +44,7 @@ interface Props {
   names: Names;
   pantry: Pantry;
   store: Store;
+  onPreferences(change: Partial<Preferences>): void;
   /** Something was saved: lists of saved recipes are read again. */
   onSaved(): void;
   /** Packages were changed on disk. */
@@ -64,6 +65,7 @@ export function Workbench(props: Props) {
   const [savedId, setSavedId] = useState(start.savedId);
   const history = useHistory(store, savedId, onSaved);
   const [onScale, setOnScale] = useState<Weighed | null>(null);
+  const [factor, setFactor] = useState(1);
   const { bakes } = history.log;
   const weighed = useCallback(
     (work: Work) =>
@@ -102,7 +104,10 @@ export function Workbench(props: Props) {
       <article id="recipe">
         <Credit recipe={current.recipe} />
         <div class="bench-top">
-          <Headline adaptation={adaptation} />
+          <div>
+            <Headline adaptation={adaptation} />
+            <CarbStrip adaptation={adaptation} />
+          </div>
           <div class="bench-goals no-print">
             <GoalsBar adaptation={adaptation} onGoals={changeGoals} />
             <DishKind goals={goals} plan={adaptation.plan} onGoals={changeGoals} />
@@ -119,8 +124,16 @@ export function Workbench(props: Props) {
             </div>
           </div>
         </div>
-        <CarbStrip adaptation={adaptation} />
-        <RecipeRows adaptation={adaptation} onPin={pin} />
+        <RecipeRows
+          adaptation={adaptation}
+          wish={{ system: preferences.amounts, factor }}
+          ownFoods={own.foods}
+          onWish={({ system, factor: next }) => {
+            setFactor(next);
+            if (system !== preferences.amounts) props.onPreferences({ amounts: system });
+          }}
+          onPin={pin}
+        />
         <Method adaptation={adaptation} />
         <div class="bench-pair">
           <SwapList

@@ -5,7 +5,12 @@ import { listAliases } from '../../store/aliases.ts';
 import { type Current, loadCurrent, sameRecipe } from '../../store/current.ts';
 import { openStore } from '../../store/db.ts';
 import { listOwnFoods } from '../../store/own-foods.ts';
-import { goalsFrom, loadPreferences, type Preferences } from '../../store/prefs.ts';
+import {
+  DEFAULT_PREFERENCES,
+  goalsFrom,
+  loadPreferences,
+  type Preferences,
+} from '../../store/prefs.ts';
 import type { Alias } from '../../store/records.ts';
 import { findByPage } from '../../store/saved.ts';
 import { Masthead } from '../../ui/masthead.tsx';
@@ -23,8 +28,9 @@ interface Ready {
 
 /** Where to start with a recipe: what was asked of it last, in this session or when it was saved. */
 async function prepare(recipe: Recipe): Promise<Ready> {
-  const preferences = await loadPreferences(browser.storage.local);
-  const last = await loadCurrent(browser.storage.session);
+  // Neither is worth keeping the numbers from being shown.
+  const preferences = await loadPreferences(browser.storage.local).catch(() => DEFAULT_PREFERENCES);
+  const last = await loadCurrent(browser.storage.session).catch(() => null);
   const fresh: Current = {
     recipe,
     goals: goalsFrom(preferences),

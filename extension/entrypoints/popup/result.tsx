@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import type { Adaptation, Food } from '../../../engine/model.ts';
 import { type Current, storeCurrent } from '../../store/current.ts';
@@ -27,13 +27,11 @@ interface Props {
   aliases: readonly Alias[];
 }
 
-const keep = (current: Current) => void storeCurrent(browser.storage.session, current);
-
-async function save(current: Current, adaptation: Adaptation): Promise<SaveAnswer> {
-  const { recipe, goals, corrections, savedId } = current;
+async function save(current: Current, adaptation: Adaptation, id: string): Promise<SaveAnswer> {
+  const { recipe, goals, corrections } = current;
   const request: SaveRequest = {
     type: 'save',
-    id: savedId,
+    id,
     work: { recipe, goals, corrections, adaptation },
   };
   try {
@@ -54,6 +52,14 @@ const withStore: WithStore = async (job) => {
 
 /** One recipe in the popup. */
 export function Result({ start, preferences, ownFoods, aliases }: Props) {
+  const [notHeld, setNotHeld] = useState(false);
+  const keep = (current: Current) =>
+    void storeCurrent(browser.storage.session, current).then(
+      () => setNotHeld(false),
+      () => setNotHeld(true),
+    );
+  // Chosen here, so that a second try after a lost answer does not save a second recipe.
+  const newId = useMemo(() => crypto.randomUUID(), [start]);
   const names = useNames(aliases, withStore);
   const work = useWork(start, { ownFoods, aliases: names.map }, keep);
   const { current, adaptation, table } = work;
@@ -67,7 +73,7 @@ export function Result({ start, preferences, ownFoods, aliases }: Props) {
     );
   }
   const saveNow = async () => {
-    const answer = await save(current, adaptation);
+    const answer = await save(current, adaptation, current.savedId ?? newId);
     if (answer.ok) work.setSavedId(answer.id);
     return answer;
   };
@@ -91,9 +97,19 @@ export function Result({ start, preferences, ownFoods, aliases }: Props) {
       <Cautions adaptation={adaptation} />
       <footer class="actions">
         <SaveButton what={adaptation} again={current.savedId !== null} save={saveNow} />
-        <button type="button" onClick={() => openBench()}>
+        <button
+          type="button"
+          disabled={notHeld && current.savedId === null}
+          onClick={() => openBench(notHeld ? `?id=${current.savedId}` : '')}
+        >
           Open in full
         </button>
+        {notHeld && (
+          <p role="alert" class="failure">
+            The browser has no room to hand this recipe to the full view. Save it, then it opens as
+            it was saved.
+          </p>
+        )}
       </footer>
     </TraceContext.Provider>
   );

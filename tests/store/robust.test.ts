@@ -1,0 +1,141 @@
+/** What must not be lost when the disk is full, a row is damaged or another build was here. */
+import 'fake-indexeddb/auto';
+import Dexie, { type Table } from 'dexie';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { foodFromLabel } from '../../engine/index.ts';
+import { DEFAULT_GOALS } from '../../engine/model.ts';
+import { saveAlias } from '../../extension/store/aliases.ts';
+import { deleteBake, saveBake } from '../../extension/store/bakes.ts';
+import { openStore, type Store } from '../../extension/store/db.ts';
+import { isStorageFull, storageMessage } from '../../extension/store/failure.ts';
+import { saveOwnFood } from '../../extension/store/own-foods.ts';
+import { addToPantry } from '../../extension/store/pantry.ts';
+import { listRecipes, saveRecipe, sayOfRecipe } from '../../extension/store/saved.ts';
+import { exportBackup, importBackup } from '../../extension/store/transfer.ts';
+import { blendEu } from '../foods/labels.ts';
+import { sampleBake, sampleRecipe, sampleWork } from './sample.ts';
+
+let store: Store;
+let other: Store;
+let count = 0;
+
+beforeEach(() => {
+  count += 1;
+  store = openStore(() => {}, `robust-${count}`);
+  other = openStore(() => {}, `robust-other-${count}`);
+});
+
+afterEach(async () => {
+  vi.restoreAllMocks();
+  await store.delete();
+  await other.delete();
+});
+
+const full = () => Object.assign(new Error('full'), { name: 'QuotaExceededError' });
+
+function ownFood() {
+  const label = blendEu();
+  const made = foodFromLabel(label);
+  if (!made.ok) throw new Error(made.why);
+  return { ...made.food, label };
+}
+
+const alias = { name: 'house mix', foodId: 'bread-flour', foodName: 'bread flour', addedAt: 1 };
+const pantryFood = { foodId: 'xanthan-gum', foodName: 'xanthan gum' };
+
+/** One of everything. */
+async function fill(into: Store): Promise<string> {
+  const { id } = await saveRecipe(into, sampleWork(), null, 1000);
+  await saveBake(into, sampleBake({ recipeId: id }));
+  await saveAlias(into, alias);
+  await addToPantry(into, pantryFood);
+  await saveOwnFood(into, ownFood());
+  return id;
+}
+
+describe('a full disk', () => {
+  const goals = { ...DEFAULT_GOALS, budgetG: 9 };
+  const writes: [string, (s: Store) => Table, (s: Store, id: string) => Promise<unknown>][] = [
+    ['a recipe', (s) => s.recipes, (s, id) => saveRecipe(s, sampleWork({ goals }), id, 2000)],
+    ['a bake', (s) => s.bakes, (s, id) => saveBake(s, sampleBake({ id: 'new', recipeId: id }))],
+    ['a name', (s) => s.aliases, (s) => saveAlias(s, { ...alias, name: 'soft mix' })],
+    ['a food at home', (s) => s.pantry, (s) => addToPantry(s, { foodId: 'x', foodName: 'x' })],
+    ['a package', (s) => s.foods, (s) => saveOwnFood(s, { ...ownFood(), id: 'own-other' })],
+  ];
+
+  it.each(writes)('refuses %s and leaves everything as it was', async (_, table, write) => {
+    const id = await fill(store);
+    const before = await exportBackup(store, 0);
+    vi.spyOn(table(store), 'put').mockRejectedValueOnce(full());
+    const failure = await write(store, id).then(
+      () => null,
+      (error: unknown) => error,
+    );
+    expect(isStorageFull(failure)).toBe(true);
+    expect(storageMessage(failure)).toContain('no room left');
+    expect(await exportBackup(store, 0)).toBe(before);
+  });
+
+  it('in the middle of an import leaves everything as it was', async () => {
+    await fill(other);
+    await saveRecipe(store, sampleWork({ recipe: sampleRecipe({ title: 'Mine' }) }), null, 5);
+    const before = await exportBackup(store, 0);
+    vi.spyOn(store.pantry, 'add').mockRejectedValueOnce(full());
+    await expect(importBackup(store, await exportBackup(other, 0))).rejects.toThrow('full');
+    expect(await exportBackup(store, 0)).toBe(before);
+  });
+});
+
+describe('a store of a newer build', () => {
+  it('keeps its rows, and is either read or told of', async () => {
+    const id = await fill(store);
+    store.close();
+    const newer = new Dexie(store.name);
+    newer.version(99).stores({ recipes: 'id, updatedAt, url', later: 'id' });
+    await newer.open();
+    await newer.table('later').add({ id: 'from the future' });
+    newer.close();
+    store = openStore(() => {}, store.name);
+    const titles = await listRecipes(store).then(
+      ({ recipes }) => recipes.map((saved) => saved.recipe.title),
+      (error: unknown) => storageMessage(error),
+    );
+    expect([['Sample loaf'], expect.stringContaining('newer version')]).toContainEqual(titles);
+    store.close();
+    const again = new Dexie(store.name);
+    await again.open();
+    expect(await again.table('later').count()).toBe(1);
+    expect(await again.table('recipes').get(id)).toBeDefined();
+    again.close();
+  });
+});
+
+describe('another tab', () => {
+  it('that brings a newer schema makes this one let go and say so', async () => {
+    const stale = vi.fn();
+    const here = openStore(stale, `robust-tabs-${count}`);
+    await here.open();
+    const newer = new Dexie(here.name);
+    newer.version(99).stores({ recipes: 'id' });
+    await newer.open();
+    expect(stale).toHaveBeenCalled();
+    expect(here.isOpen()).toBe(false);
+    newer.close();
+    await here.delete();
+  });
+});
+
+describe('words for what failed', () => {
+  it('about a state that is gone change nothing', async () => {
+    await sayOfRecipe(store, 'not here', { name: 'ghost' });
+    await deleteBake(store, 'not here');
+    expect(await store.recipes.count()).toBe(0);
+  });
+
+  it('name the cause when it is known', () => {
+    const named = (name: string) => Object.assign(new Error('x'), { name });
+    expect(storageMessage(named('VersionError'))).toContain('newer version');
+    expect(storageMessage(new Error('disk gone'))).toContain('(disk gone)');
+    expect(storageMessage('odd')).toContain('could not store');
+  });
+});
