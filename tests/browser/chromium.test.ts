@@ -191,7 +191,7 @@ describe('files and paper in Chromium', () => {
     for (const control of await bench.locator(controls).all()) {
       expect(await control.isVisible()).toBe(false);
     }
-    expect(await bench.locator('.credit').innerText()).toContain('millrace-kitchen.example');
+    expect(await bench.locator('.credit').textContent()).toContain('millrace-kitchen.example');
     expect(await bench.locator('.cautions').isVisible()).toBe(true);
   });
 

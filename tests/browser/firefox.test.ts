@@ -111,6 +111,34 @@ describe('the main path in Firefox', () => {
     );
   });
 
+  it('opens what a figure rests on', async () => {
+    await run.evaluate(`document.querySelector('.headline .figure-button').click()`);
+    await run.waitFor(`return document.querySelector('.headline .sources') !== null`);
+    expect(
+      await run.evaluate(`return document.querySelector('.headline .sources').textContent`),
+    ).toContain('USDA SR Legacy 168896');
+  });
+
+  it('logs a bake, and still has it after a reload', async () => {
+    await run.evaluate(`document.querySelector('#bakes details').open = true`);
+    await run.evaluate(`
+      const field = document.querySelector('.bake-measures input');
+      field.value = '780';
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+    `);
+    await press('Keep this bake');
+    const logged = `return (document.querySelector('.bakes > li')?.textContent ?? '').includes('780 g after baking')`;
+    await run.waitFor(logged);
+    await run.evaluate('location.reload()');
+    await run.waitFor(logged);
+  });
+
+  it('passes WCAG AA rules in the full view', async () => {
+    await run.evaluate(AXE_SOURCE);
+    const found = await run.evaluate(`return JSON.stringify(await ${AXE_RUN.trim()})`);
+    expect(JSON.parse(String(found))).toEqual([]);
+  });
+
   it('sent nothing anywhere but to the demo pages', () => {
     expect(visited).toHaveLength(3);
     expect(pages.hits.filter((path) => path !== '/favicon.ico')).toEqual(visited);

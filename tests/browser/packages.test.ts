@@ -7,21 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AXE_RUN, AXE_SOURCE } from './axe.ts';
 import { buildBoth } from './build.ts';
 import { type ChromiumRun, openChromium } from './chromium.ts';
-
-const RECIPE = `Plain loaf
-
-Ingredients
-500 g bread flour
-10 g salt
-2 g dry yeast
-370 g water
-
-Method
-1. Mix the flour, salt and yeast with the water.
-2. Let the dough rise for 10 hours.
-3. Bake at 240 °C for 45 minutes.
-
-Makes 12 slices`;
+import { benchWith, LOAF_TEXT } from './loaf-text.ts';
 
 /** An invented package, for a serving of 30 g. */
 const FIGURES: readonly [label: RegExp, text: string][] = [
@@ -45,10 +31,7 @@ beforeAll(async () => {
   buildBoth();
   folder = mkdtempSync(join(tmpdir(), 'crumbshift-packages-'));
   run = await openChromium({ profile: join(folder, 'profile') });
-  bench = await run.open('bench.html?paste');
-  await bench.getByRole('textbox', { name: 'Paste a recipe' }).fill(RECIPE);
-  await bench.getByRole('button', { name: 'Rework this recipe' }).click();
-  await bench.locator('.recipe-rows').waitFor();
+  bench = await benchWith(run, LOAF_TEXT);
   section = bench.locator('#packages');
 });
 
@@ -99,5 +82,22 @@ describe('a package label in the full view', () => {
     await bench.reload();
     await section.locator('.packages').waitFor();
     expect(await section.locator('.packages').textContent()).toContain('16.4 to 23.7 g net carbs');
+  });
+
+  it('can be changed in the form it was typed into', async () => {
+    const row = section.locator('.packages > li', { hasText: 'Soft Mill package' });
+    await row.getByRole('button', { name: 'Change Soft Mill package' }).click();
+    expect(await row.getByLabel(/^Dietary fibre/).inputValue()).toBe('8');
+    expect(await row.getByLabel('wheat gluten is among').isChecked()).toBe(true);
+    await row.getByLabel(/^Dietary fibre/).fill('10');
+    await row.getByRole('button', { name: 'Check and keep' }).click();
+    await row.getByRole('button', { name: 'keep it as typed' }).click();
+    await section.getByText('Soft Mill package is kept').waitFor();
+    // 14 g less 10 g in 30 g are 13.3 g in 100 g, where it was 14 less 8.
+    expect(await section.locator('.packages').textContent()).not.toContain('16.4 to 23.7');
+    await bench.reload();
+    await section.locator('.packages').waitFor();
+    await row.getByRole('button', { name: 'Change Soft Mill package' }).click();
+    expect(await row.getByLabel(/^Dietary fibre/).inputValue()).toBe('10');
   });
 });
