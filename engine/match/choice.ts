@@ -7,20 +7,33 @@ import { headAt, worth } from './words.ts';
 const isNamed = (tokens: readonly string[], lookup: Lookup): boolean =>
   lookup.exact.has(keyOf(tokens));
 
+/** 'whole-wheat' and 'lemon-flavored' tell a kind, though a noun stands in them. */
+const KIND_NAME =
+  /^(?:(?:stone-?ground|organic|plain|fresh) )?(?:whole[- ]?(?:wheat|grain|meal)|multi-?grain|gluten-free|[a-z]+-(?:flavou?red|style|free))$/i;
+
 /** 'canned' of 'canned or fresh coconut milk': every word but the head only tells a kind. */
-const isKindOnly = (tokens: readonly string[], head: string): boolean =>
-  tokens.every((token) => token === head || worth(token) < 1);
+const isKindOnly = (name: string, tokens: readonly string[], head: string): boolean =>
+  KIND_NAME.test(name.trim()) || tokens.every((token) => token === head || worth(token) < 1);
+
+/** Foods that stand alone before the name of another: 'butter or olive oil', 'sugar or corn syrup'. */
+const STANDS_ALONE = /\b(?:butter|sugar|honey|water|ghee|lard|margarine|oil)$/i;
+const POURED = /^(?:oil|syrup|fat|spray)$/;
+
+/** 'Walnuts or almond butter': a plural names the pieces themselves. */
+const isPlural = (name: string): boolean => /[a-z]s$/i.test(name.trim()) && !/ss$/i.test(name);
 
 /** 'duck' of 'duck or chicken stock' with the end of the other name: 'duck stock', if there is one. */
-function lentName(own: readonly string[], other: readonly string[], lookup: Lookup): string | null {
-  const [, ...end] = other;
+function lentName(name: string, own: readonly string[], other: readonly string[], lookup: Lookup) {
   const head = other[headAt(other)] ?? '';
-  // 'Sugar or corn syrup' offers sugar, not sugar syrup.
-  if (end.length === 0 || head === 'syrup' || own.includes(head)) return null;
+  if (own.includes(head) || (isPlural(name) && isNamed(own, lookup))) return null;
+  if (STANDS_ALONE.test(name.trim()) && POURED.test(head)) return null;
   const nouns = own.filter((token) => worth(token) === 1);
-  for (const start of [own, nouns]) {
-    if (start.length > 0 && isNamed([...start, ...end], lookup))
-      return [...start, ...end].join(' ');
+  for (let from = 1; from < other.length; from += 1) {
+    const end = other.slice(from);
+    for (const start of [own, nouns]) {
+      if (start.length > 0 && isNamed([...start, ...end], lookup))
+        return [...start, ...end].join(' ');
+    }
   }
   return null;
 }
@@ -29,20 +42,25 @@ function lentName(own: readonly string[], other: readonly string[], lookup: Look
 const bareCounts = (amounts: Item['amounts']): boolean =>
   amounts.length > 0 && amounts.every(({ unit }) => unit === null);
 
+const sharesAmount = (item: Item, other: Item['alternatives'][number]): boolean =>
+  other.amounts.length === 0 || (bareCounts(item.amounts) && bareCounts(other.amounts));
+
 /**
- * The name of an item as meant: its own, unless the food offered instead carries the word that both
+ * The name of an item as meant: its own, unless a food offered instead carries the word that both
  * share and is measured alike.
  */
 export function meantName(item: Item, lookup: Lookup): string {
-  const [other] = item.alternatives;
-  if (!other) return item.name;
-  if (other.amounts.length > 0 && !(bareCounts(item.amounts) && bareCounts(other.amounts)))
-    return item.name;
   const own = tokensOf(item.name);
-  const full = tokensOf(other.name);
-  if (own.length === 0 || full.length < 2) return item.name;
-  const head = full[headAt(full)] ?? '';
-  const wider = full.length > own.length || !isKindOnly(full, head);
-  if (wider && isKindOnly(own, head) && !isNamed(own, lookup)) return other.name;
-  return lentName(own, full, lookup) ?? item.name;
+  if (own.length === 0) return item.name;
+  for (const other of item.alternatives) {
+    const full = tokensOf(other.name);
+    if (full.length < 2 || !sharesAmount(item, other)) continue;
+    const lent = lentName(item.name, own, full, lookup);
+    if (lent !== null) return lent;
+    const head = full[headAt(full)] ?? '';
+    const kind = isKindOnly(item.name, own, head) && !isNamed(own, lookup);
+    const wider = full.length > own.length || !isKindOnly(other.name, full, head);
+    if (kind && wider) return other.name;
+  }
+  return item.name;
 }

@@ -1,8 +1,10 @@
 /** Name of an ingredient -> food of the table, with how sure and what else it might be. */
 import type { FoodTable } from '../foods/index.ts';
 import type { Item, Line, Match } from '../model.ts';
+import { ambiguousMatch } from './ambiguous.ts';
 import { meantName } from './choice.ts';
 import synonyms from './data/synonyms.json' with { type: 'json' };
+import { lastResort } from './last-resort.ts';
 import {
   bareTokens,
   type Candidate,
@@ -18,7 +20,7 @@ import { tokensOf } from './normalise.ts';
 import { FLOOR, nameFit, queryOf } from './score.ts';
 import { withoutSlip } from './slips.ts';
 import { OPPOSED, stateFit, wantedState } from './state.ts';
-import { CLASS, headAt, type State, worth } from './words.ts';
+import { CLASS, headAt, type State, stateOfWord, worth } from './words.ts';
 
 export interface MatchOptions {
   foods: FoodTable;
@@ -76,6 +78,17 @@ function named(
   }));
 }
 
+/** A name that says the state itself, word for word, is not held against the food's own state. */
+function namedExactly(
+  tokens: readonly string[],
+  phrases: readonly Phrase[],
+  wanted: State | null,
+): Candidate[] {
+  const statesIt = tokens.some((token) => stateOfWord(token) !== null);
+  const found = named(phrases, wanted, 0.96, 'same name');
+  return statesIt ? found.map((c) => ({ ...c, score: Math.max(c.score, 0.97) })) : found;
+}
+
 /** Foods that bear this very name, and those that bear it in another state. */
 function byName(tokens: readonly string[], lookup: Lookup, wanted: State | null): Candidate[] {
   const exact = lookup.exact.get(keyOf(tokens)) ?? [];
@@ -87,7 +100,7 @@ function byName(tokens: readonly string[], lookup: Lookup, wanted: State | null)
   const plain = lookup.exact.get(keyOf(bare)) ?? [];
   const stated = lookup.bare.get(keyOf(bare)) ?? [];
   return [
-    ...named(exact, wanted, 0.96, 'same name'),
+    ...namedExactly(tokens, exact, wanted),
     ...named(shuffled, wanted, 0.95, 'same name'),
     ...named(plain, wanted, 0.88, 'same name, leaving out words of quality, cut or state'),
     ...named(stated, wanted, 0.85, 'same food, another state or grade'),
@@ -144,6 +157,12 @@ function withoutParts(tokens: readonly string[]): readonly string[] {
   return bare.slice(0, headAt(bare) + 1);
 }
 
+/** 'Fig leaves' hold no fruit. */
+const notLeafOfFruit =
+  (tokens: readonly string[]) =>
+  ({ food }: Candidate): boolean =>
+    !(tokens.includes('leaf') && food.group === 'fruit');
+
 function candidatesFor(
   tokens: readonly string[],
   lookup: Lookup,
@@ -154,10 +173,10 @@ function candidatesFor(
   if (whole.length > 0) return whole;
   const head = withoutParts(tokens);
   if (head.length > 0 && head.length < bareTokens(tokens).length) {
-    const found = namesOrSynonyms(head, lookup, wanted);
+    const found = namesOrSynonyms(head, lookup, wanted).filter(notLeafOfFruit(tokens));
     if (found.length > 0) return found.map((c) => ({ ...c, score: c.score - 0.05 }));
   }
-  return byWords(tokens, lookup, wanted);
+  return byWords(tokens, lookup, wanted).filter(notLeafOfFruit(tokens));
 }
 
 function withSlips(tokens: readonly string[], lookup: Lookup, wanted: State | null): Candidate[] {
@@ -221,7 +240,7 @@ const sure = (found: readonly Candidate[]): readonly Candidate[] | null =>
 
 /** Where a name ends and words about it begin: 'mussels in the shell', 'lime, zest and juice'. */
 const ABOUT =
-  /,\s*(?:pulp|zest|juice|flesh|seeds|leaves|stems)\b|\s(?:stuffed|packed|filled|with|in|from|such|like)\s/i;
+  /,\s*(?:pulp|zest|juice|flesh|seeds|leaves|stems)\b|\s(?:stuffed|packed|filled|with|without|in|from|such|like|to|for|until|of your|of choice)\s/i;
 
 /** The whole name's candidates, or the surer ones of its part before words about it. */
 function shortened(
@@ -288,18 +307,30 @@ export function matchItem(item: Item, line: Line, options: MatchOptions): Match 
   }
   const name = nameByAmount(takenPart(item, line, meantName(item, lookup)), item);
   if (isLeftover(line)) return null;
+  const usual = wanted === null ? ambiguousMatch(name, options.foods, lookup) : null;
+  if (usual) return usual;
   const found = vegetablePeppers(name, matchName(name, lookup, wanted), lookup);
   const whole = sure(found) ?? shortened(name, found, lookup, wanted);
   if (sure(whole)) return toMatch(whole);
   const first = toMatch(whole);
-  for (const choice of choices(name, item)) {
-    const found = candidatesFor(tokensOf(choice), lookup, wanted);
-    if (found.length > 0 && (first === null || first.confidence < 0.6)) {
-      const match = toMatch(found.map((c) => ({ ...c, score: c.score * 0.9 })));
-      if (match && match.confidence > (first?.confidence ?? 0)) {
-        return { ...match, reason: `${match.reason}; the line offers a choice` };
-      }
-    }
+  if (first && first.confidence >= UNSURE) return first;
+  const chosen = fromChoices(choices(name, item), lookup, wanted);
+  if (chosen && chosen.confidence > (first?.confidence ?? 0)) return chosen;
+  const find = (part: string): readonly Candidate[] =>
+    sure(matchName(part.trim(), lookup, wanted)) ?? [];
+  const last = toMatch(lastResort(name, line, lookup, find));
+  return last && last.confidence > (first?.confidence ?? 0) ? last : first;
+}
+
+/** Below this another reading of the name is tried. */
+const UNSURE = 0.6;
+
+/** The first food that a line with a choice offers, a little less sure. */
+function fromChoices(names: readonly string[], lookup: Lookup, wanted: State | null): Match | null {
+  for (const name of names) {
+    const found = candidatesFor(tokensOf(name), lookup, wanted);
+    const match = toMatch(found.map((c) => ({ ...c, score: c.score * 0.9 })));
+    if (match) return { ...match, reason: `${match.reason}; the line offers a choice` };
   }
-  return first;
+  return null;
 }

@@ -46,9 +46,17 @@ export const orderlessKey = (tokens: readonly string[]): string => [...tokens].s
 
 export const keyOf = (tokens: readonly string[]): string => tokens.join('');
 
+/** 'Whole cloves' are uncut ones; 'whole milk' and 'whole wheat' are foods of their own. */
+const UNCUT = /^(?!milk|wheat|grain|meal|oat|rye|spelt|yogurt|barley|durum|kamut|einkorn|egg)/;
+const isUncut = (token: string, next: string | undefined): boolean =>
+  token === 'whole' && next !== undefined && UNCUT.test(next);
+
 /** Tokens without weak words and state words; all of them when nothing would be left. */
 export function bareTokens(tokens: readonly string[]): readonly string[] {
-  const kept = tokens.filter((token) => !WEAK.has(token) && stateOfWord(token) === null);
+  const kept = tokens.filter(
+    (token, at) =>
+      !WEAK.has(token) && stateOfWord(token) === null && !isUncut(token, tokens[at + 1]),
+  );
   return kept.length === 0 ? tokens : kept;
 }
 

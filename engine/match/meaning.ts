@@ -30,9 +30,32 @@ function isVegetablePepper(item: Item): boolean {
 const isSpoonedPuree = (item: Item): boolean =>
   SPOONS.has(item.amounts[0]?.unit ?? null) && tokensOf(item.name).join(' ') === 'tomato puree';
 
+const POURED: ReadonlySet<string | null> = new Set(['ml', 'cl', 'fl oz', 'shot', 'jigger', 'dash']);
+
+/** 'Rye' by the shot is a drink. */
+const isPouredRye = (item: Item): boolean =>
+  /^rye$/i.test(item.name.trim()) && item.amounts.some(({ unit }) => POURED.has(unit));
+
+const BULK: ReadonlySet<string | null> = new Set(['cup', 'g', 'oz', 'lb']);
+/** More of a pure extract than anyone can eat, g. */
+const EXTRACT_MOST = 20;
+
+/** Half a cup of 'stevia' is a blend that measures like sugar, not the pure extract. */
+const isBulkSweetener = ({ name, amounts: [first] }: Item): boolean =>
+  /^(?:powdered )?(?:stevia|monk ?fruit)(?: powder)?$/i.test(name.trim()) &&
+  first !== undefined &&
+  (first.unit === 'cup' || (BULK.has(first.unit) && first.quantity > EXTRACT_MOST));
+
+/** A counted coconut is a nut; by the cup or the gram it is the dried flesh. */
+const isMeasuredCoconut = ({ name, amounts: [first] }: Item): boolean =>
+  /^coconut$/i.test(name.trim()) && first !== undefined && !COUNTED.has(first.unit);
+
 /** The name as the amount tells it; unchanged when the amount tells nothing. */
 export function nameByAmount(name: string, item: Item): string {
   if (name !== item.name) return name;
+  if (isPouredRye(item)) return 'rye whiskey';
+  if (isBulkSweetener(item)) return 'stevia erythritol blend';
+  if (isMeasuredCoconut(item)) return 'flaked coconut';
   if (BARE_PEPPER.test(name.trim()))
     return isVegetablePepper(item) ? 'bell pepper' : 'black pepper';
   return isSpoonedPuree(item) ? 'tomato paste' : name;

@@ -66,5 +66,6 @@ export function tokensOf(name: string): string[] {
   const text = plainText(name.length > 300 ? name.slice(0, 300) : name);
   const bare = text.includes('(') ? text.replace(/\([^)]*\)?/g, ' ') : text;
   const found = headLast(bare).match(/[a-z][a-z0-9]*|\d+(?:\.\d+)?%|\d+/g) ?? [];
-  return ofLast(found.map(canonical).filter((token) => token !== ''));
+  // A lone letter is a unit or a slip ('100 F', 's' of a possessive), never a food.
+  return ofLast(found.map(canonical).filter((token) => token !== '' && !/^[a-z]$/.test(token)));
 }

@@ -1,7 +1,7 @@
 /** How well a name of a food fits the words of a line. */
 import type { Lookup, Phrase } from './lookup.ts';
 import { weightOf } from './lookup.ts';
-import { CLASS, GENERAL, GUARDED, HARMLESS, headAt, worth } from './words.ts';
+import { CLASS, DEFINING, GENERAL, GUARDED, HARMLESS, headAt, worth } from './words.ts';
 
 /** Below this a fit says nothing. */
 export const FLOOR = 0.42;
@@ -19,6 +19,7 @@ export function queryOf(tokens: readonly string[]): Query {
 /** How far a left-over word makes another food of the head: 'almond' in 'almond milk', 0..0.5. */
 function strangeness(token: string, head: string, lookup: Lookup, akin: boolean): number {
   const value = worth(token);
+  if (DEFINING.has(token)) return 0.25;
   if (value < 0.2) return 0;
   if (value < 1) return 0.03;
   if (CLASS.has(head) && !akin) return lookup.heads.has(token) ? 0.5 : 0.4;

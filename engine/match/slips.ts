@@ -1,6 +1,6 @@
 /** Slips of the pen: the known word a misspelt one most likely stands for. */
 import type { Lookup } from './lookup.ts';
-import { ADJECTIVE, PART, stateOfWord, WEAK } from './words.ts';
+import { ADJECTIVE, PART, STATE_WORDS, stateOfWord, WEAK } from './words.ts';
 
 const SHORTEST = 5;
 const SUBSTITUTED = 7;
@@ -46,7 +46,17 @@ function nearest(word: string, lookup: Lookup): string | null {
       bestDistance = distance;
     }
   }
-  return best;
+  return bestDistance <= 1 ? best : (nearAdjective(word) ?? best);
+}
+
+/** 'Groud pepper': one slip away from a word that only describes. */
+function nearAdjective(word: string): string | null {
+  for (const known of [...ADJECTIVE, ...STATE_WORDS]) {
+    if (known.length < SHORTEST || known.charAt(0) !== word.charAt(0)) continue;
+    if (known.length === word.length && !isSwap(word, known)) continue;
+    if (editDistance(word, known, 1) <= 1) return known;
+  }
+  return null;
 }
 
 const isKnown = (word: string, lookup: Lookup): boolean =>

@@ -4,9 +4,14 @@ import { plainText } from './normalise.ts';
 import { type State, stateOfWord } from './words.ts';
 
 const CANNED_UNITS: ReadonlySet<string> = new Set(['can', 'tin', 'jar']);
+/** Units in which herbs are fresh, whatever the bare name means in a spoon. */
+const FRESH_UNITS: ReadonlySet<string> = new Set(['sprig', 'bunch', 'branch', 'frond', 'stem']);
+const HANDFUL = 'handful';
+const HERB =
+  /\b(?:herbs?|basil|chervil|dill|marjoram|mint|oregano|parsley|rosemary|sage|savory|tarragon|thyme)\b/i;
 /** The amount is of the food before it is cooked: 'cooked according to the packet'. */
 const COOKED_LATER =
-  /\b(?:cooked|boiled|steamed)\b.{0,24}\b(?:according|following|directed|instructions?|pack(?:et|age)|until|till|al dente)\b/;
+  /\b(?:cooked|boiled|steamed)\b.{0,24}\b(?:according|following|directed|instructions?|pack(?:et|age)|until|till|al dente|min(?:ute)?s?|then)\b/;
 
 /** A longer note speaks of what else would do. */
 const SHORT_NOTE = 3;
@@ -27,11 +32,13 @@ const firstState = (text: string, allowed: (state: State) => boolean): State | n
  * comma counts; 'dried' there does not ('rinsed and dried').
  */
 export function wantedState(item: Item, line: Line): State | null {
-  if (item.amounts.some((amount) => amount.unit !== null && CANNED_UNITS.has(amount.unit))) {
-    return 'canned';
-  }
   const named = firstState(item.name, () => true);
+  const has = (units: ReadonlySet<string>): boolean =>
+    item.amounts.some(({ unit }) => unit !== null && units.has(unit));
+  // '15 oz dried beans, or 2 cans' is about dried ones.
+  if (named !== 'dry' && has(CANNED_UNITS)) return 'canned';
   if (named !== null) return named;
+  if (has(FRESH_UNITS) || (item.amounts[0]?.unit === HANDFUL && HERB.test(item.name))) return 'raw';
   const after = item.preparation ?? '';
   if (after !== '' && !COOKED_LATER.test(plainText(after))) {
     const prepared = firstState(after, (state) => state !== 'dry' && state !== 'raw');

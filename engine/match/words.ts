@@ -7,6 +7,8 @@ const setOf = (list: readonly string[]): ReadonlySet<string> => new Set(list);
 export const WEAK = setOf(words.weak);
 /** Words that tell the kind of a food but never name one. */
 export const ADJECTIVE = setOf(words.adjective);
+/** Words that make another product of a food ('evaporated milk'): a name without them is another food. */
+export const DEFINING = setOf(words.defining);
 /** Nouns for a part or shape of a food ('clove', 'fillet'): the food is named by the word before. */
 export const PART = setOf(words.part);
 /** Class nouns a food is known without: 'cheddar' is 'cheddar cheese'. */
@@ -31,6 +33,9 @@ const STATES: readonly (readonly [State, ReadonlySet<string>])[] = [
 const STATE_OF = new Map<string, State>(
   STATES.flatMap(([state, set]) => [...set].map((word): [string, State] => [word, state])),
 );
+
+/** Every word that tells a state. */
+export const STATE_WORDS: readonly string[] = [...STATE_OF.keys()];
 
 /** The state a word asks for, or null. */
 export const stateOfWord = (word: string): State | null => STATE_OF.get(word) ?? null;

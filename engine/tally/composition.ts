@@ -12,7 +12,7 @@ export interface FoodNumbers {
   flags: string[];
 }
 
-const RAW_STARCH = /potato|cassava|yuca|\byam\b|plantain|green banana/;
+const RAW_STARCH = /^(?!.*lea(?:f|ves)).*(?:potato|cassava|yuca|\byam\b|plantain|green banana)/;
 
 const maybe = (value: number | null): Interval | null => (value === null ? null : exact(value));
 

@@ -1,7 +1,7 @@
 /** Counts -> grams: pieces by size, cloves, cans, sticks, bunches. */
 import type { Food, Interval, Item } from '../model.ts';
+import kinds from './data/kinds.json' with { type: 'json' };
 import pieces from './data/pieces.json' with { type: 'json' };
-import smallKinds from './data/small-kinds.json' with { type: 'json' };
 import wholes from './data/whole.json' with { type: 'json' };
 import { around, scaled } from './interval.ts';
 import { choosePiece, sizeOf } from './measures.ts';
@@ -52,6 +52,31 @@ const SIZE_FACTOR: Readonly<Record<string, number>> = {
   jumbo: 1.7,
 };
 
+/** The same for eggs and their parts: USDA SR 171287, 38, 44, 50, 56 and 63 g without shell. */
+const EGG_FACTOR: Readonly<Record<string, number>> = {
+  small: 0.76,
+  medium: 0.88,
+  large: 1,
+  'extra large': 1.12,
+  jumbo: 1.26,
+};
+
+/** Cuts of meat and fish differ less than plants do. Common practice, no source. */
+const CUT_FACTOR: Readonly<Record<string, number>> = {
+  small: 0.8,
+  medium: 1,
+  large: 1.2,
+  'extra large': 1.4,
+  jumbo: 1.4,
+};
+
+const isEgg = (food: Food): boolean => /\beggs?\b/.test(food.name);
+
+function sizeFactors(food: Food): Readonly<Record<string, number>> {
+  if (isEgg(food)) return EGG_FACTOR;
+  return /^(?:meat|fish)/.test(food.group) ? CUT_FACTOR : SIZE_FACTOR;
+}
+
 /** Units that say nothing of a size. */
 const VAGUE = /^(serving|portion|part|batch|recipe|inch|cm|mm|ft)$/;
 
@@ -62,7 +87,7 @@ const told = (grams: number): string =>
 
 function scatterOf(unit: string | null, size: string | null, food: Food): number {
   if (unit === 'stick') return 0.02;
-  if (/\beggs?\b/.test(food.name)) return size === null ? EGG : 0.06;
+  if (isEgg(food)) return size === null ? EGG : 0.06;
   if (unit !== null && CONTAINERS.test(unit)) return LABELLED;
   return size === null ? UNSIZED : SIZED;
 }
@@ -78,7 +103,7 @@ function byOwnMeasure(
   const measure = exact ?? (unit === 'piece' ? choosePiece(food, null, size, text) : null);
   if (!measure) return null;
   const sized = size !== null && measure.unit.includes(size);
-  const factor = size === null || sized ? 1 : (SIZE_FACTOR[size] ?? 1);
+  const factor = size === null || sized ? 1 : (sizeFactors(food)[size] ?? 1);
   const grams = measure.grams * factor;
   const scatter = scatterOf(unit, sized ? size : null, food);
   return {
@@ -112,18 +137,33 @@ function byPractice(
   };
 }
 
-/** 'Fingerling potatoes': small kinds that share a food with far larger ones. */
-function bySmallKind(count: number, unit: string | null, item: Item): Weighed | null {
-  if (unit !== null && unit !== 'piece') return null;
-  const row = firstRow(smallKinds, plain(`${item.size ?? ''} ${item.name}`.trim()));
-  return (
-    row && {
-      grams: around(count * row.grams, row.scatter),
-      basis: 'count',
-      assumptions: [`a small kind: piece of about ${row.grams} g (${row.source})`],
-    }
-  );
+interface KindRow extends PieceRow {
+  /** The counted unit; left out for whole pieces. */
+  unit?: string;
 }
+const KINDS: readonly KindRow[] = kinds;
+
+/** 'Fingerling potatoes', 'baguette slices': kinds that share a food with far larger or smaller ones. */
+function byKind(count: number, unit: string | null, item: Item): Weighed | null {
+  const asked = unit === 'piece' ? null : unit;
+  const rows = KINDS.filter((row) => (row.unit ?? null) === asked);
+  const name = plain(`${item.size ?? ''} ${item.name}`.trim());
+  const row = rows.find(({ words }) => hasWord(name, words));
+  return row === undefined
+    ? null
+    : {
+        grams: around(count * row.grams, row.scatter),
+        basis: 'count',
+        assumptions: [
+          `${row.unit ?? 'piece'} of about ${row.grams} g of this kind (${row.source})`,
+        ],
+      };
+}
+
+/** A portion of fish, meat or cheese is one piece of it. */
+const PORTIONED = /^(?:fish|meat)/;
+const isPortion = (unit: string | null, food: Food | null): boolean =>
+  unit === 'portion' && food !== null && PORTIONED.test(food.group);
 
 /** Herbs and leaves: one of them is no piece of 100 g. */
 const isLeafy = (food: Food): boolean =>
@@ -165,10 +205,11 @@ export function weighCount(
   food: Food | null,
   text: string,
 ): Weighed | null {
-  const unit = stated ?? partNamed(item.name);
+  const named = stated ?? partNamed(item.name);
+  const unit = isPortion(named, food) ? 'piece' : named;
   const size = sizeOf(item.size);
-  const small = bySmallKind(count, unit, item);
-  if (small) return small;
+  const special = byKind(count, unit, item);
+  if (special) return special;
   const own = food ? byOwnMeasure(count, unit, size, food, text) : null;
   if (own && stated === 'piece' && size === null) {
     return { ...own, grams: { ...own.grams, low: own.grams.low * CUT_PIECE } };

@@ -29,11 +29,12 @@ const fromTable = (purpose: Purpose): Share => {
   return { share: interval(low, best, high), assumption: text === '' ? null : text };
 };
 
-function coatingShare(purpose: Purpose, name: string): Share {
+/** `words`: the food's name and what its line says it is for. */
+function coatingShare(purpose: Purpose, words: string): Share {
   if (purpose === 'dusting') {
     return { share: interval(0.3, 0.5, 0.8), assumption: 'half of the dusting taken as eaten' };
   }
-  if (/crumb|panko|cornflake|cracker/.test(name)) {
+  if (/crumb|panko|cornflake|cracker/.test(words)) {
     return {
       share: interval(0.6, 0.75, 0.9),
       assumption: '75 % of the crumbs taken as sticking (60-90 %)',
@@ -125,7 +126,8 @@ export function eatenShare(
   const name = nameOf(item, food);
   if (purpose === 'deep-frying') return deepFryingShare(grams, line, recipe, region);
   if (purpose === 'pasta-water') return pastaWaterShare(grams, recipe, region);
-  if (purpose === 'dusting' || purpose === 'breading') return coatingShare(purpose, name);
+  if (purpose === 'dusting' || purpose === 'breading')
+    return coatingShare(purpose, `${name} ${plain(line.purpose ?? '')}`);
   if (purpose === 'marinade') {
     return BATH_PART.test(name)
       ? marinadeShare(name, plain(recipe.steps.join(' ').slice(0, 1990)))

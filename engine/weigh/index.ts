@@ -2,14 +2,15 @@
 import type { Food, Item, Line, Weight } from '../model.ts';
 import { drained } from './drained.ts';
 import { eatenShare } from './eaten.ts';
+import { isOfOther, isShape } from './further.ts';
 import { interval } from './interval.ts';
 import { weighReading } from './part.ts';
 import type { RecipeWords } from './purpose.ts';
 import { type Reading, readingsOf } from './readings.ts';
 import { withoutRefuse } from './refuse.ts';
 import { withGrain } from './salt.ts';
-import { wordsOf } from './text.ts';
-import type { Region } from './units.ts';
+import { plain, wordsOf } from './text.ts';
+import { millilitresOf, type Region } from './units.ts';
 import { assumeUnstated } from './unstated.ts';
 import type { Weighed } from './volume.ts';
 
@@ -23,14 +24,16 @@ export interface WeighOptions {
 
 /** Readings further apart than their own ranges and this share disagree. Common practice, no source. */
 const TOLERANCE: Readonly<Record<Weighed['basis'], number>> = {
-  mass: 0.15,
+  mass: 0.2,
   volume: 0.25,
-  count: 0.5,
+  count: 0.7,
   assumed: 1,
 };
 
-/** Ounces of a small amount are rounded to quarters ('35g/1½oz'), so they may be this far off. */
-const SMALL = 60;
+/** Ounces are rounded to quarters ('10g/¼oz'), so a small amount may be this many grams off. */
+const ROUNDED_G = 4;
+/** A few spoonfuls scatter more than cups do. */
+const SMALL_G = 60;
 const SMALL_TOLERANCE = 0.35;
 
 const TRUST: Readonly<Record<Weighed['basis'], number>> = {
@@ -40,51 +43,116 @@ const TRUST: Readonly<Record<Weighed['basis'], number>> = {
   assumed: 0,
 };
 
-function disagreementOf(chosen: Weighed, others: readonly Weighed[]): Weight['disagreement'] {
-  const stated = chosen.grams.best;
+interface Read {
+  weighed: Weighed;
+  order: number;
+  rough: number;
+  /** Millilitres, where the reading is a volume and nothing else. */
+  ml: number | null;
+  /** May measure the food that the line offers instead. */
+  ofOther: boolean;
+}
+
+const agrees = (grams: number, { grams: span, basis }: Weighed): boolean => {
+  const spoons = basis === 'volume' && span.best < SMALL_G ? SMALL_TOLERANCE : 0;
+  const tolerance = Math.max(TOLERANCE[basis], spoons, ROUNDED_G / Math.max(span.best, 0.1));
+  return grams >= span.low * (1 - tolerance) && grams <= span.high * (1 + tolerance);
+};
+
+/** '1 tbsp (15 ml)' is one amount twice, whatever the two weigh. */
+const sameVolume = (a: Read, b: Read): boolean =>
+  a.ml !== null && b.ml !== null && Math.max(a.ml / b.ml, b.ml / a.ml) < 1.1;
+
+function disagreementOf(
+  chosen: Read,
+  others: readonly Read[],
+  settled: (weighed: Weighed) => Weighed[],
+): Weight['disagreement'] {
   for (const other of others) {
-    const { low, best, high } = other.grams;
-    const slack = best < SMALL ? SMALL_TOLERANCE : 0;
-    const tolerance = Math.max(TOLERANCE[other.basis], slack);
-    if (stated >= low * (1 - tolerance) && stated <= high * (1 + tolerance)) continue;
-    const tell = (grams: number): string => grams.toFixed(grams < 10 ? 1 : 0);
-    const text = `the line's amounts differ: ${tell(stated)} g taken, the other reading gives ${tell(best)} g`;
-    return { stated, other: best, text };
+    if (other.ofOther || sameVolume(chosen, other)) continue;
+    const readings = settled(other.weighed);
+    const alike = settled(chosen.weighed).some(({ grams }) =>
+      readings.some((reading) => agrees(grams.best, reading)),
+    );
+    if (alike) continue;
+    const stated = chosen.weighed.grams.best;
+    const [{ grams } = other.weighed] = readings;
+    const tell = (value: number): string => value.toFixed(value < 10 ? 1 : 0);
+    const text = `the line's amounts differ: ${tell(stated)} g taken, the other reading gives ${tell(grams.best)} g`;
+    return { stated, other: grams.best, text };
   }
   return null;
 }
 
-/** '1-inch strips' after a mass is a shape. */
-const LENGTHS: ReadonlySet<string> = new Set(['inch', 'cm', 'mm', 'ft']);
-
 const isRough = (reading: Reading): number =>
   reading.some(({ amount }) => amount.approximate) ? 1 : 0;
+
+function millilitres(reading: Reading, region: Region): number | null {
+  const parts = reading.map(({ amount }) => {
+    const ml = millilitresOf(amount.unit, region);
+    return ml === null ? null : ml * amount.quantity;
+  });
+  return parts.includes(null) ? null : parts.reduce<number>((sum, ml) => sum + (ml ?? 0), 0);
+}
 
 /** All readings of an item in grams, the most trusted first; the earlier one among equals. */
 function weighedReadings(
   item: Item,
   food: Food | null,
   text: string,
+  written: string,
   region: Region,
-): { weighed: Weighed; order: number; rough: number }[] {
-  return readingsOf(item, text)
-    .flatMap((reading, order) => {
-      if (order > 0 && LENGTHS.has(reading[0]?.amount.unit ?? '')) return [];
-      const weighed = weighReading(reading, item, food, text, region);
-      return weighed && weighed.grams.best > 0
-        ? [{ weighed: withGrain(weighed, food, text), order, rough: isRough(reading) }]
-        : [];
-    })
-    .sort(
-      (a, b) =>
-        TRUST[b.weighed.basis] - TRUST[a.weighed.basis] || a.rough - b.rough || a.order - b.order,
-    );
+): Read[] {
+  const read = readingsOf(item, text).flatMap((reading, order): Read[] => {
+    if (order > 0 && isShape(reading, written)) return [];
+    const weighed = weighReading(reading, item, food, text, region);
+    if (!weighed || !(weighed.grams.best > 0)) return [];
+    return [
+      {
+        weighed: withGrain(weighed, food, text),
+        order,
+        rough: isRough(reading),
+        ml: millilitres(reading, region),
+        ofOther: order > 0 && isOfOther(reading, written),
+      },
+    ];
+  });
+  const sorted = read.sort(
+    (a, b) =>
+      Number(a.ofOther) - Number(b.ofOther) ||
+      TRUST[b.weighed.basis] - TRUST[a.weighed.basis] ||
+      a.rough - b.rough ||
+      a.order - b.order,
+  );
+  return likelierFirst(sorted);
 }
 
-/** A label weight as it will be counted, to be compared with a cup or a count of the drained food. */
-function withoutLiquid(weighed: Weighed, item: Item, text: string, food: Food | null): Weighed {
-  if (weighed.basis !== 'mass') return weighed;
-  return { ...weighed, grams: drained(weighed.grams, item, text, food)?.grams ?? weighed.grams };
+/** '2½ cups (1¼ ounces/320 grams)': of two masses that differ, the one the volume speaks for. */
+function likelierFirst(read: Read[]): Read[] {
+  const [first] = read;
+  if (first?.weighed.basis !== 'mass') return read;
+  const rival = read.find(
+    (other) => other.weighed.basis === 'mass' && !agrees(first.weighed.grams.best, other.weighed),
+  );
+  const volume = read.find(({ weighed }) => weighed.basis === 'volume');
+  if (!rival || !volume || agrees(first.weighed.grams.best, volume.weighed)) return read;
+  if (!agrees(rival.weighed.grams.best, volume.weighed)) return read;
+  return [rival, ...read.filter((other) => other !== rival)];
+}
+
+/** A mass as stated and as it will be counted, to be compared with a cup or a count of the food. */
+function settledWays(
+  weighed: Weighed,
+  item: Item,
+  line: Line,
+  text: string,
+  food: Food | null,
+): Weighed[] {
+  if (weighed.basis !== 'mass') return [weighed];
+  const solid = drained(weighed.grams, item, text, food);
+  if (solid) return [{ ...weighed, grams: solid.grams }];
+  const kept = withoutRefuse(weighed.grams, item, line, food);
+  return kept ? [weighed, { ...weighed, grams: kept.grams }] : [weighed];
 }
 
 function finished(
@@ -98,7 +166,7 @@ function finished(
   const text = wordsOf(item, line);
   const bought =
     weighed.basis === 'mass'
-      ? (drained(weighed.grams, item, text, food) ?? withoutRefuse(weighed.grams, item, text, food))
+      ? (drained(weighed.grams, item, text, food) ?? withoutRefuse(weighed.grams, item, line, food))
       : null;
   const { low, best, high } = bought?.grams ?? weighed.grams;
   const eaten = eatenShare(item, line, food, best, options.recipe, options.region);
@@ -125,12 +193,10 @@ export function weighItem(
   options: WeighOptions,
 ): Weight | null {
   const text = wordsOf(item, line);
-  const [first, ...others] = weighedReadings(item, food, text, options.region);
+  const [first, ...others] = weighedReadings(item, food, text, plain(line.text), options.region);
   if (first) {
-    const settled = (weighed: Weighed): Weighed => withoutLiquid(weighed, item, text, food);
-    const disagreement = disagreementOf(
-      settled(first.weighed),
-      others.map(({ weighed }) => settled(weighed)),
+    const disagreement = disagreementOf(first, others, (weighed) =>
+      settledWays(weighed, item, line, text, food),
     );
     return finished(first.weighed, disagreement, item, line, food, options);
   }

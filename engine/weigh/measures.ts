@@ -92,6 +92,10 @@ export function chooseVolume(food: Food, unit: string, text: string): VolumeMeas
 const PACKAGE: ReadonlySet<string> = new Set(['package', 'packet', 'pack', 'envelope', 'sachet']);
 const BUNCH: ReadonlySet<string> = new Set(['bunch', 'bundle']);
 const CAN: ReadonlySet<string> = new Set(['can', 'tin']);
+/** A slice of bacon under its other names. */
+const RASHER: ReadonlySet<string> = new Set(['slice', 'rasher', 'strip']);
+/** Celery, rhubarb and lemongrass come in either. */
+const STALK: ReadonlySet<string> = new Set(['stalk', 'stick', 'rib']);
 
 /** Units that mean the same container or part. */
 function sameUnit(a: string, b: string): boolean {
@@ -99,7 +103,8 @@ function sameUnit(a: string, b: string): boolean {
   if (PACKAGE.has(a) && PACKAGE.has(b)) return true;
   if (CAN.has(a) && CAN.has(b)) return true;
   if (BUNCH.has(a) && BUNCH.has(b)) return true;
-  return (a === 'rib' && b === 'stalk') || (a === 'stalk' && b === 'rib');
+  if (RASHER.has(a) && RASHER.has(b)) return true;
+  return STALK.has(a) && STALK.has(b);
 }
 
 const pieceWords = (measure: Measure): string[] => plain(measure.unit).split(/[^a-z]+/);

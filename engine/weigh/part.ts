@@ -17,9 +17,11 @@ const CM_PER_INCH = 2.54;
 /** Salt by the pinch: 0.3 g; by the dash: 0.4 g (USDA SR 173468, dash 0.4 g). */
 const SALT_BY_EYE: Readonly<Record<string, number>> = { pinch: 0.3, dash: 0.4 };
 
+/** A heap stands on a spoon as high as the bowl is deep, on a cup it is a small cap. */
+const HEAPED_CUP: readonly [RegExp, number, number] = [/\bheap(?:ed|ing)\b/, 1.15, 0.1];
 /** Filling beyond or short of level: [words, factor, half-width]. Common practice, no source. */
 const FILLS: readonly (readonly [RegExp, number, number])[] = [
-  [/\bheap(ed|ing)\b/, 1.6, 0.25],
+  [/\bheap(ed|ing)\b/, 1.8, 0.3],
   [/\brounded\b/, 1.3, 0.15],
   [/\b(generous|good|overflowing)\b/, 1.1, 0.1],
   [/\b(scant|barely)\b/, 0.92, 0.06],
@@ -27,7 +29,8 @@ const FILLS: readonly (readonly [RegExp, number, number])[] = [
 
 function filled(weighed: Weighed, amount: Amount, text: string): Weighed {
   if (!amount.approximate) return weighed;
-  const fill = weighed.basis === 'volume' ? FILLS.find(([words]) => words.test(text)) : undefined;
+  const fills = amount.unit === 'cup' ? [HEAPED_CUP, ...FILLS] : FILLS;
+  const fill = weighed.basis === 'volume' ? fills.find(([words]) => words.test(text)) : undefined;
   if (!fill) {
     const { low, best, high } = weighed.grams;
     return { ...weighed, grams: interval(low * (1 - ROUGHLY), best, high * (1 + ROUGHLY)) };
@@ -118,6 +121,7 @@ const byAmount = (one: Interval, amount: Amount): Interval => {
 };
 
 const LENGTH: ReadonlySet<string> = new Set(['inch', 'cm', 'mm', 'ft']);
+const ROOT_PIECES: ReadonlySet<string> = new Set(['piece', 'knob', 'chunk', 'nub', 'finger']);
 
 /** A length sizes a root or a stick by its inch; on a tortilla or a spoonful it is only a shape. */
 function sizesOne(
@@ -129,7 +133,7 @@ function sizesOne(
 ): boolean {
   if (size.unit === null) return false;
   if (!LENGTH.has(size.unit)) return true;
-  if (amount.unit !== null && amount.unit !== 'piece' && amount.unit !== 'knob') return false;
+  if (amount.unit !== null && !ROOT_PIECES.has(amount.unit)) return false;
   return size.unit !== 'mm' && knowsInch(item, food, text);
 }
 

@@ -30,6 +30,9 @@ const DEEP_FROM = 240;
 
 const FAT = /\boil|\blard|\bshortening|\bghee|\bbutter|\bfat\b|\bmargarine|\bspray|\bdripping/;
 const COATING_DRY = /flour|starch|bread ?crumb|panko|crumb|cornmeal|semolina|cracker|polenta|sugar/;
+/** What else may coat, where a line says that it does. */
+const COATING_OTHER =
+  /parmesan|cheese|rinds?\b|almond|hazelnut|walnut|pecan|coconut|seeds?\b|whey|lupin|oats/;
 const COATS =
   /\b(dredg|bread(ed|ing)|coat(ed|ing)? (the|each|both|with|in)|dip (the|each|one|a|in|into)|roll (the|each|in))/;
 const CRUMBS = /bread ?crumb|panko|cracker crumb|cornflake/;
@@ -66,7 +69,8 @@ function coatingPurpose(
 ): Purpose | null {
   if (/dust|rolling|kneading|work surface|flouring|for (the )?(board|surface|counter)/.test(text))
     return 'dusting';
-  if (/dredg|coating|breading/.test(text) && COATING_DRY.test(name)) return 'breading';
+  const coats = COATING_DRY.test(name) || COATING_OTHER.test(name);
+  if (/dredg|coating|breading/.test(text) && coats) return 'breading';
   if (/egg ?wash|brush|glaz/.test(text) && /egg|milk|cream/.test(name)) return 'brushing';
   if (!isBreaded(recipe, steps)) return null;
   const dry = CRUMBS.test(name) || /flour/.test(name);

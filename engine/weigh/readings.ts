@@ -12,6 +12,10 @@ export interface Part {
 /** One reading of the quantity: parts to be added up. */
 export type Reading = Part[];
 
+/** '4 small or 2 large', '1 medium or ½ large'. */
+export const COUNT_OR_COUNT =
+  /[\d½¼¾⅓⅔]\s*(?:[a-z-]+\s+){0,2}or\s+(?:[\d½¼¾⅓⅔]|one\b|two\b|half\b)/;
+
 const OUNCES_OF_A_POUND = 16;
 const ALIKE = 1.25;
 
@@ -30,12 +34,27 @@ function saysSizeAgain(amount: Amount, size: Amount): boolean {
 
 /** '4 cups, or 3 (15-ounce) cans': the size stands between the count and its unit. */
 const SIZE_INSIDE = /\d\s*\([^)]*\d[^)]*\)\s*(?:cans?|tins?|jars?|packages?|boxes)\b/;
+/** '3 cups (one 28-ounce can)': the same with the count in words. */
+const COUNTED_SIZE =
+  /\b(?:one|two|three|four|five|six|\d+)\s+\d[\d./]*[\s-]*(?:ounces?|oz|g|grams?|lbs?|pounds?|ml)[\s-]+(?:cans?|tins?|jars?|packages?|packets?|boxe?s?|bags?|bottles?|cartons?)\b/;
 const CONTAINER: ReadonlySet<string | null> = new Set(['can', 'tin', 'jar', 'package', 'box']);
+
+/** A bare count before a mass takes the mass as the size of one. */
+function sizesOfCounts(amounts: readonly Amount[], text: string): Amount[] {
+  if (!COUNTED_SIZE.test(text)) return [...amounts];
+  return amounts.map((amount, at) => {
+    const count = amounts[at - 1];
+    const isSize = at > 1 && count?.unit === null && count.kind === 'same';
+    return isSize && amount.kind === 'same' && gramsOf(amount.unit) !== null
+      ? { ...amount, kind: 'each' }
+      : amount;
+  });
+}
 
 /** Amounts whose size came before its count are put the other way round. */
 function countsFirst(amounts: readonly Amount[], text: string): Amount[] {
-  if (!SIZE_INSIDE.test(text)) return [...amounts];
-  const ordered = [...amounts];
+  const ordered = sizesOfCounts(amounts, text);
+  if (!SIZE_INSIDE.test(text)) return ordered;
   for (let at = 1; at + 1 < ordered.length; at += 1) {
     const size = ordered[at];
     const count = ordered[at + 1];
@@ -55,7 +74,8 @@ function joinedPounds(amounts: readonly Amount[], text: string): Amount[] {
   for (const amount of amounts) {
     const before = joined[joined.length - 1];
     const isRest = amount.unit === 'oz' && amount.quantity < OUNCES_OF_A_POUND;
-    if (before?.unit === 'lb' && isRest && amount.kind !== 'each') {
+    const alike = amount.kind !== 'each' || before?.kind === 'each';
+    if (before?.unit === 'lb' && isRest && alike) {
       const quantity = before.quantity * OUNCES_OF_A_POUND + amount.quantity;
       joined[joined.length - 1] = { ...before, unit: 'oz', quantity, max: null };
     } else joined.push(amount);
@@ -67,13 +87,25 @@ function joinedPounds(amounts: readonly Amount[], text: string): Amount[] {
 const isSizeOfCount = (amount: Amount, first: Amount, text: string): boolean =>
   first.unit === null && gramsOf(amount.unit) !== null && /\beach\b/.test(text);
 
+/** '4 large or 6 medium stalks': both counts are of the unit that is said once. */
+function withSharedUnit(amounts: readonly Amount[], text: string): Amount[] {
+  const [first, second, ...rest] = amounts;
+  const shared = first?.unit === null && second?.kind === 'same' && COUNT_OR_COUNT.test(text);
+  if (!first || !second || !shared || isMeasure(second)) return [...amounts];
+  return [{ ...first, unit: second.unit }, second, ...rest];
+}
+
+const isMeasure = ({ unit }: Amount): boolean =>
+  gramsOf(unit) !== null || millilitresOf(unit, 'us') !== null;
+
 /**
  * Readings in the order of the line. 'plus' adds to the reading before it, 'each' sizes the last
  * part, 'same' opens a new reading of the same quantity. `text` is the line in lower case.
  */
 export function readingsOf(item: Item, text = ''): Reading[] {
   const readings: Reading[] = [];
-  for (const amount of joinedPounds(countsFirst(item.amounts, text), text)) {
+  const amounts = withSharedUnit(joinedPounds(countsFirst(item.amounts, text), text), text);
+  for (const amount of amounts) {
     const current = readings[readings.length - 1];
     const last = current?.[current.length - 1];
     if (!current || !last) {

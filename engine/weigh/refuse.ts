@@ -1,5 +1,5 @@
 /** What is thrown away of a food bought whole. */
-import type { Food, Interval, Item } from '../model.ts';
+import type { Food, Interval, Item, Line } from '../model.ts';
 import { interval } from './interval.ts';
 import { plain } from './text.ts';
 
@@ -11,6 +11,14 @@ const TRIMMED =
 const TRIMMED_ANYWHERE =
   /\b(florets?|boneless|shelled|pitted|fillets?|peeled weight|trimmed weight|flesh only)\b/;
 
+/** What the line says before it names the food: '140 g finely diced onion' weighs the dice. */
+function wordsBefore(item: Item, line: Line): string {
+  const text = plain(line.text);
+  const [first = ''] = plain(item.name).split(/[^a-z]+/);
+  const at = first === '' ? -1 : text.indexOf(first);
+  return at < 0 ? '' : text.slice(0, at);
+}
+
 /**
  * Edible grams of a mass as bought: less the refuse USDA states for the food. The high end stays at
  * the full mass, since the line may already mean the trimmed food. Null when nothing is left out.
@@ -18,12 +26,13 @@ const TRIMMED_ANYWHERE =
 export function withoutRefuse(
   grams: Interval,
   item: Item,
-  text: string,
+  line: Line,
   food: Food | null,
 ): { grams: Interval; assumption: string } | null {
   const refuse = food?.refuseShare ?? null;
   if (refuse === null || refuse <= 0 || refuse >= 1 || food?.state !== 'raw') return null;
-  if (TRIMMED.test(plain(item.name)) || TRIMMED_ANYWHERE.test(text)) return null;
+  const before = `${wordsBefore(item, line)} ${plain(item.name)}`;
+  if (TRIMMED.test(before) || TRIMMED_ANYWHERE.test(plain(line.text))) return null;
   const kept = 1 - refuse;
   return {
     grams: interval(grams.low * kept, grams.best * kept, grams.high),

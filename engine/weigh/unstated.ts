@@ -4,7 +4,7 @@ import { roughDish, roughPasta } from './dish.ts';
 import { PASTA_SALT_PER_GRAM } from './eaten.ts';
 import { interval, scaled } from './interval.ts';
 import { type Purpose, purposeOf, type RecipeWords } from './purpose.ts';
-import { nameOf } from './text.ts';
+import { nameOf, plain } from './text.ts';
 import type { Region } from './units.ts';
 
 export interface Assumed {
@@ -41,6 +41,14 @@ const DEEP_BATH: Assumed = {
 const ICE: Assumed = {
   grams: interval(50, 120, 250),
   assumption: 'no amount: 120 g of ice assumed, which holds no carbohydrate',
+};
+
+const SAYS_LITTLE =
+  /^(?:just )?(?:a )?(?:very |tiny )?(?:little|touch|bit|smidgen|hint|trickle|lick)\b/;
+/** About a teaspoon. Common practice, no source. */
+const LITTLE: Assumed = {
+  grams: interval(1, 5, 15),
+  assumption: "'a little': 5 g assumed (1-15)",
 };
 
 function assumedSalt(purpose: Purpose, recipe: RecipeWords, region: Region): Assumed | null {
@@ -86,5 +94,5 @@ export function assumeUnstated(
   }
   if (food.id === 'ice') return ICE;
   if (/cooking spray/.test(name)) return BY_PURPOSE.greasing ?? null;
-  return null;
+  return line.items.length === 1 && SAYS_LITTLE.test(plain(line.note ?? '')) ? LITTLE : null;
 }
