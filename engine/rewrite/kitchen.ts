@@ -121,7 +121,7 @@ export function kitchenGrams(food: Food, grams: number, role: Role): number {
   const teaspoon = gramsPer(food, 'tsp');
   if (teaspoon !== null && (role === 'binder' || BINDERS.test(food.id)) && grams < 8 * teaspoon) {
     const quarters = Math.round((grams / teaspoon) * 4);
-    if (quarters > 0) return roundGrams((quarters * teaspoon) / 4);
+    if (quarters > 0) return Math.round(quarters * teaspoon * 25) / 100;
   }
   const piece = PIECES[food.id];
   const count = piece === undefined ? 0 : Math.round(grams / piece.grams);

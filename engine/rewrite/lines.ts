@@ -148,10 +148,7 @@ function ingredientLines(
   return items.map((item, at): LineRow => {
     const own = item.foodId === ingredient.match?.foodId;
     const words = own
-      ? {
-          name: ownName(ingredient, context.foods.byId(item.foodId)),
-          tail: tailOf(ingredient),
-        }
+      ? ownWords(item, ingredient, context.foods.byId(item.foodId))
       : tailOnly(item, ingredient);
     const itemWhy = whyOf(plan, key, own ? (items[1]?.foodId ?? item.foodId) : item.foodId);
     const after = itemText(item, context, words);
@@ -171,10 +168,32 @@ function ingredientLines(
   });
 }
 
+const CRUMBS = /crumb|panko|cornflake|cracker/i;
+
+/** What a coating that is not all eaten says, so that the line is read like the plan again. */
+function coatingTail(item: PlannedItem, ingredient: Ingredient): string {
+  if (item.role !== 'coating' || item.eaten.best >= 1) return '';
+  const crumbs = CRUMBS.test(`${ingredient.item.name} ${ingredient.match?.foodName ?? ''}`);
+  const own = item.foodId === ingredient.match?.foodId;
+  return crumbs && !own ? ', for coating in place of breadcrumbs' : ', for coating';
+}
+
 /** A stand-in keeps what the original was for ('for dusting'), not how the original was cut. */
 function tailOnly(item: PlannedItem, ingredient: Ingredient): { name: string; tail: string } {
   const { purpose } = ingredient.line;
-  return { name: item.foodName, tail: purpose === null ? '' : `, ${purpose}` };
+  const tail = purpose === null ? coatingTail(item, ingredient) : `, ${purpose}`;
+  return { name: item.foodName, tail };
+}
+
+/** The line's own food in a new amount. */
+function ownWords(
+  item: PlannedItem,
+  ingredient: Ingredient,
+  food: Food | null,
+): { name: string; tail: string } {
+  const said = tailOf(ingredient);
+  const coats = ingredient.line.purpose === null ? coatingTail(item, ingredient) : '';
+  return { name: ownName(ingredient, food), tail: `${said}${coats}` };
 }
 
 /** The plan speaks of this ingredient and leaves nothing of it. */
