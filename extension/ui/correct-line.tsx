@@ -4,6 +4,7 @@ import type { Corrections, Ingredient } from '../../engine/model.ts';
 import { searchFoods } from './food-search.ts';
 import { NextTime } from './next-time.tsx';
 import { NumberField } from './number-field.tsx';
+import { gramsOnScale } from './source-words.ts';
 import { differenceText, type Tie } from './ties.ts';
 import type { Names } from './use-names.ts';
 
@@ -55,6 +56,7 @@ export function CorrectLine(props: Props) {
     onCorrect(null);
     select.current?.focus();
   };
+  const { weight } = ingredient;
   const name = ingredient.item.name;
   const chosenFood = correction?.foodId === undefined ? null : table.byId(correction.foodId);
   return (
@@ -107,7 +109,7 @@ export function CorrectLine(props: Props) {
       <NumberField
         label="Grams"
         unit="g"
-        value={correction?.grams ?? ingredient.weight?.grams.best ?? null}
+        value={correction?.grams ?? (weight ? Number(gramsOnScale(weight.grams.best)) : null)}
         min={0}
         max={100000}
         onValue={(grams) => onCorrect({ ...correction, grams })}

@@ -15,6 +15,10 @@ const WIDE_SPREAD = 0.25;
 /** A counted line below this share of the carbs is left out: its error does not matter. */
 const SMALL_SHARE = 0.01;
 
+/** 'No cup weight known.' of 'no cup weight known' */
+const sentence = (text: string): string =>
+  `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? '' : '.'}`;
+
 function reasonsOf({ match, weight, line }: Ingredient): string[] {
   const reasons: string[] = [];
   if (!match) reasons.push('No food found for this name.');
@@ -30,7 +34,7 @@ function reasonsOf({ match, weight, line }: Ingredient): string[] {
     reasons.push(...weight.assumptions.filter((text) => !reasons.includes(text)));
   }
   if (line.optional && reasons.length > 0) reasons.push('Optional line.');
-  return reasons;
+  return reasons.map(sentence);
 }
 
 function isDoubtful({ match, weight }: Ingredient): boolean {

@@ -15,17 +15,17 @@ export function NextTime({ name, food, names }: Props) {
   const kept = meant?.foodId === food.id;
   return (
     <div class="next-time" role="status">
+      {kept && (
+        <span key="said">
+          Next time “{aliasName(name)}” means {food.name}.{' '}
+        </span>
+      )}
       {kept ? (
-        <>
-          <span>
-            Next time “{aliasName(name)}” means {food.name}.
-          </span>{' '}
-          <button type="button" onClick={() => names.forget(name)}>
-            Forget this
-          </button>
-        </>
+        <button key="act" type="button" onClick={() => names.forget(name)}>
+          Forget this
+        </button>
       ) : (
-        <button type="button" onClick={() => names.remember(name, food)}>
+        <button key="act" type="button" onClick={() => names.remember(name, food)}>
           Remember for other recipes: “{aliasName(name)}” means {food.name}
         </button>
       )}

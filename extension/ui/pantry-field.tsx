@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import type { FoodTable } from '../../engine/index.ts';
 import type { Adaptation, Goals } from '../../engine/model.ts';
 import { FoodPicker } from './food-picker.tsx';
@@ -25,6 +25,12 @@ export function PantryField({ adaptation, table, pantry, onGoals }: Props) {
   const on = goals.pantry !== null;
   const ids = pantry.foods.map(({ foodId }) => foodId);
   const listed = ids.join();
+  const summary = useRef<HTMLElement>(null);
+  // A pressed button of the list is gone then; focus stays at the list's head.
+  const changing = (change: () => void) => {
+    change();
+    summary.current?.focus();
+  };
   useEffect(() => {
     if (goals.pantry !== null && goals.pantry.join() !== listed) onGoals({ pantry: ids });
   }, [listed]);
@@ -39,7 +45,7 @@ export function PantryField({ adaptation, table, pantry, onGoals }: Props) {
         Add only what I have at home
       </label>
       <details>
-        <summary>
+        <summary ref={summary}>
           At home: {ids.length === 0 ? 'nothing listed yet' : `${ids.length} listed`}
         </summary>
         {pantry.failure && (
@@ -51,14 +57,18 @@ export function PantryField({ adaptation, table, pantry, onGoals }: Props) {
           {pantry.foods.map(({ foodId, foodName }) => (
             <li key={foodId}>
               <span>{foodName}</span>
-              <button type="button" onClick={() => pantry.take(foodId)}>
+              <button type="button" onClick={() => changing(() => pantry.take(foodId))}>
                 Remove<span class="hidden"> {foodName} from what is at home</span>
               </button>
             </li>
           ))}
         </ul>
         {newFoods(adaptation, pantry).map(({ foodId, food }) => (
-          <button key={foodId} type="button" onClick={() => pantry.add({ foodId, foodName: food })}>
+          <button
+            key={foodId}
+            type="button"
+            onClick={() => changing(() => pantry.add({ foodId, foodName: food }))}
+          >
             I have {food}
           </button>
         ))}

@@ -1,4 +1,4 @@
-import { useId, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
 import type { TracedLine } from '../../engine/index.ts';
 import type { Interval } from '../../engine/model.ts';
 import { figureRange, figureText, type NutrientRow } from './format.ts';
@@ -24,20 +24,28 @@ export interface Opened {
   figure: FigureOf | null;
   panelId: string;
   isOpen(figure: FigureOf): boolean;
-  toggle(figure: FigureOf): void;
+  toggle(figure: FigureOf, opener: HTMLElement): void;
+  /** Closes the panel; the focus goes back to the figure that opened it. */
   close(): void;
 }
 
 /** Which figure of a section is open; one at a time. */
 export function useOpened(): Opened {
   const panelId = useId();
+  const opener = useRef<HTMLElement | null>(null);
   const [figure, setFigure] = useState<FigureOf | null>(null);
   return {
     figure,
     panelId,
     isOpen: (one) => sameFigure(figure, one),
-    toggle: (one) => setFigure(sameFigure(figure, one) ? null : one),
-    close: () => setFigure(null),
+    toggle: (one, by) => {
+      opener.current = by;
+      setFigure(sameFigure(figure, one) ? null : one);
+    },
+    close: () => {
+      setFigure(null);
+      opener.current?.focus();
+    },
   };
 }
 
@@ -58,7 +66,7 @@ export function FigureButton({ opened, figure, name, children }: ButtonProps) {
       class="figure-button"
       aria-expanded={open}
       aria-controls={open ? opened.panelId : undefined}
-      onClick={() => opened.toggle(figure)}
+      onClick={({ currentTarget }) => opened.toggle(figure, currentTarget)}
       onKeyDown={(event) => event.key === 'Escape' && open && opened.close()}
     >
       <span class="hidden">{name}: </span>
@@ -169,7 +177,11 @@ export function SourcePanel({ opened, servings }: PanelProps) {
         <strong>
           {plainLabel(row)} in a serving, {side}: what makes it
         </strong>
-        <button type="button" onClick={opened.close}>
+        <button
+          type="button"
+          onClick={opened.close}
+          onKeyDown={(event) => event.key === 'Escape' && opened.close()}
+        >
           Close<span class="hidden"> what makes {plainLabel(row).toLowerCase()}</span>
         </button>
       </p>

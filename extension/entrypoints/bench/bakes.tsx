@@ -47,6 +47,7 @@ export function Bakes({ store, current, adaptation, options, log, onLogged, onGo
   const [gone, setGone] = useState<Bake | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   const undo = useRef<HTMLButtonElement>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => undo.current?.focus(), [gone]);
   const { savedId, goals } = current;
   const latest = log.bakes[0];
@@ -88,17 +89,27 @@ export function Bakes({ store, current, adaptation, options, log, onLogged, onGo
     setFailure(why);
     if (why === null) setGone(null);
   };
-  const accept = (one: Adjustment) => {
-    onGoals({ adjustments: [...goals.adjustments, one] });
-    setSaid('Taken up: the recipe above is worked out with it. Save this version to keep it.');
+  const adjust = (adjustments: Adjustment[], words: string) => {
+    onGoals({ adjustments });
+    setSaid(words);
+    // The pressed button is gone now; focus goes to the head of the log.
+    heading.current?.focus();
   };
-  const withdraw = (one: Adjustment) => {
-    onGoals({ adjustments: goals.adjustments.filter(({ id }) => id !== one.id) });
-    setSaid('Withdrawn: the recipe above is worked out without it.');
-  };
+  const accept = (one: Adjustment) =>
+    adjust(
+      [...goals.adjustments, one],
+      'Taken up: the recipe above is worked out with it. Save this version to keep it.',
+    );
+  const withdraw = (one: Adjustment) =>
+    adjust(
+      goals.adjustments.filter(({ id }) => id !== one.id),
+      'Withdrawn: the recipe above is worked out without it.',
+    );
   return (
     <section class="bake-log no-print" aria-labelledby="bakes-title" id="bakes">
-      <h2 id="bakes-title">Bake log</h2>
+      <h2 id="bakes-title" ref={heading} tabIndex={-1}>
+        Bake log
+      </h2>
       {savedId === null ? (
         <p>Save the recipe, then tell here how each bake came out.</p>
       ) : (
@@ -129,7 +140,12 @@ export function Bakes({ store, current, adaptation, options, log, onLogged, onGo
           removed: an export still holds what is stored.
         </p>
       )}
-      <BakeList bakes={log.bakes} adaptation={adaptation} onRemove={(bake) => void remove(bake)} />
+      <BakeList
+        bakes={log.bakes}
+        adaptation={adaptation}
+        onServings={(servings) => onGoals({ servings })}
+        onRemove={(bake) => void remove(bake)}
+      />
       <Proposals
         proposals={proposals}
         accepted={goals.adjustments}
