@@ -1,10 +1,10 @@
 /** Comma-separated values after RFC 4180. */
 import type { Adaptation, Interval } from '../model.ts';
-import { ESTIMATES, exportParts, ruleText } from './parts.ts';
+import { ESTIMATES, exportParts, ruleText, seen } from './parts.ts';
 
 type Cell = string | number | null;
 
-/** Columns of every row; `kind` is recipe, nutrient, ingredient, step, uncounted or note. */
+/** Columns of every row; `kind` is recipe, nutrient, ingredient, step, change, uncounted or note. */
 export const CSV_COLUMNS = [
   'kind',
   'name',
@@ -18,14 +18,19 @@ export const CSV_COLUMNS = [
   'note',
 ] as const;
 
-/** Spreadsheets run a cell that starts like a formula, so page text gets a quote mark in front. */
-const safe = (text: string): string => (/^[=+\-@\t\r]/.test(text) ? `'${text}` : text);
+/**
+ * Spreadsheets run a cell that starts like a formula, also behind blanks or in full-width letters, so
+ * page text gets a quote mark in front.
+ */
+const safe = (text: string): string =>
+  /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/.test(text) ? `'${text}` : text;
 
 function cell(value: Cell): string {
   if (value === null) return '';
   if (typeof value === 'number') return String(Math.round(value * 1000) / 1000);
-  const text = safe(value);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  const text = safe(seen(value));
+  // Some spreadsheets part cells at semicolons or tabs.
+  return /[",;\t\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
 const bounds = (value: Interval | null): Cell[] =>
@@ -75,6 +80,7 @@ export function toCsv(adaptation: Adaptation): string {
     ...adaptation.steps.map(({ before, after, change, why }, at) =>
       words('step', `${at + 1} ${change}`, before, after, why),
     ),
+    ...parts.adjustments.map(({ text, why }) => words('change', text, null, null, why)),
     ...parts.uncounted.map(({ text, why }) => words('uncounted', text, null, null, why)),
     ...[ESTIMATES, ruleText(adaptation.after.rule), ...parts.allergens, ...parts.cautions].map(
       (text) => words('note', text, null, null, null),

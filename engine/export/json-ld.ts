@@ -28,18 +28,30 @@ function nutrition({ nutrients, servings }: ExportParts): Record<string, string>
   return figures;
 }
 
+/** What schema.org has no field for: figures before and after, what was not counted, cautions. */
 function description(parts: ExportParts): string {
-  const net = parts.nutrients.find(({ nutrient }) => nutrient === 'netCarbsG');
+  const figures = parts.nutrients
+    .filter(({ before, after }) => before !== null || after !== null)
+    .map(({ name, beforeText, afterText }) => `${name} ${beforeText} to ${afterText}`);
   const uncounted = parts.uncounted.map(({ text, why }) => `${text} (${why})`);
+  const changed = parts.adjustments.map(({ text }) => text);
   const texts = [
-    net === undefined ? '' : `${net.afterText} net carbs a serving; before: ${net.beforeText}.`,
+    `A serving, before and after: ${figures.join('; ')}.`,
     parts.rule,
+    parts.lowerBounds.length > 0 ? `At least: ${parts.lowerBounds.join(', ')}.` : '',
     uncounted.length > 0 ? `Not counted: ${uncounted.join('; ')}.` : '',
+    changed.length > 0 ? `Changed after a bake: ${changed.join(' ')}` : '',
+    ...parts.allergens,
+    ...parts.cautions,
     ESTIMATES,
     `${parts.credit}.`,
   ];
   return texts.filter((text) => text !== '').join(' ');
 }
+
+/** A heading among the lines, as pages without a field for groups write it; none where it would read as an ingredient. */
+const heading = (title: string | null): string[] =>
+  title === null || title.length > 68 || /[\d¼½¾⅓⅔]/.test(title) ? [] : [`${title}:`];
 
 function instructions(parts: ExportParts): unknown[] {
   const stepsOf = (rows: ExportParts['steps'][number]['rows']): unknown[] =>
@@ -68,7 +80,7 @@ export function toJsonLd(adaptation: Adaptation): string {
     ...(recipe.url === null ? {} : { isBasedOn: recipe.url }),
     creditText: parts.credit,
     recipeYield: servingsText(parts.servings),
-    recipeIngredient: parts.groups.flatMap(({ rows }) => rows),
+    recipeIngredient: parts.groups.flatMap(({ title, rows }) => [...heading(title), ...rows]),
     recipeInstructions: instructions(parts),
     nutrition: nutrition(parts),
   };

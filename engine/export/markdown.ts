@@ -1,13 +1,14 @@
 /** Markdown, for notes and recipe keepers that read it. */
 import type { Adaptation } from '../model.ts';
-import { ESTIMATES, type ExportParts, exportParts, servingsText } from './parts.ts';
+import { ESTIMATES, type ExportParts, exportParts, seen, servingsText } from './parts.ts';
 
-/** Page text must not turn into markup. */
+/** Page text must not turn into markup: neither marks nor what starts a list, a rule or a number. */
 const plain = (text: string): string =>
-  text
-    .replace(/\s+/g, ' ')
+  seen(text.replace(/\s+/g, ' '))
     .trim()
-    .replace(/[\\`*_[\]<>|#]/g, (mark) => `\\${mark}`);
+    .replace(/[\\`*_[\]<>|#~&]/g, (mark) => `\\${mark}`)
+    .replace(/^([-+=])/, '\\$1')
+    .replace(/^(\d+)([.)])(?=\s)/, '$1\\$2');
 
 const section = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : [`## ${title}`, '', ...lines, ''];
@@ -68,6 +69,10 @@ export function toMarkdown(adaptation: Adaptation): string {
     ...section(
       'What changed',
       list(parts.changes.map(({ from, to, why }) => `${from}: ${to}. ${why}`)),
+    ),
+    ...section(
+      'Changed after a bake',
+      list(parts.adjustments.map(({ text, why }) => `${text} ${why}`)),
     ),
     ...section('Take note', list([...parts.allergens, ...parts.cautions])),
   ];

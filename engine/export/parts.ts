@@ -44,6 +44,8 @@ export interface ExportParts {
   groups: Part<string>[];
   steps: Part<RewrittenStep>[];
   changes: { from: string; to: string; why: string; effect: string }[];
+  /** Changes accepted after earlier bakes, in words. */
+  adjustments: { text: string; why: string }[];
   uncounted: UncountedRow[];
   lowerBounds: string[];
   allergens: string[];
@@ -133,9 +135,17 @@ function allergenTexts({ allergensAdded, allergensRemoved }: Adaptation): string
   return texts;
 }
 
+/** Characters that no one sees: they may hide text or turn its direction. */
+const UNSEEN =
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
+  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200b\u202a-\u202e\u2060-\u2069\ufeff]/g;
+
+/** Page text without characters that no one sees. */
+export const seen = (text: string): string => text.replace(UNSEEN, '');
+
 /** Everything an export holds, with figures as texts where they are read by people. */
 export function exportParts(adaptation: Adaptation): ExportParts {
-  const { recipe, after, lines, steps, cautions } = adaptation;
+  const { recipe, after, lines, steps, cautions, goals } = adaptation;
   const lowerBounds = Object.keys(after.incomplete).map(
     (nutrient) => NUTRIENT_NAMES[nutrient as Nutrient],
   );
@@ -152,6 +162,7 @@ export function exportParts(adaptation: Adaptation): ExportParts {
     })),
     steps: parted(steps, ({ section }) => section),
     changes: changeRows(adaptation),
+    adjustments: goals.adjustments.map(({ text, why }) => ({ text, why })),
     uncounted: after.uncounted.map(({ text, why }) => ({ text, why })),
     lowerBounds,
     allergens: allergenTexts(adaptation),

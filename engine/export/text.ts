@@ -1,8 +1,8 @@
 /** Plain text, for printing and messages. */
 import type { Adaptation } from '../model.ts';
-import { ESTIMATES, type ExportParts, exportParts, servingsText } from './parts.ts';
+import { ESTIMATES, type ExportParts, exportParts, seen, servingsText } from './parts.ts';
 
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
+const oneLine = (text: string): string => seen(text.replace(/\s+/g, ' ')).trim();
 
 const section = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : [title.toUpperCase(), ...lines, ''];
@@ -64,6 +64,10 @@ export function toText(adaptation: Adaptation): string {
     ...section(
       'What changed',
       list(parts.changes.map(({ from, to, why }) => `${from}: ${to}. ${why}`)),
+    ),
+    ...section(
+      'Changed after a bake',
+      list(parts.adjustments.map(({ text, why }) => `${text} ${why}`)),
     ),
     ...section('Take note', list([...parts.allergens, ...parts.cautions])),
   ];

@@ -1,10 +1,18 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import * as fc from 'fast-check';
 import { JSDOM } from 'jsdom';
 import { describe, expect, it } from 'vitest';
 import { CSV_COLUMNS, toCsv, toJsonLd, toMarkdown, toText } from '../../engine/export/index.ts';
-import { type Adaptation, DEFAULT_GOALS } from '../../engine/model.ts';
+import {
+  type Adaptation,
+  type Adjustment,
+  DEFAULT_GOALS,
+  type Recipe,
+} from '../../engine/model.ts';
 import { readPage } from '../../engine/read/index.ts';
 import { rewriteRecipe } from '../../engine/rewrite/index.ts';
 import { tally } from '../../engine/tally/index.ts';
+import { adaptRecipe, tallyRecipe } from '../../engine/walk.ts';
 import { foods, makePlan, makeRecipe, understand } from '../rewrite/fixtures.ts';
 
 const LINES = [
@@ -208,4 +216,151 @@ it('Markdown carries no markup of the page', () => {
   const hostile = structuredClone(adaptation);
   hostile.recipe.title = '<img src=x> [a](b) *c*';
   expect(toMarkdown(hostile)).toContain(String.raw`# \<img src=x\> \[a\](b) \*c\*`);
+});
+
+const PAGES = new URL('../pages/demo/', import.meta.url);
+const demo: Recipe[] = readdirSync(PAGES).flatMap((file) => {
+  const page = readFileSync(new URL(file, PAGES), 'utf8');
+  const result = readPage(new JSDOM(page).window.document);
+  return result.ok ? result.recipes : [];
+});
+
+/** The recipe that a page holds whose only content is the exported JSON-LD. */
+function readAgain(json: string): Recipe {
+  const page = `<!doctype html><html><head><script type="application/ld+json">${json}</script></head><body></body></html>`;
+  const result = readPage(new JSDOM(page).window.document);
+  const [recipe] = result.ok ? result.recipes : [];
+  if (recipe === undefined) throw new Error('the export holds no recipe');
+  return recipe;
+}
+
+describe('JSON-LD of the demo pages, read back', () => {
+  it.each(demo.map((recipe) => [recipe.title, recipe] as const))('%s', (_, recipe) => {
+    const reworked = adaptRecipe(recipe, { ...DEFAULT_GOALS, budgetG: 10 });
+    const again = readAgain(toJsonLd(reworked));
+    const after = reworked.lines.filter((line) => line.after !== null);
+    expect(again.title).toBe(recipe.title);
+    expect(again.author).toBe(recipe.author);
+    expect(again.groups.flatMap(({ lines }) => lines)).toEqual(after.map((line) => line.after));
+    const titles = [...new Set(after.map(({ group }) => group))].filter((title) => title !== null);
+    expect(again.groups.map(({ title }) => title).filter((title) => title !== null)).toEqual(
+      titles.map((title) => title.replace(/:$/, '')),
+    );
+    expect(again.steps.map(({ text, section }) => [text, section])).toEqual(
+      reworked.steps.map((step) => [step.after, step.section]),
+    );
+    const { servings } = reworked.after;
+    expect(again.yield.servings).toEqual({ low: servings, high: servings });
+    const fresh = tallyRecipe(
+      { ...again, language: recipe.language },
+      { servings, rule: reworked.goals.rule, family: reworked.plan.family.id },
+    ).tally;
+    const shown = reworked.after.perServing.netCarbsG?.best ?? -1;
+    expect(Math.abs((fresh.perServing.netCarbsG?.best ?? -9) - shown)).toBeLessThanOrEqual(0.02);
+  });
+});
+
+const CHANGE: Adjustment = {
+  id: 'gummy.1',
+  symptom: 'gummy',
+  lever: 'binder',
+  factor: 0.6,
+  shiftPct: null,
+  text: '40 % less binder.',
+  why: 'Gummy crumb. Likely here: binder is 3 % of the flour.',
+  source: 'test',
+};
+
+describe.each([
+  ['JSON-LD', toJsonLd],
+  ['CSV', toCsv],
+  ['Markdown', toMarkdown],
+  ['text', toText],
+])('%s', (_, write) => {
+  const changed = { ...adaptation, goals: { ...adaptation.goals, adjustments: [CHANGE] } };
+
+  it('carries accepted changes, allergens, cautions and what is not counted', () => {
+    const text = write(changed).replaceAll('\\', '');
+    expect(text).toContain('40 % less binder.');
+    expect(write(adaptation)).not.toContain('less binder');
+    if (write !== toCsv) expect(text).toContain('New allergens: soy.');
+    expect(text).toContain('Contains wheat gluten.');
+    expect(text).toMatch(/moon dust/);
+    expect(text).toContain('Estimates. Not for working out insulin doses.');
+  });
+});
+
+describe('hostile page text', () => {
+  const words = fc
+    .array(
+      fc.constantFrom(
+        '=cmd|x',
+        '+1',
+        '-2',
+        '@SUM',
+        '＝1',
+        '\t=1',
+        '<script>',
+        '</script>',
+        '<!--',
+        '[a](javascript:x)',
+        '![i](x)',
+        '`x`',
+        '**b**',
+        '|',
+        '# h',
+        '1. x',
+        '- y',
+        '"',
+        ',',
+        ';=1',
+        '\n=1',
+        '\u202eabc',
+        'salt',
+        '\\',
+      ),
+      { minLength: 1, maxLength: 5 },
+    )
+    .map((list) => list.join(' '));
+
+  const hostile = (text: string): Adaptation => {
+    const copy = structuredClone(adaptation);
+    copy.recipe.title = text;
+    copy.recipe.author = text;
+    copy.lines = copy.lines.map((line) => ({ ...line, after: line.after === null ? null : text }));
+    copy.steps = copy.steps.map((step) => ({ ...step, after: text }));
+    return copy;
+  };
+
+  it('makes no formula in a spreadsheet', () => {
+    fc.assert(
+      fc.property(words, (text) => {
+        const cells = parseCsv(toCsv(hostile(text))).flat();
+        const formulas = cells.filter(
+          (cell) => /^\s*[=+\-@＝＋－＠]/.test(cell) && !/^-?\d+(\.\d+)?$/.test(cell),
+        );
+        expect(formulas).toEqual([]);
+      }),
+    );
+  });
+
+  it('makes no markup in Markdown and no tag in JSON-LD', () => {
+    fc.assert(
+      fc.property(words, (text) => {
+        const written = toMarkdown(hostile(text));
+        // Taking out what is escaped leaves none of the page's marks.
+        const bare = written.replace(/\\[\\`*_[\]<>|#~&]/g, '');
+        expect(bare).not.toMatch(/[<>`]|\]\(|!\[/);
+        expect(written).not.toMatch(/\u202e/);
+        expect(toJsonLd(hostile(text))).not.toContain('<');
+        expect(JSON.parse(toJsonLd(hostile(text))).name).toBe(text);
+      }),
+    );
+  });
+
+  it('starts no list and no number in a Markdown list', () => {
+    const text = toMarkdown(hostile('- a'));
+    expect(text).toContain('- \\- a');
+    expect(toMarkdown(hostile('1. a'))).toContain('- 1\\. a');
+  });
 });
