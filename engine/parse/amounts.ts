@@ -119,7 +119,12 @@ function readWithoutNumber(
 
 /** 'or so', 'a pinch or two of', 'cans or boxes': the index after it, null when it is another food. */
 function readOr(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
-  if (lex.more.has(lowAt(tokens, i + 1))) return i + 2;
+  if (lex.more.has(lowAt(tokens, i + 1))) {
+    const last = run.amounts.at(-1);
+    if (last) last.approximate = true;
+    run.loose.push(...tokens.slice(i, i + 2));
+    return i + 2;
+  }
   if (lex.numbers.has(lowAt(tokens, i + 1)) && lex.of.has(lowAt(tokens, i + 2))) return i + 2;
   const other = readUnit(tokens, i + 1, lex);
   if (!other || !run.last || other.value.kind !== run.last.kind) return null;

@@ -5,20 +5,24 @@ import { readAmounts } from './amounts.ts';
 import type { Lexicon } from './lexicon.ts';
 import { amountsOf, readAmountList } from './list.ts';
 import type { Measure } from './measure.ts';
+import { findCut } from './name.ts';
 import type { Parts } from './parts.ts';
 import { classify, isPurposeAt, onlyDescribes } from './segments.ts';
-import { allPrep } from './span.ts';
+import { allPrep, couldBeFood } from './span.ts';
 import { lowAt, type Token } from './tokens.ts';
 
-/** 'plus 1 egg yolk': a further food with its own amount, not more of the same one. */
-function isExtra(seg: readonly Token[], lex: Lexicon): boolean {
-  if (!lex.plus.has(lowAt(seg, 0))) return false;
-  const head = readAmounts(seg, 1, lex);
+/** 'plus 1 egg yolk', '2 celery stalks': a further food with its own amount, not more of the same one. */
+function isFurther(seg: readonly Token[], lex: Lexicon): boolean {
+  const from = lex.plus.has(lowAt(seg, 0)) ? 1 : 0;
+  if (from === 0 && seg[0]?.kind !== 'n') return false;
+  const head = readAmounts(seg, from, lex);
   const name = head ? seg[head.next] : undefined;
   if (!head || name?.kind !== 'w' || lex.more.has(name.low) || lex.purposeStarts.has(name.low))
     return false;
   const rest = seg.slice(head.next);
   const kind = classify(rest, lex);
+  if (from === 0 && head.value.amounts.some((a) => a.kind === 'each')) return false;
+  if (from === 0) return kind === 'name' && couldBeFood(rest.slice(0, findCut(rest, lex)), lex);
   return (kind === 'name' || kind === 'prep') && !allPrep(rest, lex) && !onlyDescribes(rest, lex);
 }
 
@@ -48,9 +52,10 @@ export function fileWords(seg: readonly Token[], parts: Parts, lex: Lexicon): vo
       parts.notes.push(words);
       break;
     case 'note':
-      if (isExtra(seg, lex)) {
-        parts.understood.push(seg.slice(0, 1));
-        parts.further.push(seg.slice(1));
+      if (isFurther(seg, lex)) {
+        const from = lex.plus.has(lowAt(seg, 0)) ? 1 : 0;
+        parts.understood.push(seg.slice(0, from));
+        parts.further.push(seg.slice(from));
         break;
       }
       if (or && !lex.orNote.has(lowAt(seg, 1))) parts.substitutes.push(seg.slice(1));

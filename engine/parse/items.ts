@@ -117,6 +117,14 @@ function preparationOf(parts: Parts, foods: readonly Token[][], i: number): stri
   return all.map(textOf).filter(Boolean).join(', ') || null;
 }
 
+/** The name that completes a first one: the last beside it, or a further food ('1 red and 1 green pepper'). */
+function modelOf(food: Token[], named: readonly Named[], parts: Parts, lex: Lexicon): Token[] {
+  const beside = named.findLast((other) => other.amounts.every((a) => a.unit === null));
+  if (beside) return beside.tokens;
+  const open = food.every((t) => describes(t, lex));
+  return (open ? parts.extras[0]?.name : undefined) ?? food;
+}
+
 /** The items of a line; at least one, whose name is the whole name when nothing splits it. */
 export function itemsOf(parts: Parts, lex: Lexicon): Item[] {
   const foods = foodsOf(parts, lex);
@@ -127,8 +135,7 @@ export function itemsOf(parts: Parts, lex: Lexicon): Item[] {
     const named: Named[] = names.slice(1).map((other) => ({ amounts: [], tokens: other }));
     if (i === foods.length - 1)
       named.push(...parts.substitutes.flatMap((run) => substituteOf(run, lex) ?? []));
-    const last =
-      named.findLast((other) => other.amounts.every((a) => a.unit === null))?.tokens ?? food;
+    const last = modelOf(food, named, parts, lex);
     const alternatives = named.map((other): Alternative => {
       const model = other.amounts.length > 0 ? food : last;
       return { amounts: other.amounts, name: complete(other.tokens, model, lex) };

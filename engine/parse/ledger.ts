@@ -16,11 +16,12 @@ const isSilent = (t: Token, lex: Lexicon): boolean =>
 
 const isJoint = (t: Token, lex: Lexicon): boolean => lex.or.has(t.low) || lex.ranges.has(t.low);
 
-/** The run without the small words at its edges; a leading 'or' stays with what follows it. */
+/** The run without the small words at its edges; a leading 'or' stays with what follows it, and 'up to' is whole. */
 function trim(run: readonly Token[], lex: Lexicon): Token[] {
   let from = 0;
   let to = run.length;
-  for (let t = run[to - 1]; t && (isSilent(t, lex) || isJoint(t, lex)); t = run[to - 1]) to--;
+  if (run.every((t) => isSilent(t, lex) || isJoint(t, lex))) return [];
+  for (let t = run[to - 1]; t && (isSilent(t, lex) || lex.or.has(t.low)); t = run[to - 1]) to--;
   for (let t = run[from]; from < to && t && isSilent(t, lex); t = run[from]) from++;
   // 'a little' keeps its article
   if (lex.vague.has(run[from]?.low ?? '') && lex.articles.has(run[from - 1]?.low ?? '')) from--;

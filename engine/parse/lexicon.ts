@@ -29,6 +29,7 @@ const SETS = [
   'sizeMarks',
   'notSizes',
   'leads',
+  'bounds',
   'listStarts',
   'sizes',
   'fill',

@@ -125,6 +125,9 @@ export function readMeasure(
   const onlyArticle =
     quantity.next === rough.next + 1 && lex.articles.has(lowAt(tokens, rough.next));
   if (!unit && onlyArticle && sizes.value.size.length === 0) return null;
+  // '½-inch-thick' says more than the length
+  const long = unit?.value.kind === 'length' && word && !lex.units.has(word.low);
+  const piece = long && word.kind === 'w' ? tokens.slice(rough.next, unit?.next) : NONE;
   const scale = unit?.value.scale ?? 1;
   const { quantity: low, max } = quantity.value;
   return {
@@ -138,7 +141,7 @@ export function readMeasure(
       },
       unit: unit?.value ?? null,
       size: sizes.value.size,
-      fill: [...rough.value, ...rough2.value, ...sizes.value.fill],
+      fill: [...rough.value, ...rough2.value, ...sizes.value.fill, ...piece],
     },
     next: unit ? unit.next : sizes.next,
   };

@@ -23,6 +23,9 @@ const VULGAR: Readonly<Record<string, number>> = {
 const V = `[${Object.keys(VULGAR).join('')}]`;
 const SLASH = '[/⁄∕]';
 const DASHES = '[-–‑]';
+/** After a fraction: the size of pieces, so that '8 ½-inch slices' are eight. */
+const NO_SIZE =
+  '(?!-?(?:inch|cm|mm)(?:-(?:thick|wide|long)|[- ](?:slices|pieces|rounds|cubes|strips|wedges|chunks)))';
 
 /** What looks like a number and is none: '85%', '105 °F', a '1:1' ratio. */
 const NO_QUANTITY = /\d+(?:[.,]\d+)?\s?(?:%|°(?:\s?[CF](?![\p{L}]))?)|\d{1,2}:\d{1,2}(?![\d:])/uy;
@@ -30,9 +33,9 @@ const NO_QUANTITY = /\d+(?:[.,]\d+)?\s?(?:%|°(?:\s?[CF](?![\p{L}]))?)|\d{1,2}:\
 /** Numbers; the groups are the parts of each form. */
 const NUMBER = new RegExp(
   [
-    `(\\d+)(?:\\s+|\\s?${DASHES}\\s?|\\s?&\\s?)?(${V})(?!-?(?:inch|cm|mm)-(?:thick|wide|long))`, // 1½, 1 ½, 1-½
+    `(\\d+)(?:\\s+|\\s?${DASHES}\\s?|\\s?&\\s?)?(${V})${NO_SIZE}`, // 1½, 1 ½, 1-½
     `(${V})`,
-    `(\\d+)(?:\\s+|${DASHES}|\\s?&\\s?)(\\d+)\\s?${SLASH}\\s?(\\d+)(?![\\d.,]*\\d)`, // 1 1/2, 1-1/2
+    `(\\d+)(?:\\s+|${DASHES}|\\s?&\\s?)(\\d+)\\s?${SLASH}\\s?(\\d+)(?![\\d.,]*\\d)${NO_SIZE}`, // 1 1/2, 1-1/2
     `(\\d{1,2})\\s?${SLASH}\\s?(\\d{1,3})(?![\\d.,]*\\d)`, // 1/2
     '(\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|[1-9]\\d{0,2} 000(?!\\d)|\\d*[.,]\\d+|\\d+)',
   ].join('|'),

@@ -71,7 +71,12 @@ function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon): number
 /** 'Additional 2 tbsp', 'most of 1 clove', 'up to 3 eggs': the index of the number, else `from`. */
 function skipLead(tokens: readonly Token[], from: number, lex: Lexicon): number {
   let at = from;
-  while (lex.leads.has(lowAt(tokens, at)) || (at > from && lex.of.has(lowAt(tokens, at)))) at++;
+  while (
+    lex.leads.has(lowAt(tokens, at)) ||
+    lex.bounds.has(lowAt(tokens, at)) ||
+    (at > from && (lex.of.has(lowAt(tokens, at)) || lex.ranges.has(lowAt(tokens, at))))
+  )
+    at++;
   return at > from && tokens[at]?.kind === 'n' ? at : from;
 }
 
@@ -122,7 +127,8 @@ function readHead(tokens: readonly Token[], from: number, parts: Parts, lex: Lex
   if (!head) return from;
   const { amounts, size, loose, front, cut, asides, each } = head.value;
   parts.name = front;
-  parts.amounts = amounts;
+  const bound = tokens.slice(from, at).some((t) => lex.bounds.has(t.low));
+  parts.amounts = bound ? amounts.map((a) => ({ ...a, approximate: true })) : amounts;
   parts.size = size;
   parts.each = each && amounts.length === 1;
   const how = loose.filter((t) => lex.fill.has(t.low) || lex.prep.has(t.low));
@@ -243,7 +249,7 @@ function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): void {
   const tail = whole(words.slice(cut), end);
   const later = joinRemarks(segs.slice(span), lex).map((s) => whole(s.tokens, s.start));
   for (const b of brackets)
-    if (!inside.has(b)) fileBracket(b, b.at > first.start && b.at <= end, parts, lex);
+    if (!inside.has(b)) fileBracket(b, b.at > first.start && b.at <= end, b.at === end, parts, lex);
   if (tail.length > 0) fileWords(tail, parts, lex);
   for (const seg of later) file(seg, parts, lex);
   const name = [...parts.name, ...words.slice(0, cut)];
@@ -254,10 +260,17 @@ function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): void {
   if (parts.name.some(several)) parts.understood.push(parts.eachWord);
 }
 
-function fileBracket(bracket: Bracket, inName: boolean, parts: Parts, lex: Lexicon): void {
+/** A bracket: amounts, a second name, or words; at the name's end describing words are preparation. */
+function fileBracket(
+  bracket: Bracket,
+  inName: boolean,
+  atEnd: boolean,
+  parts: Parts,
+  lex: Lexicon,
+): void {
   const { tokens } = bracket;
   if (fileAmounts(tokens, parts, lex)) return;
-  if (!inName || !isGloss(tokens, lex)) {
+  if (!inName || !isGloss(tokens, lex) || (atEnd && onlyDescribes(tokens, lex))) {
     for (const s of split(tokens)) file(s.tokens, parts, lex);
     return;
   }

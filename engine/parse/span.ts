@@ -17,7 +17,7 @@ export const allPrep = (seg: readonly Token[], lex: Lexicon): boolean =>
   );
 
 /** Whether words can be a food with its preparation: 'grated nutmeg', 'melted butter'. */
-function couldBeFood(run: readonly Token[], lex: Lexicon): boolean {
+export function couldBeFood(run: readonly Token[], lex: Lexicon): boolean {
   const last = run.at(-1);
   if (last?.kind !== 'w' || allPrep(run, lex) || onlyDescribes(run, lex)) return false;
   if (lex.noteStarts.has(lowAt(run, 0)) || readMeasure(run, 0, lex)) return false;

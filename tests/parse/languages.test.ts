@@ -4,6 +4,7 @@ import { parseLine } from '../../engine/parse/index.ts';
 import { guessLanguage } from '../../engine/parse/lexicon.ts';
 import da from './lines/da.json' with { type: 'json' };
 import de from './lines/de.json' with { type: 'json' };
+import en from './lines/en.json' with { type: 'json' };
 import es from './lines/es.json' with { type: 'json' };
 import fr from './lines/fr.json' with { type: 'json' };
 import it_ from './lines/it.json' with { type: 'json' };
@@ -13,7 +14,7 @@ import pt from './lines/pt.json' with { type: 'json' };
 import sv from './lines/sv.json' with { type: 'json' };
 
 /** Lines with their reading, checked by hand: [line, amounts, names, the rest]. */
-const LINES: Record<string, string[][]> = { da, de, es, fr, it: it_, nb, nl, pt, sv };
+const LINES: Record<string, string[][]> = { da, de, en, es, fr, it: it_, nb, nl, pt, sv };
 
 function amountText(a: Amount): string {
   const quantity = `${Math.round(a.quantity * 1000) / 1000}`;
