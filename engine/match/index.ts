@@ -15,7 +15,7 @@ import {
   type Phrase,
 } from './lookup.ts';
 import { isLeftover, nameByAmount } from './meaning.ts';
-import { isOtherLanguage, matchOtherLanguage } from './names.ts';
+import { isOtherLanguage, matchAnyLanguage, matchOtherLanguage } from './names.ts';
 import { tokensOf } from './normalise.ts';
 import { FLOOR, nameFit, queryOf } from './score.ts';
 import { withoutSlip } from './slips.ts';
@@ -97,11 +97,14 @@ function byName(tokens: readonly string[], lookup: Lookup, wanted: State | null)
   const shuffled = (lookup.anyOrder.get(orderlessKey(tokens)) ?? []).filter(
     (phrase) => phrase.head === head,
   );
+  const stateless = tokens.filter((token) => stateOfWord(token) === null);
+  const unstated = lookup.exact.get(keyOf(stateless)) ?? [];
   const plain = lookup.exact.get(keyOf(bare)) ?? [];
   const stated = lookup.bare.get(keyOf(bare)) ?? [];
   return [
     ...namedExactly(tokens, exact, wanted),
     ...named(shuffled, wanted, 0.95, 'same name'),
+    ...named(unstated, wanted, 0.9, 'same name, leaving out words of state'),
     ...named(plain, wanted, 0.88, 'same name, leaving out words of quality, cut or state'),
     ...named(stated, wanted, 0.85, 'same food, another state or grade'),
   ];
@@ -294,12 +297,18 @@ function ownChoice(name: string, options: MatchOptions): Match | null {
  * nearest name with the same head noun. `confidence` is 0..1; null when no food is near enough.
  */
 export function matchItem(item: Item, line: Line, options: MatchOptions): Match | null {
-  const own = ownChoice(item.name, options);
-  if (own) return own;
+  return (
+    ownChoice(item.name, options) ??
+    matchByName(item, line, options) ??
+    matchAnyLanguage(item, line, options.language, options.foods)
+  );
+}
+
+function matchByName(item: Item, line: Line, options: MatchOptions): Match | null {
   const lookup = lookupOf(options.foods);
   const wanted = wantedState(item, line);
   if (isOtherLanguage(options.language)) {
-    const found = matchOtherLanguage(item.name, options.language, options.foods);
+    const found = matchOtherLanguage(item, line, options.language, options.foods);
     // English names are tried too, but only whole ones: its rules do not fit another language.
     return found?.confidence && found.confidence > 0.9
       ? found

@@ -97,7 +97,9 @@ function build(code: Code): NameIndex {
     headLast: grammar.headLast,
     quality: foldedSet(grammar.quality),
     states: new Map(
-      STATES.flatMap((state) => [...foldedSet(grammar[state])].map((word) => [word, state] as const)),
+      STATES.flatMap((state) =>
+        [...foldedSet(grammar[state])].map((word) => [word, state] as const),
+      ),
     ),
     wordsOf,
     idOf: (words) =>

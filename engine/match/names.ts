@@ -1,105 +1,217 @@
 /**
- * Food names in other languages: `data/names/xx.json` lists them by food id. To add a language, add
- * its file here; Danish and Norwegian share the Swedish file.
+ * The food an item names in another language than English. To add a language, add its names and its
+ * grammar to `name-index.ts`.
  */
 import type { FoodTable } from '../foods/index.ts';
-import type { Match } from '../model.ts';
-import de from './data/names/de.json' with { type: 'json' };
-import es from './data/names/es.json' with { type: 'json' };
-import fr from './data/names/fr.json' with { type: 'json' };
-import it from './data/names/it.json' with { type: 'json' };
-import nl from './data/names/nl.json' with { type: 'json' };
-import pt from './data/names/pt.json' with { type: 'json' };
-import sv from './data/names/sv.json' with { type: 'json' };
-import { plainText } from './normalise.ts';
+import type { Food, Item, Line, Match } from '../model.ts';
+import { type NameIndex, nameIndex, otherIndexes, type Word } from './name-index.ts';
+import { inState } from './siblings.ts';
+import type { State } from './words.ts';
 
-type Names = Readonly<Record<string, readonly string[]>>;
+/** Confidence of what each way finds. Own choice. */
+const WHOLE = 0.95;
+const WITHOUT_QUALITY = 0.92;
+const OTHER_STATE = 0.91;
+const HEAD = 0.65;
+const DOUBTFUL = 0.45;
+const CHOICE = 0.9;
+const ANY_LANGUAGE = 0.7;
 
-const FILES: Readonly<Record<string, Names>> = {
-  de,
-  es,
-  fr,
-  it,
-  nl,
-  pt,
-  sv,
-  da: sv,
-  no: sv,
-  nb: sv,
-  nn: sv,
-};
+/** Words of a name that are tried together. */
+const LONGEST = 6;
+/** A longer preparation tells what to do with the food, not in which state it is. */
+const SHORT_PREPARATION = 2;
+const CANNED_UNITS: ReadonlySet<string | null> = new Set(['can', 'jar', 'tin']);
 
-/** Languages whose compound names end with the food ('Vollkornmehl'), unlike 'farine complete'. */
-const HEAD_LAST: ReadonlySet<string> = new Set(['de', 'nl', 'sv', 'da', 'no', 'nb', 'nn']);
-
-const WHOLE = 0.92;
-const PART = 0.65;
-const LONGEST = 5;
-
-function wordsOf(name: string): string[] {
-  const spaced = name.slice(0, 300).replace(/\b([dl]|dell|all)['’]/gi, '$1 ');
-  return plainText(spaced.replace(/\([^)]*\)?/g, ' ')).match(/[a-z0-9]+/g) ?? [];
+interface Found {
+  id: string;
+  confidence: number;
+  reason: string;
 }
 
-const indexes = new Map<Names, ReadonlyMap<string, string>>();
+interface Run {
+  id: string;
+  from: number;
+  to: number;
+}
 
-/** Names to food ids, built once per language. */
-function indexOf(names: Names): ReadonlyMap<string, string> {
-  let index = indexes.get(names);
-  if (!index) {
-    const entries = Object.entries(names).flatMap(([id, list]) =>
-      list.map((name): [string, string] => [wordsOf(name).join(' '), id]),
-    );
-    index = new Map(entries);
-    indexes.set(names, index);
+/** Is the language one whose names are looked up here? Takes a BCP 47 tag. */
+export const isOtherLanguage = (language: string | null | undefined): boolean =>
+  nameIndex(language) !== null;
+
+const isQuality = (word: Word, index: NameIndex): boolean =>
+  index.quality.has(word.folded) || index.states.has(word.folded);
+
+/** The words that say which food it is; all of them when none would be left. */
+function essential(words: readonly Word[], index: NameIndex): readonly Word[] {
+  const kept = words.filter((word) => !isQuality(word, index));
+  return kept.length === 0 ? words : kept;
+}
+
+function wholeName(words: readonly Word[], index: NameIndex): Found | null {
+  const id = index.idOf(words);
+  if (id !== null) {
+    return { id, confidence: WHOLE, reason: `the same name in ${index.language}` };
   }
-  return index;
+  const bare = essential(words, index);
+  const found = bare.length < words.length ? index.idOf(bare) : null;
+  if (found === null) return null;
+  return {
+    id: found,
+    confidence: WITHOUT_QUALITY,
+    reason: `the same name in ${index.language}, leaving out words of quality`,
+  };
 }
 
 /** The longest run of words that is a name; of equal ones the one where the head stands. */
-function longestName(
-  words: readonly string[],
-  index: ReadonlyMap<string, string>,
-  headLast: boolean,
-): { id: string; length: number } | null {
+function longestRun(words: readonly Word[], index: NameIndex): Run | null {
   for (let length = Math.min(words.length, LONGEST); length > 0; length -= 1) {
     const starts = Array.from({ length: words.length - length + 1 }, (_, at) => at);
-    if (headLast) starts.reverse();
-    for (const at of starts) {
-      const id = index.get(words.slice(at, at + length).join(' '));
-      if (id !== undefined) return { id, length };
+    if (index.headLast) starts.reverse();
+    for (const from of starts) {
+      const id = index.idOf(words.slice(from, from + length));
+      if (id !== null) return { id, from, to: from + length };
     }
   }
   return null;
 }
 
-/** Is the language one whose names are looked up here? Takes a BCP 47 tag. */
-export function isOtherLanguage(language: string | null | undefined): boolean {
-  return Object.hasOwn(FILES, primaryOf(language));
+/**
+ * A name with words that are not known. They make another food of it when they name one themselves
+ * or stand where the head does ('farine de banane', 'Tomaten-Creme'): then there is no match.
+ */
+function headName(words: readonly Word[], index: NameIndex): Found | null {
+  const bare = essential(words, index);
+  const run = longestRun(bare, index);
+  if (!run) return null;
+  const rest = [...bare.slice(0, run.from), ...bare.slice(run.to)];
+  if (rest.some((word) => index.idOf([word]) !== null)) return null;
+  // 'Soupe de légumes' is no vegetable
+  if (!index.headLast && run.from > 0) return null;
+  const isHead = index.headLast ? run.to === bare.length : true;
+  const isKind = rest.some((word) => word.linked && bare.indexOf(word) >= run.to);
+  const known = bare.slice(run.from, run.to).map((word) => word.text);
+  return {
+    id: run.id,
+    confidence: isHead && !isKind ? HEAD : DOUBTFUL,
+    reason: `only '${known.join(' ')}' of the name is known, in ${index.language}`,
+  };
 }
 
-const primaryOf = (language: string | null | undefined): string =>
-  (language ?? '').toLowerCase().split(/[-_]/)[0] ?? '';
+/** Where a run of words stands in the line's; -1 when it stands nowhere in one piece. */
+function placeOf(words: readonly Word[], line: readonly Word[]): number {
+  for (let at = 0; at + words.length <= line.length; at += 1) {
+    if (words.every((word, n) => word.text === line[at + n]?.text)) return at;
+  }
+  return -1;
+}
 
-/** The food a name stands for in a language other than English, or null. */
-export function matchOtherLanguage(
-  name: string,
-  language: string | null | undefined,
-  foods: FoodTable,
-): Match | null {
-  const primary = primaryOf(language);
-  const names = Object.hasOwn(FILES, primary) ? FILES[primary] : undefined;
-  if (!names) return null;
-  const words = wordsOf(name);
-  const found = longestName(words, indexOf(names), HEAD_LAST.has(primary));
-  const food = found && foods.byId(found.id);
-  if (!found || !food) return null;
-  const whole = found.length === words.length;
+/**
+ * A longer name that the line has around the item's: 'gemahlene Mandeln', whose first word the item
+ * tells as preparation, or 'feuilles de gélatine', whose first one it tells as unit.
+ */
+function widerName(words: readonly Word[], line: Line, index: NameIndex): Found | null {
+  const all = index.wordsOf(line.text);
+  const at = words.length === 0 ? -1 : placeOf(words, all);
+  if (at < 0) return null;
+  const end = at + words.length;
+  for (let more = LONGEST - words.length; more > 0; more -= 1) {
+    for (let before = more; before >= 0; before -= 1) {
+      const from = at - before;
+      const to = end + more - before;
+      const id = from < 0 || to > all.length ? null : index.idOf(all.slice(from, to));
+      if (id !== null) {
+        return { id, confidence: WHOLE, reason: `the same name in ${index.language}` };
+      }
+    }
+  }
+  return null;
+}
+
+const stateIn = (words: readonly Word[], index: NameIndex): State | null => {
+  const states = words.flatMap((word) => index.states.get(word.folded) ?? []);
+  // 'Frisch gekocht': fresh is the weakest of them.
+  return states.find((state) => state !== 'raw') ?? states[0] ?? null;
+};
+
+/** The state the item's words or its unit ask for; null when they say nothing. */
+function wantedState(item: Item, index: NameIndex): State | null {
+  const named = stateIn(index.wordsOf(item.name), index);
+  if (named !== null) return named;
+  const words = index.wordsOf(item.preparation ?? '');
+  const prepared = words.length > SHORT_PREPARATION ? null : stateIn(words, index);
+  if (prepared !== null) return prepared;
+  return item.amounts.some(({ unit }) => CANNED_UNITS.has(unit)) ? 'canned' : null;
+}
+
+function toMatch(found: Found, food: Food): Match {
   return {
     foodId: food.id,
     foodName: food.name,
-    confidence: whole ? WHOLE : PART,
-    reason: whole ? 'same name in the language of the page' : 'part of the name, in its language',
+    confidence: found.confidence,
+    reason: found.reason,
     others: [],
+  };
+}
+
+function inWantedState(found: Found, item: Item, index: NameIndex, foods: FoodTable): Match | null {
+  const food = foods.byId(found.id);
+  if (!food) return null;
+  const state = wantedState(item, index);
+  const stated = state === null ? food : inState(food, state, foods);
+  if (stated === food) return toMatch(found, food);
+  const confidence = Math.min(found.confidence, OTHER_STATE);
+  return toMatch({ ...found, confidence, reason: `${found.reason}, ${stated.state}` }, stated);
+}
+
+const named = (name: string, line: Line, index: NameIndex): Found | null => {
+  const words = index.wordsOf(name.replace(/\([^)]*\)?/g, ' '));
+  return widerName(words, line, index) ?? wholeName(words, index) ?? headName(words, index);
+};
+
+/** The food a name stands for in a language other than English, or null. */
+export function matchOtherLanguage(
+  item: Item,
+  line: Line,
+  language: string | null | undefined,
+  foods: FoodTable,
+): Match | null {
+  const index = nameIndex(language);
+  if (!index) return null;
+  const found = named(item.name, line, index);
+  if (found) return inWantedState(found, item, index, foods);
+  for (const other of item.alternatives) {
+    const choice = wholeName(index.wordsOf(other.name), index);
+    if (!choice) continue;
+    const reason = `${choice.reason}; the line offers a choice`;
+    const confidence = choice.confidence * CHOICE;
+    return inWantedState({ ...choice, confidence, reason }, item, index, foods);
+  }
+  return null;
+}
+
+/**
+ * A name that its own language does not know, looked up in the others: whole names only, and only
+ * when they agree on the food. Null otherwise.
+ */
+export function matchAnyLanguage(
+  item: Item,
+  line: Line,
+  language: string | null | undefined,
+  foods: FoodTable,
+): Match | null {
+  const found = otherIndexes(language).flatMap((index) => {
+    const words = index.wordsOf(item.name.replace(/\([^)]*\)?/g, ' '));
+    const name = widerName(words, line, index) ?? wholeName(words, index);
+    const match = name && inWantedState(name, item, index, foods);
+    return match ? [{ match, language: index.language }] : [];
+  });
+  const [first] = found;
+  if (!first || found.some(({ match }) => match.foodId !== first.match.foodId)) return null;
+  const languages = found.map((one) => one.language).join(' and ');
+  return {
+    ...first.match,
+    confidence: ANY_LANGUAGE,
+    reason: `no name in the language of the page; the same name in ${languages}`,
   };
 }
