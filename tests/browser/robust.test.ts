@@ -122,6 +122,19 @@ describe('the full view', () => {
     await bench.close();
   });
 
+  it('leads back to a recipe that was left unsaved for a saved one', async () => {
+    const popup = await popupOn('porch-cookies.html');
+    const left = (await popup.locator('.dish').textContent()) ?? '';
+    const bench = await run.open('bench.html?paste');
+    await bench.locator('#saved .saved > li > a').first().click();
+    await bench.locator('.recipe-rows').waitFor();
+    expect(await bench.locator('.unsaved').textContent()).toContain(`“${left}” was left unsaved`);
+    await bench.getByRole('link', { name: 'Go back to it' }).click();
+    await expect.poll(() => bench.locator('.dish').textContent()).toBe(left);
+    expect(await bench.locator('.unsaved').count()).toBe(0);
+    await bench.close();
+  });
+
   it('says that a saved recipe is gone and shows the rest', async () => {
     const bench = await run.open('bench.html?id=never-there');
     await bench.getByRole('alert').getByText('not here any more').waitFor();

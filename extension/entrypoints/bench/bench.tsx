@@ -72,6 +72,11 @@ function Opened({ store, opening, stale }: OpenProps) {
             <p>{opening.trouble}</p>
           </Message>
         )}
+        {opening.unsaved !== null && (
+          <p class="unsaved no-print">
+            “{opening.unsaved}” was left unsaved. <a href="/bench.html">Go back to it</a>
+          </p>
+        )}
         {current && (
           <Workbench
             key={round}

@@ -7,7 +7,8 @@ import {
 import type { Adaptation } from '../../../engine/model.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
-import { type OwnFoods, saveOwnFood } from '../../store/own-foods.ts';
+import { keepLesson } from '../../store/lesson.ts';
+import type { OwnFood, OwnFoods } from '../../store/own-foods.ts';
 import { listRecipes } from '../../store/saved.ts';
 
 interface Props {
@@ -15,47 +16,53 @@ interface Props {
   own: OwnFoods;
   adaptation: Adaptation;
   options: WalkOptions;
-  /** The lesson is kept; these water corrections are in the flour now. */
-  onKept(adjustmentIds: readonly string[]): void;
+  savedId: string | null;
+  /** The lesson is kept; its corrections are in the flour now. */
+  onKept(lesson: Lesson): void;
+}
+
+/** Results of all saved recipes, read once corrections make them worth it. */
+function useSavedResults(store: Store, wanted: boolean): readonly Adaptation[] {
+  const [results, setResults] = useState<readonly Adaptation[]>([]);
+  useEffect(() => {
+    if (!wanted) return;
+    listRecipes(store).then(
+      ({ recipes }) => setResults(recipes.flatMap((saved) => saved.adaptation ?? [])),
+      () => setResults([]),
+    );
+  }, [wanted]);
+  return results;
 }
 
 /** What repeated water corrections say of a package of the user's own: offered, never taken by itself. */
-export function LearnedWater({ store, own, adaptation, onKept }: Props) {
-  const [others, setOthers] = useState<readonly Adaptation[]>([]);
+export function LearnedWater({ store, own, adaptation, options, savedId, onKept }: Props) {
   const [state, setState] = useState<{ said: string } | { failed: string } | null>(null);
   const asked = adaptation.goals.adjustments.length > 0 && own.foods.length > 0;
-  useEffect(() => {
-    if (!asked) return;
-    listRecipes(store).then(
-      ({ recipes }) => setOthers(recipes.flatMap((saved) => saved.adaptation ?? [])),
-      () => setOthers([]),
-    );
-  }, [asked]);
+  const others = useSavedResults(store, asked);
   const lessons = asked
     ? own.foods.flatMap((food) => {
         const lesson = learnedWater(food, [...others, adaptation]);
-        return lesson ? [{ lesson, label: food.label }] : [];
+        return lesson ? [{ lesson, food }] : [];
       })
     : [];
-  const take = async (
-    { food, adjustmentIds }: Lesson,
-    label: OwnFoods['foods'][number]['label'],
-  ) => {
+  const take = async (lesson: Lesson, { label }: OwnFood) => {
     try {
-      await saveOwnFood(store, { ...food, label });
-      setState({ said: `${food.name} now takes its water from your bakes.` });
-      onKept(adjustmentIds);
+      const { aliases = {} } = options;
+      const changed = await keepLesson(store, lesson, label, savedId, { aliases }, Date.now());
+      const others = changed === 0 ? '' : ` ${changed} more of your recipes were worked out again.`;
+      setState({ said: `${lesson.food.name} now takes its water from your bakes.${others}` });
+      onKept(lesson);
     } catch (error) {
       setState({ failed: storageMessage(error) });
     }
   };
   return (
     <div class="learned no-print">
-      {lessons.map(({ lesson, label }) => (
-        <div key={lesson.food.id}>
+      {lessons.map(({ lesson, food }) => (
+        <div key={food.id}>
           <p>{lesson.why}</p>
-          <button type="button" onClick={() => void take(lesson, label)}>
-            Reckon with this for {lesson.food.name}
+          <button type="button" onClick={() => void take(lesson, food)}>
+            Reckon with this for {food.name}
           </button>
         </div>
       ))}

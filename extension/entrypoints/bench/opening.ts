@@ -14,7 +14,7 @@ import {
   type Preferences,
 } from '../../store/prefs.ts';
 import type { Alias, PantryFood } from '../../store/records.ts';
-import { emptyOldBin, getRecipe } from '../../store/saved.ts';
+import { emptyOldBin, getRecipe, sameWork } from '../../store/saved.ts';
 
 export interface Opening {
   preferences: Preferences;
@@ -23,6 +23,8 @@ export interface Opening {
   pantry: readonly PantryFood[];
   /** The recipe to show, or null for none. */
   current: Current | null;
+  /** Title of another recipe with changes that were not saved, or null. */
+  unsaved: string | null;
   /** What went wrong while opening, in plain words. */
   trouble: string | null;
 }
@@ -32,6 +34,14 @@ async function savedCurrent(store: Store, id: string): Promise<Current | null> {
   if (!saved) return null;
   const { recipe, goals, corrections } = saved;
   return { recipe, goals, corrections, savedId: saved.id };
+}
+
+/** The title of what was worked on last, unless just that is saved. */
+async function unsavedTitle(store: Store): Promise<string | null> {
+  const last = await loadCurrent(browser.storage.session);
+  if (!last) return null;
+  const saved = last.savedId === null ? null : await getRecipe(store, last.savedId);
+  return saved && sameWork(saved, last) ? null : last.recipe.title;
 }
 
 /**
@@ -59,13 +69,15 @@ export async function openWith(store: Store, query: string, now: number): Promis
   const pantry = await attempt(() => listPantry(store), []);
   const id = parameters.get('id');
   let current: Current | null = null;
+  let unsaved: string | null = null;
   if (id !== null) {
     current = await attempt(() => savedCurrent(store, id), null);
+    unsaved = await attempt(() => unsavedTitle(store), null);
     if (!current) trouble ??= 'That saved recipe is not here any more, or it is damaged.';
   } else if (!parameters.has('paste')) {
     current = await attempt(() => loadCurrent(browser.storage.session), null);
   }
-  return { preferences, own, aliases, pantry, current, trouble };
+  return { preferences, own, aliases, pantry, current, unsaved, trouble };
 }
 
 /** A recipe that is worked on for the first time. */

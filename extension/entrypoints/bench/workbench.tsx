@@ -5,6 +5,7 @@ import { type Current, storeCurrent } from '../../store/current.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
 import type { SaveAnswer } from '../../store/keeper.ts';
+import { withoutLearned } from '../../store/lesson.ts';
 import type { OwnFoods } from '../../store/own-foods.ts';
 import type { Preferences } from '../../store/prefs.ts';
 import type { Work } from '../../store/records.ts';
@@ -179,11 +180,11 @@ export function Workbench(props: Props) {
           own={own}
           adaptation={adaptation}
           options={options}
-          onKept={(adjustmentIds) => {
-            changeGoals({
-              adjustments: goals.adjustments.filter(({ id }) => !adjustmentIds.includes(id)),
-            });
+          savedId={savedId}
+          onKept={(lesson) => {
+            changeGoals({ adjustments: withoutLearned(goals.adjustments, lesson) });
             props.onOwnChanged();
+            onSaved();
           }}
         />
         <Versions
