@@ -1,10 +1,8 @@
 /** Files the comma parts and brackets outside the name under what each one is. */
 
-import type { Amount } from '../model.ts';
 import { readAmounts } from './amounts.ts';
 import type { Lexicon } from './lexicon.ts';
 import { amountsOf, readAmountList } from './list.ts';
-import type { Measure } from './measure.ts';
 import { findCut } from './name.ts';
 import type { Parts } from './parts.ts';
 import { classify, isPurposeAt, onlyDescribes } from './segments.ts';
@@ -76,11 +74,12 @@ export function fileAmounts(seg: readonly Token[], parts: Parts, lex: Lexicon): 
   if (!list?.measures.some((m) => m.unit ?? m.size[0])) return false;
   const lead = parts.amounts[0];
   const container = lead?.unit != null && lex.byName.get(lead.unit)?.kind === 'container';
-  const kindOf = (m: Measure): Amount['kind'] => {
-    if (!lead) return 'stated';
-    return list.each || container || m.unit?.kind === 'length' ? 'each' : m.amount.kind;
-  };
-  parts.amounts.push(...amountsOf(list, kindOf));
+  parts.amounts.push(
+    ...amountsOf(list, (m) => {
+      if (!lead) return 'stated';
+      return list.each || container || m.unit?.kind === 'length' ? 'each' : m.amount.kind;
+    }),
+  );
   for (const m of list.measures) {
     if (m.size.length > 0 && m.unit === null && parts.size.length === 0) parts.size = m.size;
     else list.loose.push(...m.size);

@@ -53,14 +53,15 @@ function shorten(word: Token, lex: Lexicon): Token {
   return { ...word, text: word.text.slice(0, -end), low: word.low.slice(0, -end) };
 }
 
+const isPlain = (t: Token, lex: Lexicon): boolean =>
+  !isLink(t.low, lex) && !lex.glossNot.has(t.low) && !/\d/.test(t.low);
+
 /** A short second name in brackets, read as part of the name: 'plain (all-purpose) flour'. */
 export function isGloss(tokens: readonly Token[], lex: Lexicon): boolean {
   if (classify(tokens, lex) !== 'name') return false;
   if (lex.or.has(lowAt(tokens, 0)))
     return tokens.length <= 6 && !tokens.some((t) => lex.glossNot.has(t.low));
-  const plain = (t: Token): boolean =>
-    !isLink(t.low, lex) && !lex.glossNot.has(t.low) && !/\d/.test(t.low);
-  return tokens.length <= 3 && tokens.every(plain);
+  return tokens.length <= 3 && tokens.every((t) => isPlain(t, lex));
 }
 
 /** 'Parsley sprigs' without a count: the measure word is not part of the food. */

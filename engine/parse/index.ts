@@ -69,20 +69,22 @@ function isHeading(tokens: readonly Token[], lex: Lexicon): boolean {
 
 /** Texts of the line and of the further foods on it. */
 function phrases(parts: Parts, of: 'notes' | 'purposes'): string[] {
-  return [...parts[of].map(textOf), ...parts.extras.flatMap((extra) => phrases(extra, of))];
+  const own = parts[of].map(textOf);
+  return parts.extras.length === 0
+    ? own
+    : [...own, ...parts.extras.flatMap((extra) => phrases(extra, of))];
 }
 
 const isOptional = (parts: Parts): boolean => parts.optional || parts.extras.some(isOptional);
 
 function fill(line: Line, clean: string, parts: Parts, lex: Lexicon): Line {
-  const join = (list: string[], by: string): string | null => list.filter(Boolean).join(by) || null;
   return {
     ...line,
     kind: parts.reference ? 'reference' : 'ingredient',
     name: nameText(parts) || clean,
     items: itemsOf(parts, lex),
-    note: join(phrases(parts, 'notes'), '; '),
-    purpose: join(phrases(parts, 'purposes'), ', '),
+    note: phrases(parts, 'notes').join('; ') || null,
+    purpose: phrases(parts, 'purposes').join(', ') || null,
     optional: isOptional(parts),
   };
 }

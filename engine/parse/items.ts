@@ -104,16 +104,16 @@ function foodsOf(parts: Parts, lex: Lexicon): Token[][] {
   return parts.amounts.length === 0 ? splitAt(parts.name, lex.and) : [parts.name];
 }
 
+const lastIndex = (run: readonly Token[] | undefined): number => run?.at(-1)?.index ?? -1;
+
 /** The preparation of one food among several: what stands before it, and after the last all the rest. */
 function preparationOf(parts: Parts, foods: readonly Token[][], i: number): string | null {
-  const before = (run: readonly Token[] | undefined, at: number): boolean =>
-    (run?.at(-1)?.index ?? Number.NEGATIVE_INFINITY) < at;
-  const own = parts.lifted.filter((run) => {
-    const at = run[0]?.index ?? 0;
-    const last = i === foods.length - 1;
-    return (i === 0 || before(foods[i - 1], at)) && (last || !before(foods[i], at));
-  });
-  const all = i === foods.length - 1 ? [...own, ...parts.preps] : own;
+  const isLast = i === foods.length - 1;
+  if (isLast && parts.lifted.length + parts.preps.length === 0) return null;
+  const from = i === 0 ? -1 : lastIndex(foods[i - 1]);
+  const to = isLast ? Number.POSITIVE_INFINITY : lastIndex(foods[i]);
+  const own = parts.lifted.filter(([t]) => t !== undefined && t.index > from && t.index <= to);
+  const all = isLast ? [...own, ...parts.preps] : own;
   return all.map(textOf).filter(Boolean).join(', ') || null;
 }
 

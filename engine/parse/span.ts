@@ -7,6 +7,9 @@ import { lowAt, type Token } from './tokens.ts';
 
 export const isJoint = (low: string, lex: Lexicon): boolean => lex.and.has(low) || lex.or.has(low);
 
+export const hasJoint = (seg: readonly Token[], lex: Lexicon): boolean =>
+  seg.some((t) => isJoint(t.low, lex));
+
 export const allPrep = (seg: readonly Token[], lex: Lexicon): boolean =>
   seg.every(
     (t) =>
@@ -42,35 +45,53 @@ function leftOpen(seg: readonly Token[], lex: Lexicon): boolean {
   return joint >= 0 && rest.length > 0 && rest.every((t) => describes(t, lex));
 }
 
+/** Whether a part cannot be a name: it only describes or says how the food is prepared. */
+const isBare = (seg: readonly Token[], lex: Lexicon): boolean =>
+  onlyDescribes(liftPrep(seg, lex, false).name, lex) || allPrep(seg, lex);
+
+const goesOn = (seg: readonly Token[], lex: Lexicon): boolean => {
+  const kind = classify(seg, lex);
+  return kind === 'name' || kind === 'prep';
+};
+
+/** How many segments from the first one it takes to reach a noun: 'crisp, dry wine' has two. */
+function firstNoun(segs: readonly Segment[], lex: Lexicon): number {
+  for (let n = 1; n <= segs.length; n++) {
+    const seg = segs[n - 1]?.tokens ?? [];
+    const open = isBare(seg, lex);
+    if (!open && !leftOpen(seg, lex)) return n;
+    const next = segs[n]?.tokens;
+    if (!next || !goesOn(next, lex)) return open ? 1 : n;
+  }
+  return 1;
+}
+
+/** The end of the list part at `k`, over parts that its describing words leave open: 'or other soft, mild cheese'. */
+function partEnd(segs: readonly Segment[], k: number, lex: Lexicon): number {
+  let end = k + 1;
+  for (let next = segs[end]?.tokens; next; next = segs[end]?.tokens) {
+    if (!leftOpen(segs[end - 1]?.tokens ?? [], lex) || !goesOn(next, lex) || allPrep(next, lex))
+      break;
+    end++;
+  }
+  return end;
+}
+
 /** How many of the leading segments make up the name: 'basil, cilantro, or parsley' has three. */
 export function nameSpan(segs: readonly Segment[], lex: Lexicon): number {
-  const kinds = segs.map((s) => classify(s.tokens, lex));
-  const at = (k: number): Token[] => segs[k]?.tokens ?? [];
-  const bare = (seg: Token[]): boolean =>
-    onlyDescribes(liftPrep(seg, lex, false).name, lex) || allPrep(seg, lex);
-  const goesOn = (k: number): boolean => kinds[k] === 'name' || kinds[k] === 'prep';
-  let n = 1;
-  while (n < segs.length && (bare(at(n - 1)) || leftOpen(at(n - 1), lex)) && goesOn(n)) n++;
-  if (bare(at(n - 1))) n = 1;
-  let end = n;
-  for (let k = n; k < segs.length; k++) {
-    const seg = at(k);
+  if (segs.length < 2) return segs.length;
+  const first = firstNoun(segs, lex);
+  let end = first;
+  for (let k = first; k < segs.length; k++) {
+    const seg = segs[k]?.tokens ?? [];
     const ends = endsList(seg, lex);
-    if (segs[k]?.mark === ':' || (kinds[k] !== 'name' && !ends && !isListed(segs, k, lex))) break;
-    const joins =
-      ends || isJoint(lowAt(seg, 0), lex) || seg.some((t, i) => i > 0 && isJoint(t.low, lex));
+    if (segs[k]?.mark === ':') break;
+    if (!ends && classify(seg, lex) !== 'name' && !isListed(segs, k, lex)) break;
     if (onlyDescribes(seg, lex) && !lex.or.has(lowAt(seg, 0))) break;
-    if (joins) {
-      end = k + 1;
-      while (
-        end < segs.length &&
-        leftOpen(at(end - 1), lex) &&
-        goesOn(end) &&
-        !allPrep(at(end), lex)
-      )
-        end++;
+    if (ends || hasJoint(seg, lex)) {
+      end = partEnd(segs, k, lex);
       k = end - 1;
-    } else if (end > n) break;
+    } else if (end > first) break;
   }
   return end;
 }

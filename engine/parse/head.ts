@@ -1,0 +1,116 @@
+/** Reads how a line begins: a label, what is taken of the food, and the amounts. */
+import { type Amounts, readAmounts } from './amounts.ts';
+import { fileWords } from './file.ts';
+import type { Lexicon } from './lexicon.ts';
+import type { Parts } from './parts.ts';
+import { classify, onlyDescribes } from './segments.ts';
+import { lowAt, type Token } from './tokens.ts';
+
+/** Longest label before a colon, and longest run of words before 'of' in 'zest and juice of'. */
+const LONGEST_LABEL = 4;
+const LONGEST_EXTRACT = 9;
+
+/** 'Juice of 1 lemon', 'finely grated zest and juice of 2 limes': index after 'of', else `from`. */
+export function readExtract(tokens: readonly Token[], from: number, lex: Lexicon): number {
+  let seen = false;
+  for (let i = from; i < tokens.length && i < from + LONGEST_EXTRACT; i++) {
+    const t = tokens[i];
+    if (t?.kind !== 'w') return from;
+    if (seen && lex.from.has(t.low)) return i + 1;
+    if (lex.extracts.has(t.low)) seen = true;
+    else if (
+      !lex.prep.has(t.low) &&
+      !lex.prepAdverbs.has(t.low) &&
+      !lex.and.has(t.low) &&
+      !lex.articles.has(t.low)
+    )
+      return from;
+  }
+  return from;
+}
+
+/** 'Optional: ...', 'For serving: ...', 'Egg wash: 1 egg' at the start: index after the colon, else 0. */
+export function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon): number {
+  const colon = tokens.findIndex((t) => t.kind !== 'w');
+  if (colon < 1 || colon > LONGEST_LABEL || tokens[colon]?.text !== ':') return 0;
+  const label = tokens.slice(0, colon);
+  if (label.length === 1 && lex.optional.has(lowAt(label, 0))) {
+    parts.optional = true;
+    parts.understood.push(label);
+  } else {
+    const head = readAmounts(tokens, colon + 1, lex);
+    const food = head !== null && tokens[head.next]?.kind === 'w';
+    if (!food && !lex.purposeStarts.has(lowAt(label, 0)) && !lex.labels.has(lowAt(label, 0)))
+      return 0;
+    parts.purposes.push(label);
+  }
+  return colon + 1;
+}
+
+/** 'Additional 2 tbsp', 'most of 1 clove', 'up to 3 eggs': the index of the number, else `from`. */
+function skipLead(tokens: readonly Token[], from: number, lex: Lexicon): number {
+  let at = from;
+  while (
+    lex.leads.has(lowAt(tokens, at)) ||
+    lex.bounds.has(lowAt(tokens, at)) ||
+    (at > from && (lex.of.has(lowAt(tokens, at)) || lex.ranges.has(lowAt(tokens, at))))
+  )
+    at++;
+  return at > from && tokens[at]?.kind === 'n' ? at : from;
+}
+
+/** The tokens of a run of amounts that the amounts themselves tell. */
+export function told(words: readonly Token[], run: Amounts, lex: Lexicon): Token[] {
+  const { loose, front, cut, asides } = run;
+  const sized = run.amounts.some((a) => a.kind === 'each');
+  const plain = loose.length + front.length + cut.length + asides.length === 0;
+  if (plain && (sized || !run.each)) return [...words];
+  const others = new Set([...loose, ...front, ...cut, ...asides.flat()]);
+  return words.filter((t) => !others.has(t) && (sized || !lex.each.has(t.low)));
+}
+
+/** Reads the amounts at the head into `parts`; the index where the rest begins. */
+export function readHead(
+  tokens: readonly Token[],
+  from: number,
+  parts: Parts,
+  lex: Lexicon,
+): number {
+  const at = skipLead(tokens, from, lex);
+  const head = readAmounts(tokens, at, lex);
+  if (!head) return from;
+  const { amounts, size, loose, front, cut, asides, each } = head.value;
+  parts.name = front;
+  const bound = tokens.slice(from, at).some((t) => lex.bounds.has(t.low));
+  parts.amounts = bound ? amounts.map((a) => ({ ...a, approximate: true })) : amounts;
+  parts.size = size;
+  parts.each = each && amounts.length === 1;
+  const how = loose.filter((t) => lex.fill.has(t.low) || lex.prep.has(t.low));
+  for (const run of [how, cut]) if (run.length > 0) parts.preps.push(run);
+  for (const aside of asides) fileWords(aside, parts, lex);
+  const food = foodAmongUnits(tokens, head.next, parts, lex);
+  const words = tokens.slice(at, food);
+  parts.understood.push(told(words, head.value, lex));
+  if (parts.each) parts.eachWord = words.filter((t) => lex.each.has(t.low));
+  return food;
+}
+
+/**
+ * '20 cloves', '3 sheets, halved': with no food after it the unit's word is the food. Gives the index
+ * of that word, or `end` when the unit stays one.
+ */
+function foodAmongUnits(tokens: readonly Token[], end: number, parts: Parts, lex: Lexicon): number {
+  const [lead] = parts.amounts;
+  const unit = lex.units.get(lowAt(tokens, end - 1));
+  const named = unit !== undefined && unit.name === lead?.unit && parts.amounts.length === 1;
+  if (!named || unit.kind === 'mass' || unit.kind === 'volume') return end;
+  const rest = tokens.slice(end + 1);
+  const alone =
+    end >= tokens.length ||
+    (tokens[end]?.text === ',' &&
+      (onlyDescribes(rest, lex) ||
+        (classify(rest, lex) !== 'name' && classify(rest, lex) !== 'note')));
+  if (!alone) return end;
+  lead.unit = null;
+  return end - 1;
+}

@@ -1,0 +1,110 @@
+/** Reads what follows the amounts: the name, then brackets and comma parts. */
+import { file, fileAmounts, fileWords } from './file.ts';
+import { finishName, isGloss } from './finish.ts';
+import type { Lexicon } from './lexicon.ts';
+import { findCut } from './name.ts';
+import type { Parts } from './parts.ts';
+import {
+  type Bracket,
+  classify,
+  onlyDescribes,
+  type Segment,
+  split,
+  takeBrackets,
+} from './segments.ts';
+import { eachSpan, hasJoint, isAndList, isBareList, isJoint, nameSpan } from './span.ts';
+import { readTail } from './tail.ts';
+import { lowAt, type Token } from './tokens.ts';
+
+/** The tokens of the line from the first to the last of `run`, brackets between them included. */
+function between(rest: readonly Token[], run: readonly Token[]): Token[] {
+  const base = rest[0]?.index ?? 0;
+  const from = run[0]?.index ?? base;
+  return rest.slice(from - base, (run.at(-1)?.index ?? from) - base + 1);
+}
+
+/** Where the remark that begins at segment `k` ends: 'such as radish, kale, or cress' has three. */
+function remarkEnd(segs: readonly Segment[], k: number, lex: Lexicon): number {
+  const opening = segs[k]?.tokens ?? [];
+  if (!lex.listStarts.has(lowAt(opening, 0)) || hasJoint(opening, lex)) return k;
+  for (let end = k + 1; end < segs.length; end++) {
+    const seg = segs[end]?.tokens ?? [];
+    const food = isJoint(lowAt(seg, 0), lex) ? seg.slice(1) : seg;
+    if (classify(food, lex) !== 'name' || lex.orNote.has(lowAt(food, 0))) return k;
+    if (hasJoint(seg, lex)) return end;
+  }
+  return k;
+}
+
+/** Later segments, remarks that run over commas as one. */
+function joinRemarks(segs: readonly Segment[], lex: Lexicon): Segment[] {
+  const out: Segment[] = [];
+  for (let k = 0; k < segs.length; k++) {
+    const seg = segs[k];
+    if (!seg) continue;
+    const end = remarkEnd(segs, k, lex);
+    out.push(end > k ? { ...seg, tokens: segs.slice(k, end + 1).flatMap((s) => s.tokens) } : seg);
+    k = end;
+  }
+  return out;
+}
+
+/** Takes the brackets that stand within a run of `length` tokens from `start` out of the list. */
+function within(brackets: readonly Bracket[], start: number, length: number): Bracket[] {
+  return brackets.filter((b) => b.at > start && b.at < start + length);
+}
+
+/** Whether a name lists several foods. */
+const listsFoods = (name: readonly Token[], lex: Lexicon): boolean =>
+  name.some((t, i) => i > 0 && i < name.length - 1 && (t.text === ',' || lex.and.has(t.low)));
+
+/** Files everything after the amounts. A bracket within a later part stays in that part's words. */
+export function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): void {
+  const { plain, brackets } = takeBrackets(rest);
+  const body = readTail(plain, parts, lex);
+  const segs = split(body);
+  const first = segs[0];
+  if (!first) {
+    parts.name.push(...rest.filter((t) => t.kind !== 'p'));
+    return;
+  }
+  parts.list = parts.each || (parts.amounts.length === 0 && isBareList(segs, lex));
+  const span = parts.list ? eachSpan(segs, lex) : nameSpan(segs, lex);
+  const last = segs[span - 1] ?? first;
+  const words = body.slice(first.start, last.start + last.tokens.length);
+  const cut = findCut(words, lex);
+  const end = first.start + cut;
+  const tail = words.slice(cut);
+  const later = joinRemarks(segs.slice(span), lex);
+  const inside = [
+    ...within(brackets, end, tail.length),
+    ...later.flatMap((s) => within(brackets, s.start, s.tokens.length)),
+  ];
+  for (const b of brackets)
+    if (!inside.includes(b))
+      fileBracket(b, b.at > first.start && b.at <= end, b.at === end, parts, lex);
+  if (tail.length > 0) fileWords(between(rest, tail), parts, lex);
+  for (const s of later) file(between(rest, s.tokens), parts, lex);
+  const name = [...parts.name, ...words.slice(0, cut)];
+  parts.list ||= parts.amounts.length === 0 && isAndList(name, lex);
+  finishName(name, parts, lex);
+  if (parts.each && listsFoods(parts.name, lex)) parts.understood.push(parts.eachWord);
+}
+
+/** A bracket: amounts, a second name, or words; at the name's end describing words are preparation. */
+function fileBracket(
+  bracket: Bracket,
+  inName: boolean,
+  atEnd: boolean,
+  parts: Parts,
+  lex: Lexicon,
+): void {
+  const { tokens } = bracket;
+  if (fileAmounts(tokens, parts, lex)) return;
+  if (!inName || !isGloss(tokens, lex) || (atEnd && onlyDescribes(tokens, lex))) {
+    for (const s of split(tokens)) file(s.tokens, parts, lex);
+    return;
+  }
+  parts.glosses.push(tokens);
+  if (lex.or.has(lowAt(tokens, 0))) parts.substitutes.push(tokens.slice(1));
+}

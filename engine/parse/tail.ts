@@ -1,0 +1,43 @@
+/** Reads an amount that stands at the end of a line. */
+import { readAmounts } from './amounts.ts';
+import { told } from './head.ts';
+import type { Lexicon } from './lexicon.ts';
+import { findCut } from './name.ts';
+import type { Parts } from './parts.ts';
+import type { Token } from './tokens.ts';
+
+/** Tokens at the line's end among which a late amount is looked for. */
+const TAIL = 7;
+
+/** Takes an amount off the end: 'Flour 200 g', 'Eggs: 3', '1 cup berries 250 ml'; gives the tokens before it. */
+export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
+  const last = tokens.length - 1;
+  for (let i = Math.max(1, last - TAIL); i <= last; i++) {
+    const before = tokens[i - 1];
+    if (!before || tokens[i]?.kind !== 'n') continue;
+    const run = readAmounts(tokens, i, lex);
+    if (!run || run.next !== tokens.length) continue;
+    const { amounts, size } = run.value;
+    const counted = parts.amounts.length > 0;
+    if (counted && amounts[0]?.unit == null) return tokens;
+    if (before.kind === 'w' && joinsOn(before.low, lex)) return tokens;
+    if (counted && findCut(tokens.slice(0, i), lex) < i) return tokens;
+    // '2 Dosen à 400 g'
+    const per = lex.each.has(before.low) && counted && i > 1;
+    const kind = counted ? (per ? 'each' : 'same') : 'stated';
+    for (const [n, a] of amounts.entries()) parts.amounts.push(n === 0 ? { ...a, kind } : a);
+    if (parts.size.length === 0) parts.size = size;
+    if (per) parts.understood.push([before]);
+    parts.understood.push(told(tokens.slice(i), run.value, lex));
+    return tokens.slice(0, (before.kind === 'p' && i > 1) || per ? i - 1 : i);
+  }
+  return tokens;
+}
+
+/** Words before a late amount that make it part of a phrase: 'cut into 2 cm', 'or 200 g'. */
+const joinsOn = (low: string, lex: Lexicon): boolean =>
+  lex.or.has(low) ||
+  lex.plus.has(low) ||
+  lex.and.has(low) ||
+  lex.noteStarts.has(low) ||
+  lex.cutWords.has(low);
