@@ -32,8 +32,10 @@ interface Cue {
   first?: boolean;
   /** Goes to the method's start (`before`) or end (`after`) when no step matches `where`. */
   anyway?: boolean;
-  /** Only for a method that speaks of this. */
+  /** Only for a title or method that speaks of this. */
   ifSaid?: string;
+  /** Not for a dish whose title says this. */
+  notTitled?: string;
   /** Corrects the phrase of the last step (or of `all`) that says otherwise, instead of a step of its own. */
   amends?: { step: string; phrase: string; to: string; all?: boolean };
   /** Says its text also when it has corrected a step. */
@@ -57,6 +59,8 @@ interface Warning {
   by: string;
   kept: number;
   words: string;
+  /** The title may say it too. */
+  titled?: boolean;
   text: string;
   why: string;
   source: string;
@@ -150,7 +154,10 @@ function applies(cue: Cue, context: CueContext): boolean {
   if (cue.text.includes('{binders}') && gumsOf(context, false).length === 0) return false;
   if (cue.text.includes('{gums}') && gumsOf(context, true).length === 0) return false;
   if (cue.yeast === true && !all.some((id) => YEAST.test(id))) return false;
-  if (cue.ifSaid !== undefined && !new RegExp(cue.ifSaid, 'i').test(context.method)) return false;
+  const said = `${context.title}\n${context.method}`;
+  if (cue.ifSaid !== undefined && !new RegExp(cue.ifSaid, 'i').test(said)) return false;
+  if (cue.notTitled !== undefined && new RegExp(cue.notTitled, 'i').test(context.title))
+    return false;
   if (cue.autolyse !== undefined && cue.autolyse !== context.autolyses) return false;
   if (cue.bakeFrom !== undefined && (bakeMinutes(context.method) ?? 0) < cue.bakeFrom) return false;
   return cue.unless === undefined || !new RegExp(cue.unless, 'i').test(context.method);
@@ -191,9 +198,21 @@ const proofTimes = (plan: Plan): string =>
 /** Share of the bake after which what browns fast is covered: common practice, no source. */
 const COVER_AFTER = 0.6;
 
+/** Minutes under a lid at the start of a loaf's bake: common practice, no source. */
+const COVERED = 25;
+/** Below this a bake is one of rolls. */
+const SHORT = 15;
+
+/** At most {@link COVERED}, and no more than its share of a shorter bake. */
+const coveredFor = ({ method }: CueContext): number =>
+  Math.min(COVERED, Math.round((bakeMinutes(method) ?? COVERED / COVER_AFTER) * COVER_AFTER));
+
 /** '{They are|It is}': the first for small bakes that are many, the second for one loaf or cake. */
 const isMany = ({ title, method }: CueContext): boolean =>
-  /\b(muffins?|scones?|cupcakes?|rolls?|buns?|cookies|biscuits)\b/i.test(`${title} ${method}`);
+  MANY.test(title) || (!ONE.test(title) && MANY.test(method));
+const MANY =
+  /\b(muffins?|scones|cupcakes|rolls|buns|baps|bagels|cookies|biscuits|(?:cut|shape|divide)d? into \d+|\d+ (?:rolls|buns|pieces))\b/i;
+const ONE = /\b(loaf|bread|cake|tart|pie|boule|baguette)\b/i;
 
 function fill(raw: string, context: CueContext): string {
   const { plan } = context;
@@ -213,6 +232,8 @@ function fill(raw: string, context: CueContext): string {
     reserveText: reserveText(context),
     proofTimes: proofTimes(plan),
     coverAt: String(Math.round((bakeMinutes(context.method) ?? 0) * COVER_AFTER)),
+    coveredFor: String(coveredFor(context)),
+    longer: coveredFor(context) < SHORT ? '5-10' : '10-20',
     konjac: konjac === undefined ? 'konjac' : plainName(konjac),
   };
   return text
@@ -286,7 +307,7 @@ export function amendments(context: CueContext, texts: readonly string[]): Amend
     amendedSteps(cue, texts).map((at) => ({
       at,
       phrase: new RegExp(cue.amends?.phrase ?? '', 'i'),
-      to: cue.amends?.to ?? '',
+      to: fill(cue.amends?.to ?? '', context),
       why: cue.why,
     })),
   );
@@ -333,7 +354,9 @@ export function warningsFor(context: CueContext, texts: readonly string[]): Inse
   const found: Insertion[] = [];
   for (const warning of warnings as Warning[]) {
     if (warning.families && !warning.families.includes(context.plan.family.id)) continue;
-    const at = texts.findIndex((text) => new RegExp(warning.words, 'i').test(text));
+    const words = new RegExp(warning.words, 'i');
+    const step = texts.findIndex((text) => words.test(text));
+    const at = step < 0 && warning.titled === true && words.test(context.title) ? 0 : step;
     if (at < 0) continue;
     const lost = context.mentions.find(
       (mention) =>

@@ -23,6 +23,8 @@ export interface Mention {
   /** What it is called now; null when nothing of it is left, or it is the same food still. */
   newName: string | null;
   changed: boolean;
+  /** What it does in the dish, to tell two of one name apart. */
+  role: Role | null;
   /** Additions that go in with it, where it is first named. */
   along: PlannedItem[];
   /** Foods that stand in for another ingredient too, so that their amounts must be told apart. */
@@ -102,6 +104,7 @@ function mentionOf(ingredient: Ingredient, all: readonly Ingredient[], plan: Pla
     names: namesOf(ingredient, all),
     newName: madeName(ingredient, items, plan) ?? newNameOf(ingredient, items),
     changed: touched && !same,
+    role: plan.roles[ingredient.key]?.[0] ?? null,
     along: [],
     twice: new Set(),
   };

@@ -234,21 +234,52 @@ const isSugar = (name: string): boolean => /sugar/i.test(name);
 const capitalised = (text: string, like: string): string =>
   /^\p{Lu}/u.test(like) ? text.replace(/\p{L}|\d/u, (first) => first.toUpperCase()) : text;
 
-function ownersOf(mentions: readonly Mention[]): Map<string, Mention> {
-  const owners = new Map<string, Mention>();
+/** Ingredients by name: a changed one before an unchanged one, else the first line of the name. */
+function ownersOf(mentions: readonly Mention[]): Map<string, Mention[]> {
+  const owners = new Map<string, Mention[]>();
   for (const mention of mentions)
     for (const name of mention.names) {
       const stem = owners.has(singular(name)) ? name : singular(name);
-      // The first line of a name owns it, a changed one before an unchanged one.
-      if (!owners.has(stem) || (mention.changed && !owners.get(stem)?.changed))
-        owners.set(stem, mention);
+      owners.set(stem, [...(owners.get(stem) ?? []), mention]);
     }
+  for (const [name, own] of owners)
+    owners.set(
+      name,
+      own.toSorted((a, b) => Number(b.changed) - Number(a.changed)),
+    );
   return owners;
 }
 
-function ownerOf(owners: ReadonlyMap<string, Mention>, name: string): Mention | null {
+/** Where a flour thickens, coats or dusts instead of making the dough. */
+const SAUCE =
+  /\b(sauce|gravy|roux|thicken\w*|simmer|stock|broth|whisk in the (?:milk|stock|cream))\b/i;
+const COATING = /\b(dip|dredge|coat|toss the|dust the)\b/i;
+
+const norm = (title: string | null): string => (title ?? '').toLowerCase().replace(/^for the /, '');
+
+/** Of several ingredients of one name, the one a step means: by its heading, then by what is done there. */
+function meantBy(own: readonly Mention[], text: string, section: string | null): Mention | null {
+  const [first] = own;
+  if (first === undefined || own.length === 1) return first ?? null;
+  const heading = norm(section);
+  const there = own.find(
+    ({ ingredient }) => heading !== '' && norm(ingredient.line.group) === heading,
+  );
+  if (there !== undefined) return there;
+  const role = SAUCE.test(text) ? 'thickener' : COATING.test(text) ? 'coating' : null;
+  return own.find((mention) => role !== null && mention.role === role) ?? first;
+}
+
+function ownerOf(
+  owners: ReadonlyMap<string, Mention[]>,
+  name: string,
+  text: string,
+  section: string | null,
+): Mention | null {
   const low = name.toLowerCase();
-  return owners.get(low) ?? owners.get(singular(low)) ?? owners.get(low.replace(/es$/, '')) ?? null;
+  const own =
+    owners.get(low) ?? owners.get(singular(low)) ?? owners.get(low.replace(/es$/, '')) ?? [];
+  return meantBy(own, text, section);
 }
 
 /** What went in with an ingredient, behind its name; 'sweeteners' covers sweet additions. */
@@ -271,6 +302,7 @@ export function renameIn(
   text: string,
   mentions: readonly Mention[],
   context: RenameContext,
+  section: string | null = null,
 ): { text: string; named: Mention[] } {
   const owners = ownersOf(mentions);
   const stems = [...owners.keys()].sort((a, b) => b.length - a.length);
@@ -284,7 +316,7 @@ export function renameIn(
     const whole = found[0] as string;
     const groups = found.at(-1) as Record<'name' | 'quantity' | 'unit' | 'share' | 'rest', string>;
     const at = found.at(-3) as number;
-    const mention = ownerOf(owners, groups.name);
+    const mention = ownerOf(owners, groups.name, text, section);
     if (mention === null || isOtherUse(text, at, at + whole.length)) return whole;
     named.add(mention);
     const meant = mention.changed ? inBoilingStep(mention, text) : mention;

@@ -104,7 +104,12 @@ function rewriteStep(step: Recipe['steps'][number], pass: Pass): RewrittenStep {
   const { context, ledger, gas, oven } = pass;
   const { mentions, foods, region } = context;
   const unboiled = withoutBoiling(step.text, mentions);
-  const { text, named } = renameIn(unboiled.text, mentions, { foods, region, ledger });
+  const { text, named } = renameIn(
+    unboiled.text,
+    mentions,
+    { foods, region, ledger },
+    step.section,
+  );
   const words = leaveOut(text, named);
   const cooler = oven === null ? words : withLowerOven(words);
   const why = [

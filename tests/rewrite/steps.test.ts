@@ -383,6 +383,46 @@ describe('flour and water first', () => {
   });
 });
 
+describe('two lines of one name', () => {
+  const PIE = makeRecipe(
+    'Chicken pie',
+    ['250 g flour', '120 g butter', '30 g flour', '400 ml chicken stock'],
+    [
+      'Rub the butter into the flour and chill.',
+      'Melt butter, stir in the flour, whisk in the stock and simmer until thick.',
+    ],
+  );
+
+  it('means the thickener where a sauce is made', () => {
+    const steps = rewrite(PIE, (read) => ({
+      ...makePlan('pie-crust', read, [{ key: '0', kept: 100, to: [['almond-flour', 150]] }]),
+      roles: { 0: ['structure'], 1: ['fat'], 2: ['thickener'], 3: ['liquid'] },
+    })).filter(({ before }) => before !== null);
+    expect(steps.map(({ after }) => after)).toEqual([
+      'Rub the butter into the flours and chill.',
+      PIE.steps[1]?.text,
+    ]);
+  });
+
+  it('goes by the heading a step stands under', () => {
+    const cake = {
+      ...makeRecipe('Cake', [], []),
+      groups: [
+        { title: 'For the cake', lines: ['100 g sugar'] },
+        { title: 'For the glaze', lines: ['50 g sugar'] },
+      ],
+      steps: [
+        { section: 'Cake', text: 'Sift the sugar.' },
+        { section: 'Glaze', text: 'Sift the sugar.' },
+      ],
+    };
+    const steps = rewrite(cake, (read) =>
+      makePlan('other', read, [{ key: '0', kept: 0, to: [['allulose', 100, 'sweetness']] }]),
+    );
+    expect(steps.map(({ after }) => after)).toEqual(['Sift the allulose.', 'Sift the sugar.']);
+  });
+});
+
 describe('any text', () => {
   it('never throws, keeps every step, and changes nothing without a plan', () => {
     const words = fc.array(
