@@ -17,6 +17,11 @@ export interface Amount {
   choice: Choice | null;
   /** Original grams of the line, for what stays. */
   original: number;
+  section: number;
+  /** What the user accepted after a bake that changed this amount, in words. */
+  asked?: string;
+  /** Why the kitchen changed this amount, in words, when the role does not say it. */
+  because?: string;
 }
 
 const TINY = 1e-6;
@@ -31,6 +36,28 @@ const kept = (part: Part, grams: number): Amount => ({
   origin: 'kept',
   choice: null,
   original: part.grams,
+  section: part.section,
+});
+
+/** A food that is added, of no line. */
+export const added = (
+  food: Food,
+  grams: number,
+  role: Role,
+  section: number,
+  because?: string,
+): Amount => ({
+  key: null,
+  food,
+  grams,
+  eaten: 1,
+  base: false,
+  role,
+  origin: 'add',
+  choice: null,
+  original: 0,
+  section,
+  ...(because === undefined ? {} : { because }),
 });
 
 /** An addition of a food that a swap brings anyway goes with the swap. */
@@ -38,7 +65,11 @@ function merged(brought: readonly Amount[]): Amount[] {
   const list: Amount[] = [];
   for (const amount of brought) {
     const at = list.findIndex(
-      (a) => a.origin === 'swap' && a.food.id === amount.food.id && a.role === amount.role,
+      (a) =>
+        a.origin === 'swap' &&
+        a.food.id === amount.food.id &&
+        a.role === amount.role &&
+        a.section === amount.section,
     );
     const same = list[at];
     if (amount.origin === 'add' && same) list[at] = { ...same, grams: same.grams + amount.grams };
@@ -59,7 +90,7 @@ export function amountsOf(model: PlanModel, values: ReadonlyMap<string, number>)
         gone.set(change.key, (gone.get(change.key) ?? 0) - change.grams * value);
       } else if (change.grams > 0) {
         const origin = choice.kind === 'add' ? 'add' : 'swap';
-        const { key, food, eaten, base, role } = change;
+        const { key, food, eaten, base, role, section } = change;
         brought.push({
           key,
           food,
@@ -70,6 +101,7 @@ export function amountsOf(model: PlanModel, values: ReadonlyMap<string, number>)
           origin,
           choice,
           original: 0,
+          section,
         });
       }
     }

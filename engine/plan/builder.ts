@@ -1,7 +1,7 @@
 /** Collects the rows and costed variables of a dish's programme. */
 import type { ClosenessPart, Food } from '../model.ts';
 import type { Choice } from './decisions.ts';
-import type { Dish } from './dish.ts';
+import type { Dish, Section } from './dish.ts';
 import type { Row, Variable } from './program.ts';
 import { type Attribute, type Linear, linear } from './state.ts';
 
@@ -30,6 +30,20 @@ export class Builder {
     this.partOf.set(id, part);
   }
 
+  /** Tightens the upper bounds of variables. */
+  limit(most: ReadonlyMap<string, number>): void {
+    this.variables.forEach((v, at) => {
+      const max = most.get(v.id);
+      if (max !== undefined && max < (v.max ?? Number.POSITIVE_INFINITY))
+        this.variables[at] = { ...v, max };
+    });
+  }
+
+  /** How far a wish is missed, in shares of it; `price` is paid for all of it. */
+  missed(id: string, price: number): void {
+    this.variables.push({ id, cost: price, penalty: true });
+  }
+
   sum(attribute: Attribute, per = 1): Linear {
     return linear(this.dish, this.choices, attribute, per);
   }
@@ -50,6 +64,20 @@ export class Builder {
     if (text) this.meaning.set(row.id, { code: row.id.replace(/ .*/, '').toUpperCase(), text });
   }
 
+  /** How much a section's dough counts among the doughs of the dish, 0..1. */
+  weight(section: Section): number {
+    const all = this.dish.sections.reduce((sum, s) => sum + s.flourBase, 0);
+    return all > 0 ? section.flourBase / all : 1;
+  }
+
+  /** Words for a limit of a section, which names it when the dish has several. */
+  said(section: Section, text: string): string {
+    const { title } = section;
+    return this.dish.sections.length > 1 && title !== null
+      ? `${title.replace(/^for the /i, '').replace(/:$/, '')}: ${text.charAt(0).toLowerCase()}${text.slice(1)}`
+      : text;
+  }
+
   /** A costed variable for how far `line` rises above (or, `both`, strays from) its original value. */
   deviation(
     id: string,
@@ -67,8 +95,12 @@ export class Builder {
   }
 }
 
-/** An attribute that counts in the flour base only. */
-export const inBase =
-  (attribute: (food: Food) => number): Attribute =>
+/** An attribute that counts in one section only. */
+export const within =
+  (section: Section, attribute: Attribute): Attribute =>
   (c) =>
-    c.base ? attribute(c.food) : 0;
+    c.section === section.id ? attribute(c) : 0;
+
+/** An attribute that counts in the flour base of one section only. */
+export const inBase = (section: Section, attribute: (food: Food) => number): Attribute =>
+  within(section, (c) => (c.base ? attribute(c.food) : 0));

@@ -1,7 +1,9 @@
 /** The planner's free choices: how much of each swap, binder, egg, sweetener, yeast food, and less fat or salt. */
 import type { ClosenessPart, Food, Role } from '../model.ts';
-import { type Candidate, type Dish, isClass, mayAdd, type Part } from './dish.ts';
+import { type Candidate, mayAdd } from './candidates.ts';
+import type { Dish, Part, Section } from './dish.ts';
 import { fat } from './figures.ts';
+import { idIn } from './ids.ts';
 import type { Change, Decision } from './state.ts';
 
 export interface Choice extends Decision {
@@ -11,13 +13,16 @@ export interface Choice extends Decision {
   part: ClosenessPart;
   max: number;
   candidate: Candidate | null;
+  /** Section of the dish it belongs to. */
+  section: number;
   /** The ingredient a cut is made in. */
   cut: Part | null;
   food: Food | null;
 }
 
-/** Fixed closeness cost of every swap used, so that few are preferred. Own choice. */
-const SWAP_COST = 0.02;
+/** Fixed closeness cost of every line that is swapped, and of every new food, so that few are preferred. Own choice. */
+export const SWAP_COST = 0.005;
+const FOOD_COST = 0.015;
 
 /** Added closeness cost of every allergen that a swap brings into the dish. Own choice. */
 const ALLERGEN_COST = 0.015;
@@ -68,6 +73,7 @@ function swapChoice(dish: Dish, candidate: Candidate): Choice {
       base: part.base,
       role: part.role,
       key: part.key,
+      section: part.section,
     },
     ...to.map(({ food, ratio }) => ({
       food,
@@ -76,6 +82,7 @@ function swapChoice(dish: Dish, candidate: Candidate): Choice {
       base: part.base,
       role: part.role,
       key: part.key,
+      section: part.section,
     })),
   ];
   const unauthorised =
@@ -88,12 +95,14 @@ function swapChoice(dish: Dish, candidate: Candidate): Choice {
     part: PART_OF_ROLE[part.role] ?? 'flavour',
     max: cap,
     candidate,
+    section: part.section,
     cut: null,
     food: null,
   };
 }
 
 interface Addition {
+  section: Section;
   ids: readonly string[];
   role: Role;
   /** Grams per unit. */
@@ -104,9 +113,8 @@ interface Addition {
 }
 
 function addition(dish: Dish, wish: Addition): Choice[] {
-  const food = wish.ids
-    .map((id) => dish.foods.byId(id))
-    .find((f) => f !== null && mayAdd(f, dish.goals));
+  const { section } = wish;
+  const food = wish.ids.map((id) => dish.foods.byId(id)).find((f) => f !== null && mayAdd(f, dish));
   if (!food) return [];
   const change: Change = {
     food,
@@ -115,16 +123,18 @@ function addition(dish: Dish, wish: Addition): Choice[] {
     base: false,
     role: wish.role,
     key: null,
+    section: section.id,
   };
   return [
     {
-      id: `add ${food.id}`,
+      id: idIn(section, `add ${food.id}`),
       kind: 'add',
       changes: [change],
       cost: wish.cost,
       part: wish.part,
       max: wish.max,
       candidate: null,
+      section: section.id,
       cut: null,
       food,
     },
@@ -132,62 +142,48 @@ function addition(dish: Dish, wish: Addition): Choice[] {
 }
 
 function cutChoice(part: Part, max: number, cost: number, of: ClosenessPart): Choice {
-  const { food, grams, eaten, base, role, key } = part;
+  const { food, grams, eaten, base, role, key, section } = part;
   return {
     id: `cut ${key}`,
     kind: 'cut',
-    changes: [{ food, grams: -grams, eaten, base, role, key }],
+    changes: [{ food, grams: -grams, eaten, base, role, key, section }],
     cost,
     part: of,
     max,
     candidate: null,
+    section,
     cut: part,
     food: null,
   };
 }
 
-/** Fixed cost of using a swap: one more change, and allergens the original did not have. */
-export function fixedCost(dish: Dish, candidate: Candidate): number {
+/** Fixed cost of a food that the dish did not have: one more to buy, and allergens of its own. */
+export function foodCost(dish: Dish, food: Food): number {
   const had = new Set(dish.parts.flatMap((part) => part.food.allergens));
-  const brought = new Set(candidate.to.flatMap(({ food }) => food.allergens));
-  const fresh = [...brought].filter((allergen) => !had.has(allergen)).length;
-  return SWAP_COST + ALLERGEN_COST * fresh;
+  const fresh = food.allergens.filter((allergen) => !had.has(allergen)).length;
+  return FOOD_COST + ALLERGEN_COST * fresh;
 }
 
 const largest = (parts: readonly Part[]): Part | undefined =>
   [...parts].sort((a, b) => b.grams - a.grams)[0];
 
-function doughAdditions(dish: Dish): Choice[] {
-  const { limits, flourBase } = dish;
-  const percent = flourBase / 100;
-  const binders = Object.entries(limits.binder);
-  const binder = binders.flatMap(([id, [, , cap]]) =>
-    addition(dish, {
-      ids: [id],
-      role: 'binder',
-      unit: percent,
-      max: cap,
-      cost: 0.002,
-      part: 'structure',
-    }),
+function doughAdditions(dish: Dish, section: Section): Choice[] {
+  const { limits, flourBase } = section;
+  const unit = flourBase / 100;
+  const wish = { section, unit, part: 'structure' } as const;
+  const binder = Object.entries(limits.binder).flatMap(([id, [, , cap]]) =>
+    addition(dish, { ...wish, ids: [id], role: 'binder', max: cap, cost: 0.002 }),
   )[0];
   const eggs =
     limits.eggStructure > 0
-      ? addition(dish, {
-          ids: ['egg'],
-          role: 'egg',
-          unit: percent,
-          max: 40,
-          cost: 0.003,
-          part: 'structure',
-        })
+      ? addition(dish, { ...wish, ids: ['egg'], role: 'egg', max: 40, cost: 0.003 })
       : [];
   const yeastFood =
     limits.yeastFood > 0
       ? addition(dish, {
+          ...wish,
           ids: ['sugar', 'honey'],
           role: 'yeast-food',
-          unit: percent,
           max: 3,
           cost: 0.004,
           part: 'sweetness',
@@ -196,38 +192,59 @@ function doughAdditions(dish: Dish): Choice[] {
   return [...(binder ? [binder] : []), ...eggs, ...yeastFood];
 }
 
-function cuts(dish: Dish): Choice[] {
-  const free = dish.parts.filter((part) => !part.fixed);
+/** Least salt of a yeast dough when a limit of sodium asks for it, percent of the flour (common practice, no source). */
+const LOW_SALT_PCT = 1;
+/** Largest share of the salt a limit of sodium may take where no dough needs it. Own choice. */
+const SALT_CUT = 0.8;
+
+/** Share of a section's salt that may go; 0 when none may. */
+function saltRoom(dish: Dish, section: Section, salt: Part): number {
+  const asked = dish.goals.sodiumLimitMg !== null;
+  const usual = section.limits.saltPct?.[0] ?? 0;
+  if (section.limits.yeast && section.dough) {
+    const floor = asked ? Math.min(LOW_SALT_PCT, usual) : usual;
+    return usual > 0 ? 1 - (floor * section.flourBase) / 100 / salt.grams : 0;
+  }
+  return asked ? SALT_CUT : 0;
+}
+
+function cuts(dish: Dish, section: Section, flourMoves: boolean): Choice[] {
+  const free = dish.parts.filter((part) => !part.fixed && part.section === section.id);
   // The dough's own fat: a frosting's or filling's balances no flour.
-  const groups = new Set(dish.parts.flatMap((p) => (p.base ? [p.group] : [])));
+  const groups = new Set(free.flatMap((p) => (p.base ? [p.group] : [])));
   const fats = largest(
     free.filter((p) => p.role === 'fat' && fat(p.food) > 0.5 && groups.has(p.group)),
   );
   const salts = largest(free.filter((p) => p.role === 'salt'));
   const list: Choice[] = [];
-  if (fats) list.push(cutChoice(fats, 0.6, 0.03, 'fat'));
-  const floor = dish.limits.saltPct?.[0] ?? 0;
-  if (salts && dish.limits.yeast && floor > 0) {
-    const room = 1 - (floor * dish.flourBase) / 100 / salts.grams;
+  const lean = dish.goals.energyLimitKcal !== null;
+  if (fats && (flourMoves || lean))
+    list.push(cutChoice(fats, flourMoves ? 0.6 : 0.25, 0.03, 'fat'));
+  if (salts && (flourMoves || dish.goals.sodiumLimitMg !== null)) {
+    const room = saltRoom(dish, section, salts);
     if (room > 0) list.push(cutChoice(salts, room, 0.02, 'flavour'));
   }
   return list;
 }
 
 /** Intense sweetener makes up what weaker sweeteners lack; grams are small, so the unit is what replaces 1 % of the sugar. */
-function intense(dish: Dish): Choice[] {
-  const sugar = dish.parts.reduce((sum, p) => sum + (p.role === 'sweetness' ? p.grams : 0), 0);
-  const swapped = dish.candidates.some((c) => c.part.role === 'sweetness');
+function intense(dish: Dish, section: Section): Choice[] {
+  const sugar = dish.parts.reduce(
+    (sum, p) => sum + (p.role === 'sweetness' && p.section === section.id ? p.grams : 0),
+    0,
+  );
+  const swapped = dish.candidates.some(
+    (c) => c.part.role === 'sweetness' && c.part.section === section.id,
+  );
   if (sugar === 0 || !swapped) return [];
   for (const id of ['monk-fruit-extract', 'steviol-glycosides']) {
-    const food = dish.foods.byId(id);
-    const strength = food?.function?.sweetness ?? 0;
-    if (!food || strength <= 0) continue;
-    const unit = sugar / 100 / strength;
+    const strength = dish.foods.byId(id)?.function?.sweetness ?? 0;
+    if (strength <= 0) continue;
     const found = addition(dish, {
+      section,
       ids: [id],
       role: 'sweetness',
-      unit,
+      unit: sugar / 100 / strength,
       max: 60,
       cost: 0.001,
       part: 'flavour',
@@ -237,16 +254,22 @@ function intense(dish: Dish): Choice[] {
   return [];
 }
 
+/** Whether the user asked for something besides the budget that a cut of salt or fat can give. */
+const wishesCuts = ({ goals }: Dish): boolean =>
+  goals.sodiumLimitMg !== null || goals.energyLimitKcal !== null;
+
 /** Every choice open for this dish, in a fixed order. */
 export function choicesFor(dish: Dish): Choice[] {
   const swaps = dish.candidates.map((candidate) => swapChoice(dish, candidate));
-  if (swaps.length === 0) return [];
-  const flourMoves = dish.dough && swaps.some((s) => s.candidate?.part.base);
-  return [
-    ...swaps,
-    ...intense(dish),
-    ...(flourMoves ? [...doughAdditions(dish), ...cuts(dish)] : []),
-  ];
+  if (swaps.length === 0 && !wishesCuts(dish)) return [];
+  const others = dish.sections.flatMap((section): Choice[] => {
+    const flourMoves =
+      section.dough && swaps.some((s) => s.section === section.id && s.candidate?.part.base);
+    return [
+      ...intense(dish, section),
+      ...(flourMoves ? doughAdditions(dish, section) : []),
+      ...cuts(dish, section, flourMoves),
+    ];
+  });
+  return [...swaps, ...others];
 }
-
-export const isEgg = (food: Food): boolean => isClass(food, 'eggs');

@@ -1,22 +1,21 @@
-/** The recipe as the planner sees it: weighed foods with roles, and what may be changed. */
+/** The recipe as the planner sees it: weighed foods with roles, the parts they belong to, and what may be changed. */
 import type { FoodTable } from '../foods/index.ts';
 import type { Family, Food, Goals, Ingredient, Role } from '../model.ts';
+import { type Candidate, candidatesOf, type Refused } from './candidates.ts';
 import { netPerGram } from './figures.ts';
-import {
-  classOf,
-  FAMILY_LIMITS,
-  type FamilyLimits,
-  SWAP_RULES,
-  type SwapRule,
-  suits,
-} from './knowledge.ts';
+import { FAMILY_LIMITS, type FamilyLimits } from './knowledge.ts';
 import { alsoCoats, type FoodRole, roleIn } from './roles.ts';
+import { type DishSection, sectionsOf } from './sections.ts';
 
 /** A counted ingredient of the dish. */
 export interface Part {
   key: string;
   food: Food;
   grams: number;
+  /** Grams with their bounds. */
+  gramsRange: { low: number; best: number; high: number };
+  /** How sure the food is, 0..1. */
+  sure: number;
   /** Share that is eaten, 0..1. */
   eaten: number;
   eatenRange: { low: number; best: number; high: number };
@@ -29,86 +28,70 @@ export interface Part {
   fixed: boolean;
   /** Heading the line stands under, or null. */
   group: string | null;
+  /** The line as written. */
+  text: string;
+  /** Number of the dish's section it belongs to. */
+  section: number;
 }
 
-export interface Candidate {
-  rule: SwapRule;
-  part: Part;
-  to: { food: Food; ratio: number }[];
-  cap: number;
-}
-
-/** A swap that fits the ingredient but may not be used, and why. */
-export interface Refused {
-  rule: SwapRule;
-  key: string;
+/** A part of the dish with a family of its own, such as crust or filling. */
+export interface Section {
+  /** Its place among the sections; the main one is 0. */
+  id: number;
+  /** Heading, or null when the dish is one part. */
+  title: string | null;
+  family: Family;
+  confidence: number;
   why: string;
+  keys: string[];
+  limits: FamilyLimits;
+  /** A dough with flour in it. */
+  dough: boolean;
+  /** g of flours and what counts as such; 0 outside doughs. */
+  flourBase: number;
+  /** g of everything in it. */
+  mass: number;
 }
 
 export interface Dish {
-  family: Family;
-  limits: FamilyLimits;
-  dough: boolean;
+  /** At least one; the first is the main part. */
+  sections: Section[];
+  main: Section;
   servings: number;
   goals: Goals;
   foods: FoodTable;
+  title: string;
+  method: string;
   parts: Part[];
-  flourBase: number;
   candidates: Candidate[];
   refused: Refused[];
 }
 
-/** Why the user's wishes forbid a food, or null when they do not. */
-export function forbidden(food: Food, goals: Goals): string | null {
-  const allergen = food.allergens.find((a) => goals.avoid.includes(a));
-  if (allergen) return `${food.name} contains ${allergen}, which you avoid`;
-  return goals.excludedFoods.includes(food.id) ? `you excluded ${food.name}` : null;
-}
+const NO_LIMITS: FamilyLimits = {
+  kind: 'dish',
+  yeast: false,
+  starch: { min: 0, strong: 0, atGluten: 99 },
+  yeastFood: 0,
+  inertFibre: 100,
+  binder: {},
+  binderLift: 0,
+  fat: {},
+  bulkFloor: 0,
+  eggStructure: 0,
+  erythritolPct: 6,
+  alluloseShare: 1,
+  erythritolOfSweet: 1,
+  flourCaps: {},
+  source: 'common practice, no source',
+};
 
-/** Whether a food may be added of its own accord, such as a binder. */
-export const mayAdd = (food: Food, goals: Goals): boolean =>
-  forbidden(food, goals) === null && !goals.excludedSwaps.includes(`add-${food.id}`);
-
-function candidateFor(
-  rule: SwapRule,
-  part: Part,
-  dish: Pick<Dish, 'family' | 'goals' | 'foods' | 'limits'> & { title: string },
-): Candidate | Refused | null {
-  const { family, goals, foods, limits } = dish;
-  const refuse = (why: string): Refused => ({ rule, key: part.key, why });
-  if (!rule.replaces.includes(part.class)) return null;
-  if (rule.role !== undefined && rule.role !== part.role) return null;
-  if (rule.role === undefined && part.role === 'coating' && part.class.endsWith('flours'))
-    return null;
-  if (!suits(rule, family)) return null;
-  const to = rule.to.map(({ food: id, ratio }) => ({ id, food: foods.byId(id), ratio }));
-  if (to.some(({ food, id }) => food === null || id === part.food.id)) return null;
-  const known = to.flatMap(({ food, ratio }) => (food ? [{ food, ratio }] : []));
-  if (goals.excludedSwaps.includes(rule.id)) return refuse('you excluded it');
-  if (rule.unless !== undefined && new RegExp(rule.unless, 'i').test(dish.title)) {
-    return refuse('it would spoil this kind of dish');
-  }
-  for (const { food } of known) {
-    const why = forbidden(food, goals);
-    if (why) return refuse(why);
-  }
-  const nets = known.map(({ food, ratio }) => (netPerGram(food, goals.rule) ?? 1) * ratio);
-  const added = nets.reduce((sum, net) => sum + net, 0);
-  if (added >= part.net * 0.9) return refuse('it would not lower the net carbs');
-  const cap = rule.capBy?.[family] ?? rule.cap;
-  if (part.base && limits.share) {
-    const column = limits.share;
-    const none = known.find(({ food }) => food.function?.maxShare[column] === 0);
-    if (none) return refuse(`${none.food.name} does not suit this dish`);
-  }
-  return { rule, part, to: known, cap };
-}
+export const limitsOf = (family: Family): FamilyLimits => FAMILY_LIMITS.get(family) ?? NO_LIMITS;
 
 function partOf(
   ingredient: Ingredient,
   role: FoodRole,
   food: Food,
-  dish: { dough: boolean; goals: Goals; keep: boolean },
+  dish: { section: Section; goals: Goals; keep: boolean },
 ): Part | null {
   const { weight } = ingredient;
   if (!weight || !(weight.grams.best > 0) || !Number.isFinite(weight.grams.best)) return null;
@@ -117,22 +100,48 @@ function partOf(
     key: ingredient.key,
     food,
     grams: weight.grams.best,
+    gramsRange: weight.grams,
+    sure: ingredient.match?.confidence ?? 0,
     eaten: weight.eaten.best,
     eatenRange: weight.eaten,
     class: role.class,
     role: role.role,
-    base: dish.dough && role.role === 'structure',
+    base: dish.section.limits.kind === 'dough' && role.role === 'structure',
     net: net ?? 0,
     fixed: dish.keep || dish.goals.pinned.includes(ingredient.key) || net === null,
     group: ingredient.line.group,
+    text: ingredient.line.text,
+    section: dish.section.id,
   };
+}
+
+/** Sections in the dish's order with the main one first; its family may be the user's word. */
+function sectionList(found: readonly DishSection[], family: Family | null): Section[] {
+  const ordered = [...found.filter((s) => s.main), ...found.filter((s) => !s.main)];
+  return ordered.map((section, id): Section => {
+    const chosen = id === 0 && family !== null;
+    const own = chosen ? family : section.id;
+    return {
+      id,
+      title: section.title,
+      family: own,
+      confidence: chosen ? 1 : section.confidence,
+      why: chosen ? 'chosen by you' : section.why,
+      keys: section.keys,
+      limits: limitsOf(own),
+      dough: false,
+      flourBase: 0,
+      mass: 0,
+    };
+  });
 }
 
 /** Collects the parts of a dish and every swap that fits them. `servings` that is not a positive number counts as 1. */
 export function readDish(
   ingredients: readonly Ingredient[],
   options: {
-    family: Family;
+    /** Family of the main part, or null to tell it from the ingredients. */
+    family: Family | null;
     servings: number;
     goals: Goals;
     foods: FoodTable;
@@ -140,50 +149,53 @@ export function readDish(
     steps?: readonly string[];
   },
 ): Dish {
-  const { family, goals, foods } = options;
-  const limits = FAMILY_LIMITS.get(family) ?? { kind: 'dish', bulkFloor: 0, erythritolPct: 6 };
-  const full = limits as FamilyLimits;
-  const dough = full.kind === 'dough';
+  const { goals, foods } = options;
+  const title = options.title ?? '';
+  const steps = options.steps ?? [];
+  const found = sectionsOf(ingredients, { title, steps }, foods);
+  const sections = sectionList(
+    found.length > 0
+      ? found
+      : [
+          {
+            title: null,
+            keys: [],
+            main: true,
+            id: 'other',
+            confidence: 0.5,
+            why: 'nothing to go by',
+          },
+        ],
+    options.family,
+  );
+  const main = sections[0] as Section;
+  const sectionOf = new Map(sections.flatMap((s) => s.keys.map((key) => [key, s] as const)));
   const parts = ingredients.flatMap((ingredient): Part[] => {
     const food = ingredient.match ? foods.byId(ingredient.match.foodId) : null;
     if (!food) return [];
-    const role = roleIn(food, ingredient, family);
-    const keep = alsoCoats(role, family, options.steps ?? []);
-    const part = partOf(ingredient, role, food, { dough, goals, keep });
+    const section = sectionOf.get(ingredient.key) ?? main;
+    const role = roleIn(food, ingredient, section.family);
+    const keep = alsoCoats(role, section.family, steps);
+    const part = partOf(ingredient, role, food, { section, goals, keep });
     return part ? [part] : [];
   });
-  const flourBase = parts.reduce((sum, part) => sum + (part.base ? part.grams : 0), 0);
-  const candidates: Candidate[] = [];
-  const refused: Refused[] = [];
-  const context = { family, goals, foods, limits: full, title: options.title ?? '' };
-  for (const part of parts) {
-    if (part.fixed || part.net < 0.02 || part.eaten <= 0) continue;
-    for (const rule of SWAP_RULES) {
-      const found = candidateFor(rule, part, context);
-      if (found === null) continue;
-      if ('to' in found) candidates.push(found);
-      else refused.push(found);
-    }
+  for (const section of sections) {
+    const own = parts.filter((p) => p.section === section.id);
+    section.mass = own.reduce((sum, p) => sum + p.grams, 0);
+    section.flourBase = own.reduce((sum, p) => sum + (p.base ? p.grams : 0), 0);
+    section.dough = section.limits.kind === 'dough' && section.flourBase > 0;
   }
-  return {
-    family,
-    limits: full,
-    dough: dough && flourBase > 0,
+  const dish: Dish = {
+    sections,
+    main,
     servings: options.servings > 0 && Number.isFinite(options.servings) ? options.servings : 1,
     goals,
     foods,
+    title,
+    method: steps.join('\n'),
     parts,
-    flourBase,
-    candidates: worthwhile(candidates),
-    refused,
+    candidates: [],
+    refused: [],
   };
+  return { ...dish, ...candidatesOf(dish) };
 }
-
-/** Lines with a negligible share of the dish's carbohydrate are left alone. */
-function worthwhile(candidates: Candidate[]): Candidate[] {
-  const carbs = (c: Candidate): number => c.part.grams * c.part.net * c.part.eaten;
-  const most = Math.max(0, ...candidates.map(carbs));
-  return candidates.filter((c) => carbs(c) >= 0.03 * most);
-}
-
-export const isClass = (food: Food, cls: string): boolean => classOf(food.id)?.class === cls;

@@ -1,10 +1,12 @@
 /** Says in plain words what a plan changes, why that much, what it does and what else was possible. */
 import type { Allergen, PlannedItem, Swap } from '../model.ts';
 import type { Amount } from './amounts.ts';
+import type { Candidate } from './candidates.ts';
 import type { Choice } from './decisions.ts';
-import type { Candidate, Dish, Part } from './dish.ts';
+import type { Dish, Part } from './dish.ts';
 import { netPerGram } from './figures.ts';
 import type { PlanModel } from './model.ts';
+import { shareCap } from './structure-rows.ts';
 
 const grams = (value: number): string => `${Math.round(value * 10) / 10} g`;
 const one = (value: number): string => (Math.round(value * 10) / 10).toFixed(1);
@@ -21,10 +23,11 @@ function price(candidate: Candidate, dish: Dish): number {
 }
 
 function whyNot(candidate: Candidate, dish: Dish, best: number): string {
-  const column = dish.limits.share;
-  if (candidate.part.base && column) {
-    const scarce = candidate.to.find(({ food }) => (food.function?.maxShare[column] ?? 100) < 30);
-    if (scarce) return `at most ${scarce.food.function?.maxShare[column]} % of the flour`;
+  const section = dish.sections[candidate.part.section] ?? dish.main;
+  if (candidate.part.base) {
+    const caps = candidate.to.map(({ food }) => shareCap(dish, section, food) ?? 100);
+    const least = Math.min(...caps);
+    if (least < 30) return `at most ${least} % of the flour`;
   }
   if (price(candidate, dish) >= best) {
     return 'moves the dish further from the original for the same net carbs';
@@ -84,6 +87,8 @@ function whySwap(
 }
 
 function whyAdded(amount: Amount): string {
+  if (amount.asked) return `You asked for it after a bake: ${amount.asked}`;
+  if (amount.because) return amount.because;
   switch (amount.role) {
     case 'binder':
       return 'Holds gas and water in place of the gluten and starch that went; the dose follows how much is missing.';
@@ -104,6 +109,11 @@ const EFFECT: Partial<Record<Amount['role'], string>> = {
   binder: 'Softer, more elastic crumb; too much turns gummy.',
   egg: 'Firmer and richer.',
   leavening: 'Lighter crumb.',
+  yeast: 'Rises in about the time it did.',
+  fat: 'Softer and richer.',
+  salt: 'Rounder taste, firmer dough.',
+  acid: 'Slightly sour; firms the crumb.',
+  thickener: 'Thicker.',
   'yeast-food': 'Mostly used up by the yeast during a long proof.',
   liquid: 'Dough should feel slightly wetter than usual at first.',
   sweetness: 'Strong: weigh it on a fine scale. A little aftertaste is possible.',
@@ -129,12 +139,15 @@ const lessSwap = (amount: Amount): Swap => ({
   from: { foodId: amount.food.id, food: amount.food.name, grams: amount.original },
   keptGrams: amount.grams,
   to: [],
-  why:
-    amount.role === 'fat'
-      ? 'The nuts or seeds bring fat of their own.'
-      : amount.role === 'salt'
-        ? 'Other ingredients bring sodium; a serving should not have more than before.'
-        : 'The new ingredients need less of it.',
+  why: amount.asked
+    ? `You asked for it after a bake: ${amount.asked}`
+    : amount.because
+      ? amount.because
+      : amount.role === 'fat'
+        ? 'The nuts or seeds bring fat of their own.'
+        : amount.role === 'salt'
+          ? 'Other ingredients bring sodium; a serving should not have more than before.'
+          : 'The new ingredients need less of it.',
   effect: 'Keeps the balance of the original.',
   considered: [],
   allergens: [],

@@ -1,25 +1,16 @@
 /** The curve of closeness to the original against net carbs of a serving. */
 import type { Plan } from '../model.ts';
+import { nearlySolve, openedBy, solveSettled } from './branch.ts';
+import { closenessOf, lossOf } from './closeness.ts';
 import { type PlanModel, withBudget } from './model.ts';
-import { solveProgram } from './program.ts';
+import type { Solution } from './program.ts';
 import { evaluate } from './state.ts';
 
 type Point = Plan['frontier'][number];
 
 const POINTS = 14;
 
-/** Closeness (0..1) of an objective value: 1 is the original. */
-export const closenessOf = (objective: number): number => Math.max(0, Math.min(1, 1 - objective));
-
 const round = (value: number): number => Math.round(value * 1000) / 1000;
-
-/** Loss of a solution found without whole-number choices, with every swap in use paid in full. */
-function lossOf(model: PlanModel, values: ReadonlyMap<string, number>): number {
-  return model.variables.reduce((sum, { id, cost, binary }) => {
-    const value = values.get(id) ?? 0;
-    return sum + (binary ? (value > 1e-6 ? cost : 0) : cost * value);
-  }, 0);
-}
 
 /** A plan with less net carbs also serves a larger budget, so closeness never falls along the curve. */
 function rising(points: readonly Point[]): Point[] {
@@ -33,24 +24,67 @@ function rising(points: readonly Point[]): Point[] {
   return curve;
 }
 
+/** The closest plan found for a budget: from the relaxed programme, or by the swaps of a plan nearby. */
+function planAt(
+  model: PlanModel,
+  budget: number,
+  nearby: readonly ReadonlySet<string>[],
+): Solution | null {
+  const program = withBudget(model, budget);
+  const found = [nearlySolve(program), ...nearby.map((on) => solveSettled(program, on))].filter(
+    ({ status }) => status === 'optimal',
+  );
+  found.sort((a, b) => a.objective - b.objective);
+  return found[0] ?? null;
+}
+
 /**
- * Points from the least reachable net carbs to the original's, with `chosen`, the plan's own point.
- * One point when nothing can change.
+ * Points from the least reachable net carbs to the original's, each a plan that can be made, with
+ * `chosen`, the plan's own point. One point when nothing can change.
  */
-export function frontierOf(model: PlanModel, least: number, chosen: Point | null): Point[] {
+export function frontierOf(
+  model: PlanModel,
+  least: number,
+  chosen: { point: Point; values: ReadonlyMap<string, number> },
+): Point[] {
   const most = model.net.constant;
   const end = { netCarbsG: round(most), closeness: 1 };
   if (most - least < 0.05) return [end];
   const points: Point[] = [];
-  for (let at = 0; at < POINTS - 1; at++) {
-    const budget = least + 1e-3 + ((most - least) * at) / (POINTS - 1);
-    const solution = solveProgram(withBudget(model, budget), { relax: true });
-    if (solution.status !== 'optimal') continue;
+  const used = (values: ReadonlyMap<string, number>): Set<string> =>
+    new Set(openedBy(model, values));
+  const own = used(chosen.values);
+  let last: Set<string> | null = null;
+  const tryAt = (budget: number): void => {
+    const nearby = [...(own.size > 0 ? [own] : []), ...(last ? [last] : [])];
+    const solution = planAt(model, budget, nearby);
+    if (!solution) return;
+    last = used(solution.values);
     const netCarbsG = round(evaluate(model.net, solution.values));
     points.push({ netCarbsG, closeness: round(closenessOf(lossOf(model, solution.values))) });
+  };
+  for (let at = 0; at < POINTS - 1; at++)
+    tryAt(least + 1e-3 + ((most - least) * at) / (POINTS - 1));
+  const { netCarbsG, closeness } = chosen.point;
+  if (netCarbsG < most - 0.01)
+    points.push({ netCarbsG: round(netCarbsG), closeness: round(closeness) });
+  const curve = (): Point[] => [...rising(points.filter((p) => p.netCarbsG < end.netCarbsG)), end];
+  for (let more = 0; more < MORE_TRIES && curve().length < POINTS; more++) {
+    const gap = widestGap(curve(), more);
+    if (gap !== null) tryAt(gap);
   }
-  if (chosen && chosen.netCarbsG < most - 0.01) {
-    points.push({ netCarbsG: round(chosen.netCarbsG), closeness: round(chosen.closeness) });
-  }
-  return [...rising(points.filter((p) => p.netCarbsG < end.netCarbsG)), end];
+  return curve();
+}
+
+/** Looks this often into gaps of a curve that came out with few points. */
+const MORE_TRIES = 6;
+
+/** A budget inside the `nth` widest gap between points; null when there is none. */
+function widestGap(curve: readonly Point[], nth: number): number | null {
+  const gaps = curve.slice(1).map((point, at) => ({
+    width: point.netCarbsG - (curve[at]?.netCarbsG ?? 0),
+    // A little above the middle, as a plan often stays below its budget.
+    budget: 0.4 * (curve[at]?.netCarbsG ?? 0) + 0.6 * point.netCarbsG,
+  }));
+  return gaps.sort((a, b) => b.width - a.width)[nth % 2]?.budget ?? null;
 }

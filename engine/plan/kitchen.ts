@@ -1,31 +1,20 @@
 /** Rounds a plan to amounts that a kitchen scale and whole eggs allow; lines that did not change stay as written. */
 import type { Food, Role } from '../model.ts';
-import { type Amount, originalAmounts, total } from './amounts.ts';
+import { type Amount, added, originalAmounts, total } from './amounts.ts';
 import { binderDose } from './binder.ts';
-import { type Dish, mayAdd } from './dish.ts';
-import { gluten } from './figures.ts';
+import { mayAdd } from './candidates.ts';
+import type { Dish, Section } from './dish.ts';
+import { gluten, starch, sweetness } from './figures.ts';
+import { withAdjustments } from './kitchen-levers.ts';
 import { withLift } from './leavening.ts';
+import { down, near, quarterTsp, stepFor, tidy, up } from './rounding.ts';
 import { hydrating, type WaterChange, waterChange } from './water.ts';
+import { sensibleFood, withYeast } from './yeast.ts';
 
 /** One large egg without shell, g (USDA SR 171287). */
 const EGG_G = 50;
-/** A quarter teaspoon of gum when the table has no teaspoon: 0.7 g (common practice, no source). */
-const QUARTER_TSP_G = 0.7;
-
 /** Below this share of a line, the rest of it goes as well: of a flour, of other foods. Own choice. */
 const REMNANT = { base: 0.04, other: 0.1 };
-
-const down = (value: number, step: number): number => Math.floor(value / step + 1e-9) * step;
-const near = (value: number, step: number): number => Math.round(value / step) * step;
-const up = (value: number, step: number): number => Math.ceil(value / step - 1e-9) * step;
-const tidy = (value: number): number => Math.round(value * 1000) / 1000;
-
-/** Grain of a kitchen amount, g. */
-function stepFor(role: Role, grams: number): number {
-  if (role === 'salt' || role === 'yeast' || role === 'leavening') return 0.5;
-  if (grams >= 50) return 5;
-  return grams >= 10 ? 1 : grams >= 2 ? 0.5 : 0.1;
-}
 
 /** Share of a sweet line that is dropped as a scrap: within what a tongue tells. Own choice. */
 const SWEET_SCRAP = 0.06;
@@ -36,16 +25,32 @@ const SAME_SCOOP = 0.03;
 /** Roles whose masses are held by a dose or a balance, so that a scrap of them stays. */
 const AS_SOLVED: ReadonlySet<Role> = new Set(['fat', 'sweetness', 'salt']);
 
+/** Whether a dough can spare these kept flours: starch and gluten stay above what it needs. */
+function canSpare(exact: readonly Amount[], keys: ReadonlySet<string>, section: Section): boolean {
+  const left = exact.filter((a) => !(a.origin === 'kept' && a.key !== null && keys.has(a.key)));
+  const percent = (list: readonly Amount[], of: (food: Food) => number): number =>
+    (100 * total(list, (a) => (a.base ? of(a.food) : 0))) /
+    Math.max(
+      total(list, (a) => (a.base ? 1 : 0)),
+      1e-9,
+    );
+  const { limits } = section;
+  const holds = (of: (food: Food) => number, floor: number): boolean =>
+    percent(left, of) >= Math.min(floor, percent(exact, of)) - 0.5;
+  return holds(starch, limits.starch.strong) && holds(gluten, limits.gluten?.hard ?? 0);
+}
+
 /** A scrap of a line that is left is replaced too, by what replaces the rest of it. */
-function withoutRemnants(exact: readonly Amount[], dish: Dish): Amount[] {
+function withoutRemnants(exact: readonly Amount[], section: Section): Amount[] {
   const dropped = new Set<string>();
   const grown = new Map<string, number>();
   for (const { origin, key, grams, original, base, role } of exact) {
-    const sweet = role === 'sweetness' && !dish.limits.yeast && grams < SWEET_SCRAP * original;
+    const sweet = role === 'sweetness' && !section.limits.yeast && grams < SWEET_SCRAP * original;
     if (sweet && key !== null && origin === 'kept' && grams > 0) dropped.add(key);
     const least = (base ? REMNANT.base : REMNANT.other) * original;
     if (origin !== 'kept' || key === null || grams <= 0 || grams >= least || AS_SOLVED.has(role))
       continue;
+    if (base && !canSpare(exact, new Set([...grown.keys(), key]), section)) continue;
     grown.set(key, original / (original - grams));
   }
   return exact.map((a) => {
@@ -56,11 +61,6 @@ function withoutRemnants(exact: readonly Amount[], dish: Dish): Amount[] {
     return { ...a, grams: a.origin === 'kept' ? 0 : a.grams * factor };
   });
 }
-
-const quarterTsp = (food: Food): number => {
-  const tsp = food.measures.find((m) => m.unit === 'tsp')?.grams;
-  return tsp === undefined ? QUARTER_TSP_G : tsp / 4;
-};
 
 function roundedGrams(amount: Amount, cautious: boolean): number {
   const { grams, role, food, origin } = amount;
@@ -98,45 +98,31 @@ function keepBase(amounts: Amount[], exact: readonly Amount[]): Amount[] {
 }
 
 /** Binder from the rounded masses, at least the rule's dose, in quarter teaspoons. */
-function withBinder(amounts: Amount[], dish: Dish): Amount[] {
+function withBinder(amounts: Amount[], section: Section, dish: Dish): Amount[] {
   const base = total(amounts, (a) => (a.base ? 1 : 0));
   if (base <= 0 || !amounts.some((a) => a.base && a.origin === 'swap')) return amounts;
   const replaced = 1 - total(amounts, (a) => (a.base && a.origin === 'kept' ? 1 : 0)) / base;
   const state = {
     gluten: (100 * total(amounts, (a) => (a.base ? gluten(a.food) : 0))) / base,
     replaced,
-    was: (100 * total(originalAmounts(dish), (a) => (a.base ? gluten(a.food) : 0))) / base,
+    was: (100 * total(originalOf(dish, section), (a) => (a.base ? gluten(a.food) : 0))) / base,
   };
   const present = amounts.find((a) => a.role === 'binder');
   const id =
     present?.food.id ??
-    Object.keys(dish.limits.binder).find((name) => {
+    Object.keys(section.limits.binder).find((name) => {
       const food = dish.foods.byId(name);
-      return food !== null && mayAdd(food, dish.goals);
+      return food !== null && mayAdd(food, dish);
     });
   const food = id === undefined ? null : dish.foods.byId(id);
   if (id === undefined || !food) return amounts;
-  const { least } = binderDose(dish.limits, id, state);
+  const { least } = binderDose(section.limits, id, state);
   const grams = tidy(up((least * base) / 100, quarterTsp(food)));
   if (present)
     return amounts.map((a) =>
       a === present && a.grams < grams && a.origin === 'add' ? { ...a, grams } : a,
     );
-  if (grams <= 0) return amounts;
-  return [
-    ...amounts,
-    {
-      key: null,
-      food,
-      grams,
-      eaten: 1,
-      base: false,
-      role: 'binder',
-      origin: 'add',
-      choice: null,
-      original: 0,
-    },
-  ];
+  return grams <= 0 ? amounts : [...amounts, added(food, grams, 'binder', section.id)];
 }
 
 const largestOf = (amounts: readonly Amount[]): Amount | undefined =>
@@ -145,14 +131,14 @@ const largestOf = (amounts: readonly Amount[]): Amount | undefined =>
 /** Share of milk or buttermilk that need not be left out for the sake of balance. Own choice. */
 const UNNOTICED = 0.06;
 
-const tooWet = (amounts: readonly Amount[], { limits }: Dish): boolean => {
+const tooWet = (amounts: readonly Amount[], { limits }: Section): boolean => {
   const base = total(amounts, (a) => (a.base ? 1 : 0));
   const most = limits.hydration?.[1] ?? Number.POSITIVE_INFINITY;
   return 100 * total(amounts, hydrating) > most * base;
 };
 
 /** Water into the recipe's own water, or a new line; less comes from the largest liquid. */
-function withWater(amounts: Amount[], change: WaterChange, dish: Dish): Amount[] {
+function withWater(amounts: Amount[], change: WaterChange, section: Section, dish: Dish): Amount[] {
   const shift = change.mixing > 0 ? down(change.mixing, 5) : near(change.mixing, 5);
   if (shift === 0) return amounts;
   const loose = amounts.filter(
@@ -164,46 +150,55 @@ function withWater(amounts: Amount[], change: WaterChange, dish: Dish): Amount[]
     // A change of a liquid other than water that no one would notice is not asked for.
     if (!target) return amounts;
     const slight = !plain && -shift < UNNOTICED * target.grams;
-    if (slight && !tooWet(amounts, dish)) return amounts;
+    if (slight && !tooWet(amounts, section)) return amounts;
     const grams = Math.max(0.5 * target.grams, target.grams + shift);
     return amounts.map((a) => (a === target ? { ...a, grams: near(grams, 5) } : a));
   }
   if (plain)
     return amounts.map((a) => (a === plain ? { ...a, grams: near(plain.grams + shift, 5) } : a));
   const food = dish.foods.byId('water');
-  if (!food) return amounts;
-  return [
-    ...amounts,
-    {
-      key: null,
-      food,
-      grams: shift,
-      eaten: 1,
-      base: false,
-      role: 'liquid',
-      origin: 'add',
-      choice: null,
-      original: 0,
-    },
-  ];
+  return food ? [...amounts, added(food, shift, 'liquid', section.id)] : amounts;
 }
+
+/** The original amounts of one section. */
+const originalOf = (dish: Dish, section: Section): Amount[] =>
+  originalAmounts(dish).filter((a) => a.section === section.id);
 
 const sodium = (amounts: readonly Amount[]): number =>
   total(amounts, (a) => ((a.food.per100g.sodiumMg ?? 0) / 100) * a.eaten);
 
 /** Half grams of salt less while a yeast dough has more sodium than before, down to the family's least salt. */
-function withSalt(amounts: Amount[], dish: Dish): Amount[] {
-  const floor = dish.limits.yeast ? (dish.limits.saltPct?.[0] ?? 0) : 0;
-  const before = sodium(originalAmounts(dish));
+function withSalt(amounts: Amount[], section: Section, dish: Dish): Amount[] {
+  const floor = section.limits.yeast ? (section.limits.saltPct?.[0] ?? 0) : 0;
+  const before = sodium(originalOf(dish, section));
   let now = amounts;
   while (floor > 0 && sodium(now) > before) {
     const salt = now.find(
       (a) => a.role === 'salt' && a.origin === 'kept' && !dish.goals.pinned.includes(a.key ?? ''),
     );
-    if (!salt || salt.grams - 0.5 < (floor * dish.flourBase) / 100) return now;
+    if (!salt || salt.grams - 0.5 < (floor * section.flourBase) / 100) return now;
     now = now.map((a) => (a === salt ? { ...a, grams: tidy(a.grams - 0.5) } : a));
   }
   return now;
+}
+
+/** Pure intense sweeteners below this are not weighed on a fine scale, g. Own choice. */
+const FINE_SCALE_G = 0.1;
+
+/** An intense sweetener too little to weigh, as drops of a liquid one, or none when no one would taste it. */
+function measurable(amounts: Amount[], section: Section, dish: Dish): Amount[] {
+  const drops = dish.foods.byId('liquid-stevia');
+  const sweet = total(originalOf(dish, section), (a) =>
+    a.role === 'sweetness' ? sweetness(a.food) : 0,
+  );
+  return amounts.flatMap((a) => {
+    const strength = sweetness(a.food);
+    if (a.origin === 'kept' || strength <= 10 || a.grams >= FINE_SCALE_G) return [a];
+    const worth = a.grams * strength;
+    if (worth < SWEET_SCRAP * sweet || !drops || !mayAdd(drops, dish)) return [];
+    const each = Math.max(sweetness(drops), 1e-9);
+    return [{ ...a, food: drops, grams: tidy(Math.max(0.5, near(worth / each, 0.5))) }];
+  });
 }
 
 export interface KitchenPlan {
@@ -212,24 +207,55 @@ export interface KitchenPlan {
   reserve: number | null;
 }
 
+function sectionAmounts(
+  exact: readonly Amount[],
+  section: Section,
+  dish: Dish,
+  cautious: boolean,
+): KitchenPlan {
+  const whole = measurable(withoutRemnants(exact, section), section, dish);
+  const rounded = whole.map((amount) => {
+    const grams = roundedGrams(amount, cautious);
+    return grams === amount.grams ? amount : { ...amount, grams: tidy(grams) };
+  });
+  const based = keepBase(rounded, whole).filter((a) => a.grams > 0 || a.origin === 'kept');
+  if (!section.dough) return { amounts: based, reserve: null };
+  const before = originalOf(dish, section);
+  const lifted = withLift(withBinder(sensibleFood(based, section), section, dish), section, dish);
+  const risen = withYeast(lifted, before, section, dish.goals.pinned);
+  const bound = withSalt(risen, section, dish);
+  const change = waterChange(before, bound, section.limits);
+  const reserve = near(change.reserve, 5);
+  return {
+    amounts: withWater(bound, change, section, dish),
+    reserve: reserve >= 5 ? reserve : null,
+  };
+}
+
+const ORDER = { kept: 0, swap: 1, add: 2 } as const;
+
 /**
- * Kitchen amounts for exact ones, with water and binder settled on the rounded masses. `cautious`
- * rounds what stays of a line down, so that net carbs cannot rise; else to the nearest step.
+ * Kitchen amounts for exact ones, part by part, with water and binder settled on the rounded masses
+ * and the changes accepted after a bake made last. `cautious` rounds what stays of a line down, so
+ * that net carbs cannot rise; else to the nearest step. What stays comes first, in the dish's order.
  */
 export function kitchenAmounts(
   exact: readonly Amount[],
   dish: Dish,
   cautious: boolean,
 ): KitchenPlan {
-  const whole = withoutRemnants(exact, dish);
-  const rounded = whole.map((amount) => {
-    const grams = roundedGrams(amount, cautious);
-    return grams === amount.grams ? amount : { ...amount, grams: tidy(grams) };
+  const place = new Map(dish.parts.map((part, at) => [part.key, at]));
+  const plans = dish.sections.map((section) => {
+    const own = exact.filter((a) => a.section === section.id);
+    const plan = sectionAmounts(own, section, dish, cautious);
+    return section.id === 0
+      ? { ...plan, amounts: withAdjustments(plan.amounts, section, dish) }
+      : plan;
   });
-  const based = keepBase(rounded, whole).filter((a) => a.grams > 0 || a.origin === 'kept');
-  const bound = dish.dough ? withSalt(withLift(withBinder(based, dish), dish), dish) : based;
-  if (!dish.dough) return { amounts: bound, reserve: null };
-  const change = waterChange(originalAmounts(dish), bound, dish.limits);
-  const reserve = near(change.reserve, 5);
-  return { amounts: withWater(bound, change, dish), reserve: reserve >= 5 ? reserve : null };
+  const amounts = plans.flatMap((plan) => plan.amounts);
+  if (plans.length > 1) {
+    const at = (a: Amount): number => (a.origin === 'kept' ? (place.get(a.key ?? '') ?? 0) : 0);
+    amounts.sort((a, b) => ORDER[a.origin] - ORDER[b.origin] || at(a) - at(b));
+  }
+  return { amounts, reserve: plans[0]?.reserve ?? null };
 }

@@ -43,6 +43,11 @@ const FamilyLimits = z.strictObject({
   erythritolPct: z.number(),
   /** Largest share of allulose in the bulk sweetener. */
   alluloseShare: z.number().default(1),
+  /** Share of erythritol in the bulk sweetener above which it costs closeness. */
+  erythritolOfSweet: z.number().default(1),
+  /** Largest shares of single flours in this family, where they are below the foods' own for its group; `unlessEgg` percent of egg lifts them. */
+  flourCaps: z.record(z.string(), z.number()).default({}),
+  unlessEgg: z.number().optional(),
   source: z.string(),
 });
 export type FamilyLimits = z.infer<typeof FamilyLimits>;

@@ -1,8 +1,7 @@
 /** What the user could allow to bring an unreachable budget nearer, tried out rather than guessed. */
 import type { Goals, Plan } from '../model.ts';
-import { leastCarbs, type PlanModel } from './model.ts';
-import { solveProgram } from './program.ts';
-import { evaluate } from './state.ts';
+import type { PlanModel } from './model.ts';
+import { lowest } from './solve.ts';
 
 type Limit = Plan['limits'][number];
 
@@ -11,12 +10,7 @@ const WORTH_SAYING = 0.3;
 /** Sweetness that many still like, share of the original. Own choice. */
 const LESS_SWEET = 0.7;
 
-function leastOf(model: PlanModel): number {
-  const lowest = solveProgram(leastCarbs(model), { relax: true });
-  return lowest.status === 'optimal'
-    ? Math.max(0, evaluate(model.net, lowest.values))
-    : model.net.constant;
-}
+const leastOf = (model: PlanModel): number => lowest(model).net;
 
 /** Wishes that hold the budget back, each with what lifting it alone would reach. */
 export function loosenings(
@@ -25,13 +19,16 @@ export function loosenings(
   least: number,
 ): Limit[] {
   const found: Limit[] = [];
-  // Like against like: the relaxed programme reaches a little less than a plan in kitchen amounts.
+  // Like against like: the programme reaches a little more or less than a plan in kitchen amounts.
   const asAsked = leastOf(build(goals));
   const tryOut = (code: string, changed: Partial<Goals>, words: string): void => {
     const gain = asAsked - leastOf(build({ ...goals, ...changed }));
     if (gain < WORTH_SAYING) return;
     const net = Math.max(0, least - gain);
-    found.push({ code, text: `${words}, about ${net.toFixed(1)} g a serving would be in reach.` });
+    found.push({
+      code,
+      text: `${words}, about ${net.toFixed(1)} g a serving would be in reach: ${gain.toFixed(1)} g less.`,
+    });
   };
   if (goals.pinned.length > 0)
     tryOut('PINNED', { pinned: [] }, 'With the lines you keep free to change');
@@ -48,5 +45,10 @@ export function loosenings(
   if (goals.sweetness > LESS_SWEET) {
     tryOut('LESS_SWEET', { sweetness: LESS_SWEET }, 'At 70 % of the sweetness');
   }
+  if (goals.flourKept > 0)
+    tryOut('FLOUR_KEPT', { flourKept: 0 }, 'With all of the flour free to change');
+  if (goals.pantry !== null) tryOut('PANTRY', { pantry: null }, 'With foods you do not have yet');
+  if (goals.adjustments.some(({ lever }) => lever !== 'method'))
+    tryOut('CHANGES', { adjustments: [] }, 'Without the changes you accepted after a bake');
   return found;
 }

@@ -1,13 +1,16 @@
 /** Builds the programme of a dish: choices, limits as rows, closeness to the original as the objective. */
 import type { ClosenessPart } from '../model.ts';
 import { Builder, type Meaning } from './builder.ts';
-import { type Choice, choicesFor, fixedCost, LEAST_USE } from './decisions.ts';
+import { countRows } from './count-rows.ts';
+import { type Choice, choicesFor } from './decisions.ts';
 import type { Dish } from './dish.ts';
 import * as figure from './figures.ts';
+import { goalRows } from './goal-rows.ts';
+import { type LeverTarget, leverRows } from './lever-rows.ts';
 import type { Program, Row, Variable } from './program.ts';
 import type { Linear } from './state.ts';
 import { structureRows, waterAndFatRows } from './structure-rows.ts';
-import { doseRows, freezingRows, sweetRows, tasteRows } from './taste-rows.ts';
+import { dishRows, doseRows, freezingRows, sweetRows, tasteRows } from './taste-rows.ts';
 
 export interface PlanModel {
   dish: Dish;
@@ -21,57 +24,40 @@ export interface PlanModel {
   net: Linear;
 }
 
-const leastUse = ({ candidate, max }: Choice): number =>
-  candidate?.rule.whole ? max : Math.min(LEAST_USE, max / 2);
-
-/** The programme of a dish without its budget; every row admits the original recipe. */
-export function buildModel(dish: Dish): PlanModel {
-  const choices = choicesFor(dish);
-  const b = new Builder(dish, choices);
-  for (const choice of choices) {
-    b.variable(choice.id, choice.cost, choice.part, choice.max);
-    if (!choice.candidate) continue;
-    const used = `use ${choice.id}`;
-    b.variables.push({ id: used, cost: fixedCost(dish, choice.candidate), binary: true });
-    b.partOf.set(used, choice.part);
-    b.row(
-      {
-        id: `link ${choice.id}`,
-        max: 0,
-        terms: [
-          [choice.id, 1],
-          [used, -choice.max],
-        ],
-      },
-      null,
-    );
-    b.row(
-      {
-        id: `least ${choice.id}`,
-        min: 0,
-        terms: [
-          [choice.id, 1],
-          [used, -leastUse(choice)],
-        ],
-      },
-      null,
-    );
-  }
-  for (const part of dish.parts) {
-    const terms = choices.flatMap((c): [string, number][] =>
+function wholeRows(b: Builder): void {
+  for (const part of b.dish.parts) {
+    const terms = b.choices.flatMap((c): [string, number][] =>
       c.kind === 'swap' && c.candidate?.part === part ? [[c.id, 1]] : [],
     );
     if (terms.length > 1) b.row({ id: `whole ${part.key}`, max: 1, terms }, null);
   }
+}
+
+/**
+ * The programme of a dish without its budget; every row admits the original recipe. `targets` are
+ * the composition that accepted changes after a bake ask for.
+ */
+export function buildModel(dish: Dish, targets: readonly LeverTarget[] = []): PlanModel {
+  const choices = choicesFor(dish);
+  const b = new Builder(dish, choices);
+  for (const { id, cost, part, max } of choices) b.variable(id, cost, part, max);
+  wholeRows(b);
   if (choices.length > 0) {
-    if (dish.dough && choices.some((c) => c.candidate?.part.base)) {
-      structureRows(b);
-      waterAndFatRows(b);
+    for (const section of dish.sections) {
+      const moves = choices.some((c) => c.section === section.id && c.candidate?.part.base);
+      if (section.dough && moves) {
+        structureRows(b, section);
+        waterAndFatRows(b, section);
+      }
+      sweetRows(b, section);
+      freezingRows(b, section);
+      if (section.dough) tasteRows(b, section);
     }
-    sweetRows(b);
-    freezingRows(b);
     doseRows(b);
-    tasteRows(b);
+    dishRows(b);
+    goalRows(b);
+    leverRows(b, targets);
+    countRows(b);
   }
   const rule = dish.goals.rule;
   const nets = new Map<string, number>();

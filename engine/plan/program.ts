@@ -1,4 +1,4 @@
-/** A mixed-integer linear programme in plain form, and its solution by simplex and branch and cut. */
+/** A mixed-integer linear programme in plain form, and the simplex for its continuous part. */
 import { solve } from 'yalps';
 
 export interface Variable {
@@ -8,6 +8,10 @@ export interface Variable {
   /** Upper bound, else none. */
   max?: number;
   binary?: boolean;
+  /** Of a binary: the variables that stay 0 while it is 0, each with its largest value. */
+  opens?: readonly { id: string; most: number }[];
+  /** Pays for a wish that is missed, not for a change of the dish. */
+  penalty?: boolean;
 }
 
 export interface Row {
@@ -15,6 +19,8 @@ export interface Row {
   min?: number;
   max?: number;
   terms: readonly (readonly [string, number])[];
+  /** The binary whose switch this row is: it says nothing while that is neither 0 nor 1. */
+  switch?: string;
 }
 
 export interface Program {
@@ -28,41 +34,149 @@ export interface Solution {
   values: ReadonlyMap<string, number>;
 }
 
-const FAILED: Solution = { status: 'failed', objective: Number.NaN, values: new Map() };
+export const INFEASIBLE: Solution = {
+  status: 'infeasible',
+  objective: Number.NaN,
+  values: new Map(),
+};
+const FAILED: Solution = { ...INFEASIBLE, status: 'failed' };
 
-/** Branches at most this often: beyond it the best plan found so far stands, the same on every run. */
-const MAX_ITERATIONS = 400;
+/** More pivots than this and the simplex goes in circles. */
+const MOST_PIVOTS = 2000;
 
-/**
- * Solves a programme; deterministic (no clock). `relax` drops the whole-number demand on binaries.
- * Never throws: an unsolvable programme has status `infeasible` or `failed`.
- */
-export function solveProgram(program: Program, options: { relax?: boolean } = {}): Solution {
-  const coefficients = new Map<string, Map<string, number>>();
-  const constraints = new Map<string, { min?: number; max?: number }>();
-  const binaries: string[] = [];
-  for (const variable of program.variables) {
-    const column = new Map<string, number>([['cost', variable.cost]]);
-    coefficients.set(variable.id, column);
-    if (variable.binary && !options.relax) binaries.push(variable.id);
-    const max = variable.binary ? 1 : variable.max;
-    if (max !== undefined && !(variable.binary && !options.relax)) {
-      constraints.set(`bound ${variable.id}`, { max });
-      column.set(`bound ${variable.id}`, 1);
+/** A variable with its coefficients by row. */
+export interface Column {
+  variable: Variable;
+  terms: readonly (readonly [string, number])[];
+}
+
+type Bounds = { min?: number; max?: number };
+
+const PRECISION = 1e-9;
+/** A bound that is missed by more than this share of what its row adds up is not kept. */
+const KEPT = 1e-6;
+
+/** Whether values keep every bound: a simplex that lost its way says it is done and is not. */
+function keeps(
+  columns: readonly Column[],
+  constraints: ReadonlyMap<string, Bounds>,
+  values: ReadonlyMap<string, number>,
+): boolean {
+  const at = new Map<string, number>();
+  const size = new Map<string, number>();
+  for (const { variable, terms } of columns) {
+    const value = values.get(variable.id) ?? 0;
+    if (value === 0) continue;
+    if (variable.max !== undefined && value > variable.max + KEPT * (1 + variable.max))
+      return false;
+    for (const [row, c] of terms) {
+      at.set(row, (at.get(row) ?? 0) + c * value);
+      size.set(row, (size.get(row) ?? 0) + Math.abs(c * value));
     }
   }
-  for (const row of program.rows) {
-    const bounds: { min?: number; max?: number } = {};
-    if (row.min !== undefined) bounds.min = row.min;
-    if (row.max !== undefined) bounds.max = row.max;
-    constraints.set(row.id, bounds);
-    for (const [id, value] of row.terms) coefficients.get(id)?.set(row.id, value);
+  for (const [row, { min, max }] of constraints) {
+    if (row.startsWith('bound ')) continue;
+    const sum = at.get(row) ?? 0;
+    const slack = KEPT * (1 + (size.get(row) ?? 0));
+    if ((min !== undefined && sum < min - slack) || (max !== undefined && sum > max + slack))
+      return false;
   }
+  return true;
+}
+
+function once(columns: readonly Column[], rows: readonly Row[], nudge: number): Solution {
+  const constraints = new Map<string, Bounds>();
+  for (const { id, min, max } of rows)
+    constraints.set(id, {
+      ...(min === undefined ? {} : { min }),
+      ...(max === undefined ? {} : { max }),
+    });
+  const variables = columns.map(({ variable, terms }, at) => {
+    const { id, cost, binary } = variable;
+    const max = binary ? 1 : variable.max;
+    // A nudge of its own for each cost breaks the ties that a simplex can circle in.
+    const own: (readonly [string, number])[] = [
+      ['cost', cost + nudge * (1 + ((at * 7919) % 101) / 101)],
+    ];
+    if (max !== undefined) {
+      constraints.set(`bound ${id}`, { max });
+      own.push([`bound ${id}`, 1]);
+    }
+    return [id, own.concat(terms)] as const;
+  });
   const answer = solve(
-    { direction: 'minimize', objective: 'cost', constraints, variables: coefficients, binaries },
-    { maxIterations: MAX_ITERATIONS, precision: 1e-9, includeZeroVariables: false },
+    { direction: 'minimize', objective: 'cost', constraints, variables },
+    { precision: PRECISION, maxPivots: MOST_PIVOTS, includeZeroVariables: false },
   );
-  if (answer.status === 'infeasible') return { ...FAILED, status: 'infeasible' };
+  if (answer.status === 'infeasible') return INFEASIBLE;
   if (!Number.isFinite(answer.result)) return FAILED;
-  return { status: 'optimal', objective: answer.result, values: new Map(answer.variables) };
+  const values = new Map(answer.variables);
+  if (!keeps(columns, constraints, values)) return FAILED;
+  const objective = columns.reduce(
+    (sum, { variable }) => sum + variable.cost * (values.get(variable.id) ?? 0),
+    0,
+  );
+  return { status: 'optimal', objective, values };
+}
+
+/** Coefficients of rows by variable. */
+export function columnsOf(rows: readonly Row[]): Map<string, (readonly [string, number])[]> {
+  const columns = new Map<string, (readonly [string, number])[]>();
+  for (const row of rows)
+    for (const [id, value] of row.terms) {
+      const column = columns.get(id);
+      if (column) column.push([row.id, value]);
+      else columns.set(id, [[row.id, value]]);
+    }
+  return columns;
+}
+
+/** Tried in turn until the simplex finds its way. */
+const NUDGES = [0, 1e-7, 1e-5];
+
+/** The same bounds with every row's largest coefficient 1, which a simplex finds easier. */
+function evened(
+  columns: readonly Column[],
+  rows: readonly Row[],
+): { columns: Column[]; rows: Row[] } {
+  const largest = new Map<string, number>();
+  for (const { terms } of columns)
+    for (const [row, c] of terms) largest.set(row, Math.max(largest.get(row) ?? 0, Math.abs(c)));
+  const by = (row: string): number => 1 / (largest.get(row) || 1);
+  return {
+    columns: columns.map(({ variable, terms }) => ({
+      variable,
+      terms: terms.map(([row, c]) => [row, c * by(row)] as const),
+    })),
+    rows: rows.map(({ id, min, max }) => ({
+      id,
+      terms: [],
+      ...(min === undefined ? {} : { min: min * by(id) }),
+      ...(max === undefined ? {} : { max: max * by(id) }),
+    })),
+  };
+}
+
+/** Solves columns under the bounds of rows, whose own terms are not looked at. */
+export function solveColumns(columns: readonly Column[], rows: readonly Row[]): Solution {
+  const first = once(columns, rows, 0);
+  if (first.status !== 'failed') return first;
+  const even = evened(columns, rows);
+  for (const nudge of NUDGES) {
+    const solution = once(even.columns, even.rows, nudge);
+    if (solution.status !== 'failed') return solution;
+  }
+  return FAILED;
+}
+
+/**
+ * Solves a programme with its binaries free between 0 and 1; deterministic (no clock). Never throws:
+ * an unsolvable programme has status `infeasible` or `failed`.
+ */
+export function solveLinear(program: Program): Solution {
+  const terms = columnsOf(program.rows);
+  return solveColumns(
+    program.variables.map((variable) => ({ variable, terms: terms.get(variable.id) ?? [] })),
+    program.rows,
+  );
 }

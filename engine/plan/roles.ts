@@ -64,13 +64,17 @@ export function roleIn(food: Food, ingredient: Ingredient, family: Family): Food
 const COATS =
   /\b(toss|coat|dredge|dust|roll|dip)(?:e?d|ing)?\b[^.;]*\b(flour|corn ?flour|corn ?starch|starch)\b/i;
 
+const FRIES =
+  /\b(?:fry|fried|fries|frying|sear|sears|seared|saut[eé]\w*|brown(?:ed)? (?:the|it|them|in|on|all))\b/i;
+
 /**
  * True when a thickening flour or starch also coats food before frying, by the method's words: gum in
  * its place would neither coat nor brown.
  */
 export function alsoCoats(role: FoodRole, family: Family, steps: readonly string[]): boolean {
   const dough = FAMILY_LIMITS.get(family)?.kind === 'dough';
-  return !dough && role.role === 'thickener' && steps.some((step) => COATS.test(step));
+  const coats = !dough && role.role === 'thickener' && steps.some((step) => COATS.test(step));
+  return coats && steps.some((step) => FRIES.test(step));
 }
 
 /** Roles of every ingredient with a known food, by key. */

@@ -11,6 +11,8 @@ export interface Change {
   role: Role;
   /** Ingredient the mass stands in for; null for an addition. */
   key: string | null;
+  /** Section of the dish it goes into or comes out of. */
+  section: number;
 }
 
 export interface Decision {
@@ -25,7 +27,7 @@ export interface Linear {
 
 export type Attribute = (change: Change) => number;
 
-const asChange = (part: Part): Change => ({ ...part, base: part.base });
+const asChange = (part: Part): Change => part;
 
 /** The sum of an attribute (per gram) over the dish, as a linear expression divided by `per`. */
 export function linear(
@@ -44,6 +46,12 @@ export function linear(
   }
   return { constant: constant / per, terms };
 }
+
+/** An expression in another unit. */
+export const scaled = (line: Linear, factor: number): Linear => ({
+  constant: line.constant * factor,
+  terms: line.terms.map(([id, value]) => [id, value * factor]),
+});
 
 /** `a + factor * b` as one expression. */
 export function plus(a: Linear, b: Linear, factor: number): Linear {

@@ -1,8 +1,9 @@
 import * as fc from 'fast-check';
 import loadHighs from 'highs';
 import { describe, expect, it } from 'vitest';
+import { solveProgram } from '../../engine/plan/branch.ts';
 import { leastCarbs, withBudget } from '../../engine/plan/model.ts';
-import { type Program, solveProgram } from '../../engine/plan/program.ts';
+import type { Program } from '../../engine/plan/program.ts';
 import { lpText } from './lp-text.ts';
 import { modelOf, randomSample } from './random.ts';
 

@@ -1,9 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_GOALS, FAMILIES, Plan } from '../../engine/model.ts';
+import { solveProgram } from '../../engine/plan/branch.ts';
 import { planRecipe } from '../../engine/plan/index.ts';
 import { withBudget } from '../../engine/plan/model.ts';
-import { solveProgram } from '../../engine/plan/program.ts';
 import { evaluate } from '../../engine/plan/state.ts';
 import {
   foods,

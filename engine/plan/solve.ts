@@ -1,0 +1,108 @@
+/** Finds the plan of a model in kitchen amounts within a budget. */
+import { type Amount, amountsOf, originalAmounts } from './amounts.ts';
+import { nearlySolveWell, openedBy, solveProgram, solveSettled } from './branch.ts';
+import { judged } from './judge.ts';
+import { type KitchenPlan, kitchenAmounts } from './kitchen.ts';
+import { leastCarbs, type PlanModel, withBudget } from './model.ts';
+import type { Solution } from './program.ts';
+import { evaluate } from './state.ts';
+
+export interface Solved {
+  solution: Solution;
+  kitchen: KitchenPlan;
+  /** g net carbs a serving that the budget is held against. */
+  net: number;
+}
+
+const IDLE: Solution = { status: 'optimal', objective: 0, values: new Map() };
+
+/** The dish as it is, with what the user accepted after a bake. */
+export function unchanged(model: PlanModel): Solved {
+  const { dish } = model;
+  const original: Amount[] = originalAmounts(dish);
+  const kitchen: KitchenPlan =
+    dish.goals.adjustments.length > 0
+      ? kitchenAmounts(original, dish, false)
+      : { amounts: original, reserve: null };
+  return { solution: IDLE, kitchen, net: judged(kitchen.amounts, dish) };
+}
+
+/** The lowest plan in reach, and its net carbs, g a serving before kitchen rounding. */
+export interface Lowest {
+  solution: Solution;
+  net: number;
+}
+
+const lowestOf = (model: PlanModel, solution: Solution): Lowest => ({
+  solution,
+  net:
+    solution.status === 'optimal'
+      ? Math.max(0, evaluate(model.net, solution.values))
+      : model.net.constant,
+});
+
+/** The plan with the least net carbs. */
+export const lowest = (model: PlanModel): Lowest =>
+  lowestOf(model, solveProgram(leastCarbs(model)));
+
+/** A plan with about the least net carbs, quickly; the very least may be a swap away. */
+export const nearlyLowest = (model: PlanModel): Lowest =>
+  lowestOf(model, nearlySolveWell(leastCarbs(model)));
+
+/** Times the programme is tightened for what kitchen rounding and doubt add. */
+const ROUNDS = 6;
+/** Aims this much below the budget, g, so that one more round seldom is needed. */
+const MARGIN = 0.02;
+
+/** Net carbs a plan may have above the very least when the budget is out of reach: closer for so little, g. Own choice. */
+const NEAR_LEAST_G = 0.05;
+
+function settle(model: PlanModel, solution: Solution, budget: number, nearest: boolean): Solved {
+  const { dish } = model;
+  const exact = amountsOf(model, solution.values);
+  const at = (cautious: boolean): Solved => {
+    const kitchen = kitchenAmounts(exact, dish, cautious);
+    return { solution, kitchen, net: judged(kitchen.amounts, dish) };
+  };
+  const plain = at(false);
+  if (plain.net <= budget || nearest) return plain;
+  const lower = at(true);
+  return lower.net <= budget ? lower : plain;
+}
+
+/** The closest plan among those with about the least net carbs. */
+function nearLeast(model: PlanModel, budget: number): Solved | null {
+  const low = lowest(model);
+  if (low.solution.status !== 'optimal') return null;
+  const closest = solveProgram(withBudget(model, low.net + NEAR_LEAST_G));
+  const best = closest.status === 'optimal' ? closest : low.solution;
+  return settle(model, best, budget, true);
+}
+
+/**
+ * The closest plan to the original whose kitchen amounts are within `budget`, g a serving; kitchen
+ * rounding and, when judged cautiously, doubt may use up the budget, so the programme is solved again
+ * a little tighter, with the same swaps, until it fits. When nothing fits, the closest plan with
+ * about the least net carbs; null when the model cannot be solved.
+ */
+export function solveWithin(model: PlanModel, budget: number): Solved | null {
+  const first = solveProgram(withBudget(model, budget));
+  if (first.status !== 'optimal') return nearLeast(model, budget);
+  const on = new Set(openedBy(model, first.values));
+  let found = settle(model, first, budget, false);
+  let target = budget;
+  for (let round = 1; round < ROUNDS && found.net > budget; round++) {
+    target -= found.net - budget + MARGIN;
+    const program = withBudget(model, target);
+    const same = solveSettled(program, on);
+    const solution = same.status === 'optimal' ? same : solveProgram(program);
+    if (solution.status !== 'optimal') break;
+    const next = settle(model, solution, budget, false);
+    if (next.net < found.net) found = next;
+    if (same.status !== 'optimal')
+      openedBy(model, solution.values).forEach((id) => void on.add(id));
+  }
+  if (found.net <= budget) return found;
+  const low = nearLeast(model, budget);
+  return low && low.net < found.net ? low : found;
+}
