@@ -46,6 +46,20 @@ const isBulkSweetener = ({ name, amounts: [first] }: Item): boolean =>
   first !== undefined &&
   (first.unit === 'cup' || (BULK.has(first.unit) && first.quantity > EXTRACT_MOST));
 
+const VOLUMES: ReadonlySet<string | null> = new Set(['cup', 'ml', 'l', 'dl', 'pint', 'tbsp']);
+
+/** A cup of mashed potatoes is measured mashed; two potatoes are mashed later. */
+const isMash = ({ name, preparation, amounts: [first] }: Item): boolean =>
+  /^(?:leftover |cooked |cold |warm )?potato(?:es)?$/i.test(name.trim()) &&
+  /\bmashed\b/i.test(preparation ?? '') &&
+  first !== undefined &&
+  VOLUMES.has(first.unit);
+
+/** A British packet of jelly is the dessert mix, a spoonful the preserve. */
+const isPacketJelly = ({ name, amounts: [first] }: Item): boolean =>
+  /^(?:[a-z]+ )?jelly(?: cubes| crystals)?$/i.test(name.trim()) &&
+  (first?.unit === 'packet' || first?.unit === 'sachet' || first?.unit === 'package');
+
 /** A counted coconut is a nut; by the cup or the gram it is the dried flesh. */
 const isMeasuredCoconut = ({ name, amounts: [first] }: Item): boolean =>
   /^coconut$/i.test(name.trim()) && first !== undefined && !COUNTED.has(first.unit);
@@ -55,6 +69,8 @@ export function nameByAmount(name: string, item: Item): string {
   if (name !== item.name) return name;
   if (isPouredRye(item)) return 'rye whiskey';
   if (isBulkSweetener(item)) return 'stevia erythritol blend';
+  if (isMash(item)) return 'mashed potato';
+  if (isPacketJelly(item)) return 'jelly crystals';
   if (isMeasuredCoconut(item)) return 'flaked coconut';
   if (BARE_PEPPER.test(name.trim()))
     return isVegetablePepper(item) ? 'bell pepper' : 'black pepper';

@@ -160,6 +160,11 @@ function byKind(count: number, unit: string | null, item: Item): Weighed | null 
       };
 }
 
+/** 'Fat' cloves and stalks are large ones; fat meat is not. */
+const PLUMP: ReadonlySet<string | null> = new Set(['clove', 'stalk', 'spear', 'stem']);
+const plumpness = (unit: string | null, item: Item): string | null =>
+  PLUMP.has(unit) && /\b(?:fat|plump)\b/.test(plain(item.preparation ?? '')) ? 'large' : null;
+
 /** A portion of fish, meat or cheese is one piece of it. */
 const PORTIONED = /^(?:fish|meat)/;
 const isPortion = (unit: string | null, food: Food | null): boolean =>
@@ -207,7 +212,7 @@ export function weighCount(
 ): Weighed | null {
   const named = stated ?? partNamed(item.name);
   const unit = isPortion(named, food) ? 'piece' : named;
-  const size = sizeOf(item.size);
+  const size = sizeOf(item.size) ?? plumpness(unit, item);
   const special = byKind(count, unit, item);
   if (special) return special;
   const own = food ? byOwnMeasure(count, unit, size, food, text) : null;

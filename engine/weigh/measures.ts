@@ -121,11 +121,12 @@ export function sizeOf(word: string | null): string | null {
   if (/extra large|very large|xl\b/.test(text)) return 'extra large';
   if (/^(small|tiny|little|baby|mini|sm)/.test(text) || /very small/.test(text)) return 'small';
   if (/medium|^med/.test(text)) return 'medium';
-  if (/large|^lg|big|good/.test(text)) return 'large';
+  if (/large|^lg|big|good|fat|plump/.test(text)) return 'large';
   return null;
 }
 
 function unitScore(words: string[], unit: string | null): number | null {
+  if (unit !== null && words.includes(unit)) return 11;
   if (unit !== null) return words.some((word) => sameUnit(word, unit)) ? 10 : null;
   const first = words[0] ?? '';
   // A piece is the usual one; it goes before a medium one of a record of another kind.

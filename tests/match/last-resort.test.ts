@@ -91,6 +91,10 @@ describe('state and amount tell the food', () => {
     ['15 oz dried butter beans, or 2 (15-ounce) cans', 'lima-beans-dry'],
     ['500 g dried udon', 'udon-dry'],
     ['500 g udon', 'udon-cooked'],
+    ['1 cup mashed potatoes', 'potato-mashed'],
+    ['2 potatoes, mashed', 'potato'],
+    ['1 packet orange jelly', 'gelatin-dessert-mix'],
+    ['2 tbsp redcurrant jelly', 'jelly-fruit'],
   ])('%s -> %s', (text, id) => {
     expect(match(text)?.foodId).toBe(id);
   });
