@@ -46,6 +46,9 @@ export function Headline({ adaptation }: { adaptation: Adaptation }) {
         {plan.met && to && to.high > goals.budgetG
           ? ` At the upper end of the range it would be above it.`
           : ''}
+        {plan.met && goals.cautious && to && to.high <= goals.budgetG
+          ? ' So is the upper end of the range.'
+          : ''}
         {missing > 0
           ? ` ${missing} ${missing === 1 ? 'line is' : 'lines are'} not counted in these figures.`
           : ''}

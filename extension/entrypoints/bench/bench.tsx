@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
-import { type Current, storeCurrent } from '../../store/current.ts';
+import type { Current } from '../../store/current.ts';
 import { openStore, type Store } from '../../store/db.ts';
 import { listOwnFoods } from '../../store/own-foods.ts';
 import { type Preferences, storePreferences } from '../../store/prefs.ts';
@@ -10,6 +10,7 @@ import { NamesList } from '../../ui/names-list.tsx';
 import { PasteBox } from '../../ui/paste-box.tsx';
 import { useNames } from '../../ui/use-names.ts';
 import { usePantry } from '../../ui/use-pantry.ts';
+import { hold } from './hold.ts';
 import { fresh, type Opening, openWith } from './opening.ts';
 import { Packages } from './packages.tsx';
 import { Saved } from './saved.tsx';
@@ -46,7 +47,7 @@ function Opened({ store, opening, stale }: OpenProps) {
     setCurrent(next);
     setRound(round + 1);
     titled(next);
-    void storeCurrent(browser.storage.session, next).catch(() => {});
+    hold(next);
     window.scrollTo(0, 0);
   };
   return (

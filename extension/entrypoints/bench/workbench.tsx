@@ -1,7 +1,6 @@
 import { useCallback, useState } from 'preact/hooks';
-import { browser } from 'wxt/browser';
 import { weighedDish } from '../../store/bakes.ts';
-import { type Current, storeCurrent } from '../../store/current.ts';
+import type { Current } from '../../store/current.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
 import type { SaveAnswer } from '../../store/keeper.ts';
@@ -33,6 +32,7 @@ import { useWork } from '../../ui/use-work.ts';
 import { WeighSlice } from '../../ui/weigh-slice.tsx';
 import { Bakes } from './bakes.tsx';
 import { Credit } from './credit.tsx';
+import { hold } from './hold.ts';
 import { LearnedWater } from './learned-water.tsx';
 import { useHistory } from './use-history.ts';
 import { Versions } from './versions.tsx';
@@ -51,8 +51,6 @@ interface Props {
   /** Packages were changed on disk. */
   onOwnChanged(): void;
 }
-
-const keep = (current: Current) => void storeCurrent(browser.storage.session, current);
 
 /** A dish that was put on the scale without logging a bake; it holds for this state only. */
 interface Weighed {
@@ -73,7 +71,7 @@ export function Workbench(props: Props) {
       onScale && sameWork(onScale.work, work) ? onScale.grams : weighedDish(bakes, work),
     [onScale, bakes],
   );
-  const work = useWork(start, { ownFoods: own.foods, aliases: names.map, weighed }, keep);
+  const work = useWork(start, { ownFoods: own.foods, aliases: names.map, weighed }, hold);
   const { current, adaptation, table, options, changeGoals } = work;
   const trace = useLazyTrace(adaptation, own.foods);
   const { goals } = current;
