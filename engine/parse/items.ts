@@ -42,7 +42,9 @@ function sharedEnd(name: readonly Token[], last: readonly Token[], lex: Lexicon)
   }
   if (last.length < 2 || name.some((t) => t.low === head.low)) return [];
   const open = lex.openHeads.has(head.low) && name.length === 1 && !lex.standAlone.has(own.low);
-  const lacks = lex.needHead.has(own.low) || (lex.varieties.has(head.low) && isVariety(own, head));
+  const alone = lex.standAlone.has(own.low) && !lex.openHeads.has(head.low);
+  const kind = lex.varieties.has(head.low) && isVariety(own, head);
+  const lacks = (lex.needHead.has(own.low) && !alone) || kind;
   return open || (lex.heads.has(head.low) && lacks) ? [head] : [];
 }
 

@@ -11,7 +11,11 @@ import nl from './data/nl.json' with { type: 'json' };
 import nordic from './data/nordic.json' with { type: 'json' };
 import pt from './data/pt.json' with { type: 'json' };
 import units from './data/units.json' with { type: 'json' };
-import type { WordSet } from './lexicon.ts';
+
+/** Sets of words; the English file has every one of them, other files those that they need. */
+export type WordSet = {
+  [K in keyof typeof en]: (typeof en)[K] extends string ? K : never;
+}[keyof typeof en];
 
 /** Word lists are strings with a space between words and an underscore inside a word group. */
 export type LanguageData = { [S in WordSet]?: string } & {
@@ -29,6 +33,10 @@ export type LanguageData = { [S in WordSet]?: string } & {
 export const SHARED_UNITS: Record<string, { kind: string; forms: string }> = units;
 
 export const ENGLISH: LanguageData = en;
+
+export const WORD_SETS = Object.entries(en).flatMap(([key, words]) =>
+  typeof words === 'string' ? [key as WordSet] : [],
+);
 
 export const LANGUAGES: Record<string, LanguageData> = {
   en: ENGLISH,

@@ -1,5 +1,12 @@
 /** The words of a language, compiled once from its data file. How to add one: see language-data.ts. */
-import { ENGLISH, LANGUAGES, type LanguageData, SHARED_UNITS } from './language-data.ts';
+import {
+  ENGLISH,
+  LANGUAGES,
+  type LanguageData,
+  SHARED_UNITS,
+  WORD_SETS,
+  type WordSet,
+} from './language-data.ts';
 
 export type UnitKind =
   | 'mass'
@@ -18,67 +25,6 @@ export interface Unit {
   /** What one of it is in `name`, when a word is not the unit itself ('Pfund' is 500 g). */
   scale: number;
 }
-
-const SETS = [
-  'pairs',
-  'articles',
-  'vague',
-  'few',
-  'minus',
-  'beforeSize',
-  'sizeMarks',
-  'notSizes',
-  'leads',
-  'bounds',
-  'listStarts',
-  'sizes',
-  'fill',
-  'approx',
-  'ranges',
-  'plus',
-  'of',
-  'and',
-  'or',
-  'each',
-  'around',
-  'times',
-  'more',
-  'extracts',
-  'from',
-  'prep',
-  'prepAdverbs',
-  'prepWith',
-  'descriptors',
-  'noteStarts',
-  'noteHeads',
-  'purposeStarts',
-  'purposeVerbs',
-  'labels',
-  'referenceWords',
-  'optional',
-  'heads',
-  'needHead',
-  'openHeads',
-  'varieties',
-  'standAlone',
-  'purposeAny',
-  'cuts',
-  'cutWords',
-  'orNote',
-  'origin',
-  'prepTails',
-  'trailPairs',
-  'onlyNote',
-  'keepPairs',
-  'keepLast',
-  'notUnits',
-  'keepAfter',
-  'glossNot',
-  'prepPairs',
-  'fillBeforeUnit',
-  'headingStarts',
-] as const;
-export type WordSet = (typeof SETS)[number];
 
 export type Lexicon = { [S in WordSet]: ReadonlySet<string> } & {
   language: string;
@@ -126,7 +72,7 @@ function compile(language: string, data: LanguageData): Lexicon {
   const starts = [...units.keys()].filter((form) => form.includes(' '));
   const sets = {} as Record<WordSet, ReadonlySet<string>>;
   const phraseStarts = new Set<string>();
-  for (const set of SETS) {
+  for (const set of WORD_SETS) {
     sets[set] = new Set(words(data[set]));
     for (const entry of sets[set])
       if (entry.includes(' ')) phraseStarts.add(entry.slice(0, entry.indexOf(' ')));

@@ -5,7 +5,7 @@ import { keepRest, noParts, type Parts } from './parts.ts';
 import { readRest } from './rest.ts';
 import { lowAt, type Token } from './tokens.ts';
 
-const OPENING = new Set(['(', '[', '#']);
+const OPENING = new Set(['(', '[', '#', "'", '‘', '"', '“']);
 
 /** 'de la farine', 'etwas Mehl', 'some salt': the index of the name after words that carry no amount. */
 function skipArticles(tokens: readonly Token[], from: number, parts: Parts, lex: Lexicon): number {

@@ -140,7 +140,7 @@ const DESCRIBES =
 export const describes = (t: Token, lex: Lexicon): boolean =>
   lex.descriptors.has(t.low) ||
   lex.sizes.has(t.low) ||
-  (lex.language === 'en' && DESCRIBES.test(t.low));
+  (lex.language === 'en' && (t.low.endsWith('ed') || t.low.includes('-')) && DESCRIBES.test(t.low));
 
 /** Whether every word is a describing adjective, so that the name must go on after the comma. */
 export const onlyDescribes = (seg: readonly Token[], lex: Lexicon): boolean =>

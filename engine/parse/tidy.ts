@@ -1,35 +1,8 @@
 /** Cleans a line of what is not language: entities left over, bullets, marks, prices. */
+import entities from './data/entities.json' with { type: 'json' };
 
-const ENTITIES: Readonly<Record<string, string>> = {
-  amp: '&',
-  nbsp: ' ',
-  quot: '"',
-  apos: "'",
-  lt: '<',
-  gt: '>',
-  frac12: '½',
-  frac14: '¼',
-  frac34: '¾',
-  frac13: '⅓',
-  frac23: '⅔',
-  frac18: '⅛',
-  deg: '°',
-  times: '×',
-  ndash: '–',
-  mdash: '—',
-  rsquo: '’',
-  lsquo: '‘',
-  eacute: 'é',
-  egrave: 'è',
-  ecirc: 'ê',
-  agrave: 'à',
-  ntilde: 'ñ',
-  ccedil: 'ç',
-  ouml: 'ö',
-  auml: 'ä',
-  uuml: 'ü',
-  szlig: 'ß',
-};
+/** Named entities that survive in recipe markup. */
+const ENTITIES: Readonly<Record<string, string>> = entities;
 
 /** Resolves the named and numeric entities that survive in recipe markup; unknown ones stay. */
 function decodeEntities(text: string): string {

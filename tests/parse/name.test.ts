@@ -47,6 +47,44 @@ describe('name, preparation, note and purpose', () => {
     ['4 salmon fillets', 'salmon fillets', null, null, null],
     ['½ chili pepper', 'chili pepper', null, null, null],
     ['240 g plain (all-purpose) flour', 'plain flour (all-purpose)', null, null, null],
+    [
+      '90 g sun-dried, peeled and halved tomatoes',
+      'sun-dried tomatoes',
+      'peeled and halved',
+      null,
+      null,
+    ],
+    ['6 cardamoms, whole', 'cardamoms', 'whole', null, null],
+    ['5 cloves, whole', 'cloves', 'whole', null, null],
+    ['1 whole 3-pound duck', 'whole duck', null, null, null],
+    ['1 tsp salt (scant)', 'salt', 'scant', null, null],
+    ['a heaped cup of oats', 'oats', 'heaped', null, null],
+    ['2 parsnips, coarsely chopped', 'parsnips', 'coarsely chopped', null, null],
+    ['2 parsnips, roughly 200 g', 'parsnips', null, null, null],
+    ['300 g swede, diced to serve', 'swede', 'diced', null, 'to serve'],
+    [
+      '1 cup greens, such as mustard, beet, or turnip',
+      'greens',
+      null,
+      'such as mustard, beet, or turnip',
+      null,
+    ],
+    ['1 lb turkey breast, smoked or roasted', 'turkey breast', 'smoked or roasted', null, null],
+    ['6 tbsp oat milk (30 ml more if dry)', 'oat milk', null, '30 ml more if dry', null],
+    [
+      '800 g pork, diced into 3 cm (1 in) cubes',
+      'pork',
+      'diced into 3 cm (1 in) cubes',
+      null,
+      null,
+    ],
+    ['1 cup cream (36%)', 'cream', null, '36%', null],
+    ["3 tbsp 'quick' oats", "'quick' oats", null, null, null],
+    ['1 passion fruit, pulp and seeds only', 'passion fruit', 'pulp and seeds only', null, null],
+    ['2 cups 1-inch pieces rhubarb', 'rhubarb', '1-inch pieces', null, null],
+    ['Additional 50 g butter', 'butter', null, 'Additional', null],
+    ['a little softened lard', 'lard', 'softened', 'a little', null],
+    ['1 bag or box penne', 'penne', null, 'or box', null],
   ])('%s', (text, name, preparation, note, purpose) => {
     const line = parseLine(text);
     expect(line.name).toBe(name);
@@ -95,6 +133,21 @@ describe('several foods and alternatives', () => {
     ['3 tbsp avocado, peanut, or canola oil', 'avocado oil', ['peanut oil', 'canola oil']],
     ['2 tbsp butter or olive oil', 'butter', ['olive oil']],
     ['2 orange, yellow or red peppers', 'orange peppers', ['yellow peppers', 'red peppers']],
+    [
+      'dried red Thai, ancho, or pasilla chiles',
+      'dried red Thai chiles',
+      ['ancho chiles', 'pasilla chiles'],
+    ],
+    ['1 tin dried or fresh apricot halves', 'dried apricot halves', ['fresh apricot halves']],
+    ['1 cup fresh or thawed currants', 'fresh currants', ['thawed currants']],
+    ['1 cup jasmine rice or other white rice', 'jasmine rice', ['other white rice']],
+    ['100 g Gouda or Edam cheese', 'Gouda cheese', ['Edam cheese']],
+    ['100 g butter or cheddar cheese', 'butter', ['cheddar cheese']],
+    ['6 corn or 4 flour tortillas', 'corn tortillas', ['flour tortillas']],
+    ['1 chilli, or pinch of cayenne', 'chilli', ['cayenne']],
+    ['sherry or other sweet, fortified wine', 'sherry', ['other sweet, fortified wine']],
+    ['rolls, buns, or flatbreads, or other bread', 'rolls', ['buns', 'flatbreads', 'other bread']],
+    ['1 loaf bread or thinly sliced brioche', 'bread', ['thinly sliced brioche']],
   ])('%s', (text, name, others) => {
     const [item] = parseLine(text).items;
     expect(item?.name).toBe(name);
@@ -136,6 +189,11 @@ describe('left-overs of pages', () => {
     ['- 1 cup milk', 'milk'],
     ['1\u00a0cup\u00a0milk', 'milk'],
     ['<b>1 cup</b> milk', 'milk'],
+    ['[x] 1 cup milk', 'milk'],
+    ['2) 1 cup milk', 'milk'],
+    ['“1 cup milk”', 'milk'],
+    ['1 cup milk²', 'milk'],
+    ['1 cup milk https://example.org/milk', 'milk'],
   ])('%s', (text, name) => {
     const line = parseLine(text);
     expect(line.name).toBe(name);
@@ -168,6 +226,29 @@ describe('further foods with their own amounts', () => {
       ],
     ],
     [
+      '3 leeks, 1 onion and 2 carrots, sliced',
+      [
+        ['leeks', ['3 null']],
+        ['onion', ['1 null']],
+        ['carrots', ['2 null']],
+      ],
+    ],
+    [
+      '1 green and 2 red apples',
+      [
+        ['green apples', ['1 null']],
+        ['red apples', ['2 null']],
+      ],
+    ],
+    [
+      'flour, salt and ground mace',
+      [
+        ['flour', []],
+        ['salt', []],
+        ['ground mace', []],
+      ],
+    ],
+    [
       '1 tsp each: cumin, coriander, paprika',
       [
         ['cumin', ['1 tsp']],
@@ -177,6 +258,18 @@ describe('further foods with their own amounts', () => {
     ],
   ])('%s', (text, want) => {
     expect(foods(text)).toEqual(want);
+  });
+
+  it('gives each food the preparation that stands before it', () => {
+    expect(
+      parseLine('softened butter and chopped chives').items.map((item) => [
+        item.name,
+        item.preparation,
+      ]),
+    ).toEqual([
+      ['butter', 'softened'],
+      ['chives', 'chopped'],
+    ]);
   });
 
   it('takes a label off', () => {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Line } from '../../engine/model.ts';
 import { parseLine } from '../../engine/parse/index.ts';
+import { tidy } from '../../engine/parse/tidy.ts';
 
 const UNITS = [
   'g',
@@ -100,6 +101,7 @@ describe('every string', () => {
         for (const item of parseLine(text, { language: lang }).items)
           for (const amount of item.amounts) {
             expect(Number.isFinite(amount.quantity)).toBe(true);
+            expect(amount.quantity).toBeGreaterThanOrEqual(0);
             if (amount.max !== null) expect(amount.max).toBeGreaterThanOrEqual(amount.quantity);
           }
       }),
@@ -120,6 +122,54 @@ describe('every string', () => {
       fc.property(anyLine, (text) => {
         expect(parseLine(text)).toEqual(parseLine(text));
       }),
+    );
+  });
+});
+
+describe('the same line written otherwise', () => {
+  const said = (text: string) => {
+    const { items, note, purpose, optional, kind } = parseLine(text, { language: 'en' });
+    return { items, note, purpose, optional, kind };
+  };
+
+  it('with other spaces reads the same', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.constantFrom(...WORDS.filter((w) => w.trim() === w)), {
+          minLength: 1,
+          maxLength: 10,
+        }),
+        fc.constantFrom('  ', '\t', '\n ', '\u00a0', ' \u200b '),
+        (words, space) => {
+          expect(said(` ${words.join(space)} `)).toEqual(said(words.join(' ')));
+        },
+      ),
+      { numRuns: 500 },
+    );
+  });
+
+  it('with units in capitals reads the same amounts', () => {
+    const forms = ['cups', 'tbsp', 'tsp', 'oz', 'lbs', 'grams', 'ml', 'pinches', 'cloves', 'cans'];
+    fc.assert(
+      fc.property(
+        quantity,
+        fc.constantFrom(...forms),
+        fc.constantFrom(...NAMES),
+        (q, unit, name) => {
+          const lower = said(`${q.text} ${unit} ${name}`);
+          expect(said(`${q.text} ${unit.toUpperCase()} ${name}`)).toEqual(lower);
+        },
+      ),
+    );
+  });
+
+  it('is read the same again after it was tidied', () => {
+    fc.assert(
+      fc.property(anyLine, (text) => {
+        const once = tidy(text);
+        expect(said(once)).toEqual(said(text));
+      }),
+      { numRuns: 1000 },
     );
   });
 });
