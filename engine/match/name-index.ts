@@ -36,6 +36,9 @@ export interface NameIndex {
   headLast: boolean;
   quality: ReadonlySet<string>;
   states: ReadonlyMap<string, State>;
+  /** Words that take the juice, and those that take the peel, of a citrus fruit. */
+  juice: ReadonlySet<string>;
+  zest: ReadonlySet<string>;
   /** Words of a text, link words left out. */
   wordsOf: (text: string) => Word[];
   /** Food id of some words that are a whole name, in any inflection; null when they are none. */
@@ -101,6 +104,8 @@ function build(code: Code): NameIndex {
         [...foldedSet(grammar[state])].map((word) => [word, state] as const),
       ),
     ),
+    juice: foldedSet(grammar.juice),
+    zest: foldedSet(grammar.zest),
     wordsOf,
     idOf: (words) =>
       words.length === 0

@@ -154,9 +154,35 @@ function toMatch(found: Found, food: Food): Match {
   };
 }
 
-function inWantedState(found: Found, item: Item, index: NameIndex, foods: FoodTable): Match | null {
+const CITRUS: ReadonlySet<string> = new Set(['lemon', 'lime', 'orange', 'grapefruit']);
+
+/** 'Saft von 1 Zitrone' is juice, 'le zeste d'un citron' zest; zest and juice together the juice. */
+function takenPart(
+  food: Food,
+  item: Item,
+  line: Line,
+  index: NameIndex,
+  foods: FoodTable,
+): Food | null {
+  if (!CITRUS.has(food.id)) return null;
+  const note = line.items.length === 1 ? (line.note ?? '') : '';
+  const words = index.wordsOf(`${item.preparation ?? ''} ${note}`).map((word) => word.folded);
+  if (words.some((word) => index.juice.has(word))) return foods.byId(`${food.id}-juice`);
+  return words.some((word) => index.zest.has(word)) ? foods.byId(`${food.id}-zest`) : null;
+}
+
+/** The food found, or the part or state of it that the line asks for. */
+function asAsked(
+  found: Found,
+  item: Item,
+  line: Line,
+  index: NameIndex,
+  foods: FoodTable,
+): Match | null {
   const food = foods.byId(found.id);
   if (!food) return null;
+  const part = takenPart(food, item, line, index, foods);
+  if (part) return toMatch({ ...found, reason: `${found.reason}, the part that is taken` }, part);
   const state = wantedState(item, index);
   const stated = state === null ? food : inState(food, state, foods);
   if (stated === food) return toMatch(found, food);
@@ -179,13 +205,13 @@ export function matchOtherLanguage(
   const index = nameIndex(language);
   if (!index) return null;
   const found = named(item.name, line, index);
-  if (found) return inWantedState(found, item, index, foods);
+  if (found) return asAsked(found, item, line, index, foods);
   for (const other of item.alternatives) {
     const choice = wholeName(index.wordsOf(other.name), index);
     if (!choice) continue;
     const reason = `${choice.reason}; the line offers a choice`;
     const confidence = choice.confidence * CHOICE;
-    return inWantedState({ ...choice, confidence, reason }, item, index, foods);
+    return asAsked({ ...choice, confidence, reason }, item, line, index, foods);
   }
   return null;
 }
@@ -203,7 +229,7 @@ export function matchAnyLanguage(
   const found = otherIndexes(language).flatMap((index) => {
     const words = index.wordsOf(item.name.replace(/\([^)]*\)?/g, ' '));
     const name = widerName(words, line, index) ?? wholeName(words, index);
-    const match = name && inWantedState(name, item, index, foods);
+    const match = name && asAsked(name, item, line, index, foods);
     return match ? [{ match, language: index.language }] : [];
   });
   const [first] = found;

@@ -5,6 +5,7 @@ import type { Lexicon } from './lexicon.ts';
 import type { Parts } from './parts.ts';
 import { classify, onlyDescribes } from './segments.ts';
 import { lowAt, type Token } from './tokens.ts';
+import { skipStop } from './unit.ts';
 
 /** Longest label before a colon, and longest run of words before 'of' in 'zest and juice of'. */
 const LONGEST_LABEL = 4;
@@ -31,6 +32,12 @@ export function readExtract(tokens: readonly Token[], from: number, lex: Lexicon
 
 /** 'Optional: ...', 'For serving: ...', 'Egg wash: 1 egg' at the start: index after the colon, else 0. */
 export function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon): number {
+  // 'Evtl. 1 EL Zucker'
+  if (tokens.length > 2 && lex.optional.has(lowAt(tokens, 0)) && tokens[1]?.text !== ':') {
+    parts.optional = true;
+    parts.understood.push(tokens.slice(0, 1));
+    return skipStop(tokens, 1);
+  }
   const colon = tokens.findIndex((t) => t.kind !== 'w');
   if (colon < 1 || colon > LONGEST_LABEL || tokens[colon]?.text !== ':') return 0;
   const label = tokens.slice(0, colon);

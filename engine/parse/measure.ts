@@ -49,15 +49,16 @@ export function readSizes(
   let next = i;
   for (;;) {
     const t = tokens[next];
-    if (!t) break;
+    // 'kl.' is small, 'KL' a spoon
+    if (!t || lex.exactUnits.has(t.text)) break;
     const long = sizeLength(tokens, next, lex);
     if (long > 0) {
       size = [...size, ...tokens.slice(next, next + long)];
-      next += long;
+      next = skipStop(tokens, next + long);
     } else if (withFill && (lex.fill.has(t.low) || lex.fillBeforeUnit.has(t.low))) {
       if (lex.approx.has(t.low)) rough = true;
       fill = [...fill, t];
-      next++;
+      next = skipStop(tokens, next + 1);
     } else if (size.length > 0 && lex.ranges.has(t.low) && lex.sizes.has(lowAt(tokens, next + 1))) {
       size = [...size, ...tokens.slice(next, next + 2)];
       next += 2;

@@ -19,7 +19,7 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
       !lex.or.has(t.low)
     )
       named = true;
-    if (t?.text === '+' && before && readMeasure(tokens, i + 1, lex)) return i;
+    if (t?.text === '+' && before && goesOn(tokens, i + 1, lex)) return i;
     if (t?.kind !== 'w' || !before) continue;
     const after = tokens[i + 1];
     if (isPurposeAt(tokens, i, lex)) return i;
@@ -43,6 +43,12 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
   }
   return tokens.length;
 }
+
+/** What a '+' may add at `i`: '+ 1 egg', '+ etwas für die Form', '+ more to taste'. */
+const goesOn = (tokens: readonly Token[], i: number, lex: Lexicon): boolean =>
+  readMeasure(tokens, i, lex) !== null ||
+  lex.vague.has(lowAt(tokens, i)) ||
+  lex.more.has(lowAt(tokens, i));
 
 /** Whether the preparation at `i` stands between describing words and a food: 'dried, peeled and halved peas'. */
 function leadsOn(tokens: readonly Token[], i: number, lex: Lexicon): boolean {

@@ -55,7 +55,9 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
   const t = tokens[i];
   if (t?.kind === 'n') {
     const whole = withFraction(t.value, i + 1, tokens, lex);
-    const times = lex.numbers.get(lowAt(tokens, whole.next)) ?? 0;
+    const low = lowAt(tokens, whole.next);
+    if (lex.pairs.has(low)) return { value: whole.value * 2, next: whole.next + 1 };
+    const times = lex.numbers.get(low) ?? 0;
     return MULTIPLIERS.has(times) ? { value: whole.value * times, next: whole.next + 1 } : whole;
   }
   if (t?.kind !== 'w') return null;
