@@ -42,13 +42,17 @@ export function DishKind({ goals, plan, onGoals }: Props) {
         {family.why}
       </span>
       {parts.length > 1 && (
-        <ul class="limits">
-          {parts.map((part) => (
-            <li key={`${part.title}.${part.family}`}>
-              {part.title ?? 'the rest'}: {words(part.family)} ({part.why})
-            </li>
-          ))}
-        </ul>
+        <>
+          <p>Made of parts, each planned for what it is:</p>
+          <ul class="limits">
+            {parts.map((part) => (
+              <li key={`${part.title}.${part.family}`}>
+                {part.title?.replace(/\s*:$/, '') ?? 'The dish itself'}: {words(part.family)} (
+                {part.why})
+              </li>
+            ))}
+          </ul>
+        </>
       )}
     </div>
   );

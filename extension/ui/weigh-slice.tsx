@@ -17,6 +17,8 @@ export function WeighSlice({ adaptation, dishGrams, onDish }: Props) {
   const [sliceGrams, setSliceGrams] = useState<number | null>(null);
   const { after, goals } = adaptation;
   const each = after.per100gCooked?.netCarbsG ?? null;
+  const { cookedGrams: cooked } = after;
+  const whole = after.whole.netCarbsG;
   const slice = sliceGrams === null ? null : sliceNetCarbs(after, sliceGrams);
   const most = gramsFor(after, goals.budgetG);
   return (
@@ -66,6 +68,11 @@ export function WeighSlice({ adaptation, dishGrams, onDish }: Props) {
               The budget of {short(goals.budgetG)} g is in {most.toFixed(0)} g.
             </>
           )}{' '}
+          {whole && cooked && (
+            <>
+              The whole dish: {amount(whole.best)} g net carbs in {gramsRange(cooked)}.{' '}
+            </>
+          )}
           Weight of the dish: {dishGrams === null ? after.cookedSource : 'weighed by you'}.
         </p>
       ) : (

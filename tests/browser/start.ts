@@ -50,6 +50,8 @@ async function showFirefox(profile: string, url: string): Promise<void> {
 /** The popup's own figures as lines for a terminal. */
 const TABLE = `
   const cell = (element) => (element?.textContent ?? '').replace(/\\s+/g, ' ').trim();
+  // Words for those who hear the page would only repeat the table's heads here.
+  for (const word of document.querySelectorAll('.hidden')) word.remove();
   const lines = [cell(document.querySelector('.dish')), cell(document.querySelector('.verdict')), ''];
   for (const row of document.querySelectorAll('.nutrients tr')) {
     const [name, before, after] = [...row.children].map(cell);
@@ -57,7 +59,6 @@ const TABLE = `
   }
   lines.push('', 'What changes');
   for (const swap of document.querySelectorAll('.swap-amounts')) {
-    for (const word of swap.querySelectorAll('.hidden')) word.remove();
     lines.push('  ' + cell(swap));
   }
   return lines.join('\\n');

@@ -110,6 +110,10 @@ export function Workbench(props: Props) {
           <div class="bench-goals no-print">
             <GoalsBar adaptation={adaptation} onGoals={changeGoals} />
             <DishKind goals={goals} plan={adaptation.plan} onGoals={changeGoals} />
+            <div class="actions">
+              <SaveButton what={adaptation} again={savedId !== null} save={save} />
+              <RecipeFiles adaptation={adaptation} />
+            </div>
             <Wishes
               adaptation={adaptation}
               preferences={preferences}
@@ -117,10 +121,6 @@ export function Workbench(props: Props) {
               pantry={pantry}
               onGoals={changeGoals}
             />
-            <div class="actions">
-              <SaveButton what={adaptation} again={savedId !== null} save={save} />
-              <RecipeFiles adaptation={adaptation} />
-            </div>
           </div>
         </div>
         <RecipeRows

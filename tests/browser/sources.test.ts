@@ -1,0 +1,192 @@
+/** What figures rest on, what lines may be instead, limits, amounts: on the screen, in Chromium. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { violations } from './axe.ts';
+import { buildBoth } from './build.ts';
+import { type ChromiumRun, openChromium } from './chromium.ts';
+import { benchWith, LOAF_TEXT, rowsOf } from './loaf-text.ts';
+import { LOAF } from './places.ts';
+import { type Served, serveDemo } from './server.ts';
+
+const UNSURE_PAGE = `<!doctype html><title>Cake</title><script type="application/ld+json">${JSON.stringify(
+  {
+    '@context': 'https://schema.org',
+    '@type': 'Recipe',
+    name: 'Cupboard cake',
+    recipeYield: '10 servings',
+    recipeIngredient: ['300 g household flour', '200 g sugar', '3 eggs', '100 g butter'],
+    recipeInstructions: 'Mix everything and bake.',
+    nutrition: {
+      '@type': 'NutritionInformation',
+      calories: '310 kcal',
+      carbohydrateContent: '44 g',
+    },
+  },
+)}</script>`;
+
+let folder: string;
+let pages: Served;
+let run: ChromiumRun;
+
+const number = (text: string | null): number =>
+  Number.parseFloat((text ?? '').replace(/^[^\d]*/, ''));
+
+async function popupOn(path: string): Promise<Page> {
+  const page = await run.context.newPage();
+  await page.goto(`${pages.origin}/${path}`);
+  const popup = await run.click(page);
+  await popup.locator('.headline').waitFor();
+  return popup;
+}
+
+beforeAll(async () => {
+  buildBoth();
+  folder = mkdtempSync(join(tmpdir(), 'crumbshift-sources-'));
+  pages = await serveDemo({ '/unsure.html': UNSURE_PAGE });
+  run = await openChromium({ profile: join(folder, 'profile') });
+});
+
+afterAll(async () => {
+  await run?.close();
+  await pages?.close();
+  if (folder) rmSync(folder, { recursive: true, force: true });
+});
+
+describe('a figure in the popup', () => {
+  it('opens what it rests on by keyboard, and Escape closes it', async () => {
+    const popup = await popupOn(LOAF);
+    const button = popup.locator('.headline .figure-button').first();
+    await button.focus();
+    await popup.keyboard.press('Enter');
+    const panel = popup.locator('.headline .sources');
+    const text = (await panel.textContent()) ?? '';
+    expect(text).toContain('USDA SR Legacy 168896');
+    expect(text).toContain('72.53 g carbohydrate, 2.4 g fibre');
+    const parts = await panel.locator('.trace-head .figure').allTextContents();
+    const sum = parts.reduce((total, part) => total + number(part), 0);
+    const shown = number(await popup.locator('.big-figure').first().textContent());
+    expect(Math.abs(sum - shown)).toBeLessThanOrEqual(0.051 * (parts.length + 1));
+    expect(await violations(popup)).toEqual([]);
+    await popup.keyboard.press('Escape');
+    expect(await panel.count()).toBe(0);
+    expect(await button.evaluate((one) => one === document.activeElement)).toBe(true);
+    await popup.keyboard.press('Enter');
+    await panel.getByRole('button', { name: 'Close' }).click();
+    expect(await panel.count()).toBe(0);
+    expect(await button.evaluate((one) => one === document.activeElement)).toBe(true);
+  });
+
+  it('opens wherever it stands: each one of the table and of the strip', async () => {
+    const popup = await popupOn(LOAF);
+    for (const place of ['.nutrients', '.strip-key']) {
+      const buttons: Locator[] = await popup.locator(`${place} .figure-button`).all();
+      expect(buttons.length).toBeGreaterThan(3);
+      for (const button of buttons) {
+        await button.click();
+        await popup.locator(`${place} .sources`).waitFor();
+      }
+    }
+  });
+});
+
+describe('an uncertain line', () => {
+  it('shows what else it may be with the difference, and one press chooses', async () => {
+    const popup = await popupOn('unsure.html');
+    const line = popup.locator('.doubts > li', { hasText: 'household flour' });
+    await line.locator('summary').click();
+    const tie = line.locator('.ties button', { hasText: 'bread flour' });
+    const difference = /([+−])(\d+\.\d) g/.exec((await tie.textContent()) ?? '');
+    if (!difference) throw new Error('no difference shown');
+    const before = popup.locator('.big-figure').first();
+    const was = number(await before.textContent());
+    await tie.click();
+    const change = Number(difference[2]) * (difference[1] === '+' ? 1 : -1);
+    await expect
+      .poll(async () => Math.abs(number(await before.textContent()) - was - change))
+      .toBeLessThanOrEqual(0.11);
+  });
+
+  it('can have its name remembered, for other recipes too, and forgotten', async () => {
+    const popup = await popupOn('unsure.html');
+    const line = popup.locator('.doubts > li', { hasText: 'household flour' });
+    await line.locator('summary').click();
+    await line.getByRole('button', { name: /^Remember/ }).click();
+    await line.getByText('Next time “household flour” means bread flour.').waitFor();
+    const bench = await benchWith(run, LOAF_TEXT.replace('bread flour', 'household flour'));
+    await bench.locator('.strip-key', { hasText: 'bread flour' }).waitFor();
+    const names = bench.locator('#names');
+    expect(await names.textContent()).toContain('“household flour” means bread flour');
+    await names.getByRole('button', { name: 'Forget' }).click();
+    await bench.locator('.strip-key', { hasText: 'all-purpose flour' }).waitFor();
+    expect(await names.textContent()).toContain('None remembered');
+  });
+});
+
+describe('the full view', () => {
+  let bench: Page;
+
+  beforeAll(async () => {
+    bench = await benchWith(run, LOAF_TEXT);
+    await bench.getByText('More wishes').click();
+  });
+
+  it('works a limit in at once and takes it out again', async () => {
+    const after = bench.locator('.big-figure').nth(1);
+    const free = await rowsOf(bench);
+    const range = bench.locator('.big-range').nth(1);
+    await bench.getByLabel('Be cautious').check();
+    await expect.poll(() => rowsOf(bench)).not.toEqual(free);
+    const upper = Number(/–(\d+(\.\d+)?) g/.exec((await range.textContent()) ?? '')?.[1]);
+    expect(upper).toBeLessThanOrEqual(15);
+    expect(number(await after.textContent())).toBeLessThan(15);
+    await bench.getByLabel('Be cautious').uncheck();
+    await expect.poll(() => rowsOf(bench)).toEqual(free);
+  });
+
+  it('adds only what is at home, and keeps the list', async () => {
+    const free = await rowsOf(bench);
+    const pantry = bench.locator('.pantry');
+    await pantry.locator('summary').click();
+    await pantry.getByLabel('Another food I have').fill('vital wheat gluten');
+    await pantry.locator('.found button').first().click();
+    await pantry.locator('.chips li', { hasText: 'vital wheat gluten' }).waitFor();
+    await bench.getByLabel('Add only what I have').check();
+    await expect.poll(() => rowsOf(bench)).not.toEqual(free);
+    const text = (await rowsOf(bench)).join(' ');
+    expect(text).not.toContain('wheat flour blend');
+    await bench.getByLabel('Add only what I have').uncheck();
+    await expect.poll(() => rowsOf(bench)).toEqual(free);
+    await bench.reload();
+    await bench.getByText('More wishes').click();
+    expect(await pantry.textContent()).toContain('1 listed');
+  });
+
+  it('shows amounts for another number and in cups', async () => {
+    await bench.getByLabel('×2').check();
+    await expect.poll(async () => (await rowsOf(bench)).join(' ')).toContain('20 g');
+    await bench.locator('.factor-note', { hasText: 'makes 24 servings' }).waitFor();
+    await bench.getByLabel('Amounts').selectOption('us');
+    await expect.poll(async () => (await rowsOf(bench)).join(' ')).toMatch(/cups? \(\d+ g\)/);
+    await bench.getByText('By the size of your pan').click();
+    await bench.getByLabel('Across').nth(1).fill('18');
+    await bench.getByRole('button', { name: 'Take ×4' }).click();
+    await bench.locator('.factor-note', { hasText: 'makes 48 servings' }).waitFor();
+    await bench.getByLabel('Amounts').selectOption('page');
+    await bench.getByLabel('×1').check();
+  });
+
+  it('sets the page’s own figures beside ours, word for word', async () => {
+    const popup = await popupOn('unsure.html');
+    await popup.close();
+    const full = await run.open('bench.html');
+    const stated = full.locator('.stated');
+    await stated.waitFor();
+    const text = (await stated.textContent()) ?? '';
+    expect(text).toContain('310 kcal');
+    expect(text).toContain('44 g');
+    expect(text).toMatch(/close to ours|somewhat apart|far from ours/);
+  });
+});
