@@ -44,8 +44,13 @@ export function boundsOf(
 /** Bounds below this are as good as none of it, and would make the switch's price a cliff. */
 const LEAST_BOUND = 1e-4;
 
-const leastUse = (choice: Choice, most: number): number =>
-  choice.candidate?.rule.whole ? choice.max : Math.min(LEAST_USE, most / 2);
+/** Least share of a line that a swap takes once it is used; a pinch is enough of what a change asks for. */
+function leastUse(choice: Choice, most: number, asked: (food: Food) => boolean): number {
+  if (choice.candidate?.rule.whole) return choice.max;
+  return foodsOf(choice).some(asked) ? Math.min(PINCH, most / 2) : Math.min(LEAST_USE, most / 2);
+}
+
+const PINCH = 0.01;
 
 /** A new choice of foods in a section: the lines it serves, and the switch that says it is used. */
 interface Use {
@@ -66,7 +71,7 @@ function groupsOf(b: Builder): Choice[][] {
   return [...groups.values()];
 }
 
-function useRows(b: Builder): Use[] {
+function useRows(b: Builder, asked: (food: Food) => boolean): Use[] {
   const bounds = boundsOf(b.choices, b.variables, b.rows);
   b.limit(bounds);
   return groupsOf(b).flatMap((choices): Use[] => {
@@ -90,7 +95,7 @@ function useRows(b: Builder): Use[] {
         null,
       );
     const largest = Math.max(...choices.map((c) => gramsOf(c)));
-    const least = leastUse(first, Math.max(...opens.map(({ most }) => most)));
+    const least = leastUse(first, Math.max(...opens.map(({ most }) => most)), asked);
     b.row(
       {
         id: `least ${first.id}`,
@@ -167,9 +172,9 @@ function sharedFoods(b: Builder, section: Section, uses: readonly Use[]): Map<st
   return ids;
 }
 
-/** Swaps in use, the foods they bring, and the most of them for flours and for each other line. */
-export function countRows(b: Builder): void {
-  const uses = useRows(b);
+/** Swaps in use (little of what is `asked` for may be enough), the foods they bring, and the most of them for flours and for each other line. */
+export function countRows(b: Builder, asked: (food: Food) => boolean): void {
+  const uses = useRows(b, asked);
   for (const section of b.dish.sections) {
     const own = uses.filter((u) => u.choices[0]?.section === section.id);
     if (own.length === 0) continue;

@@ -6,11 +6,15 @@ import { type Attribute, type Linear, scaled } from './state.ts';
 /** Closeness paid for missing a wish by all of it: far above any change of the dish. Own choice. */
 const MISSED = 5;
 
-/** Room left for kitchen rounding, share of the wish. Own choice. */
-const ROUNDING = 0.015;
-
 export const WISHES = ['fibre-floor', 'sodium-limit', 'energy-limit'] as const;
 export type Wish = (typeof WISHES)[number];
+
+/** Room left for kitchen rounding, share of the wish: flours are rounded to 5 g. Own choice. */
+const ROUNDING: Record<Wish, number> = {
+  'fibre-floor': 0.03,
+  'sodium-limit': 0.015,
+  'energy-limit': 0.015,
+};
 
 const perGram =
   (figure: 'fiberG' | 'sodiumMg' | 'energyKcal'): Attribute =>
@@ -54,7 +58,7 @@ function flourRow(b: Builder): void {
 function wishRow(b: Builder, wish: Wish, bound: number | null): void {
   if (bound === null) return;
   const line = b.sum(COUNTED[wish], b.dish.servings);
-  const room = wish === 'fibre-floor' ? 1 + ROUNDING : 1 - ROUNDING;
+  const room = wish === 'fibre-floor' ? 1 + ROUNDING[wish] : 1 - ROUNDING[wish];
   const target = bound * room;
   const unit = Math.max(target, 1e-6);
   const missed = `missed ${wish}`;

@@ -93,9 +93,6 @@ function changed(a: Amount, grams: number, dish: Dish, asked: string): Amount {
   return { ...a, grams: tidy(grams > a.grams ? withinDose(next, a.food, dish) : next), asked };
 }
 
-const largest = (amounts: readonly Amount[], of: Handle['of']): Amount | undefined =>
-  [...amounts].filter((a) => of(a) > 0 && a.grams > 0).sort((a, b) => b.grams - a.grams)[0];
-
 function act(
   amounts: Amount[],
   handle: Handle,
@@ -116,16 +113,8 @@ function act(
       handle.of(a) > 0 && a.grams > 0 && !pinned(a) ? changed(a, a.grams * factor, dish, asked) : a,
     );
   }
-  // Plain water moves before milk or egg.
-  const target =
-    largest(
-      open.filter((a) => a.food.id === 'water'),
-      handle.of,
-    ) ?? largest(open, handle.of);
-  if (target) {
-    const grams = target.grams + shift / handle.of(target);
-    return amounts.map((a) => (a === target ? changed(a, grams, dish, asked) : a));
-  }
+  if (open.some((a) => handle.of(a) > 0 && a.grams > 0))
+    return moved(amounts, handle, shift, open, dish, asked);
   const food = handle
     .foods(section)
     .map((id) => dish.foods.byId(id))
@@ -133,6 +122,33 @@ function act(
   if (!food || shift <= 0) return amounts;
   const fresh = added(food, 0, handle.role, section.id);
   return [...amounts, changed(fresh, shift, dish, asked)];
+}
+
+/** Plain water moves before milk or egg, then the largest; what one cannot give, the next one gives. */
+function moved(
+  amounts: Amount[],
+  handle: Handle,
+  shift: number,
+  open: readonly Amount[],
+  dish: Dish,
+  asked: string,
+): Amount[] {
+  const rank = (a: Amount): number => (a.food.id === 'water' ? 1e6 : 0) + a.grams;
+  const targets = open
+    .filter((a) => handle.of(a) > 0 && a.grams > 0)
+    .sort((a, b) => rank(b) - rank(a));
+  const next = new Map<Amount, Amount>();
+  let left = shift;
+  for (const a of targets) {
+    if (Math.abs(left) < 1e-9) break;
+    const to = changed(a, a.grams + left / handle.of(a), dish, asked);
+    next.set(a, to);
+    // A grain's rounding is no reason to touch the next line.
+    const wanted = Math.max(0, a.grams + left / handle.of(a));
+    left = a.grams + left / handle.of(a) < 0 ? left + a.grams * handle.of(a) : 0;
+    if (wanted > 0) break;
+  }
+  return amounts.map((a) => next.get(a) ?? a);
 }
 
 /** The main part's amounts with every accepted change that acts on kitchen amounts. */

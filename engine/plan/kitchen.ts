@@ -62,13 +62,14 @@ function withoutRemnants(exact: readonly Amount[], section: Section): Amount[] {
   });
 }
 
-function roundedGrams(amount: Amount, cautious: boolean): number {
+function roundedGrams(amount: Amount, cautious: boolean, exact: boolean): number {
   const { grams, role, food, origin } = amount;
   if (origin === 'kept') {
     if (Math.abs(grams - amount.original) < 1e-6) return grams;
     const off = Math.abs(grams - amount.original) / amount.original;
     if (off < SAME_SCOOP && (role === 'fat' || role === 'salt')) return amount.original;
-    return (cautious || role === 'salt' ? down : near)(grams, stepFor(role, grams));
+    const step = exact && amount.base ? Math.min(1, stepFor(role, grams)) : stepFor(role, grams);
+    return (cautious || role === 'salt' ? down : near)(grams, step);
   }
   if (food.id === 'egg') return up(grams - 0.1 * EGG_G, EGG_G);
   if (role === 'binder' || /gum$|glucomannan|psyllium/.test(food.id))
@@ -215,7 +216,7 @@ function sectionAmounts(
 ): KitchenPlan {
   const whole = measurable(withoutRemnants(exact, section), section, dish);
   const rounded = whole.map((amount) => {
-    const grams = roundedGrams(amount, cautious);
+    const grams = roundedGrams(amount, cautious, dish.goals.flourKept > 0);
     return grams === amount.grams ? amount : { ...amount, grams: tidy(grams) };
   });
   const based = keepBase(rounded, whole).filter((a) => a.grams > 0 || a.origin === 'kept');

@@ -50,12 +50,12 @@ export const ROW_LEVERS: ReadonlySet<Lever> = new Set<Lever>([
   'intense-share',
 ]);
 
-/** What a lever must come to: `at least` when it was raised, `at most` when it was lowered. */
+/** What a lever must come to, and from where. */
 export interface LeverTarget {
   lever: Lever;
   /** g, or a share 0..1 for share levers. */
   level: number;
-  raised: boolean;
+  from: number;
 }
 
 /** An amount after accepted changes: each factor and each shift (percent of `base`) in turn. */
@@ -99,34 +99,50 @@ export function leverTargets(
     if (now === null) return [];
     const isShare = shareOf(lever, section) !== null;
     const level = adjusted(now, own, isShare ? 1 : shiftBase(section));
-    return Math.abs(level - now) < 1e-9 ? [] : [{ lever, level, raised: level > now }];
+    return Math.abs(level - now) < 1e-9 ? [] : [{ lever, level, from: now }];
   });
 }
 
 /** Name of the variable that says how far a change was missed. */
 export const missedChange = (lever: Lever): string => `missed change ${lever}`;
 
+/** A share's distance from its level in units of the change: held as `part - level x whole`, which is linear. */
+function shareOver(
+  b: Builder,
+  share: { part: Attribute; whole: Attribute },
+  level: number,
+  unit: number,
+): Linear {
+  const whole = b.sum(share.whole);
+  return scaled(plus(b.sum(share.part), whole, -level), 1 / (unit * Math.max(whole.constant, 1)));
+}
+
+/** Foods that a change asks for, so that little of them may be enough. */
+export const askedFor = (targets: readonly LeverTarget[], food: Food): boolean =>
+  targets.some(
+    ({ lever, level, from }) =>
+      level > from &&
+      ((lever === 'gluten' && food.id === 'vital-wheat-gluten') ||
+        (lever === 'resistant-starch' && RESISTANT.test(food.id)) ||
+        (lever === 'allulose' && alluloseIn(food) > 0)),
+  );
+
 /** Holds the main section to the targets; what cannot be met is paid for, never refused. */
 export function leverRows(b: Builder, targets: readonly LeverTarget[]): void {
   const section = b.dish.main;
-  for (const { lever, level, raised } of targets) {
+  for (const { lever, level, from } of targets) {
     const mass = counted(lever, section);
     const share = shareOf(lever, section);
-    // A share is held as `part - level x whole`, which is linear.
     const over: Linear | null = mass
-      ? scaled(b.sum(mass), 1 / shiftBase(section))
+      ? scaled(b.sum(mass), 1 / Math.abs(level - from))
       : share
-        ? (() => {
-            const whole = b.sum(share.whole);
-            return scaled(plus(b.sum(share.part), whole, -level), 1 / Math.max(whole.constant, 1));
-          })()
+        ? shareOver(b, share, level, Math.abs(level - from))
         : null;
     if (!over) continue;
-    const bound = (mass ? level / shiftBase(section) : 0) - over.constant;
+    const bound = (mass ? level / Math.abs(level - from) : 0) - over.constant;
     const missed = missedChange(lever);
     b.missed(missed, MISSED);
-    if (raised)
-      b.row({ id: `change ${lever}`, min: bound, terms: [...over.terms, [missed, 1]] }, null);
-    else b.row({ id: `change ${lever}`, max: bound, terms: [...over.terms, [missed, -1]] }, null);
+    b.row({ id: `change ${lever} up`, min: bound, terms: [...over.terms, [missed, 1]] }, null);
+    b.row({ id: `change ${lever} down`, max: bound, terms: [...over.terms, [missed, -1]] }, null);
   }
 }

@@ -6,7 +6,7 @@ import { type Choice, choicesFor } from './decisions.ts';
 import type { Dish } from './dish.ts';
 import * as figure from './figures.ts';
 import { goalRows } from './goal-rows.ts';
-import { type LeverTarget, leverRows } from './lever-rows.ts';
+import { askedFor, type LeverTarget, leverRows } from './lever-rows.ts';
 import type { Program, Row, Variable } from './program.ts';
 import type { Linear } from './state.ts';
 import { structureRows, waterAndFatRows } from './structure-rows.ts';
@@ -57,7 +57,7 @@ export function buildModel(dish: Dish, targets: readonly LeverTarget[] = []): Pl
     dishRows(b);
     goalRows(b);
     leverRows(b, targets);
-    countRows(b);
+    countRows(b, (food) => askedFor(targets, food));
   }
   const rule = dish.goals.rule;
   const nets = new Map<string, number>();
