@@ -13,6 +13,8 @@ export interface Job {
   json: boolean;
   url: string | null;
   goals: Goals;
+  /** A file of package labels that take part in matching and planning. */
+  ownFoods: string | null;
 }
 
 export const USAGE = `usage: npm run engine -- VERB [FILE...] [options]
@@ -29,6 +31,7 @@ export const USAGE = `usage: npm run engine -- VERB [FILE...] [options]
   --servings N        servings to reckon with
   --net-carbs us|eu   how carbohydrate is stated (default us)
   --avoid LIST        allergens not to bring in: ${Allergen.options.join(', ')}
+  --own-foods FILE    your packages: a JSON array of labels (tally, adapt)
 
 exit status: 0 all done, 1 some failed, 2 wrong usage`;
 
@@ -86,6 +89,7 @@ function split(argv: readonly string[]) {
         servings: { type: 'string' },
         'net-carbs': { type: 'string' },
         avoid: { type: 'string' },
+        'own-foods': { type: 'string' },
       },
     });
   } catch (error) {
@@ -113,5 +117,9 @@ export function readArguments(argv: readonly string[]): Job {
     rule: { ...DEFAULT_GOALS.rule, region: region(values['net-carbs']) },
     avoid: allergens(values.avoid),
   };
-  return { verb, files, filesFrom, json: values.json, url: values.url ?? null, goals };
+  const ownFoods = values['own-foods'] ?? null;
+  if (ownFoods !== null && verb !== 'tally' && verb !== 'adapt') {
+    throw new UsageError(`--own-foods goes with tally and adapt, not with ${verb}`);
+  }
+  return { verb, files, filesFrom, json: values.json, url: values.url ?? null, goals, ownFoods };
 }

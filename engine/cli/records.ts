@@ -3,6 +3,7 @@ import { foodTable } from '../foods/index.ts';
 import { matchItem } from '../match/index.ts';
 import {
   type Adaptation,
+  type Food,
   type Goals,
   type Interval,
   NUTRIENTS,
@@ -78,8 +79,13 @@ export function lineRecord(text: string) {
   };
 }
 
-export function tallyRecord(file: string, recipe: Recipe, goals: Goals) {
-  const { ingredients, servings, tally, notes } = tallyRecipe(recipe, goals);
+export function tallyRecord(
+  file: string,
+  recipe: Recipe,
+  goals: Goals,
+  ownFoods: readonly Food[] = [],
+) {
+  const { ingredients, servings, tally, notes } = tallyRecipe(recipe, goals, { ownFoods });
   const net = new Map(tally.contributions.map(({ key, netCarbsG }) => [key, netCarbsG]));
   const range = tally.perServing.netCarbsG;
   return {
@@ -112,8 +118,13 @@ function swapRecords({ plan, ingredients }: Adaptation) {
   }));
 }
 
-export function adaptRecord(file: string, recipe: Recipe, goals: Goals) {
-  const adaptation = adaptRecipe(recipe, goals);
+export function adaptRecord(
+  file: string,
+  recipe: Recipe,
+  goals: Goals,
+  ownFoods: readonly Food[] = [],
+) {
+  const adaptation = adaptRecipe(recipe, goals, { ownFoods });
   const { before, after, plan } = adaptation;
   return {
     file,

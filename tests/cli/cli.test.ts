@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { readOwnFoods } from '../../engine/cli/own-foods.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 const LOAF = 'tests/pages/demo/hearth-loaf.html';
@@ -24,6 +25,10 @@ const records = (stdout: string) =>
     .split('\n')
     .filter(Boolean)
     .map((line) => JSON.parse(line));
+
+/** An invented European label: 4 x 10 + 9 x 2 + 4 x 50 + 2 x 20 = 298 kcal. */
+const EU_LABEL =
+  '{"name":"Bran mix","form":"eu","energyKcal":298,"fatG":2,"carbohydrateG":50,"fiberG":20,"proteinG":10}';
 
 describe('command line', () => {
   it('reads a page into one JSON line', () => {
@@ -84,6 +89,59 @@ describe('command line', () => {
     }
   });
 
+  it("reckons with the user's own packages", () => {
+    // Flour of 40 g carbohydrate and 30 g fibre a 100 g on a European label: 40 g net instead of 70.
+    const path = join(folder, 'own.json');
+    const flour = {
+      name: 'Invented mill loaf flour',
+      form: 'eu',
+      energyKcal: 320,
+      fatG: 2,
+      carbohydrateG: 40,
+      fiberG: 30,
+      proteinG: 20,
+      standsInFor: 'bread-flour',
+      allergens: ['wheat', 'gluten'],
+      glutenAmongFirst: true,
+    };
+    writeFileSync(path, JSON.stringify([flour]));
+    const [own] = records(run(['tally', LOAF, '--json', '--own-foods', path]).stdout);
+    const line = own.lines.find(({ food }: { food: string }) => food === 'bread-flour');
+    expect(line.netCarbsG).toBeCloseTo((line.grams * 0.4) / own.servings, 1);
+    const [adapted] = records(run(['adapt', LOAF, '--json', '--own-foods', path]).stdout);
+    expect(adapted.before.netCarbsG).toBe(own.perServing.netCarbsG);
+  });
+
+  it.each([
+    ['broken JSON', '[{"name":', 'cannot be read as JSON'],
+    ['no list', '{"name":"x"}', 'must hold a list of package labels'],
+    ['no label', '[7]', 'label 1: is no label'],
+    ['a misspelt key', '[{"name":"Bran mix","carbs":3}]', "label 1 ('Bran mix'): does not know"],
+    ['a lacking figure', '[{"name":"Bran mix","form":"eu"}]', 'cannot be read: energyKcal'],
+    ['a label twice', `[${EU_LABEL},${EU_LABEL}]`, 'the same food as label 1'],
+  ])('tells what is wrong with own foods: %s', (_, content, message) => {
+    const path = join(folder, 'damaged.json');
+    writeFileSync(path, content);
+    expect(() => readOwnFoods(path)).toThrow(`${path}: `);
+    expect(() => readOwnFoods(path)).toThrow(message);
+  });
+
+  it('takes what a label leaves out as unknown', () => {
+    const path = join(folder, 'short.json');
+    writeFileSync(path, `[${EU_LABEL}]`);
+    const { foods } = readOwnFoods(path);
+    expect(foods[0]?.per100g).toMatchObject({ carbohydrateG: 50, sugarsG: null, sodiumMg: null });
+    expect(readOwnFoods(null).foods).toEqual([]);
+  });
+
+  it('ends with status 2 and no answer when own foods cannot be read', () => {
+    const path = join(folder, 'missing.json');
+    const { status, stdout, stderr } = run(['tally', LOAF, '--own-foods', path]);
+    expect(status).toBe(2);
+    expect(stdout).toBe('');
+    expect(stderr).toContain('missing.json: cannot be read');
+  });
+
   it('ends quietly when its reader has seen enough', () => {
     const pages = Array(40).fill(LOAF).join(' ');
     const { status, stderr } = spawnSync(
@@ -106,6 +164,8 @@ describe('command line', () => {
     [['adapt', LOAF, '--net-carbs', 'mars']],
     [['adapt', LOAF, '--avoid', 'gravel']],
     [['adapt', LOAF, '--colour', 'red']],
+    [['lines', '--own-foods', 'x.json']],
+    [['read', LOAF, '--own-foods', 'x.json']],
   ])('answers wrong usage %j with status 2 and the usage', (args) => {
     const { status, stderr } = run(args);
     expect(status).toBe(2);
