@@ -33,7 +33,16 @@ export default defineConfig({
     default_locale: 'en',
     name: '__MSG_extensionName__',
     description: '__MSG_extensionDescription__',
-    permissions: ['activeTab', 'scripting', 'storage', 'unlimitedStorage'],
+    permissions: ['activeTab', 'contextMenus', 'scripting', 'storage', 'unlimitedStorage'],
+    // Asked for only when the user switches on that pages with a recipe are marked.
+    optional_host_permissions: ['*://*/*'],
+    commands: {
+      _execute_action: { suggested_key: { default: 'Alt+Shift+Y' } },
+      'rework-selection': {
+        suggested_key: { default: 'Alt+Shift+U' },
+        description: '__MSG_reworkSelection__',
+      },
+    },
     ...(command === 'build'
       ? { content_security_policy: { extension_pages: CONTENT_SECURITY_POLICY } }
       : {}),

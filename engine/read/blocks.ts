@@ -1,6 +1,7 @@
+import { isBlock } from './block-tags.ts';
 import { cleanLines } from './clean.ts';
 import { headWithColon, ingredientsHeading, MAX_HEADING, stepsHeading } from './headings.ts';
-import { isBlock, isUnseen, TextRun, textOf } from './text.ts';
+import { isUnseen, TextRun, textOf } from './text.ts';
 import { attribute, classes, type Leaf } from './tree.ts';
 
 /** What a line's words say it heads; kept on the block once it has been asked for. */

@@ -1,5 +1,5 @@
 /** Quick looks at a document that touch only the elements asked for. */
-import { isNamedIngredients } from './headings.ts';
+import { isNamedIngredients } from './phrases.ts';
 import { MAX_SCRIPT } from './tree.ts';
 
 /** Attributes that may name a recipe or its parts, with the words that do. */

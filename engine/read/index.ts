@@ -40,13 +40,15 @@ export function readPage(
  * Reads a recipe from plain text: a paste or a selection.
  * @param options.url address it was taken from, for credit
  * @param options.language BCP 47 tag, when known
+ * @param options.title the page's title, used when the text has none
  */
 export function readText(
   text: string,
-  options: { url?: string; language?: string } = {},
+  options: { url?: string; language?: string; title?: string } = {},
 ): ReadResult {
   try {
-    const recipe = readPasted(text, options.url ?? null, options.language ?? null);
+    const { url = null, language = null, title = null } = options;
+    const recipe = readPasted(text, { url, language, title: title || null });
     if (recipe) return { ok: true, recipes: [recipe] };
   } catch {
     // Falls through: unreadable text is no recipe.

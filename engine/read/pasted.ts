@@ -16,14 +16,15 @@ const BULLET = /^\s*(?:[-–—*•▢□☐]|\d{1,2}[.)])\s+/;
 /** A line of plain text as the page reader sees one: lines with bullets are list entries. */
 function blockOf(raw: string, text: string): Block {
   const bullet = BULLET.test(raw);
+  const ordered = bullet && /^\s*\d/.test(raw);
   const heading = /^#{1,6}\s/.test(raw);
   return {
-    text: text.replace(/^#{1,6}\s+/, ''),
+    text: text.replace(/^(?:#{1,6}|[-–—*•▢□☐])\s+/, ''),
     tag: 'p',
     level: heading ? 2 : 0,
     bold: /^\*\*.+\*\*:?$/.test(text) || isHeadingLine(text),
-    list: bullet ? 1 : -1,
-    ordered: /^\s*\d/.test(raw) && bullet,
+    list: ordered ? 2 : bullet ? 1 : -1,
+    ordered,
     depth: bullet ? 1 : 0,
     classes: '',
     link: false,
@@ -37,6 +38,7 @@ function titleOf(blocks: readonly Block[]): string | null {
   if (!first || first.text.length > 120 || startsWithAmount(first.text)) return null;
   if (ingredientsHeading(first) > 0 || stepsHeading(first) > 0 || isSentence(first.text))
     return null;
+  if (first.list >= 0 || statedServings(first.text)) return null;
   return first.text.replace(/^\*+|\*+$/g, '').trim() || null;
 }
 
@@ -46,8 +48,7 @@ function titleOf(blocks: readonly Block[]): string | null {
  */
 export function readPasted(
   text: string,
-  url: string | null,
-  language: string | null,
+  page: { url: string | null; language: string | null; title: string | null },
 ): Recipe | null {
   const blocks: Block[] = [];
   for (const raw of text.slice(0, 400_000).split(/\r\n?|\n/)) {
@@ -69,5 +70,5 @@ export function readPasted(
     );
     if (line && readYield([line.text]).servings) draft.yields = [line.text];
   }
-  return recipeOf(draft, { url, language, title: null, author: null, image: null }, []);
+  return recipeOf(draft, { ...page, author: null, image: null }, []);
 }

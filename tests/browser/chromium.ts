@@ -12,6 +12,8 @@ export interface ChromiumRun {
   click(page: Page): Promise<Page>;
   /** Presses the button and evaluates an expression in the toolbar's own popup once it shows figures. */
   inRealPopup<T>(page: Page, expression: string): Promise<T>;
+  /** Evaluates an expression in the extension's worker. */
+  inWorker<T>(expression: string): Promise<T>;
   /** Id of the tab in front; the extension may know that much of any tab. */
   activeTab(): Promise<number>;
   /** Opens a page of the extension. */
@@ -24,15 +26,17 @@ interface Options {
   /** File to write the browser's network log to; complete once it is closed. */
   netLog?: string;
   headless?: boolean;
+  /** Folder of the build to load in place of the usual one. */
+  build?: string;
 }
 
-function argumentsFor({ netLog, headless = true }: Options): string[] {
+function argumentsFor({ netLog, headless = true, build = CHROMIUM_BUILD }: Options): string[] {
   return [
     ...(headless ? ['--headless=new'] : []),
     // No other host can be found, so a test never leaves this machine.
     ...(headless ? ['--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1'] : []),
-    `--disable-extensions-except=${CHROMIUM_BUILD}`,
-    `--load-extension=${CHROMIUM_BUILD}`,
+    `--disable-extensions-except=${build}`,
+    `--load-extension=${build}`,
     '--no-first-run',
     '--disable-component-update',
     '--disable-background-networking',
@@ -90,6 +94,7 @@ export async function openChromium(options: Options): Promise<ChromiumRun> {
       await trigger(context, extensionId, page.url());
       return (await evaluateInPopup(context, extensionId, expression)) as T;
     },
+    inWorker: <T>(expression: string) => worker.evaluate(expression) as Promise<T>,
     activeTab: () =>
       worker.evaluate(async () => {
         const { tabs } = (globalThis as unknown as { chrome: { tabs: Tabs } }).chrome;

@@ -25,6 +25,20 @@ export interface FirefoxRun {
   /** Presses the toolbar button on the current tab, then shows the same popup in a tab of its own. */
   click(): Promise<void>;
   open(path: string): Promise<void>;
+  /** Opens an address in a new tab. */
+  newTab(url: string): Promise<void>;
+  /**
+   * Chooses the entry for selected text in the context menu, or presses its key, and goes on in the tab
+   * that this opens.
+   */
+  pressForSelection(way: 'menu' | 'key'): Promise<void>;
+  /** Clicks an element of the current tab as a user does. */
+  press(selector: string): Promise<void>;
+  /** The current tab, to go back to it later. */
+  here(): string;
+  goBackTo(tab: string): void;
+  /** Runs a function body in the browser's own window. */
+  inBrowser(body: string): Promise<unknown>;
   /** The whole current page as a PNG. */
   screenshot(): Promise<Buffer>;
   /** Resolves when the browser has ended. */
@@ -162,6 +176,68 @@ async function start({ profile, proxy, headless = true }: Options) {
   }
 }
 
+/** Chooses an entry of the open context menu; the browser then grants the tab, as for a user. */
+const CHOOSE = `
+  const menu = document.getElementById('contentAreaContextMenu');
+  for (let tries = 0; menu.state !== 'open' && tries < 50; tries += 1)
+    await new Promise((done) => setTimeout(done, 100));
+  const item = menu.querySelector('[label="Rework the selected recipe"]');
+  if (!item) throw new Error('no such entry');
+  menu.activateItem(item);
+  return true;
+`;
+
+/** Carries out the key of the extension's command. */
+const KEY = `
+  const keys = [...document.querySelectorAll('keyset[id^="ext-keyset"] key')];
+  const key = keys.find((one) => one.getAttribute('key')?.toUpperCase() === 'U');
+  if (!key) throw new Error('no such key');
+  key.doCommand();
+  return true;
+`;
+
+/** Where to click to hit an element, in pixels from the page's corner. */
+const MIDDLE = (selector: string) => `
+  const box = document.querySelector(${JSON.stringify(selector)}).getBoundingClientRect();
+  return Math.round(box.left + Math.min(box.width / 2, 40)) + ',' + Math.round(box.top + box.height / 2);
+`;
+
+async function clickAt(bidi: Bidi, context: string, place: string, button: number): Promise<void> {
+  const [x, y] = place.split(',').map(Number);
+  await bidi.send('input.performActions', {
+    context,
+    actions: [
+      {
+        type: 'pointer',
+        id: 'mouse',
+        actions: [
+          { type: 'pointerMove', x, y },
+          { type: 'pointerDown', button },
+          { type: 'pointerUp', button },
+        ],
+      },
+    ],
+  });
+}
+
+async function tabs(bidi: Bidi): Promise<{ context: string; url: string }[]> {
+  const { contexts } = await bidi.send('browsingContext.getTree', {});
+  return contexts as { context: string; url: string }[];
+}
+
+/** A tab that shows a page of the extension and was not there before, once it is open. */
+async function newTabShowing(bidi: Bidi, path: string, before: readonly string[]): Promise<string> {
+  for (let tries = 0; tries < 100; tries += 1) {
+    const found = (await tabs(bidi)).find(
+      ({ context, url }) =>
+        !before.includes(context) && url.startsWith(`moz-extension://${UUID}/${path}`),
+    );
+    if (found) return found.context;
+    await new Promise((done) => setTimeout(done, 100));
+  }
+  throw new Error(`no new tab shows ${path}`);
+}
+
 const exitOf = (child: ChildProcess): Promise<void> =>
   child.exitCode === null
     ? new Promise((done) => child.once('exit', () => done()))
@@ -218,6 +294,29 @@ export async function openFirefox(options: Options): Promise<FirefoxRun> {
       const tab = await evaluateIn(bidi, await chromeContext(bidi), PRESS);
       await open(`popup.html?tab=${tab}`);
     },
+    newTab: async (url) => {
+      context = await newTab();
+      await goto(url);
+    },
+    pressForSelection: async (way) => {
+      await bidi.send('browsingContext.activate', { context });
+      const before = (await tabs(bidi)).map((tab) => tab.context);
+      const browser = await chromeContext(bidi);
+      if (way === 'menu') {
+        await clickAt(bidi, context, String(await evaluate(MIDDLE('li'))), 2);
+        await evaluateIn(bidi, browser, CHOOSE);
+      } else await evaluateIn(bidi, browser, KEY);
+      context = await newTabShowing(bidi, 'bench.html', before);
+    },
+    press: async (selector) => {
+      await bidi.send('browsingContext.activate', { context });
+      await clickAt(bidi, context, String(await evaluate(MIDDLE(selector))), 0);
+    },
+    here: () => context,
+    goBackTo: (tab) => {
+      context = tab;
+    },
+    inBrowser: async (body) => evaluateIn(bidi, await chromeContext(bidi), body),
     screenshot: async () => {
       const { data } = await bidi.send('browsingContext.captureScreenshot', {
         context,

@@ -7,6 +7,7 @@ import { CHROMIUM_BUILD, FIREFOX_BUILD } from './places.ts';
 interface Manifest {
   manifest_version: number;
   permissions: string[];
+  optional_host_permissions: string[];
   default_locale: string;
   icons: Record<string, string>;
   content_security_policy: { extension_pages: string };
@@ -27,13 +28,13 @@ describe.each([
     expect(manifest().manifest_version).toBe(3);
     expect([...manifest().permissions].sort()).toEqual([
       'activeTab',
+      'contextMenus',
       'scripting',
       'storage',
       'unlimitedStorage',
     ]);
     for (const key of [
       'host_permissions',
-      'optional_host_permissions',
       'optional_permissions',
       'content_scripts',
       'externally_connectable',
@@ -41,6 +42,8 @@ describe.each([
     ]) {
       expect(manifest()).not.toHaveProperty(key);
     }
+    // What the option to mark pages may ask for later, and nothing beside it.
+    expect(manifest().optional_host_permissions).toEqual(['*://*/*']);
   });
 
   it('forbids every connection, foreign code and markup from text', () => {

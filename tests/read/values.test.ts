@@ -132,6 +132,25 @@ describe('readText', () => {
     expect(result.recipes[0]?.groups[0]?.lines).toHaveLength(4);
     expect(result.recipes[0]?.steps).toHaveLength(2);
   });
+  it('reads a selection: lists with drawn marks, no heading, the title from the page', () => {
+    const result = readText(
+      'Serves 4\n- 300 g bread flour\n- 200 g water\n- 6 g salt\n1. Mix everything.\n2. Bake for 40 minutes.',
+      { title: 'Pan loaf' },
+    );
+    if (!result.ok) throw new Error(result.why);
+    expect(result.recipes[0]).toMatchObject({
+      title: 'Pan loaf',
+      yield: { servings: { low: 4, high: 4 } },
+      groups: [{ title: null, lines: ['300 g bread flour', '200 g water', '6 g salt'] }],
+      steps: [{ text: 'Mix everything.' }, { text: 'Bake for 40 minutes.' }],
+    });
+  });
+  it('takes the number off a method of one step', () => {
+    const result = readText('500 g flour\n10 g salt\n\nMethod\n1. Mix both and bake for an hour.');
+    expect(result.ok && result.recipes[0]?.steps.map((step) => step.text)).toEqual([
+      'Mix both and bake for an hour.',
+    ]);
+  });
   it('reads ingredient lines alone', () => {
     const result = readText('500 g bread flour\n370 g water\n10 g salt');
     expect(result.ok && result.recipes[0]?.groups[0]?.lines).toHaveLength(3);

@@ -11,6 +11,7 @@ import { AllergenBoxes } from '../../ui/allergen-boxes.tsx';
 import { Masthead } from '../../ui/masthead.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { RuleFields } from '../../ui/rule-fields.tsx';
+import { Detection } from './detection.tsx';
 
 interface Choice<T extends string> {
   label: string;
@@ -105,6 +106,7 @@ export function Options() {
           chosen={preferences.avoid}
           onChosen={(avoid) => change({ avoid })}
         />
+        <Detection />
         <p role="status">{state === 'kept' && 'Kept'}</p>
         {typeof state === 'object' && (
           <p role="alert" class="failure">

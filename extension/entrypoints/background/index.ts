@@ -1,0 +1,25 @@
+/** Answers the pages of the extension, its menu entry and its keys. It keeps no state of its own. */
+import { browser } from 'wxt/browser';
+import { defineBackground } from 'wxt/utils/define-background';
+import { openStore } from '../../store/db.ts';
+import { answerSave } from '../../store/keeper.ts';
+import { markTab, watchPermission } from './detection.ts';
+import { addMenu, onCommand, onMenu } from './menu.ts';
+
+export default defineBackground(() => {
+  // Listeners stand here, at the top, so that the browser wakes this script for each of them.
+  browser.runtime.onInstalled.addListener(() => void addMenu());
+  browser.contextMenus.onClicked.addListener((info, tab) => void onMenu(info, tab));
+  browser.commands.onCommand.addListener((command, tab) => void onCommand(command, tab));
+  watchPermission();
+  browser.runtime.onMessage.addListener((message: unknown, sender) => {
+    const type = (message as { type?: unknown } | null)?.type;
+    if (type === 'mark') {
+      void markTab(message, sender.tab?.id);
+      return undefined;
+    }
+    if (type !== 'save') return undefined;
+    const store = openStore();
+    return answerSave(store, message, Date.now()).finally(() => store.close());
+  });
+});
