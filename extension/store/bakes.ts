@@ -35,10 +35,10 @@ export async function deleteBake(store: Store, id: string): Promise<void> {
   await store.transaction('rw', store.bakes, () => store.bakes.delete(id));
 }
 
-/** Grams of the whole dish on the scale the last time exactly this was baked, or null. */
+/** Grams of the whole recipe, made once, on the scale the last time exactly this was baked; or null. */
 export function weighedDish(bakes: readonly Bake[], work: Work): number | null {
-  return (
-    bakes.find(({ baked, dishGrams }) => dishGrams !== null && sameWork(baked, work))?.dishGrams ??
-    null
-  );
+  for (const { baked, dishGrams, factor } of bakes) {
+    if (dishGrams !== null && sameWork(baked, work)) return dishGrams / factor;
+  }
+  return null;
 }

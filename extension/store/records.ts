@@ -59,6 +59,8 @@ export const Bake = z.object({
   servings: z.number().positive(),
   rawGrams: z.number().positive().nullable(),
   netCarbsG: Interval.nullable(),
+  /** How much of the recipe was made; the weights below are of all of it. */
+  factor: z.number().positive().default(1),
   /** The whole dish on the scale after baking, g. */
   dishGrams: z.number().positive().nullable(),
   /** Servings cut from it. */

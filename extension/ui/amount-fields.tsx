@@ -73,7 +73,7 @@ export function AmountFields({ wish, servings, onWish }: Props) {
       {factor !== 1 && (
         <p role="status" class="factor-note">
           <strong>{factorText(factor)}</strong>: makes {short(servings * factor)} servings; the
-          figures of one serving stay. Amounts named in the method are for ×1.
+          figures of one serving stay.
         </p>
       )}
     </div>

@@ -2,6 +2,7 @@
 import { bakeSymptoms } from '../../engine/index.ts';
 import type { Adaptation, Interval } from '../../engine/model.ts';
 import type { Bake, Work } from '../store/records.ts';
+import { factorText } from './amounts.ts';
 import type { BakeWords } from './bake-form.tsx';
 import { amount, rangeText, short } from './format.ts';
 
@@ -21,15 +22,15 @@ export function bakeOf(
   words: BakeWords,
   work: Work,
   { after }: Adaptation,
-  recipeId: string,
-  now: number,
+  at: { recipeId: string; factor: number; now: number },
 ): Bake {
   const { recipe, goals, corrections } = work;
   return {
     ...words,
     id: crypto.randomUUID(),
-    recipeId,
-    addedAt: now,
+    recipeId: at.recipeId,
+    factor: at.factor,
+    addedAt: at.now,
     baked: { recipe, goals, corrections },
     servings: after.servings,
     rawGrams: after.rawGrams.best > 0 ? after.rawGrams.best : null,
@@ -39,26 +40,28 @@ export function bakeOf(
 
 /** Net carbs of one slice as weighed, of one of the pieces cut, or of a serving; with the words for it. */
 export function pieceText(bake: Bake): string | null {
-  const { netCarbsG, dishGrams, sliceGrams, pieces } = bake;
+  const { netCarbsG, factor, dishGrams, sliceGrams, pieces } = bake;
   if (netCarbsG === null) return null;
+  const all = scaled(netCarbsG, factor);
   if (sliceGrams !== null && dishGrams !== null) {
-    const net = scaled(netCarbsG, sliceGrams / dishGrams);
+    const net = scaled(all, sliceGrams / dishGrams);
     return `a slice of ${short(sliceGrams)} g: ${withRange(net)} net carbs`;
   }
   if (pieces !== null) {
-    return `one of ${short(pieces)}: ${withRange(scaled(netCarbsG, 1 / pieces))} net carbs`;
+    return `one of ${short(pieces)}: ${withRange(scaled(all, 1 / pieces))} net carbs`;
   }
   return null;
 }
 
 /** '780 g after baking, 12 % lost; 21.5 g net carbs in 100 g', or null when it was not weighed. */
-export function dishText({ dishGrams, rawGrams, netCarbsG }: Bake): string | null {
+export function dishText({ dishGrams, factor, rawGrams, netCarbsG }: Bake): string | null {
   if (dishGrams === null) return null;
   const parts = [`${short(dishGrams)} g after baking`];
-  if (rawGrams !== null && dishGrams < rawGrams) {
-    parts.push(`${Math.round(100 * (1 - dishGrams / rawGrams))} % lost`);
+  if (factor !== 1) parts.push(factorText(factor));
+  if (rawGrams !== null && dishGrams < rawGrams * factor) {
+    parts.push(`${Math.round(100 * (1 - dishGrams / (rawGrams * factor)))} % lost`);
   }
-  const per100 = netCarbsG && scaled(netCarbsG, 100 / dishGrams);
+  const per100 = netCarbsG && scaled(netCarbsG, (100 * factor) / dishGrams);
   const net = per100 ? `; ${withRange(per100)} net carbs in 100 g` : '';
   return parts.join(', ') + net;
 }

@@ -1,6 +1,7 @@
 import { useId, useState } from 'preact/hooks';
 import { bakeSymptoms } from '../../engine/index.ts';
 import type { Family } from '../../engine/model.ts';
+import { factorText } from './amounts.ts';
 import { NumberField } from './number-field.tsx';
 
 /** What the user tells of a bake. */
@@ -50,12 +51,14 @@ const MEASURES: readonly {
 
 interface Props {
   family: Family;
+  /** How much of the recipe is made. */
+  factor: number;
   /** Resolves to what went wrong, or null when the bake is kept. */
   onKeep(words: BakeWords): Promise<string | null>;
 }
 
 /** One bake, told: everything but the day may be left out. */
-export function BakeForm({ family, onKeep }: Props) {
+export function BakeForm({ family, factor, onKeep }: Props) {
   const id = useId();
   const [words, setWords] = useState<BakeWords>(empty);
   const [failure, setFailure] = useState<string | null>(null);
@@ -91,6 +94,12 @@ export function BakeForm({ family, onKeep }: Props) {
           onInput={({ currentTarget }) => change({ day: currentTarget.value })}
         />
       </div>
+      {factor !== 1 && (
+        <p>
+          Told of {factorText(factor)} the recipe, as chosen under Ingredients: weigh and count all
+          of it.
+        </p>
+      )}
       <div class="bake-measures">
         {MEASURES.map(({ name, ...field }) => (
           <NumberField

@@ -10,6 +10,28 @@ interface Props {
   onRemove(bake: Bake): void;
 }
 
+interface CutProps {
+  bake: Bake;
+  servings: number;
+  onServings(servings: number): void;
+}
+
+/** Another number of servings was cut than the recipe is reckoned with. */
+function AsCut({ bake, servings, onServings }: CutProps) {
+  if (bake.pieces === null) return null;
+  // A double recipe cut in 24 is one cut in 12.
+  const cut = Math.round((bake.pieces / bake.factor) * 2) / 2;
+  if (cut === servings || cut === 0) return null;
+  return (
+    <p>
+      The recipe is reckoned with {short(servings)} servings.{' '}
+      <button type="button" onClick={() => onServings(cut)}>
+        Reckon with {short(cut)}
+      </button>
+    </p>
+  );
+}
+
 /** Logged bakes, latest first. */
 export function BakeList({ bakes, adaptation, onServings, onRemove }: Props) {
   return (
@@ -26,14 +48,7 @@ export function BakeList({ bakes, adaptation, onServings, onRemove }: Props) {
               </button>
             </p>
             {[dishText(bake), pieceText(bake)].map((text) => text && <p key={text}>{text}</p>)}
-            {bake.pieces !== null && bake.pieces !== adaptation.after.servings && (
-              <p>
-                The figures above are for {short(adaptation.after.servings)} servings.{' '}
-                <button type="button" onClick={() => onServings(bake.pieces ?? 1)}>
-                  Reckon with {short(bake.pieces)}
-                </button>
-              </p>
-            )}
+            <AsCut bake={bake} servings={adaptation.after.servings} onServings={onServings} />
             <p>{wrong.length === 0 ? 'Nothing was wrong.' : `Not right: ${wrong.join(', ')}.`}</p>
             {bake.notes !== '' && <p class="bake-notes">{bake.notes}</p>}
           </li>

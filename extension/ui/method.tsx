@@ -1,4 +1,5 @@
 import type { Adaptation, RewrittenStep } from '../../engine/model.ts';
+import { factorText } from './amounts.ts';
 
 function StepItem({ step }: { step: RewrittenStep }) {
   return (
@@ -19,11 +20,16 @@ function StepItem({ step }: { step: RewrittenStep }) {
 }
 
 /** The method, with changed and inserted steps marked. */
-export function Method({ adaptation }: { adaptation: Adaptation }) {
+export function Method({ adaptation, factor }: { adaptation: Adaptation; factor: number }) {
   const { steps } = adaptation;
   return (
     <section class="method" aria-labelledby="method-title">
       <h2 id="method-title">Method</h2>
+      {factor !== 1 && steps.length > 0 && (
+        <p class="factor-note">
+          <strong>Amounts in the method are for ×1</strong>: take {factorText(factor)} of them.
+        </p>
+      )}
       {steps.length === 0 && <p>The page gives no method.</p>}
       <ol>
         {steps.map((step, at) => {

@@ -1,19 +1,22 @@
 import { useState } from 'preact/hooks';
 import type { Adaptation } from '../../engine/model.ts';
+import { factorText } from './amounts.ts';
 import { amount, rangeText, short } from './format.ts';
 import { NumberField } from './number-field.tsx';
-import { gramsFor, sliceNetCarbs } from './slice.ts';
+import { gramsFor, sliceNetCarbs, times } from './slice.ts';
 import { gramsRange } from './source-words.ts';
 
 interface Props {
   adaptation: Adaptation;
-  /** Grams of the whole dish that were typed or logged for exactly this recipe, or null. */
+  /** How much of the recipe is made; the dish on the scale is all of it. */
+  factor: number;
+  /** Grams of all that is made, typed or logged for exactly this recipe, or null. */
   dishGrams: number | null;
   onDish(grams: number | null): void;
 }
 
 /** From the scale to net carbs: the whole dish once, then any slice of it. */
-export function WeighSlice({ adaptation, dishGrams, onDish }: Props) {
+export function WeighSlice({ adaptation, factor, dishGrams, onDish }: Props) {
   const [sliceGrams, setSliceGrams] = useState<number | null>(null);
   const { after, goals } = adaptation;
   const each = after.per100gCooked?.netCarbsG ?? null;
@@ -26,14 +29,18 @@ export function WeighSlice({ adaptation, dishGrams, onDish }: Props) {
       <h2 id="weigh-title">Weigh a slice</h2>
       <div class="goals">
         <NumberField
-          label="Whole dish after baking"
+          label={
+            factor === 1
+              ? 'Whole dish after baking'
+              : `Whole dish after baking, all of ${factorText(factor)}`
+          }
           unit="g"
           value={dishGrams}
           min={1}
           max={100_000}
           hint={
             dishGrams === null && after.cookedGrams
-              ? `not weighed yet, about ${gramsRange(after.cookedGrams)}`
+              ? `not weighed yet, about ${gramsRange(times(after.cookedGrams, factor))}`
               : undefined
           }
           onValue={onDish}
@@ -61,16 +68,16 @@ export function WeighSlice({ adaptation, dishGrams, onDish }: Props) {
       {each ? (
         <p class="quiet">
           100 g of the baked dish: {amount(each.best)} g net carbs
-          {rangeText(each) !== '' && <> (likely {rangeText(each)})</>}.
-          {most !== null && (
+          {rangeText(each) !== '' && <> (likely {rangeText(each)})</>}.{' '}
+          {most && (
             <>
-              {' '}
-              The budget of {short(goals.budgetG)} g is in {most.toFixed(0)} g.
+              {short(goals.budgetG)} g net carbs are in about {gramsRange(most)} of it.{' '}
             </>
-          )}{' '}
+          )}
           {whole && cooked && (
             <>
-              The whole dish: {amount(whole.best)} g net carbs in {gramsRange(cooked)}.{' '}
+              The whole dish: {amount(whole.best * factor)} g net carbs in{' '}
+              {gramsRange(times(cooked, factor))}.{' '}
             </>
           )}
           Weight of the dish: {dishGrams === null ? after.cookedSource : 'weighed by you'}.

@@ -76,6 +76,10 @@ describe('the weighed dish', () => {
     expect(weighedDish(bakes, other)).toBe(700);
   });
 
+  it('of a double recipe is half of what stood on the scale', () => {
+    expect(weighedDish([sampleBake({ factor: 2, dishGrams: 1560 })], work)).toBe(780);
+  });
+
   it('is not known for a state that was never weighed', () => {
     expect(weighedDish([sampleBake({ dishGrams: 780 })], other)).toBeNull();
   });

@@ -104,6 +104,7 @@ export function sampleBake(changes: Partial<Bake> = {}): Bake {
     servings: 12,
     rawGrams: 884,
     netCarbsG: about(168),
+    factor: 1,
     dishGrams: 760,
     pieces: 12,
     sliceGrams: null,

@@ -27,8 +27,12 @@ describe('a weighed slice', () => {
   });
 
   it('of the budget’s weight has the budget', () => {
-    const grams = gramsFor(weighed.after, 15) ?? Number.NaN;
-    expect(sliceNetCarbs(weighed.after, grams)?.best).toBeCloseTo(15, 9);
+    const grams = gramsFor(weighed.after, 15);
+    if (!grams) throw new Error('not known');
+    expect(sliceNetCarbs(weighed.after, grams.best)?.best).toBeCloseTo(15, 9);
+    // The least of the range is what keeps even the upper end within the budget.
+    expect(sliceNetCarbs(weighed.after, grams.low)?.high).toBeCloseTo(15, 9);
+    expect(grams.low).toBeLessThan(grams.best);
   });
 
   it('is not known when 100 g are not', () => {
@@ -51,10 +55,12 @@ describe('a logged bake', () => {
   };
 
   it('keeps the figures of what was baked', () => {
-    const bake = bakeOf(words, { recipe, goals, corrections }, estimated, 'loaf', 1000);
+    const at = { recipeId: 'loaf', factor: 2, now: 1000 };
+    const bake = bakeOf(words, { recipe, goals, corrections }, estimated, at);
     expect(bake).toMatchObject({
       ...words,
       recipeId: 'loaf',
+      factor: 2,
       servings: estimated.after.servings,
       netCarbsG: estimated.after.whole.netCarbsG,
     });
@@ -65,6 +71,14 @@ describe('a logged bake', () => {
     const bake = sampleBake({ dishGrams: 760, rawGrams: 884, pieces: 10 });
     expect(dishText(bake)).toMatch(/^760 g after baking, 14 % lost; 22\.1 g .*in 100 g$/);
     expect(pieceText(bake)).toMatch(/^one of 10: 16\.8 g /);
+    expect(pieceText({ ...bake, sliceGrams: 65 })).toMatch(/^a slice of 65 g: 14\.4 g /);
+  });
+
+  // Twice 168 g of net carbs in 1520 g are the same 22.1 g in 100 g; one of 20 has 16.8 g.
+  it('of a double recipe counts what is in all of it', () => {
+    const bake = sampleBake({ factor: 2, dishGrams: 1520, rawGrams: 884, pieces: 20 });
+    expect(dishText(bake)).toMatch(/^1520 g after baking, ×2, 14 % lost; 22\.1 g .*in 100 g$/);
+    expect(pieceText(bake)).toMatch(/^one of 20: 16\.8 g /);
     expect(pieceText({ ...bake, sliceGrams: 65 })).toMatch(/^a slice of 65 g: 14\.4 g /);
   });
 

@@ -18,6 +18,8 @@ interface Props {
   adaptation: Adaptation;
   options: WalkOptions;
   log: BakeLog;
+  /** How much of the recipe is made, as chosen above. */
+  factor: number;
   /** Reads the log again. */
   onLogged(): Promise<void>;
   onGoals(goals: Partial<Goals>): void;
@@ -42,7 +44,8 @@ function proposalsAfter(bake: Bake | undefined, options: WalkOptions): Adjustmen
 }
 
 /** The bake log of a saved recipe: tell of a bake, see what it says, take up what it asks for. */
-export function Bakes({ store, current, adaptation, options, log, onLogged, onGoals }: Props) {
+export function Bakes(props: Props) {
+  const { store, current, adaptation, options, log, factor, onLogged, onGoals } = props;
   const [said, setSaid] = useState('');
   const [gone, setGone] = useState<Bake | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
@@ -69,7 +72,10 @@ export function Bakes({ store, current, adaptation, options, log, onLogged, onGo
   const keep = async (words: BakeWords): Promise<string | null> => {
     if (savedId === null) return 'Save the recipe first.';
     const why = await attempt(() =>
-      saveBake(store, bakeOf(words, current, adaptation, savedId, Date.now())),
+      saveBake(
+        store,
+        bakeOf(words, current, adaptation, { recipeId: savedId, factor, now: Date.now() }),
+      ),
     );
     if (why === null) {
       setGone(null);
@@ -115,7 +121,7 @@ export function Bakes({ store, current, adaptation, options, log, onLogged, onGo
       ) : (
         <details>
           <summary>I baked this</summary>
-          <BakeForm family={adaptation.plan.family.id} onKeep={keep} />
+          <BakeForm family={adaptation.plan.family.id} factor={factor} onKeep={keep} />
         </details>
       )}
       <div role="status" class="undo">

@@ -133,7 +133,7 @@ export function Workbench(props: Props) {
           }}
           onPin={pin}
         />
-        <Method adaptation={adaptation} />
+        <Method adaptation={adaptation} factor={factor} />
         <div class="bench-pair">
           <SwapList
             adaptation={adaptation}
@@ -147,8 +147,9 @@ export function Workbench(props: Props) {
         </div>
         <WeighSlice
           adaptation={adaptation}
-          dishGrams={options.reworkedGrams ?? null}
-          onDish={(grams) => setOnScale({ work: current, grams })}
+          factor={factor}
+          dishGrams={options.reworkedGrams ? options.reworkedGrams * factor : null}
+          onDish={(grams) => setOnScale({ work: current, grams: grams && grams / factor })}
         />
         <StatedFigures adaptation={adaptation} />
         <UncertainLines
@@ -170,6 +171,7 @@ export function Workbench(props: Props) {
           adaptation={adaptation}
           options={options}
           log={history.log}
+          factor={factor}
           onLogged={() => history.reload()}
           onGoals={changeGoals}
         />
