@@ -23,6 +23,8 @@ export const RewrittenStep = z.object({
   after: z.string(),
   change: z.enum(['kept', 'changed', 'inserted']),
   why: z.string().nullable(),
+  /** BCP 47 tag of `after`, when it is another than the recipe's. */
+  lang: z.string().optional(),
 });
 export type RewrittenStep = z.infer<typeof RewrittenStep>;
 

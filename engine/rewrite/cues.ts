@@ -3,10 +3,12 @@ import type { FoodTable } from '../foods/index.ts';
 import type { Adjustment, Ingredient, Plan, PlannedItem, RewrittenStep } from '../model.ts';
 import cues from './data/cues.json' with { type: 'json' };
 import warnings from './data/warnings.json' with { type: 'json' };
+import { foreignName } from './foreign.ts';
 import { amountText, kitchenGrams, type Region } from './kitchen.ts';
 import { listOf, type Mention, shortName } from './mentions.ts';
 import { bakeMinutes } from './oven.ts';
 import { celsius } from './temperature.ts';
+import { joinedWith, localUnits, type MethodWords } from './words.ts';
 
 interface Cue {
   id: string;
@@ -72,9 +74,11 @@ export interface CueContext {
   mentions: readonly Mention[];
   foods: FoodTable;
   region: Region;
-  /** The original method, for what it says already. */
+  /** The original method, for what it says already; with English key words when it is in another language. */
   method: string;
   title: string;
+  /** Words of the method's language; null for English and languages without any. */
+  words: MethodWords | null;
   /** Whether the method lets flour and water stand together first. */
   autolyses: boolean;
   /** Changes accepted after earlier bakes. */
@@ -163,14 +167,27 @@ function applies(cue: Cue, context: CueContext): boolean {
   return cue.unless === undefined || !new RegExp(cue.unless, 'i').test(context.method);
 }
 
-function withAmount(item: PlannedItem, context: CueContext): string {
-  const food = context.foods.byId(item.foodId);
-  const name = shortName(item.foodName);
-  if (food === null) return `${Math.round(item.grams)} g ${name}`;
-  return `${amountText(food, kitchenGrams(food, item.grams, item.role), context.region)} ${name}`;
+/** A food's name in the method's language; what the recipe had keeps the recipe's word there. */
+function nameIn(item: PlannedItem, { words, ingredients }: CueContext): string {
+  if (words === null) return shortName(item.foodName);
+  const own = ingredients.find(({ match }) => match?.foodId === item.foodId);
+  return own?.item.name ?? foreignName(item, words);
 }
 
-const plainName = (item: PlannedItem): string => shortName(item.foodName);
+function withAmount(item: PlannedItem, context: CueContext): string {
+  const food = context.foods.byId(item.foodId);
+  const name = nameIn(item, context);
+  if (food === null) return `${Math.round(item.grams)} g ${name}`;
+  const amount = amountText(food, kitchenGrams(food, item.grams, item.role), context.region);
+  const local =
+    context.words === null
+      ? amount
+      : localUnits(amount, context.words).replace(/(\d)\.(\d)/g, '$1,$2');
+  return `${local} ${name}`;
+}
+
+const listIn = (list: readonly string[], { words }: CueContext): string =>
+  words === null ? listOf(list) : joinedWith(list, words.and);
 
 const waterOf = (context: CueContext): PlannedItem | undefined =>
   context.plan.items.find(({ foodId, grams }) => foodId === 'water' && grams > 0);
@@ -178,8 +195,10 @@ const waterOf = (context: CueContext): PlannedItem | undefined =>
 /** A little of the water: about an eighth, in tens of grams, at least 30 g. */
 function bloomWater(context: CueContext): string {
   const water = waterOf(context);
-  if (water === undefined) return 'a little of the liquid';
-  return `${Math.max(30, Math.round(water.grams / 80) * 10)} g of the water`;
+  const { words } = context;
+  if (water === undefined) return words?.someLiquid ?? 'a little of the liquid';
+  const grams = Math.max(30, Math.round(water.grams / 80) * 10);
+  return words?.someWater.replace('{grams}', String(grams)) ?? `${grams} g of the water`;
 }
 
 /** Less water than this, g, is not worth holding back: own choice. */
@@ -188,12 +207,25 @@ const LEAST_RESERVE = 10;
 function reserveText(context: CueContext): string {
   const { reserveWaterG } = context.plan;
   if (reserveWaterG === null || reserveWaterG < LEAST_RESERVE) return '';
+  const grams = String(Math.round(reserveWaterG));
+  if (context.words !== null) return context.words.reserve.replace('{grams}', grams);
   return ` If it is still stiff after the rest, work in up to ${Math.round(reserveWaterG)} g more water by feel.`;
 }
 
 /** Times as long as stated: 1.5 below 25 % digestible starch, else 1.25 (common practice, no source). */
-const proofTimes = (plan: Plan): string =>
-  plan.dough !== null && plan.dough.after.digestibleStarchPct < 25 ? '1½ times' : '1¼ times';
+const proofTimes = ({ plan, words }: CueContext): string => {
+  const little = plan.dough !== null && plan.dough.after.digestibleStarchPct < 25;
+  return `${little ? '1½' : '1¼'} ${words?.times ?? 'times'}`;
+};
+
+/** All of the water but what dry yeast wakes in. */
+function mixWater(context: CueContext): string {
+  if (context.words !== null) return context.words.mixWater;
+  const dry = context.plan.items.some(({ foodId }) => foodId === 'dry-yeast');
+  return dry
+    ? `the water, keeping ${bloomWater(context).replace(' of the water', '')} for the yeast`
+    : 'the water';
+}
 
 /** Share of the bake after which what browns fast is covered: common practice, no source. */
 const COVER_AFTER = 0.6;
@@ -214,6 +246,16 @@ const MANY =
   /\b(muffins?|scones|cupcakes|rolls|buns|baps|bagels|cookies|biscuits|(?:cut|shape|divide)d? into \d+|\d+ (?:rolls|buns|pieces))\b/i;
 const ONE = /\b(loaf|bread|cake|tart|pie|boule|baguette)\b/i;
 
+/** Both scales in English, degrees Celsius in languages whose kitchens know no other. */
+function degrees(low: number, high: number | null, { words }: CueContext): string {
+  if (words === null) return celsius(low, high ?? low);
+  return high === null ? `${low} °C` : `${low}-${high} °C`;
+}
+
+/** A cue's or warning's words in the method's language. */
+const textOf = ({ id, text }: { id: string; text: string }, { words }: CueContext): string =>
+  words?.steps[id] ?? text;
+
 function fill(raw: string, context: CueContext): string {
   const { plan } = context;
   const text = raw.replace(/\{([^{}|]+)\|([^{}|]+)\}/g, (_, many: string, one: string) =>
@@ -221,29 +263,37 @@ function fill(raw: string, context: CueContext): string {
   );
   const konjac = plan.items.find(({ foodId }) => /^konjac-(noodles|rice)$/.test(foodId));
   const words: Record<string, string> = {
-    flours: listOf(floursOf(context).map((item) => withAmount(item, context))),
+    flours: listIn(
+      floursOf(context).map((item) => withAmount(item, context)),
+      context,
+    ),
     flourWord: floursOf(context).length > 1 ? 'flours' : 'flour',
-    binders: listOf(gumsOf(context, false).map((item) => withAmount(item, context))),
-    gums: listOf(gumsOf(context, true).map((item) => withAmount(item, context))),
+    binders: listIn(
+      gumsOf(context, false).map((item) => withAmount(item, context)),
+      context,
+    ),
+    gums: listIn(
+      gumsOf(context, true).map((item) => withAmount(item, context)),
+      context,
+    ),
     bloomWater: bloomWater(context),
-    mixWater: plan.items.some(({ foodId }) => YEAST.test(foodId) && foodId === 'dry-yeast')
-      ? `the water, keeping ${bloomWater(context).replace(' of the water', '')} for the yeast`
-      : 'the water',
+    mixWater: mixWater(context),
     reserveText: reserveText(context),
-    proofTimes: proofTimes(plan),
+    proofTimes: proofTimes(context),
     coverAt: String(Math.round((bakeMinutes(context.method) ?? 0) * COVER_AFTER)),
     coveredFor: String(coveredFor(context)),
     longer: coveredFor(context) < SHORT ? '5-10' : '10-20',
-    konjac: konjac === undefined ? 'konjac' : plainName(konjac),
+    konjac: konjac === undefined ? 'konjac' : nameIn(konjac, context),
   };
   return text
     .replace(/\{(\w+)\}/g, (whole, key: string) => words[key] ?? whole)
     .replace(/\{C:(\d+)(?:-(\d+))?\}/g, (_, low: string, high?: string) =>
-      celsius(Number(low), high === undefined ? undefined : Number(high)),
+      degrees(Number(low), high === undefined ? null : Number(high), context),
     )
     .replace(/\{d:(\d+)-(\d+)\}/g, (_, low: string, high: string) => {
-      const f = (degrees: string): number => Math.round((Number(degrees) * 1.8) / 5) * 5;
-      return `${low}-${high} °C (${f(low)}-${f(high)} °F)`;
+      const f = (difference: string): number => Math.round((Number(difference) * 1.8) / 5) * 5;
+      const metric = `${low}-${high} °C`;
+      return context.words === null ? `${metric} (${f(low)}-${f(high)} °F)` : metric;
     });
 }
 
@@ -272,6 +322,8 @@ export interface Insertion {
 }
 
 const RANKS = ['start', 'after', 'end', 'before'];
+
+const capital = (text: string): string => text.replace(/^\p{Ll}/u, (first) => first.toUpperCase());
 
 const inserted = (text: string, why: string): RewrittenStep => ({
   section: null,
@@ -336,7 +388,7 @@ export function insertions(
     .flatMap((cue) => {
       const at = placeOf(cue, texts);
       if (at === null) return [];
-      const step = inserted(fill(cue.text, context), cue.why);
+      const step = inserted(capital(fill(textOf(cue, context), context)), cue.why);
       return [{ at, rank: RANKS.indexOf(cue.place), step }];
     });
 }
@@ -368,10 +420,10 @@ export function warningsFor(context: CueContext, texts: readonly string[]): Inse
     if (lost === undefined || (warning.by !== '' && by.length === 0)) continue;
     const own = lost.ingredient.match?.foodId;
     const others = lost.items.filter(({ foodId }) => foodId !== own);
-    const stands = (warning.by === '' ? others : by).map(plainName);
-    const stand = stands.length === 0 ? 'what is left' : listOf([...new Set(stands)]);
-    const text = fill(warning.text.replace('{stand}', stand), context);
-    found.push({ at, rank: RANKS.length, step: inserted(text, warning.why) });
+    const stands = (warning.by === '' ? others : by).map((item) => nameIn(item, context));
+    const stand = stands.length === 0 ? 'what is left' : listIn([...new Set(stands)], context);
+    const text = fill(textOf(warning, context).replace('{stand}', stand), context);
+    found.push({ at, rank: RANKS.length, step: inserted(capital(text), warning.why) });
   }
   return found;
 }

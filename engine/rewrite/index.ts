@@ -12,6 +12,7 @@ import type { Region } from './kitchen.ts';
 import { rewriteLines } from './lines.ts';
 import { mentionsOf } from './mentions.ts';
 import { autolyses, rewriteSteps } from './steps.ts';
+import { keyed, methodWords } from './words.ts';
 
 export type { Region } from './kitchen.ts';
 
@@ -37,17 +38,19 @@ export function rewriteRecipe(
   const { foods, region, adjustments = [] } = options;
   const texts = recipe.steps.map(({ text }) => text);
   const mentions = mentionsOf(ingredients, plan);
+  const words = methodWords(recipe.language);
   return {
-    lines: rewriteLines(recipe, ingredients, { plan, foods, region }),
+    lines: rewriteLines(recipe, ingredients, { plan, foods, region, local: words }),
     steps: rewriteSteps(recipe, {
       plan,
       ingredients,
       mentions,
       foods,
       region,
-      method: texts.join('\n'),
-      title: recipe.title,
-      autolyses: autolyses(texts, mentions),
+      method: (words === null ? texts : texts.map((text) => keyed(text, words))).join('\n'),
+      title: words === null ? recipe.title : keyed(recipe.title, words),
+      words,
+      autolyses: words === null && autolyses(texts, mentions),
       adjustments,
     }),
   };

@@ -2,11 +2,14 @@
 import type { FoodTable } from '../foods/index.ts';
 import type { Food, Ingredient, Plan, PlannedItem, Recipe, RewrittenLine, Swap } from '../model.ts';
 import { amountText, kitchenGrams, pieceText, type Region } from './kitchen.ts';
+import { localUnits, type MethodWords } from './words.ts';
 
 export interface LineContext {
   plan: Plan;
   foods: FoodTable;
   region: Region;
+  /** Words of the recipe's language, where it is another than English. */
+  local?: MethodWords | null;
 }
 
 /** A line of the result with what it was made from. */
@@ -67,6 +70,16 @@ export function ownName({ item }: Ingredient, food: Food | null): string {
   return unclear && food !== null ? food.name : item.name;
 }
 
+/** Names that are told by the recipe's own word, or read the same everywhere. */
+const NO_LOCAL_NAME = /^(egg|butter|gelatin|water|sugar)/;
+
+/** A food's name, with what it is called in the recipe's language in brackets. */
+export function foodName(item: PlannedItem, local: MethodWords | null): string {
+  const word = NO_LOCAL_NAME.test(item.foodId) ? undefined : local?.foods[item.foodId];
+  if (word === undefined) return item.foodName;
+  return local?.alone.includes(item.foodId) ? word : `${item.foodName} (${word})`;
+}
+
 /** A planned item as a line of its own: '350 g (2⅓ cups) high-fibre wheat flour blend, sifted'. */
 export function itemText(
   item: PlannedItem,
@@ -74,13 +87,16 @@ export function itemText(
   words?: { name: string; tail: string },
 ): string {
   const food = context.foods.byId(item.foodId);
-  const name = words?.name ?? item.foodName;
+  const local = context.local ?? null;
+  const name = words?.name ?? foodName(item, local);
   const tail = words?.tail ?? '';
   if (food === null) return `${Math.round(item.grams * 10) / 10} g ${name}${tail}`;
   const grams = kitchenGrams(food, item.grams, item.role);
   const pieces = pieceText(food, grams);
   if (pieces !== null) return `${pieces}${tail}`;
-  return `${amountText(food, grams, context.region)} ${name}${tail}${edibleTail(food, name + tail)}`;
+  const amount = amountText(food, grams, context.region);
+  const said = local === null ? amount : localUnits(amount, local);
+  return `${said} ${name}${tail}${edibleTail(food, name + tail)}`;
 }
 
 const SAID_EDIBLE = /\b(boneless|shelled|florets?|fillets?|pitted)\b/i;
@@ -149,7 +165,7 @@ function ingredientLines(
     const own = item.foodId === ingredient.match?.foodId;
     const words = own
       ? ownWords(item, ingredient, context.foods.byId(item.foodId))
-      : tailOnly(item, ingredient);
+      : tailOnly(item, ingredient, context.local ?? null);
     const itemWhy = whyOf(plan, key, own ? (items[1]?.foodId ?? item.foodId) : item.foodId);
     const after = itemText(item, context, words);
     const change = own ? 'amount' : 'replaced';
@@ -179,10 +195,14 @@ function coatingTail(item: PlannedItem, ingredient: Ingredient): string {
 }
 
 /** A stand-in keeps what the original was for ('for dusting'), not how the original was cut. */
-function tailOnly(item: PlannedItem, ingredient: Ingredient): { name: string; tail: string } {
+function tailOnly(
+  item: PlannedItem,
+  ingredient: Ingredient,
+  local: MethodWords | null,
+): { name: string; tail: string } {
   const { purpose } = ingredient.line;
   const tail = purpose === null ? coatingTail(item, ingredient) : `, ${purpose}`;
-  return { name: item.foodName, tail };
+  return { name: foodName(item, local), tail };
 }
 
 /** The line's own food in a new amount. */

@@ -10,7 +10,8 @@ const DEGREES =
 const BARE = /(\d{3})((?:\s*°|\s+degrees?\b)(?!\s*(?:[CF]\b|celsius|centigrade|fahrenheit)))/gi;
 const GAS = /\b(gas(?:\s+mark)?\s+)(\d{1,2})\b/gi;
 /** Fat and syrup have temperatures of their own. */
-const NOT_OVEN = /\b(oil|fry|frying|fryer|fat|lard|syrup|caramel|candy|thermometer)\b/i;
+const NOT_OVEN =
+  /(?<!\p{L})(oil|fry|frying|fryer|fat|lard|syrup|caramel|candy|thermometer|öl|fett|frittier\p{L}*|sirup|huile|friture|sirop|olie|frituur\p{L}*|stroop|aceite|freír|jarabe|olio|frigg\p{L}*|sciroppo)(?!\p{L})/iu;
 
 function less(number: string, celsius: boolean): string {
   const value = Number(number);

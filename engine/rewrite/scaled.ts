@@ -2,7 +2,8 @@
 import { type FoodTable, foodTable } from '../foods/index.ts';
 import type { Adaptation, Amount, Food, Ingredient, PlannedItem, Role } from '../model.ts';
 import { besideText, fractionText, kitchenGrams, liquidText, pieceText } from './kitchen.ts';
-import { edibleTail, type LineRow, lineRows, ownName, tailOf } from './lines.ts';
+import { edibleTail, foodName, type LineRow, lineRows, ownName, tailOf } from './lines.ts';
+import { methodWords } from './words.ts';
 
 /** `metric`: grams first, millilitres or spoons beside. `us`: cups and spoons first, grams beside; ounces for the rest. */
 export type System = 'metric' | 'us';
@@ -143,12 +144,10 @@ function scaledIngredient(
 
 function scaledItem(
   item: PlannedItem,
-  words: LineRow['words'],
+  { name, tail }: NonNullable<LineRow['words']>,
   { factor, system, foods }: Scale,
 ): { text: string; grams: number | null } {
   const food = foods.byId(item.foodId);
-  const name = words?.name ?? item.foodName;
-  const tail = words?.tail ?? '';
   const grams = item.grams * factor;
   if (food === null) return { text: `${Math.round(grams * 10) / 10} g ${name}${tail}`, grams };
   return portionText({ food, grams, role: item.role, name, tail, count: null }, system);
@@ -158,12 +157,21 @@ const lineOf = (key: string): string => key.split('.')[0] ?? key;
 
 function scaledAdaptation(adaptation: Adaptation, scale: Scale): ScaledLine[] {
   const { recipe, ingredients, plan } = adaptation;
-  const rows = lineRows(recipe, ingredients, { plan, foods: scale.foods, region: 'us' });
+  const rows = lineRows(recipe, ingredients, {
+    plan,
+    foods: scale.foods,
+    region: 'us',
+    local: methodWords(recipe.language),
+  });
   const roleOf = (key: string): Role => plan.roles[key]?.[0] ?? 'other';
   return rows.flatMap(({ line, item, words, ingredient }): ScaledLine[] => {
     const { key, group, after } = line;
     if (after === null) return [];
-    if (item !== null) return [{ key, group, ...scaledItem(item, words, scale) }];
+    if (item !== null) {
+      const local = methodWords(recipe.language);
+      const said = words ?? { name: foodName(item, local), tail: '' };
+      return [{ key, group, ...scaledItem(item, said, scale) }];
+    }
     if (ingredient === null) return [{ key, group, text: after, grams: null }];
     const own = ingredients.filter((one) => lineOf(one.key) === lineOf(key));
     const meant = after === ingredient.line.text ? own : [ingredient];

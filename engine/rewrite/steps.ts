@@ -12,11 +12,13 @@ import {
   restsFirst,
   warningsFor,
 } from './cues.ts';
+import { foreignName, renameForeign } from './foreign.ts';
 import { withoutWord } from './leave-out.ts';
 import { listOf, type Mention, shortName } from './mentions.ts';
 import { withLowerOven } from './oven.ts';
 import { Ledger, namePattern, renameIn } from './rename.ts';
 import { usesGas, withAllScales } from './temperature.ts';
+import { isForeign, joinedWith, keyed } from './words.ts';
 
 function whyChanged(named: readonly Mention[]): string[] {
   const words = named
@@ -95,9 +97,27 @@ function rested(step: RewrittenStep, { mentions }: CueContext): RewrittenStep | 
 
 /** The first step that takes up the rested dough, marked so; the others as they are. */
 function afterRest(steps: readonly RewrittenStep[], context: CueContext): RewrittenStep[] {
-  if (!restsFirst(context)) return [...steps];
+  if (context.words !== null || !restsFirst(context)) return [...steps];
   const at = steps.findIndex((step) => rested(step, context) !== null);
   return steps.map((step, index) => (index === at ? (rested(step, context) ?? step) : step));
+}
+
+/** A step of a method in another language: names with remarks, and the oven. */
+function rewriteForeign(step: Recipe['steps'][number], pass: Pass): RewrittenStep {
+  const { context, ledger, oven } = pass;
+  const { words, foods, mentions } = context;
+  if (words === null) return rewriteStep(step, pass);
+  const { text, named } = renameForeign(step.text, mentions, { words, foods, ledger });
+  const cooler = oven === null ? text : withLowerOven(text);
+  const why = [...whyChanged(named), ...(cooler === text || oven === null ? [] : [oven])];
+  const changed = cooler !== step.text;
+  return {
+    section: step.section,
+    before: step.text,
+    after: cooler,
+    change: changed ? 'changed' : 'kept',
+    why: changed && why.length > 0 ? why.join(' ') : null,
+  };
 }
 
 function rewriteStep(step: Recipe['steps'][number], pass: Pass): RewrittenStep {
@@ -142,6 +162,7 @@ function amend(step: RewrittenStep, found: readonly Amendment[]): RewrittenStep 
 
 /** Additions that no step speaks of: they must not be forgotten. */
 function unspoken(context: CueContext, said: string): PlannedItem[] {
+  const { words } = context;
   const text = said.toLowerCase();
   const had = new Set(context.ingredients.map(({ match }) => match?.foodId ?? ''));
   const standIns = new Set(
@@ -150,7 +171,8 @@ function unspoken(context: CueContext, said: string): PlannedItem[] {
   return context.plan.items.filter(({ foodId, foodName, grams, key }) => {
     if (grams <= 0 || had.has(foodId)) return false;
     if (standIns.has(foodId) && !key.startsWith('new.')) return false;
-    return !text.includes(shortName(foodName).toLowerCase());
+    const named = words === null ? shortName(foodName) : (words.foods[foodId] ?? foodName);
+    return !text.includes(named.toLowerCase());
   });
 }
 
@@ -164,12 +186,18 @@ const DRY_ROLES = [
   'salt',
 ];
 
+const ENGLISH_ADDITIONS = {
+  dry: 'Mix {list} into the dry ingredients.',
+  moist: 'Add {list} with the other moist ingredients.',
+  dish: 'Stir in {list} while mixing.',
+};
+
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 const addition = (sentence: string): RewrittenStep => ({
   section: null,
   before: null,
-  after: `${capital(sentence)}.`,
+  after: capital(sentence),
   change: 'inserted',
   why: 'New in this version, so the method does not name it.',
 });
@@ -178,8 +206,15 @@ const addition = (sentence: string): RewrittenStep => ({
 function additionSteps(context: CueContext, said: string, texts: readonly string[]): Insertion[] {
   const items = unspoken(context, said);
   if (items.length === 0) return [];
+  const { words } = context;
   const names = (list: readonly PlannedItem[]): string =>
-    listOf(list.map(({ foodName }) => `the ${shortName(foodName)}`));
+    words === null
+      ? listOf(list.map(({ foodName }) => `the ${shortName(foodName)}`))
+      : joinedWith(
+          list.map((item) => foreignName(item, words)),
+          words.and,
+        );
+  const says = words?.additions ?? ENGLISH_ADDITIONS;
   const moistAt = Math.max(
     0,
     texts.findIndex((text) =>
@@ -190,16 +225,12 @@ function additionSteps(context: CueContext, said: string, texts: readonly string
       ),
     ),
   );
-  const step = (list: readonly PlannedItem[], at: number, say: (names: string) => string) =>
-    list.length === 0 ? [] : [{ at, rank: 0, step: addition(say(names(list))) }];
-  if (context.plan.dough === null)
-    return step(items, moistAt, (list) => `stir in ${list} while mixing`);
+  const step = (list: readonly PlannedItem[], at: number, say: string) =>
+    list.length === 0 ? [] : [{ at, rank: 0, step: addition(say.replace('{list}', names(list))) }];
+  if (context.plan.dough === null) return step(items, moistAt, says.dish);
   const dry = items.filter(({ role }) => DRY_ROLES.includes(role));
   const wet = items.filter(({ role }) => !DRY_ROLES.includes(role));
-  return [
-    ...step(dry, 0, (list) => `mix ${list} into the dry ingredients`),
-    ...step(wet, moistAt, (list) => `add ${list} with the other moist ingredients`),
-  ];
+  return [...step(dry, 0, says.dry), ...step(wet, moistAt, says.moist)];
 }
 
 /** Steps with insertions before the step of their index; a heading stays with its first own step. */
@@ -222,14 +253,18 @@ function woven(steps: readonly RewrittenStep[], extra: readonly Insertion[]): Re
  * except what the new foods need.
  */
 export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep[] {
+  const { words } = context;
   const texts = recipe.steps.map(({ text }) => text);
-  const found = amendments(context, texts);
+  // Phrases are corrected in English only; places are found in every language with key words.
+  const searched = words === null ? texts : texts.map((text) => keyed(text, words));
+  const found = words === null ? amendments(context, texts) : [];
   const oven = coolerOven(context);
   const pass = { context, ledger: new Ledger(), gas: usesGas(context.method), oven };
+  const rewrite = words === null ? rewriteStep : rewriteForeign;
   const own = afterRest(
     recipe.steps.map((step, at) =>
       amend(
-        rewriteStep(step, pass),
+        rewrite(step, pass),
         found.filter((one) => one.at === at),
       ),
     ),
@@ -237,13 +272,20 @@ export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep
   );
   const ovenSaid = oven !== null && texts.some((text) => withLowerOven(text) !== text);
   const cues = [
-    ...insertions(context, texts, ovenSaid),
-    ...warningsFor(context, texts),
-    ...adjustedSteps(context.adjustments, texts),
-  ].map((one) => ({
-    ...one,
-    step: { ...one.step, after: withAllScales(one.step.after, pass.gas) },
-  }));
+    ...insertions(context, searched, ovenSaid),
+    ...warningsFor(context, searched),
+    ...adjustedSteps(context.adjustments, searched),
+  ].map((one) => (words === null ? inAllScales(one, pass.gas) : one));
   const said = [...own, ...cues.map(({ step }) => step)].map(({ after }) => after).join(' ');
-  return woven(own, [...cues, ...additionSteps(context, said, texts)]);
+  const extra = [...cues, ...additionSteps(context, said, texts)];
+  // English steps in a method of a language that has no words of its own.
+  const english = words === null && isForeign(recipe.language);
+  return woven(own, english ? extra.map(inEnglish) : extra);
 }
+
+const inAllScales = (one: Insertion, gas: boolean): Insertion => ({
+  ...one,
+  step: { ...one.step, after: withAllScales(one.step.after, gas) },
+});
+
+const inEnglish = (one: Insertion): Insertion => ({ ...one, step: { ...one.step, lang: 'en' } });
