@@ -24,6 +24,8 @@ export type LanguageData = { [S in WordSet]?: string } & {
   units: Record<string, string[]>;
   /** Form -> [how many, canonical name]: local measures that are a multiple of one we know. */
   scaled?: Record<string, (string | number)[]>;
+  /** Form -> [canonical name, foods]: a word that is this unit before these foods only ('filet d'huile'). */
+  unitsBefore?: Record<string, string[]>;
   suffixUnits?: Record<string, string>;
   singulars?: Record<string, string>;
   exactUnits?: Record<string, string>;

@@ -39,6 +39,8 @@ export type Lexicon = { [S in WordSet]: ReadonlySet<string> } & {
   byName: ReadonlyMap<string, Unit>;
   /** Forms that only count in this very case ('T' against 't'). */
   exactUnits: ReadonlyMap<string, Unit>;
+  /** Forms that are a unit of their own before some foods: 'filet' before 'huile' is a drizzle. */
+  unitsBefore: ReadonlyMap<string, { unit: Unit; foods: ReadonlySet<string> }>;
   /** First words of two-word entries in any set, so that pairs are only built where one can match. */
   phraseStarts: ReadonlySet<string>;
   /** First words of unit forms that have several words. */
@@ -69,6 +71,11 @@ function compile(language: string, data: LanguageData): Lexicon {
   const exactUnits = new Map<string, Unit>();
   for (const [form, name] of Object.entries(data.exactUnits ?? {}))
     exactUnits.set(form, { name, kind: 'volume', scale: 1 });
+  const unitsBefore = new Map<string, { unit: Unit; foods: ReadonlySet<string> }>();
+  for (const [form, [name = '', foods = '']] of Object.entries(data.unitsBefore ?? {})) {
+    const unit = byName.get(name) ?? { name, kind: 'small', scale: 1 };
+    unitsBefore.set(form, { unit, foods: new Set(words(foods)) });
+  }
   const starts = [...units.keys()].filter((form) => form.includes(' '));
   const sets = {} as Record<WordSet, ReadonlySet<string>>;
   const phraseStarts = new Set<string>();
@@ -86,6 +93,7 @@ function compile(language: string, data: LanguageData): Lexicon {
     units,
     byName,
     exactUnits,
+    unitsBefore,
     phraseStarts,
     unitStarts: new Set(starts.map((form) => form.slice(0, form.indexOf(' ')))),
   };

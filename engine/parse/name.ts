@@ -45,10 +45,11 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
 }
 
 /** What a '+' may add at `i`: '+ 1 egg', '+ etwas für die Form', '+ more to taste'. */
-const goesOn = (tokens: readonly Token[], i: number, lex: Lexicon): boolean =>
-  readMeasure(tokens, i, lex) !== null ||
-  lex.vague.has(lowAt(tokens, i)) ||
-  lex.more.has(lowAt(tokens, i));
+function goesOn(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
+  if (readMeasure(tokens, i, lex)) return true;
+  const low = lowAt(tokens, lex.articles.has(lowAt(tokens, i)) ? i + 1 : i);
+  return lex.vague.has(low) || lex.more.has(low);
+}
 
 /** Whether the preparation at `i` stands between describing words and a food: 'dried, peeled and halved peas'. */
 function leadsOn(tokens: readonly Token[], i: number, lex: Lexicon): boolean {

@@ -13,6 +13,11 @@ function skipArticles(tokens: readonly Token[], from: number, parts: Parts, lex:
   while (tokens[at]?.kind === 'p' && !OPENING.has(lowAt(tokens, at))) at++;
   for (; at < tokens.length - 1; at++) {
     const low = lowAt(tokens, at);
+    // 'cuillères rases de sel': how full the unit is may stand behind it
+    if (lex.fill.has(low) && lex.of.has(lowAt(tokens, at + 1))) {
+      parts.preps.push(tokens.slice(at, at + 1));
+      continue;
+    }
     const vague = parts.amounts.length === 0 && lex.vague.has(low);
     if (!vague && !lex.of.has(low) && !lex.articles.has(low)) break;
   }

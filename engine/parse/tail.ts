@@ -22,8 +22,7 @@ export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
     if (counted && amounts[0]?.unit == null) return tokens;
     if (before.kind === 'w' && joinsOn(before.low, lex)) return tokens;
     if (counted && findCut(tokens.slice(0, i), lex) < i) return tokens;
-    // '2 Dosen à 400 g'
-    const per = lex.each.has(before.low) && counted && i > 1;
+    const per = counted && i > 1 && sizesEach(before.low, parts, lex);
     const kind = counted ? (per ? 'each' : 'same') : 'stated';
     for (const [n, a] of amounts.entries()) parts.amounts.push(n === 0 ? { ...a, kind } : a);
     if (parts.size.length === 0) parts.size = size;
@@ -32,6 +31,14 @@ export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
     return tokens.slice(0, (before.kind === 'p' && i > 1) || per ? i - 1 : i);
   }
   return tokens;
+}
+
+/** '2 Dosen à 400 g', '1 rôti de 1,2 kg': the late amount is the size of each thing counted. */
+function sizesEach(low: string, parts: Parts, lex: Lexicon): boolean {
+  if (lex.each.has(low)) return true;
+  const unit = parts.amounts[0]?.unit ?? null;
+  const kind = unit === null ? 'piece' : lex.byName.get(unit)?.kind;
+  return lex.of.has(low) && (kind === 'piece' || kind === 'container');
 }
 
 /** Words before a late amount that make it part of a phrase: 'cut into 2 cm', 'or 200 g'. */

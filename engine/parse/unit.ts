@@ -17,12 +17,23 @@ export function readUnit(tokens: readonly Token[], i: number, lex: Lexicon): Rea
   }
   if (t.kind !== 'w') return null;
   if (hasPair(lex.notUnits, t.low, lowAt(tokens, i + 1), lex)) return null;
+  const special = unitBefore(tokens, i, lex);
+  if (special) return special;
   if (lex.unitStarts.has(t.low)) {
     const long = readNotedUnit(tokens, i, lex) ?? readLongUnit(tokens, i, lex);
     if (long) return long;
   }
   const unit = lex.exactUnits.get(t.text) ?? lex.units.get(t.low) ?? thickness(t.low, lex);
   return unit ? { value: unit, next: skipStop(tokens, i + 1) } : null;
+}
+
+/** 'filet d'huile' against 'filet de bœuf': the food behind the word tells the unit. */
+function unitBefore(tokens: readonly Token[], i: number, lex: Lexicon): Read<Unit> | null {
+  const special = lex.unitsBefore.get(lowAt(tokens, i));
+  if (!special) return null;
+  let at = i + 1;
+  while (lex.of.has(lowAt(tokens, at)) || lex.articles.has(lowAt(tokens, at))) at++;
+  return special.foods.has(lowAt(tokens, at)) ? { value: special.unit, next: i + 1 } : null;
 }
 
 /** 'colher (chá)': the bracket says which of the measures called so is meant. */
