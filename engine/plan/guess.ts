@@ -38,7 +38,12 @@ function measure(ingredients: readonly Ingredient[], foods: FoodTable): Ratios {
     const { class: cls, role } = usualRole(food);
     sum.total += g;
     share.set(cls, (share.get(cls) ?? 0) + g);
-    if (DOUGH_STARCH.has(cls)) sum.flour += g;
+    if (food.id === 'sourdough-starter') {
+      // Half flour, half water, as starters are mostly kept (common practice, no source).
+      yeast = true;
+      sum.flour += g / 2;
+      sum.liquid += g / 2;
+    } else if (DOUGH_STARCH.has(cls)) sum.flour += g;
     else if (cls === 'starches') sum.starch += g;
     else if (role === 'egg') sum.egg += g;
     else if (role === 'liquid') sum.liquid += (g * (food.per100g.waterG ?? 90)) / 100;
@@ -83,7 +88,7 @@ function yeasted(r: Ratios, title: string, method: string): FamilyGuess {
 }
 
 const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])[] = [
-  [/choux|eclair|éclair|cream puff|profiterole|gougère/, 'choux', () => true],
+  [/choux|eclair|éclair|cream puff|profiterole|gougère|churro/, 'choux', (r) => r.liquid > 0.8],
   [/tortilla|\bwraps?\b|\brotis?\b|chapati/, 'tortilla', (r) => r.fat < 0.4 && r.sugar < 0.1],
   [
     /pancake|waffle|crepe|crêpe|popover|yorkshire|dutch baby/,
@@ -94,9 +99,9 @@ const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])
   [/cracker|crispbread/, 'cracker', (r) => r.sugar < 0.2],
   [/cookie|biscotti|snickerdoodle|shortbread|gingersnap|macaroon/, 'cookie', (r) => r.liquid < 0.4],
   [
-    /muffin|quick bread|banana bread|pumpkin bread|zucchini bread|cornbread|loaf|soda bread/,
+    /muffin|quick bread|banana bread|pumpkin bread|zucchini bread|cornbread|loaf|soda bread|\bbread\b/,
     'quick-bread',
-    () => true,
+    (r) => r.leavening || r.egg > 0.2,
   ],
   [/scone|biscuit|dumpling/, 'biscuit', (r) => r.sugar < 0.4],
   [/cake|cupcake|sponge|gateau/, 'cake', (r) => r.sugar >= 0.4],
@@ -111,17 +116,30 @@ const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])
 function dough(r: Ratios, title: string, method: string): FamilyGuess {
   const named = TITLE_DOUGHS.find(([words, , fits]) => words.test(title) && fits(r));
   if (named) return guess(named[1], 0.9, 'title words, and the ratios agree');
-  if (r.egg >= 1.2 && r.liquid > 1 && r.fat > 0.5 && /boil/.test(method)) {
+  if (r.egg >= 0.6 && r.liquid > 1 && r.fat > 0.35 && !r.leavening && /boil/.test(method)) {
     return guess('choux', 0.8, 'flour cooked in boiling liquid with much egg');
   }
   if (r.egg >= 0.45 && r.egg <= 0.7 && r.fat < 0.08 && r.sugar < 0.02 && !r.leavening) {
     return guess('fresh-pasta', 0.8, 'flour and egg with no fat, sugar or leavening');
   }
+  if (
+    r.liquid >= 0.25 &&
+    r.liquid <= 0.65 &&
+    r.fat < 0.08 &&
+    r.sugar < 0.02 &&
+    !r.leavening &&
+    /noodle|pasta|wrapper|ravioli/.test(method) &&
+    /boil|simmer|steam/.test(method)
+  ) {
+    return guess('fresh-pasta', 0.7, 'flour and water rolled out and boiled or steamed');
+  }
   const griddle = /griddle|skillet|frying pan|waffle iron/.test(method);
   if (r.liquid >= 0.4 && r.liquid <= 0.65 && r.fat < 0.15 && griddle && r.sugar < 0.02) {
     return guess('tortilla', 0.7, 'stiff dough cooked on a griddle');
   }
-  if (r.liquid > 1.1 && (griddle || r.egg > 0.2)) return guess('pancake', 0.75, 'thin batter');
+  const baked = /\bbak(?:e|ed|ing)\b|\boven\b/.test(method);
+  if (r.liquid > 1.1 && (griddle || (r.egg > 0.2 && !baked)))
+    return guess('pancake', 0.75, 'thin batter');
   if (r.cocoa >= 0.3 && r.sugar >= 1.4 && r.egg >= 0.6) {
     return guess('brownie', 0.85, 'much cocoa, sugar and egg for the flour');
   }
@@ -146,6 +164,35 @@ const DISHES: readonly (readonly [readonly string[], Family, string])[] = [
   [['potatoes', 'sweet-potatoes'], 'potato-dish', 'potato'],
 ];
 
+const FROZEN =
+  /ice cream|sorbet|gelato|popsicle|semifreddo|\bice (?:pops?|loll(?:y|ies))\b|granita|frozen yog|no-churn|sherbet/;
+
+/** Bakes that hold together without flour, by title: nuts, egg or chocolate do. */
+const FLOURLESS: readonly (readonly [RegExp, Family])[] = [
+  [/brownie|blondie/, 'brownie'],
+  [/cookie|macaroon|amaretti|shortbread/, 'cookie'],
+  [/muffin/, 'quick-bread'],
+  [/(?<!rice |fish |crab |potato |cheese|ice cream )\bcakes?\b|\btorte?\b/, 'cake'],
+];
+
+function flourless(r: Ratios, title: string): FamilyGuess | null {
+  const has = (cls: string): number => r.share.get(cls) ?? 0;
+  const sweet = has('dry-sugars') + has('syrups') + has('sweeteners') + has('bananas');
+  const holds = has('nuts') + has('eggs') + has('chocolates') + has('cocoa') + has('oats');
+  if (sweet < 0.08 || holds < 0.1) return null;
+  const named = FLOURLESS.find(([words]) => words.test(title));
+  return named
+    ? guess(named[1], 0.65, 'title words; nuts, egg or chocolate stand for flour')
+    : null;
+}
+
+/** A batter that holds vegetables or meat together in the pan, rather than a coat round them. */
+const holding = (r: Ratios, method: string): boolean =>
+  /\bbatter\b/.test(method) &&
+  /griddle|skillet|frying pan|\bpan\b/.test(method) &&
+  !/\bdip|\bcoat|deep[- ]fr/.test(method) &&
+  r.liquid + r.egg > 0.6;
+
 function dish(r: Ratios, title: string, method: string): FamilyGuess {
   const has = (cls: string): number => r.share.get(cls) ?? 0;
   const starchOf = (classes: readonly string[]): number =>
@@ -158,8 +205,12 @@ function dish(r: Ratios, title: string, method: string): FamilyGuess {
   ) {
     return guess('breaded-food', 0.8, 'breadcrumbs as a coating or binder');
   }
-  if (/ice cream|sorbet|gelato|popsicle|semifreddo/.test(title)) {
-    return guess('frozen-dessert', 0.85, 'title names a frozen dessert');
+  if (FROZEN.test(title)) return guess('frozen-dessert', 0.85, 'title names a frozen dessert');
+  const sweet = has('dry-sugars') + has('syrups') + has('condensed-milks');
+  const sweetish = sweet + has('bananas') + has('sweet-fruit') >= 0.08;
+  const cooked = /\bbak(?:e|ed|ing)\b|\boven\b|\bfr(?:y|ied)\b|simmer/.test(method);
+  if (sweetish && !cooked && /\bchurn|\bfreez(?:e|er)\b/.test(method)) {
+    return guess('frozen-dessert', 0.7, 'sweet, and frozen by the method');
   }
   const main = DISHES.map(([classes, id, word]) => ({
     id,
@@ -169,7 +220,6 @@ function dish(r: Ratios, title: string, method: string): FamilyGuess {
   if (main && main.share >= 0.08) {
     return guess(main.id, Math.min(0.95, 0.6 + main.share), `${main.word} is the main starch`);
   }
-  const sweet = has('dry-sugars') + has('syrups') + has('condensed-milks');
   if (sweet >= 0.08) return guess('sweet-sauce', 0.65, 'sugar without a flour base');
   if (
     r.flour > 0 &&
@@ -202,7 +252,7 @@ export function guessFamily(
   const title = recipe.title.toLowerCase();
   const method = recipe.steps.join(' ').toLowerCase();
   const r = measure(ingredients, foods);
-  if (r.flour === 0) return dish(r, title, method);
+  if (r.flour === 0) return flourless(r, title) ?? dish(r, title, method);
   if (r.yeast && r.flourShare >= 0.2) return yeasted(r, title, method);
   const starchy = DISHES.flatMap(([classes]) => classes).reduce(
     (t, c) => t + (r.share.get(c) ?? 0),
@@ -212,9 +262,11 @@ export function guessFamily(
   if (!(baked && r.flourShare >= 0.06) && (r.flourShare < 0.08 || starchy > r.flourShare)) {
     return dish(r, title, method);
   }
+  if (!baked && r.flourShare >= 0.1 && holding(r, method))
+    return guess('pancake', 0.6, 'a batter cooked in a pan');
   if (!baked && r.liquid > 2 && r.egg < 0.3) return dish(r, title, method);
   // Meat, fish and other food outside the classes outweighs the flour: the flour only coats or thickens.
-  if (!baked && shareOf(r, NOT_DOUGH) > 0.4 && r.flourShare < 0.25) return dish(r, title, method);
+  if (!baked && shareOf(r, NOT_DOUGH) > 0.4 && r.flourShare < 0.2) return dish(r, title, method);
   if (!baked && (r.share.get('breadcrumbs') ?? 0) > r.flourShare / 2) return dish(r, title, method);
   return dough(r, title, method);
 }

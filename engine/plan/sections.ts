@@ -20,7 +20,7 @@ interface Words {
 
 /** Headings of a dish's own parts. */
 const PART =
-  /crust|pastry|\bbase\b|filling|topping|frosting|icing|glaze|sauce|gravy|coating|breading|crumb|dressing|marinade|meat|patt(?:y|ies)|streusel|crumble|syrup|custard|\bcream\b|\bdip\b|salsa|slaw|ragu|ragù|bechamel|béchamel|ganache|buttercream|compote|curd|caramel|dumpling|stew|soup|chicken|beef|pork|lamb|fish|vegetable|batter|pasta|potato|mash|mousse|jam\b|swirl|butter\b|wash\b|decorat|garnish|serve|biscuit layer|cheesecake/i;
+  /crust|pastry|\bbase\b|filling|topping|frosting|icing|glaze|meringue|sauce|gravy|coating|breading|crumb|dressing|marinade|meat|patt(?:y|ies)|streusel|crumble|syrup|custard|\bcream\b|\bdip\b|salsa|slaw|ragu|ragù|bechamel|béchamel|ganache|buttercream|compote|curd|caramel|dumpling|stew|soup|chicken|beef|pork|lamb|fish|vegetable|batter|pasta|potato|mash|mousse|jam\b|swirl|butter\b|wash\b|decorat|garnish|serve|biscuit layer|cheesecake/i;
 
 /** Headings of steps of one dough, whatever else they say. */
 const SAME =
@@ -117,11 +117,21 @@ const SPLIT_BY_USE: ReadonlySet<Family> = new Set(['pie-crust', 'flatbread']);
 
 /** A dough lighter than this share of the dish is its side, unless the title names it. Own choice. */
 const SIDE = 0.22;
+/** The same when the title names it, such as the crust of a deep pie. Own choice. */
+const TITLED_SIDE = 0.15;
+
+/** g of carbohydrate besides fibre. */
+const carbsOf = (list: readonly Ingredient[], foods: FoodTable): number =>
+  list.reduce((sum, { match, weight }) => {
+    const food = match ? foods.byId(match.foodId) : null;
+    const { carbohydrateG = null, fiberG = null } = food?.per100g ?? {};
+    return sum + (((carbohydrateG ?? 0) - (fiberG ?? 0)) / 100) * (weight?.grams.best ?? 0);
+  }, 0);
 
 /**
  * Parts of a dish with family, confidence and reason for each. Lines of unknown food or weight go
  * with their heading. `main` is the dough that the title names or that weighs enough, else the
- * heaviest part. Never throws; empty only for no ingredients.
+ * part with most of the carbohydrate. Never throws; empty only for no ingredients.
  */
 export function sectionsOf(
   ingredients: readonly Ingredient[],
@@ -141,6 +151,7 @@ export function sectionsOf(
     if (buckets.length < 2) return one;
   }
   const total = Math.max(massOf(ingredients), 1e-9);
+  const carbs = Math.max(carbsOf(ingredients, foods), 1e-9);
   const rated = buckets.map((bucket) => {
     const own = guessFamily(
       bucket.ingredients,
@@ -154,8 +165,11 @@ export function sectionsOf(
     );
     const dough = FAMILY_LIMITS.get(named.id)?.kind === 'dough';
     const share = massOf(bucket.ingredients) / total;
-    const serves = share >= SIDE || (named.confidence >= 0.9 && named.id === whole.id);
-    return { bucket, own, named, share, rank: (dough && serves ? 1 : 0) + share };
+    const titled = named.confidence >= 0.9 && named.id === whole.id && share >= TITLED_SIDE;
+    const serves = dough && (share >= SIDE || titled);
+    // A dough that gives the dish its name, else what most of the carbohydrate is in.
+    const rank = serves ? 2 + share : dough ? -1 : carbsOf(bucket.ingredients, foods) / carbs;
+    return { bucket, own, named, rank };
   });
   const best = [...rated].sort((a, b) => b.rank - a.rank)[0];
   return rated.map((r): DishSection => {
