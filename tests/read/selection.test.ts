@@ -59,8 +59,7 @@ describe('selectedText', () => {
   it('ends on a page of elements without end', () => {
     const document = documentFrom('');
     let at: Element = document.body;
-    for (let depth = 0; depth < 1_500; depth += 1)
-      at = at.appendChild(document.createElement('i'));
+    for (let depth = 0; depth < 1_500; depth += 1) at = at.appendChild(document.createElement('i'));
     document.getSelection()?.selectAllChildren(document.body);
     expect(selectedText(document)).toBe('');
   });

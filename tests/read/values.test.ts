@@ -6,6 +6,7 @@ import { readText } from '../../engine/read/index.ts';
 import { isHeadingLine, tidyLine } from '../../engine/read/ingredients.ts';
 import { splitMethod } from '../../engine/read/instructions.ts';
 import { recipeLanguage } from '../../engine/read/language.ts';
+import { documentFrom } from './page-file.ts';
 
 describe('readMinutes', () => {
   it.each([
@@ -34,6 +35,16 @@ describe('cleaning', () => {
     expect(decodeEntities('&amp;#39; &frac12; &nosuch; &copyright &#150; &#x41;')).toBe(
       "' ½ &nosuch; &copyright \u2013 A",
     );
+  });
+  it('spells accented letters as a browser does', () => {
+    const letters = [...'ABCDEGHIJKLNORSTUWYZabcdeghijklnorstuwyz'];
+    const accents = ['acute', 'grave', 'circ', 'uml', 'tilde', 'caron', 'cedil', 'ring', 'breve'];
+    const names = letters.flatMap((one) => accents.map((accent) => `&${one}${accent};`));
+    const decoded = documentFrom(names.join(' ')).body.textContent?.split(' ') ?? [];
+    // Names that browsers do not know may be read; those they know must be read alike.
+    const known = names.filter((name, i) => decoded[i] !== name);
+    expect(known.length).toBeGreaterThan(100);
+    expect(known.map(decodeEntities)).toEqual(decoded.filter((text, i) => text !== names[i]));
   });
   it('makes block tags breaks and lets inline tags vanish', () => {
     expect(cleanLines('<p>One</p><p>two<br/>three</p>')).toEqual(['One', 'two', 'three']);
