@@ -1,6 +1,13 @@
 /** The shape of one row in `data/*.json`, and how it becomes a {@link Food}. */
 import * as z from 'zod';
-import { Allergen, CarbohydrateBasis, Food, type FoodFunction, type Source } from '../model.ts';
+import {
+  Allergen,
+  CarbohydrateBasis,
+  Food,
+  type FoodFunction,
+  type Measure,
+  type Source,
+} from '../model.ts';
 
 const figure = z.number().nonnegative().nullable().optional();
 const grams = z.record(z.string(), z.number().positive());
@@ -49,6 +56,22 @@ export type FoodRow = z.infer<typeof FoodRow>;
 
 export const FoodFile = z.strictObject({ group: z.string(), foods: z.array(FoodRow) });
 
+/** A row as it stands in a file, with what its defaults stand for left out. */
+export type WrittenRow = z.input<typeof FoodRow>;
+
+const DEFAULTS = {
+  aliases: [],
+  state: 'as-is',
+  basis: 'total',
+  measures: {},
+  measuresFrom: {},
+  practice: {},
+  allergens: [],
+} as const;
+
+/** The row with its defaults, unchecked: for the project's own files, which the tests check. */
+export const filledRow = (row: WrittenRow): FoodRow => ({ ...DEFAULTS, ...row }) as FoodRow;
+
 const PRACTICE: Source = { kind: 'practice', id: null, note: 'common practice, no source' };
 
 /** @throws {Error} when `src` is of no known form. */
@@ -58,6 +81,24 @@ export function readSource(src: string): Source {
   const other = /^(published|calculated|label|memory|practice|user)(?: (.+))?$/.exec(src);
   if (other) return { kind: other[1] as Source['kind'], id: null, note: other[2] ?? null };
   throw new Error(`unknown source form: ${src}`);
+}
+
+function addMeasures(
+  measures: Measure[],
+  units: Readonly<Record<string, number>>,
+  source: Source,
+): void {
+  for (const unit in units) measures.push({ unit, grams: units[unit] ?? 0, source });
+}
+
+function measuresOf(row: FoodRow, source: Source): Measure[] {
+  const measures: Measure[] = [];
+  addMeasures(measures, row.measures, source);
+  for (const from in row.measuresFrom) {
+    addMeasures(measures, row.measuresFrom[from] ?? {}, readSource(from));
+  }
+  addMeasures(measures, row.practice, PRACTICE);
+  return measures;
 }
 
 /** A row and, where it has one, its function, as a food. */
@@ -91,13 +132,7 @@ export function foodFromRow(row: FoodRow, group: string, fn: FoodFunction | null
     polyolsInCarbohydrate: !row.polyolsOutside,
     fiberMethod: row.method ?? null,
     refuseShare: row.refuse ?? null,
-    measures: [
-      ...Object.entries(row.measures).map(([unit, g]) => ({ unit, grams: g, source })),
-      ...Object.entries(row.measuresFrom).flatMap(([from, units]) =>
-        Object.entries(units).map(([unit, g]) => ({ unit, grams: g, source: readSource(from) })),
-      ),
-      ...Object.entries(row.practice).map(([unit, g]) => ({ unit, grams: g, source: PRACTICE })),
-    ],
+    measures: measuresOf(row, source),
     allergens: row.allergens,
     function: fn,
   };

@@ -1,0 +1,59 @@
+/** The food files as they are bundled: sound by their schema, small, and a table at once. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import { describe, expect, it } from 'vitest';
+import { BUILT_IN_FOODS, FOOD_FILES } from '../../engine/foods/built-in.ts';
+import functions from '../../engine/foods/data/function.json' with { type: 'json' };
+import { FoodFile, filledRow, foodFromRow } from '../../engine/foods/row.ts';
+import { FoodFunction } from '../../engine/model.ts';
+
+const DATA = new URL('../../engine/foods/data/', import.meta.url);
+
+const functionOf = (id: string): FoodFunction | null => {
+  const written = (functions as Record<string, unknown>)[id];
+  return written === undefined ? null : FoodFunction.parse(written);
+};
+
+describe('the bundled food files', () => {
+  it('keep to their schema, which fills in the same defaults', () => {
+    const checked = FOOD_FILES.flatMap((file) => {
+      const { group, foods } = FoodFile.parse(file);
+      return foods.map((row) => foodFromRow(row, group, functionOf(row.id)));
+    });
+    expect(BUILT_IN_FOODS).toEqual(checked);
+  });
+
+  it('are all in the table', () => {
+    const names = readdirSync(DATA).filter((name) => name.endsWith('.json'));
+    expect(FOOD_FILES.length).toBe(names.length - 1);
+    expect(names).toContain('function.json');
+  });
+
+  it('take at most 150 KB gzipped', () => {
+    const text = readdirSync(DATA)
+      .map((name) => JSON.stringify(JSON.parse(readFileSync(new URL(name, DATA), 'utf8'))))
+      .join('\n');
+    expect(gzipSync(text, { level: 9 }).length).toBeLessThanOrEqual(150_000);
+  });
+
+  it('become a table within 20 ms, or on a busy machine within a few times what reading JSON takes', () => {
+    const text = JSON.stringify(FOOD_FILES);
+    const quickest = (work: () => unknown): number => {
+      const times = Array.from({ length: 15 }, () => {
+        const start = performance.now();
+        work();
+        return performance.now() - start;
+      });
+      return Math.min(...times);
+    };
+    const parse = quickest(() => JSON.parse(text));
+    const build = quickest(() =>
+      FOOD_FILES.flatMap(({ group, foods: rows }) =>
+        (rows as Parameters<typeof filledRow>[0][]).map((row) =>
+          foodFromRow(filledRow(row), group, null),
+        ),
+      ),
+    );
+    expect(build).toBeLessThan(Math.max(20, 4 * parse));
+  });
+});
