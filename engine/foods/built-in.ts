@@ -26,7 +26,7 @@ import starches from './data/starches.json' with { type: 'json' };
 import stocks from './data/stocks.json' with { type: 'json' };
 import sugars from './data/sugars.json' with { type: 'json' };
 import vegetables from './data/vegetables.json' with { type: 'json' };
-import { filledRow, foodFromRow, type WrittenRow } from './row.ts';
+import { foodFromRow, type WrittenRow } from './row.ts';
 
 interface WrittenFile {
   group: string;
@@ -65,5 +65,5 @@ const functionOf = (id: string): FoodFunction | null =>
   Object.hasOwn(FUNCTIONS, id) ? (FUNCTIONS[id] as FoodFunction) : null;
 
 export const BUILT_IN_FOODS: readonly Food[] = (FOOD_FILES as readonly WrittenFile[]).flatMap(
-  ({ group, foods }) => foods.map((row) => foodFromRow(filledRow(row), group, functionOf(row.id))),
+  ({ group, foods }) => foods.map((row) => foodFromRow(row, group, functionOf(row.id))),
 );

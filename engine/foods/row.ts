@@ -56,21 +56,8 @@ export type FoodRow = z.infer<typeof FoodRow>;
 
 export const FoodFile = z.strictObject({ group: z.string(), foods: z.array(FoodRow) });
 
-/** A row as it stands in a file, with what its defaults stand for left out. */
+/** A row as it stands in a file, where defaults may be left out. */
 export type WrittenRow = z.input<typeof FoodRow>;
-
-const DEFAULTS = {
-  aliases: [],
-  state: 'as-is',
-  basis: 'total',
-  measures: {},
-  measuresFrom: {},
-  practice: {},
-  allergens: [],
-} as const;
-
-/** The row with its defaults, unchecked: for the project's own files, which the tests check. */
-export const filledRow = (row: WrittenRow): FoodRow => ({ ...DEFAULTS, ...row }) as FoodRow;
 
 const PRACTICE: Source = { kind: 'practice', id: null, note: 'common practice, no source' };
 
@@ -91,25 +78,28 @@ function addMeasures(
   for (const unit in units) measures.push({ unit, grams: units[unit] ?? 0, source });
 }
 
-function measuresOf(row: FoodRow, source: Source): Measure[] {
+function measuresOf(row: WrittenRow, source: Source): Measure[] {
   const measures: Measure[] = [];
-  addMeasures(measures, row.measures, source);
+  if (row.measures) addMeasures(measures, row.measures, source);
   for (const from in row.measuresFrom) {
     addMeasures(measures, row.measuresFrom[from] ?? {}, readSource(from));
   }
-  addMeasures(measures, row.practice, PRACTICE);
+  if (row.practice) addMeasures(measures, row.practice, PRACTICE);
   return measures;
 }
 
-/** A row and, where it has one, its function, as a food. */
-export function foodFromRow(row: FoodRow, group: string, fn: FoodFunction | null): Food {
+/**
+ * A row and, where it has one, its function, as a food. Trusts the row: the project's own files are
+ * checked by the tests, anything else goes through {@link FoodRow} first.
+ */
+export function foodFromRow(row: WrittenRow, group: string, fn: FoodFunction | null): Food {
   const source = readSource(row.src);
   return {
     id: row.id,
     name: row.name,
-    aliases: row.aliases,
+    aliases: row.aliases ?? [],
     group,
-    state: row.state,
+    state: row.state ?? 'as-is',
     source,
     per100g: {
       waterG: row.water ?? null,
@@ -128,12 +118,12 @@ export function foodFromRow(row: FoodRow, group: string, fn: FoodFunction | null
       potassiumMg: row.potassium ?? null,
     },
     spread: row.spread ?? {},
-    carbohydrateBasis: row.basis,
+    carbohydrateBasis: row.basis ?? 'total',
     polyolsInCarbohydrate: !row.polyolsOutside,
     fiberMethod: row.method ?? null,
     refuseShare: row.refuse ?? null,
     measures: measuresOf(row, source),
-    allergens: row.allergens,
+    allergens: row.allergens ?? [],
     function: fn,
   };
 }

@@ -4,7 +4,7 @@ import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { BUILT_IN_FOODS, FOOD_FILES } from '../../engine/foods/built-in.ts';
 import functions from '../../engine/foods/data/function.json' with { type: 'json' };
-import { FoodFile, filledRow, foodFromRow } from '../../engine/foods/row.ts';
+import { FoodFile, foodFromRow, type WrittenRow } from '../../engine/foods/row.ts';
 import { FoodFunction } from '../../engine/model.ts';
 
 const DATA = new URL('../../engine/foods/data/', import.meta.url);
@@ -49,9 +49,7 @@ describe('the bundled food files', () => {
     const parse = quickest(() => JSON.parse(text));
     const build = quickest(() =>
       FOOD_FILES.flatMap(({ group, foods: rows }) =>
-        (rows as Parameters<typeof filledRow>[0][]).map((row) =>
-          foodFromRow(filledRow(row), group, null),
-        ),
+        (rows as WrittenRow[]).map((row) => foodFromRow(row, group, null)),
       ),
     );
     expect(build).toBeLessThan(Math.max(20, 4 * parse));
