@@ -7,6 +7,9 @@ import {
   FAMILIES,
   type Food,
   type Goals,
+  type Lever,
+  type PlannedItem,
+  type Role,
 } from '../../engine/model.ts';
 import {
   bakeSymptoms,
@@ -215,6 +218,53 @@ describe('any recipe and any symptoms', () => {
       }),
       { numRuns: 400 },
     );
+  });
+});
+
+describe('an accepted change', () => {
+  const foods = foodTable();
+  const byRole = (role: Role) => (item: PlannedItem) => (item.role === role ? item.grams : 0);
+  /** What each lever moves, by hand: grams of a role or of foods. */
+  const MOVES: Partial<Record<Lever, (item: PlannedItem) => number>> = {
+    water: ({ foodId, role, grams }) =>
+      role === 'liquid' || role === 'egg'
+        ? (grams * (foods.byId(foodId)?.per100g.waterG ?? 0)) / 100
+        : 0,
+    binder: byRole('binder'),
+    egg: ({ foodId, grams }) => (/^egg($|-yolk)/.test(foodId) ? grams : 0),
+    'egg-white': ({ foodId, grams }) => (/^egg-white/.test(foodId) ? grams : 0),
+    fat: byRole('fat'),
+    salt: byRole('salt'),
+    leavening: byRole('leavening'),
+    acid: byRole('acid'),
+  };
+  const direction = ({ factor, shiftPct }: Adjustment): number =>
+    factor === null ? Math.sign(shiftPct ?? 0) : Math.sign(factor - 1);
+  const titles = [
+    'Overnight kitchen loaf',
+    'Flour tortillas',
+    'Brown soda bread',
+    'Carrot cake',
+    'Chocolate chip cookies',
+    'Shortcrust pie crust',
+  ];
+
+  it.each(titles)('moves what it names, the way it says: %s', (title) => {
+    const before = byTitle(title, { budgetG: 10 });
+    const proposals = bakeSymptoms(before.plan.family.id).flatMap(({ id }) =>
+      proposeAdjustments(before, [id]),
+    );
+    let moved = 0;
+    for (const proposal of proposals) {
+      const of = MOVES[proposal.lever];
+      if (of === undefined) continue;
+      const after = byTitle(title, { budgetG: 10, adjustments: [proposal] });
+      const total = (a: Adaptation): number => a.plan.items.reduce((sum, i) => sum + of(i), 0);
+      const change = total(after) - total(before);
+      expect(change * direction(proposal), proposal.id).toBeGreaterThanOrEqual(-1e-6);
+      if (Math.abs(change) > 1e-6) moved += 1;
+    }
+    expect(moved).toBeGreaterThan(1);
   });
 });
 

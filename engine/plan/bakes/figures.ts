@@ -87,6 +87,7 @@ function doughPart(
   const was = wetness(before);
   const egg = portions.some(({ food }) => food.id === 'egg');
   return {
+    flourBaseG: dough.flourBaseG,
     hydrationPct: dough.hydrationPct,
     wetnessPct: now === null || was === null ? null : (100 * now) / was,
     glutenPct: dough.glutenProteinPct,
@@ -99,6 +100,7 @@ function doughPart(
     leaveningPct: of(({ role }) => (role === 'leavening' ? 1 : 0)),
     sodaPct: of(where(/^baking-soda/)),
     sugarPct: dough.sugarPct,
+    resistantPct: of(where(/^(resistant-wheat-starch|high-amylose-maize-starch)$/)),
     browningPct: of((p) => (functionOf(p.food).browning !== 'none' && isSweet(p) ? 1 : 0)),
     fatPct: dough.fatPct,
     addedFatPct: of(({ food, role }) => (role === 'fat' ? fat(food) : 0)),
@@ -166,6 +168,10 @@ function sweetPart(portions: readonly Portion[], before: readonly Portion[]): Pa
     alluloseSharePct: ratioPct(sum(sweets, where(/allulose/)), bulk),
     erythritolSharePct: ratioPct(sum(sweets, where(/erythritol/)), bulk),
     intenseSharePct: ratioPct(intense, tasteNow),
+    sweetG: sum(
+      portions.filter(({ role: one }) => one === 'sweetness'),
+      () => 1,
+    ),
     sweetnessPct: ratioPct(tasteNow, tasteWas),
     freezingPct: ratioPct(freezing(portions), freezing(before)),
     sugarLeftPct: ratioPct(sugar(portions), sugar(before)),

@@ -1,5 +1,6 @@
 /** Figures that the failure table's conditions and texts may name. Percent is of the flour base unless said. */
 export const FIGURE_NAMES = [
+  'flourBaseG',
   'hydrationPct',
   /** Water for what the flours hold, against the original: 100 is as before. */
   'wetnessPct',
@@ -21,6 +22,7 @@ export const FIGURE_NAMES = [
   'leaveningPct',
   'sodaPct',
   'sugarPct',
+  'resistantPct',
   'sugarLeftPct',
   'browningPct',
   'fatPct',
@@ -44,6 +46,7 @@ export const FIGURE_NAMES = [
   'erythritolSharePct',
   /** Of the sweetness. */
   'intenseSharePct',
+  'sweetG',
   /** Against the original. */
   'sweetnessPct',
   'freezingPct',
