@@ -40,16 +40,20 @@ export const STATE_WORDS: readonly string[] = [...STATE_OF.keys()];
 /** The state a word asks for, or null. */
 export const stateOfWord = (word: string): State | null => STATE_OF.get(word) ?? null;
 
-const isNumber = (token: string): boolean => /^\d/.test(token);
+const isNumber = (token: string): boolean => token >= '0' && token < ':';
+
+/** What each listed word is worth; a later list overrules an earlier one. */
+const WORTH = new Map<string, number>([
+  ...[...ADJECTIVE].map((word) => [word, 0.4] as const),
+  ...[...PART].map((word) => [word, 0.3] as const),
+  ...STATE_WORDS.map((word) => [word, 0.12] as const),
+  ...[...WEAK].map((word) => [word, 0.04] as const),
+]);
 
 /** Worth of a token in a comparison, 0..1. */
-export function worth(token: string): number {
-  if (WEAK.has(token) || isNumber(token)) return 0.04;
-  if (stateOfWord(token) !== null) return 0.12;
-  if (PART.has(token)) return 0.3;
-  return ADJECTIVE.has(token) ? 0.4 : 1;
-}
+export const worth = (token: string): number => WORTH.get(token) ?? (isNumber(token) ? 0.04 : 1);
 
+/** Parts are nouns though they name no food. */
 const isNoun = (token: string): boolean =>
   !WEAK.has(token) && !isNumber(token) && !ADJECTIVE.has(token) && stateOfWord(token) === null;
 
