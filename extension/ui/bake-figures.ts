@@ -45,10 +45,10 @@ export function pieceText(bake: Bake): string | null {
   const all = scaled(netCarbsG, factor);
   if (sliceGrams !== null && dishGrams !== null) {
     const net = scaled(all, sliceGrams / dishGrams);
-    return `a slice of ${short(sliceGrams)} g: ${withRange(net)} net carbs`;
+    return `A slice of ${short(sliceGrams)} g: ${withRange(net)} net carbs`;
   }
   if (pieces !== null) {
-    return `one of ${short(pieces)}: ${withRange(scaled(all, 1 / pieces))} net carbs`;
+    return `One of ${short(pieces)}: ${withRange(scaled(all, 1 / pieces))} net carbs`;
   }
   return null;
 }

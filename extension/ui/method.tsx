@@ -1,18 +1,19 @@
 import type { Adaptation, RewrittenStep } from '../../engine/model.ts';
 import { factorText } from './amounts.ts';
 
-function StepItem({ step }: { step: RewrittenStep }) {
+/** The method is in the page's language, unless a step says otherwise; marks and reasons are not. */
+function StepItem({ step, language }: { step: RewrittenStep; language: string | undefined }) {
   return (
     <li class={`step step-${step.change}`}>
       {step.change !== 'kept' && (
         <span class="mark">{step.change === 'inserted' ? 'new step' : 'changed'}</span>
       )}
-      <p>{step.after}</p>
+      <p lang={step.lang ?? language}>{step.after}</p>
       {step.why && <p class="why">{step.why}</p>}
       {step.change === 'changed' && step.before && (
         <details class="no-print">
           <summary>As it was</summary>
-          <p>{step.before}</p>
+          <p lang={language}>{step.before}</p>
         </details>
       )}
     </li>
@@ -21,7 +22,8 @@ function StepItem({ step }: { step: RewrittenStep }) {
 
 /** The method, with changed and inserted steps marked. */
 export function Method({ adaptation, factor }: { adaptation: Adaptation; factor: number }) {
-  const { steps } = adaptation;
+  const { steps, recipe } = adaptation;
+  const language = recipe.language ?? undefined;
   return (
     <section class="method" aria-labelledby="method-title">
       <h2 id="method-title">Method</h2>
@@ -37,10 +39,10 @@ export function Method({ adaptation, factor }: { adaptation: Adaptation; factor:
           return [
             heading && (
               <li key={`${at}.section`} class="step-section">
-                <h3>{step.section}</h3>
+                <h3 lang={language}>{step.section}</h3>
               </li>
             ),
-            <StepItem key={at} step={step} />,
+            <StepItem key={at} step={step} language={language} />,
           ];
         })}
       </ol>

@@ -43,14 +43,23 @@ function PinBox({ line, adaptation, onPin }: RowProps) {
 
 function Row(props: RowProps) {
   const { line, text } = props;
+  const language = props.adaptation.recipe.language ?? undefined;
   return (
     <tr class={`row row-${line.change}`}>
-      <td data-label="Original" lang={props.adaptation.recipe.language ?? undefined}>
-        {line.before ?? <span class="quiet">not in the original</span>}
+      <td data-label="Original" lang={language}>
+        {line.before ?? (
+          <span class="quiet" lang="en">
+            not in the original
+          </span>
+        )}
         <PinBox {...props} />
       </td>
       <td data-label="Reworked">
-        {text ?? <span class="quiet">left out</span>}
+        {text === null ? (
+          <span class="quiet">left out</span>
+        ) : (
+          <span lang={line.change === 'kept' ? language : undefined}>{text}</span>
+        )}
         {line.change !== 'kept' && <span class="mark">{WORDS[line.change]}</span>}
         {line.why && <p class="why">{line.why}</p>}
         <RowSources line={line} rows={props.adaptation.lines} />

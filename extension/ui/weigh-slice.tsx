@@ -4,7 +4,7 @@ import { factorText } from './amounts.ts';
 import { amount, rangeText, short } from './format.ts';
 import { NumberField } from './number-field.tsx';
 import { gramsFor, sliceNetCarbs, times } from './slice.ts';
-import { gramsRange } from './source-words.ts';
+import { gramsOnScale, gramsRange } from './source-words.ts';
 
 interface Props {
   adaptation: Adaptation;
@@ -71,7 +71,8 @@ export function WeighSlice({ adaptation, factor, dishGrams, onDish }: Props) {
           {rangeText(each) !== '' && <> (likely {rangeText(each)})</>}.{' '}
           {most && (
             <>
-              {short(goals.budgetG)} g net carbs are in about {gramsRange(most)} of it.{' '}
+              {short(goals.budgetG)} g net carbs are in about {gramsOnScale(most.best)} g of it, and
+              may be in as little as {gramsOnScale(most.low)} g.{' '}
             </>
           )}
           {whole && cooked && (

@@ -70,7 +70,7 @@ describe('the bake log', () => {
     await log().getByText('is kept').waitFor();
     const entry = (await log().locator('.bakes > li').textContent()) ?? '';
     expect(entry).toContain('780 g after baking');
-    expect(entry).toContain('a slice of 76 g');
+    expect(entry).toContain('A slice of 76 g');
     expect(entry).toContain('Gummy crumb');
     expect(entry).toContain('Sticky near the base.');
   });

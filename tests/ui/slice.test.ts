@@ -70,16 +70,16 @@ describe('a logged bake', () => {
   it('says what 100 g, one piece and one slice have', () => {
     const bake = sampleBake({ dishGrams: 760, rawGrams: 884, pieces: 10 });
     expect(dishText(bake)).toMatch(/^760 g after baking, 14 % lost; 22\.1 g .*in 100 g$/);
-    expect(pieceText(bake)).toMatch(/^one of 10: 16\.8 g /);
-    expect(pieceText({ ...bake, sliceGrams: 65 })).toMatch(/^a slice of 65 g: 14\.4 g /);
+    expect(pieceText(bake)).toMatch(/^One of 10: 16\.8 g /);
+    expect(pieceText({ ...bake, sliceGrams: 65 })).toMatch(/^A slice of 65 g: 14\.4 g /);
   });
 
   // Twice 168 g of net carbs in 1520 g are the same 22.1 g in 100 g; one of 20 has 16.8 g.
   it('of a double recipe counts what is in all of it', () => {
     const bake = sampleBake({ factor: 2, dishGrams: 1520, rawGrams: 884, pieces: 20 });
     expect(dishText(bake)).toMatch(/^1520 g after baking, ×2, 14 % lost; 22\.1 g .*in 100 g$/);
-    expect(pieceText(bake)).toMatch(/^one of 20: 16\.8 g /);
-    expect(pieceText({ ...bake, sliceGrams: 65 })).toMatch(/^a slice of 65 g: 14\.4 g /);
+    expect(pieceText(bake)).toMatch(/^One of 20: 16\.8 g /);
+    expect(pieceText({ ...bake, sliceGrams: 65 })).toMatch(/^A slice of 65 g: 14\.4 g /);
   });
 
   it('says nothing that was not weighed or is not known', () => {

@@ -51,6 +51,7 @@ export function Bakes(props: Props) {
   const [failure, setFailure] = useState<string | null>(null);
   const undo = useRef<HTMLButtonElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
+  const form = useRef<HTMLDetailsElement>(null);
   useEffect(() => undo.current?.focus(), [gone]);
   const { savedId, goals } = current;
   const latest = log.bakes[0];
@@ -79,6 +80,8 @@ export function Bakes(props: Props) {
     );
     if (why === null) {
       setGone(null);
+      if (form.current) form.current.open = false;
+      form.current?.querySelector('summary')?.focus();
       setSaid(`The bake of ${dayText(words.day)} is kept.`);
     }
     return why;
@@ -119,7 +122,7 @@ export function Bakes(props: Props) {
       {savedId === null ? (
         <p>Save the recipe, then tell here how each bake came out.</p>
       ) : (
-        <details>
+        <details ref={form}>
           <summary>I baked this</summary>
           <BakeForm family={adaptation.plan.family.id} factor={factor} onKeep={keep} />
         </details>
