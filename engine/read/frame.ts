@@ -1,5 +1,5 @@
 import type { Block } from './blocks.ts';
-import { cleanText } from './clean.ts';
+import { cleanText, textKey } from './clean.ts';
 import { titlesAgree } from './merge.ts';
 import { type Frame, webAddress } from './recipe.ts';
 import { textOf } from './text.ts';
@@ -25,6 +25,33 @@ function byline(blocks: readonly Block[]): string | null {
   return null;
 }
 
+/** What parts the dish from the site in a page's title. */
+const APART = /\s[|–—»·]\s|\s-\s/;
+const APART_OR_COLON = new RegExp(`${APART.source}|:\\s`);
+
+/**
+ * The page's title: the main heading that agrees with the document's title, but not the site's name or a
+ * link home while another heading agrees; else the first part of the document's title.
+ */
+function titleOf(blocks: readonly Block[], stated: string, site: string | null): string | null {
+  const near = blocks.filter((block) => block.level > 0 && !block.aside);
+  const main = near.filter(
+    (block) => block.level === 1 && textKey(block.text) !== textKey(site ?? ''),
+  );
+  const agree = (block: Block) => titlesAgree(block.text, stated);
+  const isPart = (block: Block) =>
+    stated.split(APART_OR_COLON).some((part) => textKey(part) === textKey(block.text));
+  const found =
+    main.find((block) => agree(block) && !block.link) ??
+    (main.every((block) => block.link)
+      ? near.find((block) => block.level === 2 && isPart(block))
+      : undefined) ??
+    main.find(agree) ??
+    main[0];
+  const first = stated.split(APART)[0]?.trim() ?? '';
+  return found?.text ?? (first === '' ? null : first);
+}
+
 /** The page's address, language, title, author and picture, from its head and around its main heading. */
 export function frameOf(tree: Tree, blocks: readonly Block[], url: string | null): Frame {
   const frame: Frame = {
@@ -38,6 +65,7 @@ export function frameOf(tree: Tree, blocks: readonly Block[], url: string | null
   let documentTitle: string | null = null;
   let shared: string | null = null;
   let signed: string | null = null;
+  let site: string | null = null;
   for (const node of tree.about) {
     if (node.tag === 'link' && /(?:^|\s)canonical(?:\s|$)/i.test(attribute(node, 'rel')))
       canonical ??= attribute(node, 'href');
@@ -51,14 +79,12 @@ export function frameOf(tree: Tree, blocks: readonly Block[], url: string | null
       if (name === 'og:title') shared ??= cleanText(attribute(node, 'content'));
       else if (/^(?:og|twitter):image(?::src)?$/.test(name))
         frame.image ??= attribute(node, 'content');
+      else if (name === 'og:site_name') site ??= cleanText(attribute(node, 'content'));
       else if (name === 'author') frame.author ??= cleanText(attribute(node, 'content'));
     }
   }
   frame.url = webAddress(canonical, url) ?? webAddress(url, null);
   frame.author = [frame.author, signed, byline(blocks)].find((name) => name) ?? null;
-  const headings = blocks.filter((block) => block.level === 1 && !block.aside);
-  const agreeing = headings.find((block) => titlesAgree(block.text, shared ?? documentTitle));
-  const fromTitle = (shared || documentTitle || '').split(/\s[|–—»·]\s|\s-\s/)[0]?.trim() ?? '';
-  frame.title = (agreeing ?? headings[0])?.text ?? (fromTitle === '' ? null : fromTitle);
+  frame.title = titleOf(blocks, shared || documentTitle || '', site);
   return frame;
 }

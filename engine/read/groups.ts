@@ -64,7 +64,8 @@ function align(blocks: readonly Block[], lines: readonly string[]): Match[] | nu
 /** How much a block looks like a group's heading: 0 not at all, 2 by its make or words. */
 function headingLook(block: Block): number {
   const { text } = block;
-  if (text.length > MAX_HEADING || isButton(text) || isSentence(text)) return 0;
+  if (block.tag === 'figcaption' || text.length > MAX_HEADING) return 0;
+  if (isButton(text) || isSentence(text)) return 0;
   if (startsWithAmount(text) || ingredientsHeading(block) >= 2 || stepsHeading(block) >= 2)
     return 0;
   if (statedServings(text) || /^(?:serves|makes|yield|prep|cook|total)\b/i.test(text)) return 0;
@@ -74,17 +75,22 @@ function headingLook(block: Block): number {
   return block.list >= 0 || /\d/.test(text) ? 0 : 1;
 }
 
-/** The title among blocks passed over, nearest to the line that follows; null when none. */
+/** Element and classes: titles of one list are made alike. */
+function makeOf(block: Block): string {
+  return `${block.tag} ${block.level} ${block.classes}`;
+}
+
+/** The block of the title among blocks passed over, nearest to the line that follows; null when none. */
 function titleBetween(
   blocks: readonly Block[],
   from: number,
   to: number,
-  least: number,
-): string | null {
+  looks: (block: Block) => boolean,
+): Block | null {
   for (let i = to - 1; i >= Math.max(0, from); i -= 1) {
     const block = blocks[i] as Block;
     if (block.level === 1 || ingredientsHeading(block) >= 2) return null;
-    if (headingLook(block) >= least) return groupTitle(block.text);
+    if (looks(block)) return block;
     if (isSentence(block.text)) return null;
   }
   return null;
@@ -103,13 +109,17 @@ export function regainGroups(
   const matches = align(blocks, lines);
   if (!matches) return null;
   const titles = new Map<number, string>();
+  const makes = new Set<string>();
   for (let m = 1; m < matches.length; m += 1) {
     const before = matches[m - 1] as Match;
     const now = matches[m] as Match;
     // A line that was not found in between may be what was passed over.
     if (now.line !== before.line + 1) continue;
-    const title = titleBetween(blocks, before.to + 1, now.from, 1);
-    if (title) titles.set(now.line, title);
+    const block = titleBetween(blocks, before.to + 1, now.from, (one) => headingLook(one) >= 1);
+    const title = block && groupTitle(block.text);
+    if (!title) continue;
+    titles.set(now.line, title);
+    makes.add(makeOf(block));
   }
   // A line of the markup that is a heading on the page heads a group.
   const headings = new Set<number>();
@@ -122,7 +132,14 @@ export function regainGroups(
     if (title && line + 1 < lines.length) titles.set(line + 1, title);
   }
   const start = matches[0] as Match;
-  const leading = titleBetween(blocks, start.from - 2, start.from, 2);
+  // Above the first line a plain line counts only when other groups have their titles in such lines.
+  const first = titleBetween(
+    blocks,
+    start.from - 2,
+    start.from,
+    (one) => headingLook(one) === 2 || (headingLook(one) === 1 && makes.has(makeOf(one))),
+  );
+  const leading = first && groupTitle(first.text);
   const named = leading !== null && (titles.size > 0 || /^for\b|:$/i.test(leading));
   if (titles.size === 0 && !named) return null;
   const groups: IngredientGroup[] = [{ title: named ? leading : null, lines: [] }];

@@ -9,6 +9,13 @@ const MAX_LINE = 1_000;
 /** What a value of ingredients says. `glued`: one run-together text, or a summary without amounts. */
 export type IngredientList = { groups: IngredientGroup[]; glued: boolean };
 
+/** Marks of a heading or of bold text that some editors leave in: '## Glaze', '**For the glaze**'. */
+function withoutMarks(line: string): { line: string; heading: boolean } {
+  if (!/^#|\*\*/.test(line)) return { line, heading: false };
+  const heading = /^#{1,4}\s|^\*\*[^*\d]+\*\*:?$/.test(line);
+  return { line: line.replace(/^#{1,4}\s+/, '').replace(/\*\*([^*]+)\*\*/g, '$1'), heading };
+}
+
 /** Puts an ingredient line in order without changing its words: bullets, doubled brackets, repeats. */
 export function tidyLine(text: string): string {
   let line = text.length > MAX_LINE ? text.slice(0, MAX_LINE) : text;
@@ -61,9 +68,14 @@ export function groupLines(
     }
   };
   for (const raw of lines) {
-    const line = tidyLine(raw);
+    const marked = withoutMarks(raw);
+    const line = tidyLine(marked.line);
     if (line === '' || isLeftover(line)) continue;
-    if (isHeadingLine(line) && (!shouting || line.endsWith(':'))) {
+    if (marked.heading) {
+      close();
+      now = { title: groupTitle(line), lines: [] };
+      unsure = null;
+    } else if (isHeadingLine(line) && (!shouting || line.endsWith(':'))) {
       close();
       now = { title: groupTitle(line), lines: [] };
       unsure = line.endsWith(':') ? null : line;

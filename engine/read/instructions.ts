@@ -11,7 +11,7 @@ function runningNumbers(text: string): number[] | null {
   const starts: number[] = [];
   let from = 0;
   for (let n = 1; n <= MAX_STEPS; n += 1) {
-    const mark = new RegExp(`(?<![\\d.,/])${n}\\s?[.):]\\s*(?=[\\p{L}"'(])`, 'u');
+    const mark = new RegExp(`(?<![\\d,/]|\\d\\.)${n}\\s?[.):]\\s*(?=[\\p{L}"'(])`, 'u');
     const found = mark.exec(text.slice(from));
     if (!found || (n === 1 && found.index > 40)) break;
     starts.push(from + found.index);

@@ -153,7 +153,7 @@ function draftOf(node: Node, byId: Map<string, Node>): Draft {
   draft.glued = list.glued;
   draft.title = firstText(node.name ?? node.headline, byId, ['@value', 'name']);
   draft.steps = readInstructions(node.recipeInstructions ?? node.instructions);
-  draft.yields = yieldTexts(node.recipeYield ?? node.yield);
+  draft.yields = yieldTexts(node.recipeYield ?? node.yield).filter((text) => !isLeftover(text));
   draft.author = firstText(node.author ?? node.creator, byId, ['name', '@value']);
   draft.image = firstText(node.image, byId, ['url', 'contentUrl', '@id']);
   draft.language = firstText(node.inLanguage, byId, ['alternateName', '@value', 'name']);

@@ -3,6 +3,7 @@ import { differingAmounts, pageListIsFuller, pageStepsAreBetter } from './arbite
 import { type Block, blocksOf } from './blocks.ts';
 import { hasMarkedElements, jsonLdScripts } from './detect.ts';
 import { type Draft, linesIn } from './draft.ts';
+import { listedTools, withoutTools } from './equipment.ts';
 import { frameOf } from './frame.ts';
 import { regainGroups } from './groups.ts';
 import { readHRecipe } from './h-recipe.ts';
@@ -75,6 +76,8 @@ function settle(
     const { prep, cook, total } = draft.minutes;
     if (prep === null && cook === null && total === null) settled.minutes = page.minutes;
   }
+  const tools = listedTools(blocks);
+  if (tools.size > 0) settled.groups = withoutTools(settled.groups, tools);
   if (settled.groups.length === 1 && settled.groups[0]?.title == null) {
     settled.groups = regainGroups(blocks, linesIn(settled)) ?? settled.groups;
   }

@@ -41,10 +41,12 @@ describe('cleaning', () => {
     const accents = ['acute', 'grave', 'circ', 'uml', 'tilde', 'caron', 'cedil', 'ring', 'breve'];
     const names = letters.flatMap((one) => accents.map((accent) => `&${one}${accent};`));
     const decoded = documentFrom(names.join(' ')).body.textContent?.split(' ') ?? [];
-    // Names that browsers do not know may be read; those they know must be read alike.
-    const known = names.filter((name, i) => decoded[i] !== name);
+    // What a browser does not know stays as it is in its text.
+    const known = names.flatMap((name, i) =>
+      decoded[i]?.length === 1 ? [[name, decoded[i]]] : [],
+    );
     expect(known.length).toBeGreaterThan(100);
-    expect(known.map(decodeEntities)).toEqual(decoded.filter((text, i) => text !== names[i]));
+    expect(known.map(([name = '']) => decodeEntities(name))).toEqual(known.map(([, one]) => one));
   });
   it('makes block tags breaks and lets inline tags vanish', () => {
     expect(cleanLines('<p>One</p><p>two<br/>three</p>')).toEqual(['One', 'two', 'three']);
