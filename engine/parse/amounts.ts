@@ -19,7 +19,7 @@ import {
   subtract,
   widen,
 } from './run.ts';
-import { lowAt, type Token } from './tokens.ts';
+import { isAt, lowAt, type Token } from './tokens.ts';
 import { isMeasured, readUnit } from './unit.ts';
 
 export type { Amounts } from './run.ts';
@@ -91,7 +91,7 @@ function readBare(
   if (!unit) return null;
   const { kind, name } = unit.value;
   const counted = kind === 'container' || kind === 'piece' || kind === 'trail' || kind === 'volume';
-  const said = vague || sizes.value.size.length > 0 || lex.of.has(lowAt(tokens, unit.next));
+  const said = vague || sizes.value.size.length > 0 || isAt(lex.of, tokens, unit.next);
   if (kind !== 'small' && !(said && counted)) return null;
   if (tokens[unit.next]?.kind !== 'w' && tokens[unit.next]?.text !== '(') return null;
   const { quantity, max } = vague ? FEW : { quantity: 1, max: null };
@@ -107,11 +107,10 @@ function readWithoutNumber(
   lex: Lexicon,
 ): Read<Measure> | null {
   let at = i;
-  while (lex.articles.has(lowAt(tokens, at)) || lex.vague.has(lowAt(tokens, at))) at++;
-  const vague = at > i && lex.vague.has(lowAt(tokens, at - 1));
+  while (isAt(lex.articles, tokens, at) || isAt(lex.vague, tokens, at)) at++;
+  const vague = at > i && isAt(lex.vague, tokens, at - 1);
   const bare = readBare(tokens, at, lex, vague);
-  if (bare || !vague || !lex.few.has(lowAt(tokens, at - 1)) || tokens[at]?.kind !== 'w')
-    return bare;
+  if (bare || !vague || !isAt(lex.few, tokens, at - 1) || tokens[at]?.kind !== 'w') return bare;
   const { size } = readSizes(tokens, at, lex, false).value;
   const amount: Amount = { ...FEW, unit: null, kind: 'stated', approximate: true };
   return { value: { amount, unit: null, size, fill: [] }, next: at + size.length };
@@ -119,13 +118,13 @@ function readWithoutNumber(
 
 /** 'or so', 'a pinch or two of', 'cans or boxes': the index after it, null when it is another food. */
 function readOr(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
-  if (lex.more.has(lowAt(tokens, i + 1))) {
+  if (isAt(lex.more, tokens, i + 1)) {
     const last = run.amounts.at(-1);
     if (last) last.approximate = true;
     run.loose.push(...tokens.slice(i, i + 2));
     return i + 2;
   }
-  if (lex.numbers.has(lowAt(tokens, i + 1)) && lex.of.has(lowAt(tokens, i + 2))) return i + 2;
+  if (lex.numbers.has(lowAt(tokens, i + 1)) && isAt(lex.of, tokens, i + 2)) return i + 2;
   const other = readUnit(tokens, i + 1, lex);
   if (!other || !run.last || other.value.kind !== run.last.kind) return null;
   run.loose.push(...tokens.slice(i, other.next));
@@ -135,7 +134,7 @@ function readOr(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
 /** A joint at `i` and the measure after it; null when they do not belong to the run. */
 function readJoined(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
   const joint = tokens[i];
-  const or = lex.or.has(lowAt(tokens, i));
+  const or = isAt(lex.or, tokens, i);
   const measure =
     readMeasure(tokens, i + 1, lex) ?? (or ? readWithoutNumber(tokens, i + 1, lex) : null);
   if (!joint || !measure) return null;
@@ -195,7 +194,7 @@ function readNext(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): 
 function readSizeOfOne(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
   if (run.last !== null) return null;
   let at = i;
-  while (at - i < MOST_BETWEEN && lex.beforeSize.has(lowAt(tokens, at))) at++;
+  while (at - i < MOST_BETWEEN && isAt(lex.beforeSize, tokens, at)) at++;
   if (at === i || tokens[at]?.kind !== 'n') return null;
   const measure = readMeasure(tokens, at, lex);
   if (!measure || !isMeasured(measure.value.unit)) return null;
@@ -242,10 +241,10 @@ export function readAmounts(
     if (step === null) break;
     next = step;
   }
-  if (lex.each.has(lowAt(tokens, next))) {
+  if (isAt(lex.each, tokens, next)) {
     run.each = true;
     next++;
   }
-  if (tokens[next] && lex.of.has(lowAt(tokens, next))) next++;
+  if (tokens[next] && isAt(lex.of, tokens, next)) next++;
   return { value: run, next };
 }

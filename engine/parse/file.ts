@@ -7,36 +7,50 @@ import { findCut } from './name.ts';
 import type { Parts } from './parts.ts';
 import { classify, isPurposeAt, onlyDescribes } from './segments.ts';
 import { allPrep, couldBeFood } from './span.ts';
-import { lowAt, type Token } from './tokens.ts';
+import { isAt, type Token } from './tokens.ts';
+import { isMeasured } from './unit.ts';
 
-/** 'plus 1 egg yolk', '2 celery stalks': a further food with its own amount, not more of the same one. */
-function isFurther(seg: readonly Token[], lex: Lexicon): boolean {
-  const from = lex.plus.has(lowAt(seg, 0)) ? 1 : 0;
-  if (from === 0 && seg[0]?.kind !== 'n') return false;
+/**
+ * 'plus 1 egg yolk', '2 celery stalks': a further food with its own amount. Without a 'plus' it must
+ * stand outside brackets and share no word with the name, so that no food is counted twice.
+ */
+function isFurther(seg: readonly Token[], parts: Parts, bracket: boolean, lex: Lexicon): boolean {
+  const from = isAt(lex.plus, seg, 0) ? 1 : 0;
+  if (from === 0 && (bracket || seg[0]?.kind !== 'n')) return false;
   const head = readAmounts(seg, from, lex);
   const name = head ? seg[head.next] : undefined;
   if (!head || name?.kind !== 'w' || lex.more.has(name.low) || lex.purposeStarts.has(name.low))
     return false;
   const rest = seg.slice(head.next);
   const kind = classify(rest, lex);
-  if (from === 0 && head.value.amounts.some((a) => a.kind === 'each')) return false;
-  if (from === 0) return kind === 'name' && couldBeFood(rest.slice(0, findCut(rest, lex)), lex);
-  return (kind === 'name' || kind === 'prep') && !allPrep(rest, lex) && !onlyDescribes(rest, lex);
+  if (from > 0)
+    return (kind === 'name' || kind === 'prep') && !allPrep(rest, lex) && !onlyDescribes(rest, lex);
+  if (kind !== 'name' || head.value.amounts.some((a) => a.kind === 'each')) return false;
+  const food = rest.slice(0, findCut(rest, lex));
+  return couldBeFood(food, lex) && !food.some((t) => parts.name.some((n) => alike(n.low, t.low)));
 }
+
+/** Whether two words are the same, plural aside. */
+const alike = (a: string, b: string): boolean => a === b || `${a}s` === b || a === `${b}s`;
 
 /** Preparation, and the purpose it may end in: 'halved, for serving', 'cut up to serve'. */
 function filePrep(seg: readonly Token[], parts: Parts, lex: Lexicon): void {
   const purpose = seg.findIndex(
-    (_, i) => i > 0 && isPurposeAt(seg, i, lex) && lex.purposeVerbs.has(lowAt(seg, i + 1)),
+    (_, i) => i > 0 && isPurposeAt(seg, i, lex) && isAt(lex.purposeVerbs, seg, i + 1),
   );
   parts.preps.push(purpose > 0 ? seg.slice(0, purpose) : [...seg]);
   if (purpose > 0) parts.purposes.push(seg.slice(purpose));
 }
 
 /** Files words that are no amount. */
-export function fileWords(seg: readonly Token[], parts: Parts, lex: Lexicon): void {
+export function fileWords(
+  seg: readonly Token[],
+  parts: Parts,
+  lex: Lexicon,
+  bracket = false,
+): void {
   const words = [...seg];
-  const or = lex.or.has(lowAt(seg, 0)) && !onlyDescribes(seg, lex);
+  const or = isAt(lex.or, seg, 0) && !onlyDescribes(seg, lex);
   switch (classify(seg, lex)) {
     case 'optional':
       parts.optional = true;
@@ -50,13 +64,13 @@ export function fileWords(seg: readonly Token[], parts: Parts, lex: Lexicon): vo
       parts.notes.push(words);
       break;
     case 'note':
-      if (isFurther(seg, lex)) {
-        const from = lex.plus.has(lowAt(seg, 0)) ? 1 : 0;
+      if (isFurther(seg, parts, bracket, lex)) {
+        const from = isAt(lex.plus, seg, 0) ? 1 : 0;
         parts.understood.push(seg.slice(0, from));
         parts.further.push(seg.slice(from));
         break;
       }
-      if (or && !lex.orNote.has(lowAt(seg, 1))) parts.substitutes.push(seg.slice(1));
+      if (or && !isAt(lex.orNote, seg, 1)) parts.substitutes.push(seg.slice(1));
       parts.notes.push(words);
       break;
     case 'name':
@@ -73,7 +87,10 @@ export function fileAmounts(seg: readonly Token[], parts: Parts, lex: Lexicon): 
   const list = readAmountList(seg, lex);
   if (!list?.measures.some((m) => m.unit ?? m.size[0])) return false;
   const lead = parts.amounts[0];
-  const container = lead?.unit != null && lex.byName.get(lead.unit)?.kind === 'container';
+  const leadUnit = lex.byName.get(lead?.unit ?? '') ?? null;
+  // '3 cups bread (½-inch cubes)': how it is cut, not how much
+  if (isMeasured(leadUnit) && list.measures.every((m) => m.unit?.kind === 'length')) return false;
+  const container = leadUnit?.kind === 'container';
   parts.amounts.push(
     ...amountsOf(list, (m) => {
       if (!lead) return 'stated';
@@ -92,6 +109,6 @@ export function fileAmounts(seg: readonly Token[], parts: Parts, lex: Lexicon): 
 }
 
 /** Files a comma part or bracket: an amount or words. */
-export function file(seg: readonly Token[], parts: Parts, lex: Lexicon): void {
-  if (!fileAmounts(seg, parts, lex)) fileWords(seg, parts, lex);
+export function file(seg: readonly Token[], parts: Parts, lex: Lexicon, bracket = false): void {
+  if (!fileAmounts(seg, parts, lex)) fileWords(seg, parts, lex, bracket);
 }

@@ -5,7 +5,7 @@ import { readSizes } from './measure.ts';
 import { liftPrep } from './name.ts';
 import type { Parts } from './parts.ts';
 import { classify, onlyDescribes } from './segments.ts';
-import { lowAt, type Token, textOf } from './tokens.ts';
+import { isAt, lowAt, type Token, textOf } from './tokens.ts';
 
 const QUOTES = new Set(["'", '’', '‘', '"', '“', '”', '%']);
 
@@ -28,13 +28,15 @@ function liftSize(name: Token[], parts: Parts, anywhere: boolean, lex: Lexicon):
   if (parts.size.length > 0) return name;
   const end = anywhere ? name.length : 1;
   for (let i = 0; i < end; i++) {
-    if (lex.or.has(lowAt(name, i))) break;
+    if (isAt(lex.or, name, i)) break;
     if (hasPair(lex.notSizes, lowAt(name, i), lowAt(name, i + 1), lex)) continue;
     const { value, next } = readSizes(name, i, lex, false);
     if (value.size.length === 0 || next - i >= name.length) continue;
     if (isLink(lowAt(name, next), lex) || (i > 0 && lowAt(name, next) === ',')) continue;
     parts.size = value.size;
-    return [...name.slice(0, i), ...name.slice(next)];
+    // '1 lata pequeña de maíz'
+    const rest = i === 0 && isAt(lex.of, name, next) ? next + 1 : next;
+    return [...name.slice(0, i), ...name.slice(rest)];
   }
   return name;
 }
@@ -59,7 +61,7 @@ const isPlain = (t: Token, lex: Lexicon): boolean =>
 /** A short second name in brackets, read as part of the name: 'plain (all-purpose) flour'. */
 export function isGloss(tokens: readonly Token[], lex: Lexicon): boolean {
   if (classify(tokens, lex) !== 'name') return false;
-  if (lex.or.has(lowAt(tokens, 0)))
+  if (isAt(lex.or, tokens, 0))
     return tokens.length <= 6 && !tokens.some((t) => lex.glossNot.has(t.low));
   return tokens.length <= 3 && tokens.every((t) => isPlain(t, lex));
 }
@@ -91,7 +93,7 @@ function liftUnit(name: Token[], parts: Parts, lead: Amount, lex: Lexicon): Toke
   if (start && rest.length > 0 && parts.lifted.length > 0 && start.kind !== 'noun') {
     lead.unit = start.name;
     parts.understood.push(name.slice(0, 1));
-    return name.slice(lex.of.has(lowAt(name, 1)) ? 2 : 1);
+    return name.slice(isAt(lex.of, name, 1) ? 2 : 1);
   }
   return name;
 }
@@ -121,7 +123,7 @@ export function finishName(tokens: readonly Token[], parts: Parts, lex: Lexicon)
   if (lead) name = liftSize(name, parts, counts(lead, lex), lex);
   else name = dropUnit(name, parts, lex);
   if (lead?.unit === null) {
-    if (name.length > 1 && lex.fill.has(lowAt(name, 0))) {
+    if (name.length > 1 && isAt(lex.fill, name, 0)) {
       parts.lifted.unshift(name.slice(0, 1));
       name = name.slice(1);
     }

@@ -4,7 +4,7 @@ import { fileWords } from './file.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Parts } from './parts.ts';
 import { classify, onlyDescribes } from './segments.ts';
-import { lowAt, type Token } from './tokens.ts';
+import { isAt, lowAt, type Token } from './tokens.ts';
 import { skipStop } from './unit.ts';
 
 /** Longest label before a colon, and longest run of words before 'of' in 'zest and juice of'. */
@@ -33,7 +33,7 @@ export function readExtract(tokens: readonly Token[], from: number, lex: Lexicon
 /** 'Optional: ...', 'For serving: ...', 'Egg wash: 1 egg' at the start: index after the colon, else 0. */
 export function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon): number {
   // 'Evtl. 1 EL Zucker'
-  if (tokens.length > 2 && lex.optional.has(lowAt(tokens, 0)) && tokens[1]?.text !== ':') {
+  if (tokens.length > 2 && isAt(lex.optional, tokens, 0) && tokens[1]?.text !== ':') {
     parts.optional = true;
     parts.understood.push(tokens.slice(0, 1));
     return skipStop(tokens, 1);
@@ -41,14 +41,13 @@ export function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon):
   const colon = tokens.findIndex((t) => t.kind !== 'w');
   if (colon < 1 || colon > LONGEST_LABEL || tokens[colon]?.text !== ':') return 0;
   const label = tokens.slice(0, colon);
-  if (label.length === 1 && lex.optional.has(lowAt(label, 0))) {
+  if (label.length === 1 && isAt(lex.optional, label, 0)) {
     parts.optional = true;
     parts.understood.push(label);
   } else {
     const head = readAmounts(tokens, colon + 1, lex);
     const food = head !== null && tokens[head.next]?.kind === 'w';
-    if (!food && !lex.purposeStarts.has(lowAt(label, 0)) && !lex.labels.has(lowAt(label, 0)))
-      return 0;
+    if (!food && !isAt(lex.purposeStarts, label, 0) && !isAt(lex.labels, label, 0)) return 0;
     parts.purposes.push(label);
   }
   return colon + 1;
@@ -58,9 +57,9 @@ export function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon):
 function skipLead(tokens: readonly Token[], from: number, lex: Lexicon): number {
   let at = from;
   while (
-    lex.leads.has(lowAt(tokens, at)) ||
-    lex.bounds.has(lowAt(tokens, at)) ||
-    (at > from && (lex.of.has(lowAt(tokens, at)) || lex.ranges.has(lowAt(tokens, at))))
+    isAt(lex.leads, tokens, at) ||
+    isAt(lex.bounds, tokens, at) ||
+    (at > from && (isAt(lex.of, tokens, at) || isAt(lex.ranges, tokens, at)))
   )
     at++;
   return at > from && tokens[at]?.kind === 'n' ? at : from;

@@ -6,7 +6,7 @@ import type { Lexicon } from './lexicon.ts';
 import { findCut, liftPrep } from './name.ts';
 import type { Parts } from './parts.ts';
 import { describes, split } from './segments.ts';
-import { lowAt, type Token, textOf } from './tokens.ts';
+import { isAt, type Token, textOf } from './tokens.ts';
 
 type Alternative = Item['alternatives'][number];
 
@@ -54,15 +54,13 @@ const isVariety = (own: Token, head: Token): boolean =>
 
 /** A name completed from another: 'chicken' before 'vegetable stock' is 'chicken stock'. */
 function complete(name: readonly Token[], other: readonly Token[], lex: Lexicon): string {
-  return [...name, ...sharedEnd(name, other, lex)].reduce(
-    (text, t, i) => (i > 0 && (t.space || i >= name.length) ? `${text} ${t.text}` : text + t.text),
-    '',
-  );
+  const shared = textOf(sharedEnd(name, other, lex));
+  return shared ? `${textOf(name)} ${shared}` : textOf(name);
 }
 
 /** 'beurre ou de margarine': the word 'of' before a name is not part of it. */
 const dropOf = (run: Token[], lex: Lexicon): Token[] =>
-  run.length > 1 && lex.of.has(lowAt(run, 0)) ? run.slice(1) : run;
+  run.length > 1 && isAt(lex.of, run, 0) ? run.slice(1) : run;
 
 /**
  * Names joined by 'or', the first being the food itself. A first name that lacks its head takes it
@@ -74,7 +72,8 @@ function alternativesIn(tokens: readonly Token[], lex: Lexicon): Token[][] {
     .flatMap((run, i, all) =>
       all.length > 1 && i < all.length - 1 ? alternativesOf(run, lex) : [run],
     )
-    .map((run) => dropOf(run, lex));
+    .map((run) => dropOf(run, lex))
+    .filter((run, i) => i === 0 || !run.some((t) => lex.onlyNote.has(t.low)));
 }
 
 /** Names in a comma list, describing words left with the name they stand before: 'crisp, dry wine'. */
@@ -119,12 +118,29 @@ function preparationOf(parts: Parts, foods: readonly Token[][], i: number): stri
   return all.map(textOf).filter(Boolean).join(', ') || null;
 }
 
-/** The name that completes a first one: the last beside it, or a further food ('1 red and 1 green pepper'). */
-function modelOf(food: Token[], named: readonly Named[], parts: Parts, lex: Lexicon): Token[] {
-  const beside = named.findLast((other) => other.amounts.every((a) => a.unit === null));
-  if (beside) return beside.tokens;
-  const open = food.every((t) => describes(t, lex));
-  return (open ? parts.extras[0]?.name : undefined) ?? food;
+/**
+ * The name that completes the one at `i`: the next beside it that has a noun of its own, or for a
+ * describing word a further food's ('1 red and 1 green pepper').
+ */
+function modelOf(names: readonly Named[], i: number, parts: Parts, lex: Lexicon): Token[] {
+  const own = names[i]?.tokens ?? [];
+  const beside = names
+    .slice(i + 1)
+    .filter((other) => other.amounts.every((a) => a.unit === null))
+    .map((other) => other.tokens);
+  const model = beside.find((name) => name.length > 1 && !name.every((t) => describes(t, lex)));
+  if (model ?? beside[0]) return model ?? beside.at(-1) ?? own;
+  const [food] = names;
+  if (i > 0 && names[i]?.amounts.length) return food?.tokens ?? own;
+  const open = own.every((t) => describes(t, lex));
+  return (open && i === 0 ? parts.extras[0]?.name : undefined) ?? own;
+}
+
+/** Without words such as 'plenty of' before it. */
+function withoutVague(name: Token[], lex: Lexicon): Token[] {
+  let from = 0;
+  while (isAt(lex.vague, name, from) || (from > 0 && isAt(lex.of, name, from))) from++;
+  return from < name.length ? name.slice(from) : name;
 }
 
 /** The items of a line; at least one, whose name is the whole name when nothing splits it. */
@@ -132,22 +148,23 @@ export function itemsOf(parts: Parts, lex: Lexicon): Item[] {
   const foods = foodsOf(parts, lex);
   if (foods.length === 0) foods.push([]);
   const items = foods.map((tokens, i): Item => {
-    const names = alternativesIn(tokens, lex);
-    const [food = []] = names;
-    const named: Named[] = names.slice(1).map((other) => ({ amounts: [], tokens: other }));
+    const bare = i > 0 || parts.amounts.length === 0;
+    const names = alternativesIn(bare ? withoutVague(tokens, lex) : tokens, lex).map(
+      (name): Named => ({ amounts: [], tokens: name }),
+    );
     if (i === foods.length - 1)
-      named.push(...parts.substitutes.flatMap((run) => substituteOf(run, lex) ?? []));
-    const last = modelOf(food, named, parts, lex);
-    const alternatives = named.map((other): Alternative => {
-      const model = other.amounts.length > 0 ? food : last;
-      return { amounts: other.amounts, name: complete(other.tokens, model, lex) };
-    });
+      names.push(...parts.substitutes.flatMap((run) => substituteOf(run, lex) ?? []));
+    const [food = '', ...others] = names.map(({ tokens: name }, at) =>
+      complete(name, modelOf(names, at, parts, lex), lex),
+    );
     return {
       amounts: i === 0 || parts.each ? parts.amounts : [],
       size: textOf(parts.size).toLowerCase() || null,
-      name: complete(food, last, lex) || nameText(parts),
+      name: food || nameText(parts),
       preparation: preparationOf(parts, foods, i),
-      alternatives,
+      alternatives: others.map(
+        (name, at): Alternative => ({ amounts: names[at + 1]?.amounts ?? [], name }),
+      ),
     };
   });
   return [...items, ...parts.extras.flatMap((extra) => itemsOf(extra, lex))];

@@ -2,8 +2,8 @@
 import type { Amount } from '../model.ts';
 import type { Lexicon, Unit } from './lexicon.ts';
 import { isDash, type Read, readQuantity } from './quantity.ts';
-import { lowAt, type Token } from './tokens.ts';
-import { readUnit, skipStop } from './unit.ts';
+import { isAt, lowAt, type Token } from './tokens.ts';
+import { isMeasured, readUnit, skipStop } from './unit.ts';
 
 export interface Measure {
   amount: Amount;
@@ -59,7 +59,7 @@ export function readSizes(
       if (lex.approx.has(t.low)) rough = true;
       fill = [...fill, t];
       next = skipStop(tokens, next + 1);
-    } else if (size.length > 0 && lex.ranges.has(t.low) && lex.sizes.has(lowAt(tokens, next + 1))) {
+    } else if (size.length > 0 && lex.ranges.has(t.low) && isAt(lex.sizes, tokens, next + 1)) {
       size = [...size, ...tokens.slice(next, next + 2)];
       next += 2;
     } else break;
@@ -78,12 +78,12 @@ function readApprox(tokens: readonly Token[], i: number, lex: Lexicon): Read<Tok
       if (lex.fill.has(t.low)) fill = [...fill, t];
       next = skipStop(tokens, next + 1);
       // 'cerca de 200 g'
-      if (lex.of.has(lowAt(tokens, next)) && tokens[next + 1]?.kind === 'n') next++;
+      if (isAt(lex.of, tokens, next) && tokens[next + 1]?.kind === 'n') next++;
     } else if (t.kind === 'p' && APPROX_MARKS.has(t.text)) next++;
     else if (
       t.kind === 'w' &&
       lex.articles.has(t.low) &&
-      lex.approx.has(lowAt(tokens, next + 1)) &&
+      isAt(lex.approx, tokens, next + 1) &&
       tokens[next + 2]?.kind === 'n'
     )
       next++;
@@ -92,10 +92,19 @@ function readApprox(tokens: readonly Token[], i: number, lex: Lexicon): Read<Tok
   return { value: fill, next };
 }
 
-/** 'a quarter of a cup', 'half of the can': the index of the unit, or `i` when none follows so. */
+/** 'a quarter of a cup', 'un cuarto de kilo': the index of the unit, or `i` when none follows so. */
 function skipOfArticle(tokens: readonly Token[], i: number, lex: Lexicon): number {
-  if (!lex.of.has(lowAt(tokens, i)) || !lex.articles.has(lowAt(tokens, i + 1))) return i;
+  if (!isAt(lex.of, tokens, i)) return i;
+  if (isMeasured(readUnit(tokens, i + 1, lex)?.value ?? null)) return i + 1;
+  if (!isAt(lex.articles, tokens, i + 1)) return i;
   return readUnit(tokens, i + 2, lex) ? i + 2 : i;
+}
+
+/** 'taza y media', 'xícara e meia': the fraction that stands behind its unit. */
+function fractionBehind(tokens: readonly Token[], i: number, lex: Lexicon): number {
+  if (lex.language === 'en' || !isAt(lex.and, tokens, i)) return 0;
+  const value = lex.numbers.get(lowAt(tokens, i + 1)) ?? 0;
+  return value < 1 ? value : 0;
 }
 
 /**
@@ -107,7 +116,7 @@ export function readMeasure(
   i: number,
   lex: Lexicon,
 ): Read<Measure> | null {
-  const article = lex.articles.has(lowAt(tokens, i)) && tokens[i + 1]?.kind === 'n' ? 1 : 0;
+  const article = isAt(lex.articles, tokens, i) && tokens[i + 1]?.kind === 'n' ? 1 : 0;
   const rough = readApprox(tokens, i + article, lex);
   const quantity = readQuantity(tokens, rough.next, lex);
   if (!quantity) return null;
@@ -123,14 +132,16 @@ export function readMeasure(
   // 'in' is a unit only where it is glued to its number or has a full stop
   if (unit && word?.low === 'in' && word.space && unit.next === sizes.next + 1) unit = null;
   if (hyphen && !unit) return null;
-  const onlyArticle =
-    quantity.next === rough.next + 1 && lex.articles.has(lowAt(tokens, rough.next));
+  const onlyArticle = quantity.next === rough.next + 1 && isAt(lex.articles, tokens, rough.next);
   if (!unit && onlyArticle && sizes.value.size.length === 0) return null;
   // '½-inch-thick' says more than the length
   const long = unit?.value.kind === 'length' && word && !lex.units.has(word.low);
   const piece = long && word.kind === 'w' ? tokens.slice(rough.next, unit?.next) : NONE;
   const scale = unit?.value.scale ?? 1;
-  const { quantity: low, max } = quantity.value;
+  const behind = unit ? fractionBehind(tokens, unit.next, lex) : 0;
+  if (unit && behind > 0) unit = { ...unit, next: unit.next + 2 };
+  const low = quantity.value.quantity + behind;
+  const { max } = quantity.value;
   return {
     value: {
       amount: {

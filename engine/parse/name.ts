@@ -2,7 +2,7 @@
 import { hasPair, type Lexicon } from './lexicon.ts';
 import { readMeasure } from './measure.ts';
 import { isPrepAt, isPurposeAt, onlyDescribes } from './segments.ts';
-import { lowAt, type Token } from './tokens.ts';
+import { isAt, lowAt, type Token } from './tokens.ts';
 
 /** Index where a phrase that is not the name begins ('for frying', 'plus extra', 'or 2 limes'). */
 export function findCut(tokens: readonly Token[], lex: Lexicon): number {
@@ -28,6 +28,7 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
     if (lex.or.has(t.low) || lex.plus.has(t.low) || lex.origin.has(t.low)) {
       const measure = readMeasure(tokens, i + 1, lex);
       if (measure && (measure.value.unit || after?.kind === 'n')) return i;
+      if (lex.plus.has(t.low) && lex.language !== 'en' && goesOn(tokens, i + 1, lex)) return i;
       if (after && lex.orNote.has(after.low)) return i;
     }
     if (
@@ -37,7 +38,7 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
       !leadsOn(tokens, i, lex)
     ) {
       let from = i;
-      while (from > 1 && lex.prepAdverbs.has(lowAt(tokens, from - 1))) from--;
+      while (from > 1 && isAt(lex.prepAdverbs, tokens, from - 1)) from--;
       return from;
     }
   }
@@ -47,7 +48,7 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
 /** What a '+' may add at `i`: '+ 1 egg', '+ etwas für die Form', '+ more to taste'. */
 function goesOn(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
   if (readMeasure(tokens, i, lex)) return true;
-  const low = lowAt(tokens, lex.articles.has(lowAt(tokens, i)) ? i + 1 : i);
+  const low = lowAt(tokens, isAt(lex.articles, tokens, i) ? i + 1 : i);
   return lex.vague.has(low) || lex.more.has(low);
 }
 
@@ -79,7 +80,7 @@ export function liftPrep(
   let i = keepFirst ? tokens.length : 0;
   name.push(...tokens.slice(0, i));
   while (i < tokens.length) {
-    if (lex.or.has(lowAt(tokens, i))) {
+    if (isAt(lex.or, tokens, i)) {
       name.push(...tokens.slice(i));
       break;
     }
@@ -87,7 +88,7 @@ export function liftPrep(
     if (end > i) {
       prep.push(tokens.slice(i, end));
       i = end;
-      while (name.length === 0 && lex.and.has(lowAt(tokens, i))) i++;
+      while (name.length === 0 && isAt(lex.and, tokens, i)) i++;
     } else name.push(...tokens.slice(i, ++i));
   }
   return name.some((t) => t.kind !== 'p') ? { name, prep } : { name: [...tokens], prep: [] };
@@ -103,15 +104,16 @@ function prepRun(tokens: readonly Token[], i: number, lex: Lexicon): number {
   let or = false;
   for (;;) {
     while (
-      lex.prepAdverbs.has(lowAt(tokens, at)) ||
+      isAt(lex.prepAdverbs, tokens, at) ||
       hasPair(lex.prepPairs, lowAt(tokens, at), lowAt(tokens, at + 1), lex)
     )
       at++;
     if (!isPrepAt(tokens, at, lex)) return or && at < tokens.length ? i : end;
     at++;
+    if (tokens.slice(at).every((t) => lex.prepAdverbs.has(t.low))) at = tokens.length;
     end = at;
     or = false;
-    for (; isJoint(lowAt(tokens, at), lex); at++) or ||= lex.or.has(lowAt(tokens, at));
+    for (; isJoint(lowAt(tokens, at), lex); at++) or ||= isAt(lex.or, tokens, at);
   }
 }
 

@@ -1,6 +1,6 @@
 /** Reads a quantity from tokens: digits, number words, mixed forms, ranges. */
 import type { Lexicon } from './lexicon.ts';
-import { lowAt, type Token } from './tokens.ts';
+import { isAt, lowAt, type Token } from './tokens.ts';
 
 export interface Read<T> {
   value: T;
@@ -45,7 +45,7 @@ function withFraction(
   tokens: readonly Token[],
   lex: Lexicon,
 ): Read<number> {
-  const joined = Number.isInteger(value) && lex.and.has(lowAt(tokens, next));
+  const joined = Number.isInteger(value) && isAt(lex.and, tokens, next);
   const part = joined ? readFraction(tokens, next + 1, lex) : null;
   return part ? { value: value + part.value, next: part.next } : { value, next };
 }
@@ -75,9 +75,9 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
     if (part !== null) {
       value *= part;
       next++;
-    } else if (value < 1 && lex.articles.has(lowAt(tokens, next))) next++;
+    } else if (value < 1 && isAt(lex.articles, tokens, next)) next++;
   }
-  if (lex.pairs.has(lowAt(tokens, next - 1)) && lex.of.has(lowAt(tokens, next))) next++;
+  if (isAt(lex.pairs, tokens, next - 1) && isAt(lex.of, tokens, next)) next++;
   const times = lex.numbers.get(lowAt(tokens, next)) ?? 0;
   if (MULTIPLIERS.has(times)) {
     value *= times;
@@ -90,7 +90,7 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
 function afterLink(tokens: readonly Token[], i: number, lex: Lexicon): number {
   const link = tokens[i];
   if (isDash(link)) {
-    if (!lex.ranges.has(lowAt(tokens, i + 1))) return i + 1;
+    if (!isAt(lex.ranges, tokens, i + 1)) return i + 1;
     return isDash(tokens[i + 2]) ? i + 3 : i + 2;
   }
   return link?.kind === 'w' && lex.ranges.has(link.low) ? i + 1 : 0;

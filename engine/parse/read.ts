@@ -3,7 +3,7 @@ import { readExtract, readHead, skipLabel } from './head.ts';
 import type { Lexicon } from './lexicon.ts';
 import { keepRest, noParts, type Parts } from './parts.ts';
 import { readRest } from './rest.ts';
-import { lowAt, type Token } from './tokens.ts';
+import { isAt, lowAt, type Token } from './tokens.ts';
 
 const OPENING = new Set(['(', '[', '#', "'", '‘', '"', '“']);
 
@@ -14,7 +14,7 @@ function skipArticles(tokens: readonly Token[], from: number, parts: Parts, lex:
   for (; at < tokens.length - 1; at++) {
     const low = lowAt(tokens, at);
     // 'cuillères rases de sel': how full the unit is may stand behind it
-    if (lex.fill.has(low) && lex.of.has(lowAt(tokens, at + 1))) {
+    if (lex.fill.has(low) && isAt(lex.of, tokens, at + 1)) {
       parts.preps.push(tokens.slice(at, at + 1));
       continue;
     }
@@ -34,7 +34,7 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
   at = extract;
   const rest = readHead(tokens, at, parts, lex);
   // 'juice of a lemon'
-  const one = lex.articles.has(lowAt(tokens, at)) || lex.articles.has(lowAt(tokens, at - 1));
+  const one = isAt(lex.articles, tokens, at) || isAt(lex.articles, tokens, at - 1);
   if (taken && parts.amounts.length === 0 && one)
     parts.amounts = [{ quantity: 1, max: null, unit: null, kind: 'stated', approximate: false }];
   at = rest;

@@ -1,7 +1,7 @@
 /** Reads what follows the amounts: the name, then brackets and comma parts. */
 import { file, fileAmounts, fileWords } from './file.ts';
 import { finishName, isGloss } from './finish.ts';
-import type { Lexicon } from './lexicon.ts';
+import { hasPair, type Lexicon } from './lexicon.ts';
 import { findCut } from './name.ts';
 import type { Parts } from './parts.ts';
 import {
@@ -14,7 +14,7 @@ import {
 } from './segments.ts';
 import { eachSpan, hasJoint, isAndList, isBareList, isJoint, nameSpan } from './span.ts';
 import { readTail } from './tail.ts';
-import { lowAt, type Token } from './tokens.ts';
+import { isAt, lowAt, type Token } from './tokens.ts';
 
 /** The tokens of the line from the first to the last of `run`, brackets between them included. */
 function between(rest: readonly Token[], run: readonly Token[]): Token[] {
@@ -23,14 +23,20 @@ function between(rest: readonly Token[], run: readonly Token[]): Token[] {
   return rest.slice(from - base, (run.at(-1)?.index ?? from) - base + 1);
 }
 
+/** 'such as', 'e.g.', 'for example': words that begin a list of examples. */
+const startsList = (tokens: readonly Token[], lex: Lexicon): boolean =>
+  isAt(lex.listStarts, tokens, 0) ||
+  hasPair(lex.listStarts, lowAt(tokens, 0), lowAt(tokens, 1), lex);
+
 /** Where the remark that begins at segment `k` ends: 'such as radish, kale, or cress' has three. */
 function remarkEnd(segs: readonly Segment[], k: number, lex: Lexicon): number {
   const opening = segs[k]?.tokens ?? [];
-  if (!lex.listStarts.has(lowAt(opening, 0)) || hasJoint(opening, lex)) return k;
+  const mixture = isAt(lex.or, opening, 0) && opening.some((t) => lex.onlyNote.has(t.low));
+  if (!mixture && (!startsList(opening, lex) || hasJoint(opening, lex))) return k;
   for (let end = k + 1; end < segs.length; end++) {
     const seg = segs[end]?.tokens ?? [];
     const food = isJoint(lowAt(seg, 0), lex) ? seg.slice(1) : seg;
-    if (classify(food, lex) !== 'name' || lex.orNote.has(lowAt(food, 0))) return k;
+    if (classify(food, lex) !== 'name' || isAt(lex.orNote, food, 0)) return k;
     if (hasJoint(seg, lex)) return end;
   }
   return k;
@@ -83,12 +89,22 @@ export function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): vo
   for (const b of brackets)
     if (!inside.includes(b))
       fileBracket(b, b.at > first.start && b.at <= end, b.at === end, parts, lex);
+  const name = [...parts.name, ...words.slice(0, cut)];
+  parts.name = name;
   if (tail.length > 0) fileWords(between(rest, tail), parts, lex);
   for (const s of later) file(between(rest, s.tokens), parts, lex);
-  const name = [...parts.name, ...words.slice(0, cut)];
   parts.list ||= parts.amounts.length === 0 && isAndList(name, lex);
   finishName(name, parts, lex);
   if (parts.each && listsFoods(parts.name, lex)) parts.understood.push(parts.eachWord);
+}
+
+/** Brackets that are one remark, commas and all: '(such as rye, oat, or barley)', '(Fuji, Gala, or Braeburn)'. */
+function isRemark(tokens: readonly Token[], segs: readonly Segment[], lex: Lexicon): boolean {
+  if (tokens.some((t) => lex.optional.has(t.low) || lex.referenceWords.has(t.low))) return false;
+  if (startsList(tokens, lex)) return true;
+  const low = lowAt(tokens, 0);
+  if (lex.noteStarts.has(low)) return !lex.approx.has(low) && !lex.around.has(low);
+  return segs.length > 2 && segs.every((s) => classify(s.tokens, lex) === 'name');
 }
 
 /** A bracket: amounts, a second name, or words; at the name's end describing words are preparation. */
@@ -101,10 +117,12 @@ function fileBracket(
 ): void {
   const { tokens } = bracket;
   if (fileAmounts(tokens, parts, lex)) return;
-  if (!inName || !isGloss(tokens, lex) || (atEnd && onlyDescribes(tokens, lex))) {
-    for (const s of split(tokens)) file(s.tokens, parts, lex);
+  if (inName && isGloss(tokens, lex) && !(atEnd && onlyDescribes(tokens, lex))) {
+    parts.glosses.push(tokens);
+    if (isAt(lex.or, tokens, 0)) parts.substitutes.push(tokens.slice(1));
     return;
   }
-  parts.glosses.push(tokens);
-  if (lex.or.has(lowAt(tokens, 0))) parts.substitutes.push(tokens.slice(1));
+  const segs = split(tokens);
+  if (isRemark(tokens, segs, lex)) parts.notes.push(tokens);
+  else for (const s of segs) file(s.tokens, parts, lex, true);
 }

@@ -3,7 +3,7 @@
 import { readAmounts } from './amounts.ts';
 import { hasPair, type Lexicon } from './lexicon.ts';
 import { readMeasure } from './measure.ts';
-import { lowAt, type Token } from './tokens.ts';
+import { isAt, lowAt, type Token } from './tokens.ts';
 
 export type SegmentKind = 'name' | 'prep' | 'note' | 'purpose' | 'optional' | 'reference';
 
@@ -95,6 +95,8 @@ export function isPurposeAt(tokens: readonly Token[], i: number, lex: Lexicon): 
   const t = tokens[i];
   const after = tokens[i + 1];
   if (t?.kind !== 'w' || after?.kind !== 'w' || !lex.purposeStarts.has(t.low)) return false;
+  // 'nata para montar' is a kind of cream
+  if (hasPair(lex.keepPairs, t.low, after.low, lex)) return false;
   if (lex.purposeAny.has(t.low)) return true;
   return lex.purposeVerbs.has(after.low);
 }
@@ -108,7 +110,7 @@ export function classify(seg: readonly Token[], lex: Lexicon): SegmentKind {
   if (seg.some((t) => lex.referenceWords.has(t.low))) return 'reference';
   if (lex.plus.has(first.low) && readMeasure(seg, 1, lex)) return 'note';
   if (isNoteStart(seg, lex)) return 'note';
-  if (lex.or.has(first.low) && (readAmounts(seg, 1, lex) || lex.orNote.has(lowAt(seg, 1))))
+  if (lex.or.has(first.low) && (readAmounts(seg, 1, lex) || isAt(lex.orNote, seg, 1)))
     return 'note';
   if (lex.noteHeads.has(first.low) || saysParts(seg, lex)) return 'prep';
   if (seg.some((_, i) => isPrepAt(seg, i, lex))) return 'prep';
@@ -129,8 +131,8 @@ function isNoteStart(seg: readonly Token[], lex: Lexicon): boolean {
 
 /** 'zest and juice', 'pulp scooped out': which part of the food is taken. */
 function saysParts(seg: readonly Token[], lex: Lexicon): boolean {
-  if (!lex.extracts.has(lowAt(seg, 0)) || seg.length < 2) return false;
-  return lex.and.has(lowAt(seg, 1)) || seg.some((t) => lex.prep.has(t.low));
+  if (!isAt(lex.extracts, seg, 0) || seg.length < 2) return false;
+  return isAt(lex.and, seg, 1) || seg.some((t) => lex.prep.has(t.low));
 }
 
 /** Participles and compounds that describe without being listed: 'pitted', 'oil-cured', 'rustic-style'. */

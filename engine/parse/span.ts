@@ -3,7 +3,7 @@ import type { Lexicon } from './lexicon.ts';
 import { readMeasure } from './measure.ts';
 import { findCut, liftPrep } from './name.ts';
 import { classify, describes, isPrepAt, onlyDescribes, type Segment } from './segments.ts';
-import { lowAt, type Token } from './tokens.ts';
+import { isAt, lowAt, type Token } from './tokens.ts';
 
 export const isJoint = (low: string, lex: Lexicon): boolean => lex.and.has(low) || lex.or.has(low);
 
@@ -23,7 +23,7 @@ export const allPrep = (seg: readonly Token[], lex: Lexicon): boolean =>
 export function couldBeFood(run: readonly Token[], lex: Lexicon): boolean {
   const last = run.at(-1);
   if (last?.kind !== 'w' || allPrep(run, lex) || onlyDescribes(run, lex)) return false;
-  if (lex.noteStarts.has(lowAt(run, 0)) || readMeasure(run, 0, lex)) return false;
+  if (isAt(lex.noteStarts, run, 0) || readMeasure(run, 0, lex)) return false;
   if (isPrepAt(run, run.length - 1, lex) || findCut(run, lex) < run.length) return false;
   return !run.some(
     (t) =>
@@ -87,7 +87,7 @@ export function nameSpan(segs: readonly Segment[], lex: Lexicon): number {
     const ends = endsList(seg, lex);
     if (segs[k]?.mark === ':') break;
     if (!ends && classify(seg, lex) !== 'name' && !isListed(segs, k, lex)) break;
-    if (onlyDescribes(seg, lex) && !lex.or.has(lowAt(seg, 0))) break;
+    if (onlyDescribes(seg, lex) && !isAt(lex.or, seg, 0)) break;
     if (ends || hasJoint(seg, lex)) {
       end = partEnd(segs, k, lex);
       k = end - 1;
@@ -135,5 +135,5 @@ export function isAndList(name: readonly Token[], lex: Lexicon): boolean {
   if (!name.some((t) => t.text === ',')) return false;
   const joint = name.findLastIndex((t) => isJoint(t.low, lex));
   const comma = name.findLastIndex((t) => t.text === ',');
-  return joint > comma && lex.and.has(lowAt(name, joint)) && joint < name.length - 1;
+  return joint > comma && isAt(lex.and, name, joint) && joint < name.length - 1;
 }

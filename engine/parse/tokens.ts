@@ -18,7 +18,7 @@ export interface Token {
 /** 'and/or', dotted abbreviations, the 'x' of '2 x 400 g', units glued to digits, elided articles, words. */
 const WORD = new RegExp(
   [
-    'and/or|\\p{L}\\.(?:\\s?\\p{L}\\.)+(?!\\p{L})|[x×](?=\\s?\\d)|(?<=\\d)\\p{L}+(?=-?\\d)',
+    'and/or|c/[nsu](?!\\p{L})|\\p{L}\\.(?:\\s?\\p{L}\\.)+(?!\\p{L})|[x×](?=\\s?\\d)|(?<=\\d)\\p{L}+(?=-?\\d)',
     "(?:[dDlL]|[Dd]ell|[Uu]n)['’](?=[\\p{L}\\d])|\\p{L}[\\p{L}\\p{M}]*(?:['’-]?[\\p{L}\\p{N}]+)*",
   ].join('|'),
   'iyu',
@@ -106,4 +106,10 @@ export function textOf(tokens: readonly Token[]): string {
 /** Lower-case text of the token at `i`; '' past either end. */
 export function lowAt(tokens: readonly Token[], i: number): string {
   return tokens[i]?.low ?? '';
+}
+
+/** Whether the token at `i` is one of `words`. */
+export function isAt(words: ReadonlySet<string>, tokens: readonly Token[], i: number): boolean {
+  const t = tokens[i];
+  return t !== undefined && words.has(t.low);
 }

@@ -1,7 +1,7 @@
 /** Reads a unit from tokens, longest form first. */
 import { hasPair, type Lexicon, type Unit } from './lexicon.ts';
 import { isDash, type Read } from './quantity.ts';
-import { lowAt, type Token } from './tokens.ts';
+import { isAt, lowAt, type Token } from './tokens.ts';
 
 const INCH_MARKS = new Set(['"', '”', '″']);
 const LONGEST_FORM = 4;
@@ -32,14 +32,14 @@ function unitBefore(tokens: readonly Token[], i: number, lex: Lexicon): Read<Uni
   const special = lex.unitsBefore.get(lowAt(tokens, i));
   if (!special) return null;
   let at = i + 1;
-  while (lex.of.has(lowAt(tokens, at)) || lex.articles.has(lowAt(tokens, at))) at++;
+  while (isAt(lex.of, tokens, at) || isAt(lex.articles, tokens, at)) at++;
   return special.foods.has(lowAt(tokens, at)) ? { value: special.unit, next: i + 1 } : null;
 }
 
 /** 'colher (chá)': the bracket says which of the measures called so is meant. */
 function readNotedUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<Unit> | null {
   if (tokens[i + 1]?.text !== '(') return null;
-  const inner = lex.of.has(lowAt(tokens, i + 2)) ? i + 3 : i + 2;
+  const inner = isAt(lex.of, tokens, i + 2) ? i + 3 : i + 2;
   const unit = lex.units.get(`${lowAt(tokens, i)} ${lowAt(tokens, inner)}`);
   return unit && tokens[inner + 1]?.text === ')' ? { value: unit, next: inner + 2 } : null;
 }
