@@ -105,6 +105,10 @@ function dominanceNotes(input: DishCheckInput): Note[] {
 }
 
 const FLOUR = /flour|semolina|cornmeal|starch|fibre|gluten|bran|flax/;
+/** Flour, or what takes its place in a dough. */
+const isFlour = ({ food }: CountedLine): boolean =>
+  FLOUR.test(food.id) || (food.function?.absorption ?? null) !== null;
+
 /** Largest share of the flour; powder goes to 6.8 % in a published white cake (TM 10-412, 2003), the rest is common practice, no source. */
 const LEAVENER_LIMITS: Record<string, number> = {
   'baking-powder': 0.08,
@@ -117,7 +121,7 @@ const LEAVENER_LIMITS: Record<string, number> = {
 function unitNotes(input: DishCheckInput): Note[] {
   const { lines, family } = input;
   const total = lines.reduce((sum, line) => sum + line.grams, 0);
-  const flour = lines.reduce((sum, l) => sum + (FLOUR.test(l.food.id) ? l.grams : 0), 0);
+  const flour = lines.reduce((sum, l) => sum + (isFlour(l) ? l.grams : 0), 0);
   const notes: Note[] = [];
   for (const { food, grams, ingredient } of lines) {
     const limit = LEAVENER_LIMITS[food.id];

@@ -27,6 +27,47 @@ function takesUpWater(line: CountedLine, lines: readonly CountedLine[]): boolean
 const isDrinkable = (line: CountedLine): boolean =>
   line.food.id === 'water' || /stock|broth|milk/.test(line.food.id);
 
+type Holder = (typeof data.bakeLoss.holders)[number];
+
+/** From this much fibre (g a 100 g) a food is an isolated fibre or gum. */
+const FIBRE_FROM = 50;
+
+const HOLDS: Readonly<Record<string, (line: CountedLine) => boolean>> = {
+  fibre: ({ food }) => (food.per100g.fiberG ?? 0) >= FIBRE_FROM,
+  allulose: ({ food }) => (food.per100g.alluloseG ?? 0) >= FIBRE_FROM,
+};
+
+/** How far a dough is full of what holds water in the oven, 0..1. */
+function fullness({ kind, fullFrom }: Holder, lines: readonly CountedLine[]): number {
+  const total = lines.reduce((sum, { grams }) => sum + grams, 0);
+  const held = lines
+    .filter((line) => HOLDS[kind]?.(line) === true)
+    .reduce((sum, { grams }) => sum + grams, 0);
+  return total > 0 ? Math.min(1, held / total / fullFrom) : 0;
+}
+
+/** The family's loss, less where fibre or allulose hold water; the stronger of the two counts. */
+function lessLoss(lines: readonly CountedLine[], family: Family): Yields & { words: string[] } {
+  const usual = FAMILY_YIELDS[family];
+  const effects = data.bakeLoss.families.includes(family)
+    ? data.bakeLoss.holders.map((holder) => ({ holder, full: fullness(holder, lines) }))
+    : [];
+  const drop = ({ holder, full }: (typeof effects)[number]): number => full * (1 - holder.best);
+  const [strongest] = effects.sort((a, b) => drop(b) - drop(a));
+  if (strongest === undefined || drop(strongest) < 0.01) return { ...usual, words: [] };
+  const { holder, full } = strongest;
+  const left = (share: number, factor: number): number =>
+    1 - (1 - share) * (1 - full * (1 - factor));
+  const percentOf = Math.round((1 - drop(strongest)) * 100);
+  return {
+    low: left(usual.low, holder.high),
+    best: left(usual.best, holder.best),
+    high: left(usual.high, holder.low),
+    source: usual.source,
+    words: [`${holder.words}: ${percentOf} % of the usual loss (${holder.source})`],
+  };
+}
+
 /** Cooked over raw mass of a family, with its range and source. */
 export const familyYield = (family: Family): Yields => FAMILY_YIELDS[family];
 
@@ -46,7 +87,7 @@ export function cookedWeight(
       source: 'weighed',
     };
   if (lines.length === 0) return { grams: null, source: 'nothing to weigh' };
-  const { low, best, high, source } = FAMILY_YIELDS[family];
+  const { low, best, high, source, words: why } = lessLoss(lines, family);
   let fixed = 0;
   let cooking = 0;
   const dryNames: string[] = [];
@@ -59,7 +100,7 @@ export function cookedWeight(
     else cooking += line.grams;
   }
   const at = (share: number): number => fixed + cooking * share;
-  const words = [`estimated: ${percent(best)} of what goes in (${source})`, ...dryNames];
+  const words = [`estimated: ${percent(best)} of what goes in (${source})`, ...why, ...dryNames];
   return { grams: { low: at(low), best: at(best), high: at(high) }, source: words.join('; ') };
 }
 

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Ingredient, NetCarbRule } from '../../engine/model.ts';
+import type { Family, Ingredient, NetCarbRule } from '../../engine/model.ts';
 import { Tally } from '../../engine/model.ts';
 import { basisByEnergy } from '../../engine/tally/basis.ts';
 import { tally } from '../../engine/tally/index.ts';
@@ -235,6 +235,36 @@ describe('cooked weight', () => {
     expect(weighed.cookedGrams).toEqual(sure(260));
     expect(weighed.per100gCooked?.netCarbsG?.best).toBeCloseTo(7865 / 260, 8);
     expect(weighed.perServing).toEqual(cooked([['rice-white-dry', 100]]).perServing);
+  });
+
+  it('lets fibre, gums and allulose hold water in the oven', () => {
+    const flour = makeFood('bread-flour', { fiberG: 2.4 });
+    const husk = makeFood('psyllium-husk-powder', { fiberG: 80 });
+    const allulose = makeFood('allulose', { alluloseG: 100 });
+    const baked = (rows: [string, number][], family: Family = 'lean-yeast-bread') =>
+      tally(
+        rows.map(([id, grams], at) => makeIngredient(String(at), id, makeWeight(grams))),
+        { foods: makeTable(flour, husk, allulose, water), servings: 1, rule: US, family },
+      );
+    const loaf: [string, number][] = [
+      ['bread-flour', 550],
+      ['water', 400],
+    ];
+    // Of 1000 g a lean loaf loses 12 %; with 5 % of fibre 0.85 of that, with half as much 0.925 of it.
+    const full = baked([...loaf, ['psyllium-husk-powder', 50]]);
+    expect(full.cookedGrams?.best).toBeCloseTo(1000 - 120 * 0.85, 8);
+    expect(full.cookedSource).toContain('85 % of the usual loss');
+    const half = baked([...loaf, ['bread-flour', 25], ['psyllium-husk-powder', 25]]);
+    expect(half.cookedGrams?.best).toBeCloseTo(1000 - 120 * 0.925, 8);
+    const sweet = baked([...loaf, ['allulose', 50]], 'cake');
+    expect(sweet.cookedGrams?.best).toBeCloseTo(1000 - 90 * 0.9, 8);
+    // The bounds stay in order, and plain dough and unbaked dishes keep their loss.
+    const { low, best, high } = full.cookedGrams ?? { low: 0, best: 0, high: 0 };
+    expect(low).toBeLessThan(best);
+    expect(best).toBeLessThan(high);
+    expect(baked([...loaf, ['bread-flour', 50]]).cookedGrams?.best).toBeCloseTo(880, 8);
+    const sauce = baked([...loaf, ['psyllium-husk-powder', 50]], 'thickened-sauce');
+    expect(sauce.cookedGrams?.best).toBeCloseTo(800, 8);
   });
 
   it('widens figures per 100 g by the unsure loss', () => {
