@@ -111,7 +111,7 @@ const isFlour = ({ food }: CountedLine): boolean =>
 
 /** Largest share of the flour; powder goes to 6.8 % in a published white cake (TM 10-412, 2003), the rest is common practice, no source. */
 const LEAVENER_LIMITS: Record<string, number> = {
-  'baking-powder': 0.08,
+  'baking-powder': 0.09,
   'baking-soda': 0.03,
   'dry-yeast': 0.06,
   'instant-yeast': 0.06,
