@@ -31,6 +31,8 @@ interface Cue {
   unless?: string;
   place: string;
   where?: string;
+  /** Of the steps that fit `where`, one that says this goes before the others. */
+  prefers?: string;
   first?: boolean;
   /** Goes to the method's start (`before`) or end (`after`) when no step matches `where`. */
   anyway?: boolean;
@@ -144,8 +146,14 @@ function newShare(context: CueContext): number {
   return flours.length === 0 ? 1 : grams(fresh) / grams(flours);
 }
 
+/** The dish's family and those of its parts, such as a sauce under a crust. */
+const familiesOf = ({ family, parts }: Plan): string[] => [
+  family.id,
+  ...parts.map((part) => part.family),
+];
+
 function applies(cue: Cue, context: CueContext): boolean {
-  if (!cue.families.includes(context.plan.family.id)) return false;
+  if (!familiesOf(context.plan).some((family) => cue.families.includes(family))) return false;
   const added = addedItems(context).map(({ foodId }) => foodId);
   const all = context.plan.items.filter(({ grams }) => grams > 0).map(({ foodId }) => foodId);
   if (cue.added !== undefined && !some(added, cue.added)) return false;
@@ -302,7 +310,10 @@ function placeOf(cue: Cue, texts: readonly string[]): number | null {
   if (cue.place === 'start' || texts.length === 0) return 0;
   if (cue.place === 'end' || cue.where === undefined) return texts.length;
   const pattern = new RegExp(cue.where, 'i');
-  const hits = texts.flatMap((text, at) => (pattern.test(text) ? [at] : []));
+  const all = texts.flatMap((text, at) => (pattern.test(text) ? [at] : []));
+  const prefers = cue.prefers === undefined ? null : new RegExp(cue.prefers, 'i');
+  const best = prefers === null ? [] : all.filter((at) => prefers.test(texts[at] ?? ''));
+  const hits = best.length > 0 ? best : all;
   const first = hits[0];
   const last = hits.at(-1);
   if (first === undefined || last === undefined) {

@@ -20,6 +20,8 @@ export interface Mention {
   items: PlannedItem[];
   /** Words that stand for it in the method, longest first. */
   names: string[];
+  /** A word that may also mean another ingredient, such as 'sugar' of two sugars; null when there is none. */
+  loose: string | null;
   /** What it is called now; null when nothing of it is left, or it is the same food still. */
   newName: string | null;
   changed: boolean;
@@ -61,9 +63,10 @@ function endings(name: string): string[] {
 
 function namesOf(ingredient: Ingredient, all: readonly Ingredient[]): string[] {
   const own = ingredient.item.name.toLowerCase().trim();
+  // A second line of the very same name is told apart by the words around it.
   const others = new Set(
     all
-      .filter(({ key }) => key !== ingredient.key)
+      .filter(({ item }) => item.name.toLowerCase().trim() !== own)
       .flatMap(({ item }) => endings(item.name.toLowerCase().trim()).map(singular)),
   );
   const unshared = endings(own).filter((name) => name === own || !others.has(singular(name)));
@@ -102,6 +105,7 @@ function mentionOf(ingredient: Ingredient, all: readonly Ingredient[], plan: Pla
     ingredient,
     items,
     names: namesOf(ingredient, all),
+    loose: looseName(ingredient, all),
     newName: madeName(ingredient, items, plan) ?? newNameOf(ingredient, items),
     changed: touched && !same,
     role: plan.roles[ingredient.key]?.[0] ?? null,
@@ -159,8 +163,20 @@ function withAdditions(mentions: readonly Mention[], plan: Plan): Mention[] {
 
 const massOf = ({ items }: Mention): number => items.reduce((sum, { grams }) => sum + grams, 0);
 
-const lastWord = ({ ingredient }: Mention): string =>
-  singular(ingredient.item.name.toLowerCase().trim().split(/\s+/).at(-1) ?? '');
+const headOf = ({ item }: Ingredient): string =>
+  singular(item.name.toLowerCase().trim().split(/\s+/).at(-1) ?? '');
+
+/** The last word of a name, when lines of other names end in it too. */
+function looseName(ingredient: Ingredient, all: readonly Ingredient[]): string | null {
+  const head = headOf(ingredient);
+  const own = ingredient.item.name.toLowerCase().trim();
+  const shared = all.some(
+    (other) => headOf(other) === head && other.item.name.toLowerCase().trim() !== own,
+  );
+  return shared && head.length > 2 ? head : null;
+}
+
+const lastWord = ({ ingredient }: Mention): string => headOf(ingredient);
 
 /** 'sugar', when a recipe has two sugars: means them all, and is renamed when all of them changed. */
 function sharedMentions(mentions: readonly Mention[]): Mention[] {
@@ -171,7 +187,14 @@ function sharedMentions(mentions: readonly Mention[]): Mention[] {
     if (first === undefined || sharing.length < 2 || !sharing.some(({ changed }) => changed))
       return [];
     const items = merged(sharing.flatMap((mention) => mention.items));
-    const together = { ...first, items, changed: true, along: [], twice: new Set<string>() };
+    const together = {
+      ...first,
+      items,
+      changed: true,
+      loose: null,
+      along: [],
+      twice: new Set<string>(),
+    };
     const plural = allOf(head, sharing, together);
     if (!sharing.every(({ changed }) => changed)) return plural;
     const kinds = new Set(items.map(({ foodId }) => foodId));

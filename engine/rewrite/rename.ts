@@ -234,20 +234,40 @@ const isSugar = (name: string): boolean => /sugar/i.test(name);
 const capitalised = (text: string, like: string): string =>
   /^\p{Lu}/u.test(like) ? text.replace(/\p{L}|\d/u, (first) => first.toUpperCase()) : text;
 
-/** Ingredients by name: a changed one before an unchanged one, else the first line of the name. */
-function ownersOf(mentions: readonly Mention[]): Map<string, Mention[]> {
+interface Owners {
+  /** Ingredients by name: a changed one before an unchanged one, else the first line of the name. */
+  named: Map<string, Mention[]>;
+  /** Ingredients by a word that several of them end in. */
+  loose: Map<string, Mention[]>;
+}
+
+function grouped(
+  mentions: readonly Mention[],
+  namesOf: (mention: Mention) => readonly string[],
+): Map<string, Mention[]> {
   const owners = new Map<string, Mention[]>();
   for (const mention of mentions)
-    for (const name of mention.names) {
-      const stem = owners.has(singular(name)) ? name : singular(name);
-      owners.set(stem, [...(owners.get(stem) ?? []), mention]);
-    }
+    for (const name of namesOf(mention)) owners.set(name, [...(owners.get(name) ?? []), mention]);
   for (const [name, own] of owners)
     owners.set(
       name,
       own.toSorted((a, b) => Number(b.changed) - Number(a.changed)),
     );
   return owners;
+}
+
+function ownersOf(mentions: readonly Mention[]): Owners {
+  return {
+    // 'both sugars' and 'sugars' stay plurals; the rest is looked up in the singular.
+    named: grouped(mentions, ({ names, loose, ingredient }) =>
+      names.map((name) =>
+        loose === null && !ingredient.item.name.toLowerCase().includes(name)
+          ? name
+          : singular(name),
+      ),
+    ),
+    loose: grouped(mentions, ({ loose }) => (loose === null ? [] : [loose])),
+  };
 }
 
 /** Where a flour thickens, coats or dusts instead of making the dough. */
@@ -257,30 +277,83 @@ const COATING = /\b(dip|dredge|coat|toss the|dust the)\b/i;
 
 const norm = (title: string | null): string => (title ?? '').toLowerCase().replace(/^for the /, '');
 
-/** Of several ingredients of one name, the one a step means: by its heading, then by what is done there. */
-function meantBy(own: readonly Mention[], text: string, section: string | null): Mention | null {
-  const [first] = own;
-  if (first === undefined || own.length === 1) return first ?? null;
-  const heading = norm(section);
-  const there = own.find(
-    ({ ingredient }) => heading !== '' && norm(ingredient.line.group) === heading,
-  );
-  if (there !== undefined) return there;
-  const role = SAUCE.test(text) ? 'thickener' : COATING.test(text) ? 'coating' : null;
-  return own.find((mention) => role !== null && mention.role === role) ?? first;
+/** Where a name stands: the sentence and step around it, the heading above, and every ingredient of the recipe. */
+interface Place {
+  sentence: string;
+  text: string;
+  section: string | null;
+  mentions: readonly Mention[];
 }
 
-function ownerOf(
-  owners: ReadonlyMap<string, Mention[]>,
-  name: string,
-  text: string,
-  section: string | null,
-): Mention | null {
-  const low = name.toLowerCase();
-  const own =
-    owners.get(low) ?? owners.get(singular(low)) ?? owners.get(low.replace(/es$/, '')) ?? [];
-  return meantBy(own, text, section);
+function bySection(own: readonly Mention[], { section }: Place): Mention | undefined {
+  const heading = norm(section);
+  return own.find(({ ingredient }) => heading !== '' && norm(ingredient.line.group) === heading);
 }
+
+/** By the other ingredients in the sentence: the one whose group most of them are of. */
+function byCompany(
+  own: readonly Mention[],
+  sentence: string,
+  { mentions }: Place,
+): Mention | undefined {
+  const groups = new Set(own.map(({ ingredient }) => ingredient.line.group));
+  if (groups.size < 2) return undefined;
+  const counts = new Map<string | null, number>();
+  for (const other of mentions) {
+    const { group } = other.ingredient.line;
+    const alone =
+      other.loose === null &&
+      !own.some(({ ingredient }) => ingredient.key === other.ingredient.key);
+    const only = mentions.every(
+      (one) =>
+        one.ingredient.line.group === group || !one.names.some((n) => other.names.includes(n)),
+    );
+    if (alone && only && namePattern(other).test(sentence))
+      counts.set(group, (counts.get(group) ?? 0) + 1);
+  }
+  const ranked = [...counts].sort((a, b) => b[1] - a[1]);
+  const [best, second] = ranked;
+  if (best === undefined || best[1] === second?.[1]) return undefined;
+  return own.find(({ ingredient }) => ingredient.line.group === best[0]);
+}
+
+function byRole(own: readonly Mention[], sentence: string): Mention | undefined {
+  const role = SAUCE.test(sentence) ? 'thickener' : COATING.test(sentence) ? 'coating' : null;
+  return role === null ? undefined : own.find((mention) => mention.role === role);
+}
+
+/** Of several ingredients a word may mean, the one the words around it speak of. */
+function meantBy(own: readonly Mention[], place: Place): Mention | null {
+  const [first] = own;
+  if (first === undefined || own.length === 1) return first ?? null;
+  const { sentence, text } = place;
+  return (
+    bySection(own, place) ??
+    byRole(own, sentence) ??
+    byCompany(own, sentence, place) ??
+    byCompany(own, text, place) ??
+    byRole(own, text) ??
+    first
+  );
+}
+
+function ownerOf({ named, loose }: Owners, name: string, place: Place): Mention | null {
+  const low = name.toLowerCase();
+  const exact = named.get(low) ?? named.get(singular(low)) ?? named.get(low.replace(/es$/, ''));
+  const any = loose.get(singular(low));
+  if (any !== undefined && low === singular(low)) {
+    const one = bySection(any, place) ?? byCompany(any, place.sentence, place);
+    if (one !== undefined) return one;
+  }
+  return exact === undefined ? null : meantBy(exact, place);
+}
+
+/** The sentence around a place in a text. */
+const sentenceAt = (text: string, at: number): string => {
+  const start = Math.max(...['. ', '; ', '! '].map((end) => text.lastIndexOf(end, at) + 1));
+  const ends = ['. ', '; ', '! '].map((end) => text.indexOf(end, at)).filter((found) => found >= 0);
+  return text.slice(start, ends.length === 0 ? text.length : Math.min(...ends));
+};
 
 /** What went in with an ingredient, behind its name; 'sweeteners' covers sweet additions. */
 function withAlong(text: string, mention: Mention, context: RenameContext): string {
@@ -305,7 +378,9 @@ export function renameIn(
   section: string | null = null,
 ): { text: string; named: Mention[] } {
   const owners = ownersOf(mentions);
-  const stems = [...owners.keys()].sort((a, b) => b.length - a.length);
+  const stems = [...new Set([...owners.named.keys(), ...owners.loose.keys()])].sort(
+    (a, b) => b.length - a.length,
+  );
   if (stems.length === 0) return { text, named: [] };
   const pattern = new RegExp(
     `${START}(?:${SHARE}|${REST}|${AMOUNT})?${START}(?<name>(?:${stems.map(literal).join('|')})(?:e?s)?)${END}`,
@@ -316,7 +391,8 @@ export function renameIn(
     const whole = found[0] as string;
     const groups = found.at(-1) as Record<'name' | 'quantity' | 'unit' | 'share' | 'rest', string>;
     const at = found.at(-3) as number;
-    const mention = ownerOf(owners, groups.name, text, section);
+    const sentence = sentenceAt(text, at);
+    const mention = ownerOf(owners, groups.name, { sentence, text, section, mentions });
     if (mention === null || isOtherUse(text, at, at + whole.length)) return whole;
     named.add(mention);
     const meant = mention.changed ? inBoilingStep(mention, text) : mention;

@@ -228,8 +228,10 @@ function additionSteps(context: CueContext, said: string, texts: readonly string
   const step = (list: readonly PlannedItem[], at: number, say: string) =>
     list.length === 0 ? [] : [{ at, rank: 0, step: addition(say.replace('{list}', names(list))) }];
   if (context.plan.dough === null) return step(items, moistAt, says.dish);
-  const dry = items.filter(({ role }) => DRY_ROLES.includes(role));
-  const wet = items.filter(({ role }) => !DRY_ROLES.includes(role));
+  const isDry = ({ role, foodId }: PlannedItem): boolean =>
+    DRY_ROLES.includes(role) && !/liquid|syrup/.test(foodId);
+  const dry = items.filter(isDry);
+  const wet = items.filter((item) => !isDry(item));
   return [...step(dry, 0, says.dry), ...step(wet, moistAt, says.moist)];
 }
 

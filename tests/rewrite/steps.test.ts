@@ -404,6 +404,27 @@ describe('two lines of one name', () => {
     ]);
   });
 
+  it('goes by the ingredients beside it, when they are of one group', () => {
+    const buns: Recipe = {
+      ...makeRecipe('Buns', [], []),
+      groups: [
+        { title: 'For the dough', lines: ['500 g flour', '60 g caster sugar', '250 ml milk'] },
+        { title: 'For the filling', lines: ['100 g brown sugar', '1 tbsp cinnamon'] },
+      ],
+      steps: [
+        { section: null, text: 'Stir the flour, sugar and milk. Chill.' },
+        { section: null, text: 'Sprinkle with the sugar and cinnamon.' },
+      ],
+    };
+    const steps = rewrite(buns, (read) =>
+      makePlan('other', read, [{ key: '3', kept: 0, to: [['allulose', 90, 'sweetness']] }]),
+    );
+    expect(steps.map(({ after }) => after)).toEqual([
+      'Stir the flour, sugar and milk. Chill.',
+      'Sprinkle with the allulose and cinnamon.',
+    ]);
+  });
+
   it('goes by the heading a step stands under', () => {
     const cake = {
       ...makeRecipe('Cake', [], []),
