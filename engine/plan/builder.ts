@@ -73,9 +73,9 @@ export class Builder {
   /** Words for a limit of a section, which names it when the dish has several. */
   said(section: Section, text: string): string {
     const { title } = section;
-    return this.dish.sections.length > 1 && title !== null
-      ? `${title.replace(/^for the /i, '').replace(/:$/, '')}: ${text.charAt(0).toLowerCase()}${text.slice(1)}`
-      : text;
+    if (this.dish.sections.length < 2 || title === null) return text;
+    const name = title.replace(/^for the /i, '').replace(/:$/, '');
+    return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${text.charAt(0).toLowerCase()}${text.slice(1)}`;
   }
 
   /** A costed variable for how far `line` rises above (or, `both`, strays from) its original value. */

@@ -66,15 +66,16 @@ function candidateFor(
   if (rule.role === undefined && part.role === 'coating' && part.class.endsWith('flours'))
     return null;
   if (!suits(rule, family)) return null;
-  if (!isFor(rule, part.food.id, `${dish.title}\n${part.text}\n${dish.method}`)) return null;
+  const title = `${dish.title}\n${section.title ?? ''}`;
+  if (!isFor(rule, part.food.id, `${title}\n${part.text}\n${dish.method}`)) return null;
   const to = rule.to.map(({ food: id, ratio }) => ({ id, food: foods.byId(id), ratio }));
   if (to.some(({ food, id }) => food === null || id === part.food.id)) return null;
   const known = to.flatMap(({ food, ratio }) => (food ? [{ food, ratio }] : []));
   if (goals.excludedSwaps.includes(rule.id)) return refuse('you excluded it');
-  if (rule.unless !== undefined && pattern(rule.unless).test(dish.title)) {
+  if (rule.unless !== undefined && pattern(rule.unless).test(title)) {
     return refuse('it would spoil this kind of dish');
   }
-  const kept = mustKeep(part.class, dish.title, dish.method);
+  const kept = mustKeep(part.class, title, dish.method);
   if (kept) return refuse(kept);
   for (const { food } of known) {
     const why = forbidden(food, dish);

@@ -213,7 +213,9 @@ function cuts(dish: Dish, section: Section, flourMoves: boolean): Choice[] {
   // The dough's own fat: a frosting's or filling's balances no flour.
   const groups = new Set(free.flatMap((p) => (p.base ? [p.group] : [])));
   const fats = largest(
-    free.filter((p) => p.role === 'fat' && fat(p.food) > 0.5 && groups.has(p.group)),
+    free.filter(
+      (p) => p.role === 'fat' && fat(p.food) > 0.5 && groups.has(p.group) && p.eaten > 0.9,
+    ),
   );
   const salts = largest(free.filter((p) => p.role === 'salt'));
   const list: Choice[] = [];

@@ -22,7 +22,7 @@ export function doughFigures(amounts: readonly Amount[]): DoughFigures | null {
     saltPct: percent(role('salt')),
     yeastPct: percent(role('yeast')),
     binderPct: percent(role('binder')),
-    fatPct: percent((a) => (a.base || a.role === 'fat' ? fat(a.food) : 0)),
+    fatPct: percent((a) => (a.base || a.role === 'fat' ? fat(a.food) * a.eaten : 0)),
     sugarPct: percent(role('sweetness', 'yeast-food')),
     glutenProteinPct: percent((a) => (a.base ? gluten(a.food) : 0)),
     digestibleStarchPct: percent((a) => (a.base ? starch(a.food) : 0)),

@@ -4,17 +4,18 @@ import { type Amount, added, originalAmounts, total } from './amounts.ts';
 import { binderDose } from './binder.ts';
 import { mayAdd } from './candidates.ts';
 import type { Dish, Section } from './dish.ts';
-import { gluten, starch, sweetness } from './figures.ts';
+import { functionOf, gluten, starch, sweetness } from './figures.ts';
 import { withAdjustments } from './kitchen-levers.ts';
 import { withLift } from './leavening.ts';
 import { down, near, quarterTsp, stepFor, tidy, up } from './rounding.ts';
+import { shareCap } from './structure-rows.ts';
 import { hydrating, type WaterChange, waterChange } from './water.ts';
 import { sensibleFood, withYeast } from './yeast.ts';
 
 /** One large egg without shell, g (USDA SR 171287). */
 const EGG_G = 50;
 /** Below this share of a line, the rest of it goes as well: of a flour, of other foods. Own choice. */
-const REMNANT = { base: 0.04, other: 0.1 };
+const REMNANT = { base: 0.08, other: 0.1 };
 
 /** Share of a sweet line that is dropped as a scrap: within what a tongue tells. Own choice. */
 const SWEET_SCRAP = 0.06;
@@ -25,9 +26,21 @@ const SAME_SCOOP = 0.03;
 /** Roles whose masses are held by a dose or a balance, so that a scrap of them stays. */
 const AS_SOLVED: ReadonlySet<Role> = new Set(['fat', 'sweetness', 'salt']);
 
-/** Whether a dough can spare these kept flours: starch and gluten stay above what it needs. */
-function canSpare(exact: readonly Amount[], keys: ReadonlySet<string>, section: Section): boolean {
-  const left = exact.filter((a) => !(a.origin === 'kept' && a.key !== null && keys.has(a.key)));
+/**
+ * Whether a dough can do with its stand-ins grown in place of kept flours: starch and gluten stay
+ * above what it needs, and no flour goes above its share.
+ */
+function canSpare(
+  exact: readonly Amount[],
+  grown: ReadonlyMap<string, number>,
+  section: Section,
+  dish: Dish,
+): boolean {
+  const after = exact.flatMap((a): Amount[] => {
+    const factor = a.key === null ? undefined : grown.get(a.key);
+    if (factor === undefined) return [a];
+    return a.origin === 'kept' ? [] : [{ ...a, grams: a.grams * factor }];
+  });
   const percent = (list: readonly Amount[], of: (food: Food) => number): number =>
     (100 * total(list, (a) => (a.base ? of(a.food) : 0))) /
     Math.max(
@@ -36,12 +49,24 @@ function canSpare(exact: readonly Amount[], keys: ReadonlySet<string>, section: 
     );
   const { limits } = section;
   const holds = (of: (food: Food) => number, floor: number): boolean =>
-    percent(left, of) >= Math.min(floor, percent(exact, of)) - 0.5;
-  return holds(starch, limits.starch.strong) && holds(gluten, limits.gluten?.hard ?? 0);
+    percent(after, of) >= Math.min(floor, percent(exact, of)) - 0.5;
+  const within = after.every((a) => {
+    if (!a.base || a.origin === 'kept') return true;
+    const cap = shareCap(dish, section, a.food) ?? 100;
+    return percent(after, (food) => (food.id === a.food.id ? 1 : 0)) <= cap + 0.5;
+  });
+  const fibre = (list: readonly Amount[]): number =>
+    percent(list, (food) => functionOf(food).insolubleFibre);
+  return (
+    within &&
+    holds(starch, limits.starch.strong) &&
+    holds(gluten, limits.gluten?.hard ?? 0) &&
+    fibre(after) <= Math.max(limits.inertFibre, fibre(exact)) + 0.5
+  );
 }
 
 /** A scrap of a line that is left is replaced too, by what replaces the rest of it. */
-function withoutRemnants(exact: readonly Amount[], section: Section): Amount[] {
+function withoutRemnants(exact: readonly Amount[], section: Section, dish: Dish): Amount[] {
   const dropped = new Set<string>();
   const grown = new Map<string, number>();
   for (const { origin, key, grams, original, base, role } of exact) {
@@ -50,8 +75,9 @@ function withoutRemnants(exact: readonly Amount[], section: Section): Amount[] {
     const least = (base ? REMNANT.base : REMNANT.other) * original;
     if (origin !== 'kept' || key === null || grams <= 0 || grams >= least || AS_SOLVED.has(role))
       continue;
-    if (base && !canSpare(exact, new Set([...grown.keys(), key]), section)) continue;
-    grown.set(key, original / (original - grams));
+    const factor = original / (original - grams);
+    if (base && !canSpare(exact, new Map([...grown, [key, factor]]), section, dish)) continue;
+    grown.set(key, factor);
   }
   return exact.map((a) => {
     // Its stand-in may be at its dose already, so it does not grow.
@@ -129,6 +155,9 @@ function withBinder(amounts: Amount[], section: Section, dish: Dish): Amount[] {
 const largestOf = (amounts: readonly Amount[]): Amount | undefined =>
   [...amounts].sort((a, b) => b.grams - a.grams)[0];
 
+/** Added water below this share of the flour is not felt in the dough. Own choice. */
+const UNFELT = 0.025;
+
 /** Share of milk or buttermilk that need not be left out for the sake of balance. Own choice. */
 const UNNOTICED = 0.06;
 
@@ -141,11 +170,14 @@ const tooWet = (amounts: readonly Amount[], { limits }: Section): boolean => {
 /** Water into the recipe's own water, or a new line; less comes from the largest liquid. */
 function withWater(amounts: Amount[], change: WaterChange, section: Section, dish: Dish): Amount[] {
   const shift = change.mixing > 0 ? down(change.mixing, 5) : near(change.mixing, 5);
-  if (shift === 0) return amounts;
+  const base = total(amounts, (a) => (a.base ? 1 : 0));
+  if (shift === 0 || (shift > 0 && shift < UNFELT * base)) return amounts;
   const loose = amounts.filter(
     (a) => a.role === 'liquid' && a.grams > 0 && !dish.goals.pinned.includes(a.key ?? ''),
   );
-  const plain = largestOf(loose.filter((a) => a.food.id === 'water' && a.origin === 'kept'));
+  const plain =
+    largestOf(loose.filter((a) => a.food.id === 'water' && a.origin === 'kept')) ??
+    largestOf(loose.filter((a) => a.food.id === 'water'));
   if (shift < 0) {
     const target = plain ?? largestOf(loose);
     // A change of a liquid other than water that no one would notice is not asked for.
@@ -186,20 +218,39 @@ function withSalt(amounts: Amount[], section: Section, dish: Dish): Amount[] {
 /** Pure intense sweeteners below this are not weighed on a fine scale, g. Own choice. */
 const FINE_SCALE_G = 0.1;
 
-/** An intense sweetener too little to weigh, as drops of a liquid one, or none when no one would taste it. */
+/** Sweeteners sold with an intense one in them, as sweet as sugar. */
+const BLENDS: Readonly<Record<string, string>> = {
+  allulose: 'sweetener-blend-allulose',
+  erythritol: 'sweetener-blend-erythritol',
+};
+
+/** A blend may come out this much sweeter or less sweet than what it stands for, share of the original's sweetness. Own choice. */
+const NEAR_ENOUGH = 0.15;
+
+/**
+ * An intense sweetener too little to weigh goes: into a blend in place of its plain sweetener when
+ * that comes near enough, or away when no one would taste it.
+ */
 function measurable(amounts: Amount[], section: Section, dish: Dish): Amount[] {
-  const drops = dish.foods.byId('liquid-stevia');
   const sweet = total(originalOf(dish, section), (a) =>
     a.role === 'sweetness' ? sweetness(a.food) : 0,
   );
-  return amounts.flatMap((a) => {
+  let list = amounts;
+  for (const a of amounts) {
     const strength = sweetness(a.food);
-    if (a.origin === 'kept' || strength <= 10 || a.grams >= FINE_SCALE_G) return [a];
+    if (a.origin === 'kept' || strength <= 10 || a.grams >= FINE_SCALE_G) continue;
     const worth = a.grams * strength;
-    if (worth < SWEET_SCRAP * sweet || !drops || !mayAdd(drops, dish)) return [];
-    const each = Math.max(sweetness(drops), 1e-9);
-    return [{ ...a, food: drops, grams: tidy(Math.max(0.5, near(worth / each, 0.5))) }];
-  });
+    const without = list.filter((b) => b !== a);
+    const host = without.find((b) => b.origin === 'swap' && b.food.id in BLENDS);
+    const blend = host ? dish.foods.byId(BLENDS[host.food.id] ?? '') : null;
+    if (worth < SWEET_SCRAP * sweet) list = without;
+    else if (host && blend && mayAdd(blend, dish)) {
+      const gain = host.grams * (sweetness(blend) - sweetness(host.food));
+      if (Math.abs(gain - worth) <= NEAR_ENOUGH * sweet)
+        list = without.map((b) => (b === host ? { ...b, food: blend } : b));
+    }
+  }
+  return list;
 }
 
 export interface KitchenPlan {
@@ -214,7 +265,7 @@ function sectionAmounts(
   dish: Dish,
   cautious: boolean,
 ): KitchenPlan {
-  const whole = measurable(withoutRemnants(exact, section), section, dish);
+  const whole = measurable(withoutRemnants(exact, section, dish), section, dish);
   const rounded = whole.map((amount) => {
     const grams = roundedGrams(amount, cautious, dish.goals.flourKept > 0);
     return grams === amount.grams ? amount : { ...amount, grams: tidy(grams) };

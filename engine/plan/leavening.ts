@@ -15,7 +15,9 @@ const CAP_PCT = 6;
 /** Baking powder in self-raising flour, share of its mass (from memory). */
 const POWDER_IN_SELF_RAISING = 0.045;
 
-const halfGrams = (grams: number): number => Math.floor(grams * 2 + 1e-9) / 2;
+/** Half grams, from ten on whole ones. */
+const halfGrams = (grams: number): number =>
+  grams >= 10 ? Math.floor(grams + 1e-9) : Math.floor(grams * 2 + 1e-9) / 2;
 
 /** Powder that went with self-raising flour, g. */
 const lostPowder = (amounts: readonly Amount[]): number =>

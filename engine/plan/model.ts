@@ -33,6 +33,20 @@ function wholeRows(b: Builder): void {
   }
 }
 
+/** Closeness a plan may lose at most: beyond it, it would be another dish. Own choice. */
+const MOST_LOSS = 0.9;
+
+/** The dish stays itself: all that is lost together has a limit. */
+function itselfRow(b: Builder): void {
+  const terms = b.variables.flatMap(({ id, cost, penalty }): [string, number][] =>
+    penalty || cost <= 0 ? [] : [[id, cost]],
+  );
+  b.row(
+    { id: 'itself', max: MOST_LOSS, terms },
+    'Beyond this it would no longer be the dish it is.',
+  );
+}
+
 /**
  * The programme of a dish without its budget; every row admits the original recipe. `targets` are
  * the composition that accepted changes after a bake ask for.
@@ -58,6 +72,7 @@ export function buildModel(dish: Dish, targets: readonly LeverTarget[] = []): Pl
     goalRows(b);
     leverRows(b, targets);
     countRows(b, (food) => askedFor(targets, food));
+    itselfRow(b);
   }
   const rule = dish.goals.rule;
   const nets = new Map<string, number>();

@@ -233,7 +233,8 @@ export function waterAndFatRows(b: Builder, section: Section): void {
   }
   const fats = b.sum(
     within(section, (c) =>
-      c.base || c.role === 'fat' || c.role === 'egg' ? figure.fat(c.food) : 0,
+      // Of the oil it is fried in, only what it takes up.
+      c.base || c.role === 'fat' || c.role === 'egg' ? figure.fat(c.food) * c.eaten : 0,
     ),
     percent,
   );

@@ -23,6 +23,10 @@ const BROWNING_COST = 0.03;
 
 const BROWNING = { none: 0, mild: 1, strong: 1.6 } as const;
 
+/** Egg foams that sugar holds up, and the least bulk in its place (common practice, no source). */
+const FOAM = /meringue|pavlova|marshmallow|angel food/i;
+const FOAM_BULK = 0.7;
+
 /** How much a sweetener browns a crust, against sugar (own scale). */
 const browning = (food: Food): number => BROWNING[figure.functionOf(food).browning];
 
@@ -80,12 +84,14 @@ function bulkRows(b: Builder, section: Section, weight: number): void {
   const said = (text: string): string => b.said(section, text);
   const mass = b.sum(ofSweeteners(section, figure.bulk));
   const per = Math.max(mass.constant, 1);
-  if (limits.bulkFloor > 0 && mass.constant > 0) {
+  const foam = FOAM.test(`${b.dish.title} ${section.title ?? ''}`);
+  const floor = foam ? Math.max(FOAM_BULK, limits.bulkFloor) : limits.bulkFloor;
+  if (floor > 0 && mass.constant > 0) {
     const share = scaled(mass, 1 / mass.constant);
     b.floor(
       id('sweet-bulk'),
       share,
-      limits.bulkFloor,
+      floor,
       said('Sugar is also bulk here, so something must take its place.'),
     );
     b.cap(

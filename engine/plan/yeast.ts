@@ -19,7 +19,9 @@ const DRY_IN_FRESH = 0.4;
 const asDry = (a: Amount): number =>
   a.role === 'yeast' ? (a.food.id === 'fresh-yeast' ? DRY_IN_FRESH : 1) : 0;
 
-const near = (grams: number): number => Math.round(grams * 2) / 2;
+/** Half grams, from ten on whole ones. */
+const near = (grams: number): number =>
+  grams >= 10 ? Math.round(grams) : Math.round(grams * 2) / 2;
 
 /** How many times the yeast a dough needs for the time it had; 1 when it has starch enough or time. */
 export function yeastTimes(before: readonly Amount[], after: readonly Amount[]): number {
