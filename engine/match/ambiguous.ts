@@ -15,6 +15,9 @@ const MEANINGS = new Map(
   ),
 );
 
+/** 'Milk of your choice' is any milk. */
+const OF_CHOICE = /\s+(?:of (?:your )?choice|of any kind|as you like)$/i;
+
 /** A package of the user's own that bears the word settles what it means. */
 const isSettled = (key: string, lookup: Lookup): boolean =>
   (lookup.exact.get(key) ?? []).some(({ food }) => /^(label|user)$/.test(food.source.kind));
@@ -26,7 +29,7 @@ const round = (value: number): number => Math.round(value * 100) / 100;
 
 /** The foods of a word that has several meanings, else null. The name must be the word alone. */
 export function ambiguousMatch(name: string, foods: FoodTable, lookup: Lookup): Match | null {
-  const key = keyOf(tokensOf(name));
+  const key = keyOf(tokensOf(name.replace(OF_CHOICE, '')));
   const meaning = MEANINGS.get(key);
   if (!meaning || isSettled(key, lookup)) return null;
   const known = meaning.foods.map((id) => foods.byId(id)).filter((food): food is Food => !!food);

@@ -166,6 +166,14 @@ const notLeafOfFruit =
   ({ food }: Candidate): boolean =>
     !(tokens.includes('leaf') && food.group === 'fruit');
 
+const LEAFY = /^(?:leaf|sprig|handful|bunch|head)\b/;
+
+/** 'Summer leaves' are no summer squash: a nearest name must have leaves where the line has them. */
+const isLeafWhereAsked =
+  (tokens: readonly string[]) =>
+  ({ food }: Candidate): boolean =>
+    !tokens.includes('leaf') || food.measures.some(({ unit }) => LEAFY.test(unit));
+
 function candidatesFor(
   tokens: readonly string[],
   lookup: Lookup,
@@ -179,7 +187,7 @@ function candidatesFor(
     const found = namesOrSynonyms(head, lookup, wanted).filter(notLeafOfFruit(tokens));
     if (found.length > 0) return found.map((c) => ({ ...c, score: c.score - 0.05 }));
   }
-  return byWords(tokens, lookup, wanted).filter(notLeafOfFruit(tokens));
+  return byWords(tokens, lookup, wanted).filter(isLeafWhereAsked(tokens));
 }
 
 function withSlips(tokens: readonly string[], lookup: Lookup, wanted: State | null): Candidate[] {
@@ -327,7 +335,9 @@ function matchByName(item: Item, line: Line, options: MatchOptions): Match | nul
   if (chosen && chosen.confidence > (first?.confidence ?? 0)) return chosen;
   const find = (part: string): readonly Candidate[] =>
     sure(matchName(part.trim(), lookup, wanted)) ?? [];
-  const last = toMatch(lastResort(name, line, lookup, find));
+  const names = [name, ...item.alternatives.map((other) => other.name)];
+  const read = names.map((one) => lastResort(one, line, lookup, find));
+  const last = toMatch(read.find((found) => found.length > 0) ?? []);
   return last && last.confidence > (first?.confidence ?? 0) ? last : first;
 }
 

@@ -98,12 +98,20 @@ function headName(words: readonly Word[], index: NameIndex): Found | null {
   };
 }
 
-/** Where a run of words stands in the line's; -1 when it stands nowhere in one piece. */
-function placeOf(words: readonly Word[], line: readonly Word[]): number {
-  for (let at = 0; at + words.length <= line.length; at += 1) {
-    if (words.every((word, n) => word.text === line[at + n]?.text)) return at;
+/** Where some words stand in the line, in this order and near each other; null when they do not. */
+function placeOf(words: readonly Word[], line: readonly Word[]): Omit<Run, 'id'> | null {
+  const [first] = words;
+  for (const [from, word] of line.entries()) {
+    if (word.text !== first?.text) continue;
+    let to = from;
+    const found = words.every((one) => {
+      const at = line.findIndex((other, n) => n >= to && other.text === one.text);
+      to = at + 1;
+      return at >= 0;
+    });
+    if (found && to - from <= LONGEST) return { from, to };
   }
-  return -1;
+  return null;
 }
 
 /**
@@ -112,13 +120,14 @@ function placeOf(words: readonly Word[], line: readonly Word[]): number {
  */
 function widerName(words: readonly Word[], line: Line, index: NameIndex): Found | null {
   const all = index.wordsOf(line.text);
-  const at = words.length === 0 ? -1 : placeOf(words, all);
-  if (at < 0) return null;
-  const end = at + words.length;
-  for (let more = LONGEST - words.length; more > 0; more -= 1) {
+  const place = placeOf(words, all);
+  if (!place) return null;
+  const length = place.to - place.from;
+  const least = length > words.length ? 0 : 1;
+  for (let more = LONGEST - length; more >= least; more -= 1) {
     for (let before = more; before >= 0; before -= 1) {
-      const from = at - before;
-      const to = end + more - before;
+      const from = place.from - before;
+      const to = place.to + more - before;
       const id = from < 0 || to > all.length ? null : index.idOf(all.slice(from, to));
       if (id !== null) {
         return { id, confidence: WHOLE, reason: `the same name in ${index.language}` };
@@ -136,12 +145,12 @@ const stateIn = (words: readonly Word[], index: NameIndex): State | null => {
 
 /** The state the item's words or its unit ask for; null when they say nothing. */
 function wantedState(item: Item, index: NameIndex): State | null {
-  const named = stateIn(index.wordsOf(item.name), index);
-  if (named !== null) return named;
   const words = index.wordsOf(item.preparation ?? '');
   const prepared = words.length > SHORT_PREPARATION ? null : stateIn(words, index);
-  if (prepared !== null) return prepared;
-  return item.amounts.some(({ unit }) => CANNED_UNITS.has(unit)) ? 'canned' : null;
+  const said = stateIn(index.wordsOf(item.name), index) ?? prepared;
+  const canned = item.amounts.some(({ unit }) => CANNED_UNITS.has(unit));
+  // '1 bote de garbanzos cocidos'
+  return canned && (said === null || said === 'cooked') ? 'canned' : said;
 }
 
 function toMatch(found: Found, food: Food): Match {

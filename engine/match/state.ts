@@ -16,7 +16,7 @@ const COOKED_LATER =
 /** A longer note speaks of what else would do. */
 const SHORT_NOTE = 3;
 const PULSE = /bean|pea|lentil/i;
-const SOAKED = /\b(soaked|picked over)\b/;
+const SOAKED = /\b(soaked|picked over|picked through|sorted|washed)\b/;
 const DRAINED = /\b(drained|rinsed)\b/;
 
 const firstState = (text: string, allowed: (state: State) => boolean): State | null => {

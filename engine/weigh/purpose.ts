@@ -48,7 +48,7 @@ function isBreaded(recipe: RecipeWords, steps: string): boolean {
 }
 
 function fatPurpose(text: string, steps: string, grams: number | null): Purpose {
-  const says = /\b(fry|frying|deep-?fr)/.test(text);
+  const says = /\b(fry|frying|deep-?fr|saut|sear|browning|for cooking|to cook)/.test(text);
   if (/deep.?(fat )?fr/.test(text)) return 'deep-frying';
   if (says) return (grams ?? 0) >= DEEP_FROM || /deep.?fr/.test(steps) ? 'deep-frying' : 'frying';
   if (

@@ -9,7 +9,8 @@ export function plain(text: string): string {
 /** Name, preparation and note of an item; falls back on the line's own text for one-item lines. */
 export function wordsOf(item: Item, line: Line): string {
   const own = [item.size, item.name, item.preparation, line.note].filter((part) => part !== null);
-  return plain(line.items.length > 1 ? own.join(' ') : `${own.join(' ')} ${line.text}`);
+  const words = plain(line.items.length > 1 ? own.join(' ') : `${own.join(' ')} ${line.text}`);
+  return words.replace(/\bnot (sifted|packed)\b/g, 'un$1');
 }
 
 /** What the food is called: our food's name when matched, and the line's own name. */

@@ -76,6 +76,7 @@ describe('another product of the food', () => {
 
   test('a leaf is no fruit', () => {
     expect(match('6 fig leaves')?.foodId ?? 'none').not.toBe('fig');
+    expect(match('2 handfuls summer leaves')?.foodId ?? 'none').not.toMatch(/squash/);
     expect(match('2 cups sweet potato leaves')?.foodId).toBe('sweet-potato-leaves');
   });
 });
@@ -89,6 +90,8 @@ describe('state and amount tell the food', () => {
     ['100 g rye', 'rye-flour-medium'],
     ['180 g jasmine rice, boiled for 10 minutes, then drained', 'rice-white-dry'],
     ['15 oz dried butter beans, or 2 (15-ounce) cans', 'lima-beans-dry'],
+    ['1 pound brown lentils, washed and drained', 'lentils-dry'],
+    ['250 g chickpeas, rinsed and drained', 'chickpeas-canned'],
     ['500 g dried udon', 'udon-dry'],
     ['500 g udon', 'udon-cooked'],
     ['1 cup mashed potatoes', 'potato-mashed'],

@@ -153,6 +153,16 @@ describe('sizes', () => {
     });
   });
 
+  test('sifted and not sifted are told apart', () => {
+    // USDA SR 169656: a cup sifted 100 g, unsifted 120 g.
+    expect(grams('1 cup powdered sugar (not sifted)')).toBeCloseTo(120);
+    expect(grams('1 cup sifted powdered sugar')).toBeLessThan(112);
+  });
+
+  test('oil for sautéing is frying fat, half of it eaten', () => {
+    expect(weigh('oil, for sautéing')?.eaten.best).toBe(0.5);
+  });
+
   test('a heap stands higher on a spoon than on a cup', () => {
     const level = grams('1 tbsp plain flour');
     expect(grams('1 heaped tbsp plain flour') / level).toBeCloseTo(1.8, 2);
