@@ -49,6 +49,13 @@ export function useOpened(): Opened {
   };
 }
 
+function closeOnEscape(event: KeyboardEvent, opened: Opened): void {
+  if (event.key !== 'Escape') return;
+  // Unhandled, the browser would close the whole popup.
+  event.preventDefault();
+  opened.close();
+}
+
 interface ButtonProps {
   opened: Opened;
   figure: FigureOf;
@@ -67,7 +74,7 @@ export function FigureButton({ opened, figure, name, children }: ButtonProps) {
       aria-expanded={open}
       aria-controls={open ? opened.panelId : undefined}
       onClick={({ currentTarget }) => opened.toggle(figure, currentTarget)}
-      onKeyDown={(event) => event.key === 'Escape' && open && opened.close()}
+      onKeyDown={(event) => open && closeOnEscape(event, opened)}
     >
       <span class="hidden">{name}: </span>
       {children}
@@ -180,7 +187,7 @@ export function SourcePanel({ opened, servings }: PanelProps) {
         <button
           type="button"
           onClick={opened.close}
-          onKeyDown={(event) => event.key === 'Escape' && opened.close()}
+          onKeyDown={(event) => closeOnEscape(event, opened)}
         >
           Close<span class="hidden"> what makes {plainLabel(row).toLowerCase()}</span>
         </button>

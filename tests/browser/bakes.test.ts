@@ -159,6 +159,46 @@ describe('the full view with everything open', () => {
     );
   });
 
+  it('is reached by keyboard in the order of the page, the focus always in sight', async () => {
+    await bench.setViewportSize({ width: 1100, height: 800 });
+    // Of radio buttons only the chosen one is a stop.
+    const controls = await bench.evaluate(() => {
+      const all = 'a[href], button:enabled, input, select, textarea, summary';
+      const stops = [...document.querySelectorAll<HTMLElement>(all)].filter(
+        (one) => one.offsetParent !== null && !one.matches('input[type=radio]:not(:checked)'),
+      );
+      for (const [at, stop] of stops.entries()) stop.dataset.stop = String(at);
+      stops[0]?.focus();
+      return stops.length;
+    });
+    // From here on by keys, so that the browser draws its rings.
+    await bench.keyboard.press('Tab');
+    await bench.keyboard.press('Shift+Tab');
+    const seen: number[] = [];
+    for (let presses = 0; presses < controls + 60; presses += 1) {
+      const stop = await bench.evaluate(() => {
+        const at = document.activeElement;
+        if (!(at instanceof HTMLElement) || at === document.body) return null;
+        const box = at.getBoundingClientRect();
+        const x = Math.min(Math.max(box.x + box.width / 2, 0), innerWidth - 1);
+        const y = Math.min(Math.max(box.y + box.height / 2, 0), innerHeight - 1);
+        const top = document.elementFromPoint(x, y);
+        return {
+          at: Number(at.dataset.stop),
+          words: `${at.tagName} ${at.textContent}`,
+          clear: at.contains(top) || at.closest('label')?.contains(top) === true,
+          ring: getComputedStyle(at).outlineStyle !== 'none',
+        };
+      });
+      if (!stop) break;
+      expect(stop, stop.words).toMatchObject({ clear: true, ring: true });
+      seen.push(stop.at);
+      await bench.keyboard.press('Tab');
+    }
+    const order = seen.filter((at, index) => at !== seen[index - 1]);
+    expect(order).toEqual(Array.from({ length: controls }, (_, at) => at));
+  });
+
   it('moves nothing for those who ask for it', async () => {
     await bench.emulateMedia({ reducedMotion: 'reduce' });
     const moving = await bench.evaluate(() =>

@@ -34,6 +34,7 @@ function Opened({ store, opening, stale }: OpenProps) {
   const [preferences, setPreferences] = useState(opening.preferences);
   const [round, setRound] = useState(0);
   const [saves, setSaves] = useState(0);
+  const [imports, setImports] = useState(0);
   const names = useNames(opening.aliases, (job) => job(store));
   const pantry = usePantry(opening.pantry, store);
   const prefer = (change: Partial<Preferences>) => {
@@ -88,6 +89,7 @@ function Opened({ store, opening, stale }: OpenProps) {
             names={names}
             pantry={pantry}
             store={store}
+            imports={imports}
             onSaved={() => setSaves((count) => count + 1)}
             onOwnChanged={readOwn}
           />
@@ -102,6 +104,7 @@ function Opened({ store, opening, stale }: OpenProps) {
           store={store}
           saves={saves}
           onImported={() => {
+            setImports(imports + 1);
             readOwn();
             names.reload();
             pantry.reload();

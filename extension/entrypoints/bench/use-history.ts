@@ -32,7 +32,13 @@ async function readKept(store: Store, id: string): Promise<Kept> {
 }
 
 /** Versions and bakes of the saved recipe on the screen. */
-export function useHistory(store: Store, savedId: string | null, onSaid: () => void): History {
+export function useHistory(
+  store: Store,
+  savedId: string | null,
+  /** Goes up when the store was changed elsewhere, so that it is read again. */
+  imports: number,
+  onSaid: () => void,
+): History {
   const [kept, setKept] = useState<Kept>(NOTHING);
   const [failure, setFailure] = useState<string | null>(null);
   const reload = async (id: string | null = savedId) =>
@@ -42,7 +48,7 @@ export function useHistory(store: Store, savedId: string | null, onSaid: () => v
       () => setFailure(null),
       (error) => setFailure(storageMessage(error)),
     );
-  useEffect(() => told(reload()), [savedId]);
+  useEffect(() => told(reload()), [savedId, imports]);
   const saying = (job: () => Promise<void>) =>
     told(
       job()

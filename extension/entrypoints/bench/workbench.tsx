@@ -45,6 +45,8 @@ interface Props {
   names: Names;
   pantry: Pantry;
   store: Store;
+  /** Goes up with each file read in. */
+  imports: number;
   onPreferences(change: Partial<Preferences>): void;
   /** Something was saved: lists of saved recipes are read again. */
   onSaved(): void;
@@ -62,7 +64,7 @@ interface Weighed {
 export function Workbench(props: Props) {
   const { start, preferences, own, names, pantry, store, onSaved } = props;
   const [savedId, setSavedId] = useState(start.savedId);
-  const history = useHistory(store, savedId, onSaved);
+  const history = useHistory(store, savedId, props.imports, onSaved);
   const [onScale, setOnScale] = useState<Weighed | null>(null);
   const [factor, setFactor] = useState(1);
   const { bakes } = history.log;
