@@ -63,8 +63,8 @@ interface Warning {
   by: string;
   kept: number;
   words: string;
-  /** The title may say it too. */
-  titled?: boolean;
+  /** What the title says instead, when no step does. */
+  titled?: string;
   text: string;
   why: string;
   source: string;
@@ -175,11 +175,11 @@ function applies(cue: Cue, context: CueContext): boolean {
   return cue.unless === undefined || !new RegExp(cue.unless, 'i').test(context.method);
 }
 
-/** A food's name in the method's language; what the recipe had keeps the recipe's word there. */
+/** A food's name in the method's language; what the recipe had keeps the recipe's word. */
 function nameIn(item: PlannedItem, { words, ingredients }: CueContext): string {
-  if (words === null) return shortName(item.foodName);
   const own = ingredients.find(({ match }) => match?.foodId === item.foodId);
-  return own?.item.name ?? foreignName(item, words);
+  if (own !== undefined) return own.item.name;
+  return words === null ? shortName(item.foodName) : foreignName(item, words);
 }
 
 function withAmount(item: PlannedItem, context: CueContext): string {
@@ -220,8 +220,12 @@ function reserveText(context: CueContext): string {
   return ` If it is still stiff after the rest, work in up to ${Math.round(reserveWaterG)} g more water by feel.`;
 }
 
-/** Times as long as stated: 1.5 below 25 % digestible starch, else 1.25 (common practice, no source). */
+/**
+ * Times as long as stated: 1.5 below 25 % digestible starch, else 1.25 (common practice, no source);
+ * about as long where the plan gave it more yeast instead.
+ */
 const proofTimes = ({ plan, words }: CueContext): string => {
+  if (words === null && plan.notes.some(({ code }) => code === 'YEAST_RAISED')) return 'about';
   const little = plan.dough !== null && plan.dough.after.digestibleStarchPct < 25;
   return `${little ? '1½' : '1¼'} ${words?.times ?? 'times'}`;
 };
@@ -419,7 +423,9 @@ export function warningsFor(context: CueContext, texts: readonly string[]): Inse
     if (warning.families && !warning.families.includes(context.plan.family.id)) continue;
     const words = new RegExp(warning.words, 'i');
     const step = texts.findIndex((text) => words.test(text));
-    const at = step < 0 && warning.titled === true && words.test(context.title) ? 0 : step;
+    const titled =
+      warning.titled !== undefined && new RegExp(warning.titled, 'i').test(context.title);
+    const at = step < 0 && titled ? 0 : step;
     if (at < 0) continue;
     const lost = context.mentions.find(
       (mention) =>
