@@ -203,7 +203,7 @@ function inBoilingStep(mention: Mention, text: string): Mention | null {
 
 /** 'flour the board', 'lightly floured', 'butter a tin': the word is a verb there. */
 const VERB_AFTER =
-  /^\s+(?:the|a|an|your|each)\s+(?:work|surface|board|counter|bench|table|tin|pan|dish|tray|mould|mold|ramekin|baking|inside|sides|bottom|bowl)/i;
+  /^\s+(?:the|a|an|your|each)\s+(?:work|surface|board|counter|bench|table|tin|pan|dish|tray|mould|mold|ramekin|baking|inside|sides|bottom|bowl)\b/i;
 /** 'no dry flour is left': what is looked at, not an amount. */
 const SEEN_BEFORE =
   /(?:lightly|generously|\bdry|\braw|streaks? of|traces? of|pockets? of|patches of|specks? of) $/i;
@@ -363,6 +363,8 @@ function withAlong(text: string, mention: Mention, context: RenameContext): stri
     .filter(({ foodId }) => !(covered && isSweetener(foodId)));
   if (fresh.length === 0) return text;
   const added = fresh.map((item) => withGrams(item, shortName(item.foodName), 1, context));
+  // A part with its amount in brackets is no list that an addition could join.
+  if (text.endsWith(')')) return `${text} and ${listOf(added)}`;
   const own = mention.items.length > 1 ? text.replace(/ and (?=[^,]*$)/, ', ') : text;
   return listOf([own, ...added]);
 }
@@ -430,11 +432,14 @@ const CLOSE = '\u2061';
 
 /** Words that begin what is to be done next, so that a list before them is at its end. */
 const VERBS = [
-  'then|add|allow|arrange|bake|beat|blend|boil|bring|brush|chill|combine|continue|cook|cool|cover',
-  'cut|dissolve|divide|drain|drizzle|drop|dust|fill|flip|fold|form|fry|garnish|gently|gradually|grate',
-  'heat|keep|knead|ladle|layer|leave|let|loosen|melt|mix|pipe|place|pour|press|process|prove|proof|pulse',
-  'put|reduce|repeat|rest|return|rise|roast|roll|rub|scatter|scrape|season|serve|set|shape|simmer|slice',
-  'slowly|spoon|spread|sprinkle|start|stir|stuff|taste|thin|toast|top|toss|transfer|turn|warm|whip|whisk|work',
+  'then|add|allow|arrange|assemble|bake|beat|blend|blitz|boil|bring|broil|brown|brush|caramelise|caramelize',
+  'chill|coat|combine|continue|cook|cool|cover|crimp|crumble|crush|cut|decorate|dip|discard|dissolve|divide',
+  'drain|dredge|drizzle|drop|dust|fill|finish|flip|fold|form|fry|garnish|gently|glaze|gradually|grate|grease',
+  'grill|heat|keep|knead|ladle|layer|leave|let|lift|line|loosen|mash|melt|mix|pack|peel|pinch|pipe|place|pour',
+  'press|process|prove|proof|pulse|puree|push|put|reduce|remove|repeat|reserve|rest|return|rinse|rise|roast',
+  'roll|rub|scatter|score|scrape|seal|sear|season|serve|set|shake|shape|sift|simmer|skim|slash|slice|slowly',
+  'soak|soften|spoon|spread|sprinkle|start|steam|stir|strain|stuff|swirl|taste|temper|thicken|thin|toast|top',
+  'torch|toss|transfer|trim|turn|warm|wash|whip|whisk|work|wrap',
 ].join('|');
 const GOES_ON = `(?= and (?!(?:${VERBS})\\b)|, (?!(?:${VERBS})\\b)(?:[^.,;]+, )*[^.,;]+ and (?!(?:${VERBS})\\b))`;
 const LISTED = new RegExp(`\u2060([^\u2060\u2061]*) and ([^\u2061]*)\u2061${GOES_ON}`, 'g');

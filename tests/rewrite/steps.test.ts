@@ -383,6 +383,41 @@ describe('flour and water first', () => {
   });
 });
 
+describe('warnings', () => {
+  const warned = (title: string, lines: string[], ...texts: string[]): string =>
+    textsOf(
+      rewrite(makeRecipe(title, lines, texts), (read) =>
+        makePlan('sweet-sauce', read, [
+          { key: '0', kept: 0, to: [['allulose', 100, 'sweetness']] },
+        ]),
+      ),
+      'inserted',
+    ).join(' ');
+
+  it.each([
+    ['brittle', 'Boil to the hard crack stage.', /will not set hard/],
+    ['jam', 'Boil with the fruit until it sets.', /pectin sets only with much sugar/],
+    ['meringue', 'Whisk the sugar in until stiff and glossy.', /meringue weeps/],
+    ['brûlée', 'Sprinkle with sugar and caramelise with a blowtorch.', /glassy top/],
+    ['preserve', 'Process the jars in a water bath.', /tested preserve/],
+    ['creamed cake', 'Beat the butter and sugar until pale.', /takes up less air|butter takes/],
+  ])('of %s', (_, text, pattern) => {
+    const family = /cake/.test(_) ? 'cake' : 'sweet-sauce';
+    const steps = rewrite(makeRecipe('Any', ['100 g sugar'], [text]), (read) =>
+      makePlan(family, read, [{ key: '0', kept: 0, to: [['allulose', 100, 'sweetness']] }]),
+    );
+    expect(textsOf(steps, 'inserted').join(' ')).toMatch(pattern);
+  });
+
+  it.each([
+    ['a bowl of hot water is no canning', 'Custard', 'Bake in a water bath with the sugar.'],
+    ['a spoon of jam is no jam making', 'Rice pudding with jam', 'Serve with jam and sugar.'],
+    ['cream of tartar is no cream', 'Foam', 'Whisk sugar and cream of tartar to soft peaks.'],
+  ])('but %s', (_, title, text) => {
+    expect(warned(title, ['100 g sugar'], text)).not.toMatch(/preserve|pectin|whipped cream/);
+  });
+});
+
 describe('two lines of one name', () => {
   const PIE = makeRecipe(
     'Chicken pie',
