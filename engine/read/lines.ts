@@ -38,7 +38,11 @@ export function startsWithAmount(line: string): boolean {
 
 /** The line starts or ends with a figure and a kitchen unit. */
 export function isMeasured(line: string): boolean {
-  return line.length <= 160 && (MEASURED.test(line) || ENDS_MEASURED.test(line));
+  if (line.length > 160) return false;
+  // A row of many figures ('A 4.5 l 900 W 8 kg') is a table of something else.
+  return (
+    MEASURED.test(line) || (ENDS_MEASURED.test(line) && (line.match(/\d+/g)?.length ?? 0) <= 3)
+  );
 }
 
 /** The words of a line without figures and units, to tell the same food in other measures. */

@@ -3,6 +3,7 @@ import type { Block } from './blocks.ts';
 import { type Draft, emptyDraft, linesIn } from './draft.ts';
 import { ingredientsHeading, isButton, isNeedsHeading } from './headings.ts';
 import { hasAmount } from './ingredients.ts';
+import { namesNoFood, speaksOfCooking } from './kitchen.ts';
 import { isMeasured, looksLikeIngredient } from './lines.ts';
 import { amountRun, classRun, collectIngredients } from './page-ingredients.ts';
 import { findSteps } from './page-steps.ts';
@@ -106,17 +107,20 @@ export function findInPage(blocks: readonly Block[]): PageRecipe | null {
   };
 }
 
-/** True when a page without any markup holds enough to be called a recipe. */
+/**
+ * True when a page without any markup holds enough to be called a recipe. Soap has ingredients and
+ * directions too, a repair needs things, and tables give amounts: figures, food and kitchen work decide.
+ */
 export function isRecipe(found: PageRecipe): boolean {
   const lines = linesIn(found);
+  if (lines.length < 2 || namesNoFood(lines)) return false;
   const measured = lines.filter(isMeasured).length;
-  if (found.headed) {
-    // Soap has ingredients and directions too, and a repair needs things: amounts of food decide.
+  if (found.headed && !found.needs) {
     const figures = lines.filter(looksLikeIngredient).length;
-    if (lines.length < 2 || (found.needs && measured === 0)) return false;
     return figures >= 2 || (figures > 0 && found.steps.length > 0);
   }
-  return measured >= 3 && measured >= lines.length * 0.3 && found.steps.length > 0;
+  if (!speaksOfCooking(found.steps.map((step) => step.text))) return false;
+  return found.needs ? measured > 0 : measured >= 3 && measured >= lines.length * 0.3;
 }
 
 /** What the visible page says, as a draft. */

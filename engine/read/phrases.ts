@@ -19,10 +19,10 @@ export function headingKey(text: string): string {
   const lower = text.toLowerCase();
   if (/^[a-z](?:[a-z']| (?! ))*$/.test(lower)) return lower;
   return fold(lower)
+    .replace(/^\s*\d+\s*[).:]\s*/, '')
     .replace(/[’‘´`]/g, "'")
     .replace(/\(/g, ' (')
     .replace(/[“”„"*#_:：!?.…|<>»«【】[\]▼▾⏬↓→➔]+/g, ' ')
-    .replace(/^\s*[\d]+\s*[).]?\s+/, '')
     .replace(/\p{Extended_Pictographic}\ufe0f?/gu, ' ')
     .replace(/\s+/g, ' ')
     .trim();
