@@ -52,13 +52,15 @@ const sharesAmount = (item: Item, other: Item['alternatives'][number]): boolean 
 export function meantName(item: Item, lookup: Lookup): string {
   const own = tokensOf(item.name);
   if (own.length === 0) return item.name;
-  for (const other of item.alternatives) {
+  for (const [at, other] of item.alternatives.entries()) {
     const full = tokensOf(other.name);
     if (full.length < 2 || !sharesAmount(item, other)) continue;
     const lent = lentName(item.name, own, full, lookup);
     if (lent !== null) return lent;
     const head = full[headAt(full)] ?? '';
-    const kind = isKindOnly(item.name, own, head) && !isNamed(own, lookup);
+    // Only the nearest offer shares a head the name has itself: 'canned milk or fresh coconut milk'.
+    const sharesHead = at === 0 || !own.includes(head);
+    const kind = sharesHead && isKindOnly(item.name, own, head) && !isNamed(own, lookup);
     const wider = full.length > own.length || !isKindOnly(other.name, full, head);
     if (kind && wider) return other.name;
   }

@@ -322,7 +322,7 @@ function matchByName(item: Item, line: Line, options: MatchOptions): Match | nul
       ? found
       : (toMatch(namesOrSynonyms(tokensOf(item.name), lookup, wanted)) ?? found);
   }
-  const name = nameByAmount(takenPart(item, line, meantName(item, lookup)), item);
+  const name = nameByAmount(takenPart(item, line, meantName(item, lookup)), item, line.text);
   if (isLeftover(line)) return null;
   const usual = wanted === null ? ambiguousMatch(name, options.foods, lookup) : null;
   if (usual) return usual;

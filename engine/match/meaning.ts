@@ -61,17 +61,20 @@ const isPacketJelly = ({ name, amounts: [first] }: Item): boolean =>
   (first?.unit === 'packet' || first?.unit === 'sachet' || first?.unit === 'package');
 
 /** A counted coconut is a nut; by the cup or the gram it is the dried flesh. */
-const isMeasuredCoconut = ({ name, amounts: [first] }: Item): boolean =>
-  /^coconut$/i.test(name.trim()) && first !== undefined && !COUNTED.has(first.unit);
+const isMeasuredCoconut = ({ name, amounts: [first] }: Item, text: string): boolean =>
+  /^coconut$/i.test(name.trim()) &&
+  first !== undefined &&
+  !COUNTED.has(first.unit) &&
+  !/\bfresh/i.test(text);
 
-/** The name as the amount tells it; unchanged when the amount tells nothing. */
-export function nameByAmount(name: string, item: Item): string {
+/** The name as the amount tells it; unchanged when the amount tells nothing. `text` is the whole line. */
+export function nameByAmount(name: string, item: Item, text = ''): string {
   if (name !== item.name) return name;
   if (isPouredRye(item)) return 'rye whiskey';
   if (isBulkSweetener(item)) return 'stevia erythritol blend';
   if (isMash(item)) return 'mashed potato';
   if (isPacketJelly(item)) return 'jelly crystals';
-  if (isMeasuredCoconut(item)) return 'flaked coconut';
+  if (isMeasuredCoconut(item, text)) return 'flaked coconut';
   if (BARE_PEPPER.test(name.trim()))
     return isVegetablePepper(item) ? 'bell pepper' : 'black pepper';
   return isSpoonedPuree(item) ? 'tomato paste' : name;

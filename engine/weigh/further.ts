@@ -46,7 +46,7 @@ function numbersIn(text: string): number[] {
 const OTHER_FOOD = /([a-z]{3,}|[,;)])\s+or\s+(?=[\d½¼¾⅓⅔⅛]|one\b|two\b|a\s)/g;
 /** '1 pound or 450 g': the same food in another measure. */
 const UNIT_WORD =
-  /^(?:cups?|pounds?|lbs|ounces?|grams?|tablespoons?|tbsps?|teaspoons?|tsps?|sticks?|pints?|quarts?|litres?|liters?|small|medium|large)$/;
+  /^(?:cups?|pounds?|lbs|ounces?|grams?|tablespoons?|tbsps?|teaspoons?|tsps?|sticks?|pints?|quarts?|litres?|liters?|small|medium|large|packets?|packages?|sachets?|envelopes?|cans?|tins?|jars?|bags?|boxe?s?|cloves?|heads?|bunch|bunches|pieces?|slices?|stalks?|ears?|about)$/;
 
 /** 'Or 3 (15-ounce) cans, drained': still the same food. */
 const ONLY_CONTAINERS =
