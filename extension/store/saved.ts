@@ -15,8 +15,19 @@ export const BIN_DAYS = 30;
 
 const workOf = ({ recipe, goals, corrections }: Work): Work => ({ recipe, goals, corrections });
 
+/** States are never changed in place, so the text of one is written once. */
+const texts = new WeakMap<Work, string>();
+
 /** One text for one state: keys in order, what an older row lacks filled in. */
 function settled(work: Work): string {
+  const known = texts.get(work);
+  if (known !== undefined) return known;
+  const text = stateText(work);
+  texts.set(work, text);
+  return text;
+}
+
+function stateText(work: Work): string {
   const read = Work.safeParse(workOf(work));
   return JSON.stringify(read.success ? read.data : workOf(work), (_, value: unknown) =>
     typeof value === 'object' && value !== null && !Array.isArray(value)

@@ -15,9 +15,11 @@ interface Kept {
 const NOTHING: Kept = { now: null, versions: [], log: NO_BAKES };
 
 export interface History extends Kept {
+  /** Id of the saved recipe on the screen, or null. */
+  savedId: string | null;
   failure: string | null;
-  /** Rejects with the storage layer's error. */
-  reload(id?: string): Promise<void>;
+  /** Reads again, or what is kept of another recipe. Rejects with the storage layer's error. */
+  read(id?: string): Promise<void>;
   sayNow(said: Partial<Said>): void;
   say(version: SavedVersion, said: Partial<Said>): void;
 }
@@ -34,31 +36,35 @@ async function readKept(store: Store, id: string): Promise<Kept> {
 /** Versions and bakes of the saved recipe on the screen. */
 export function useHistory(
   store: Store,
-  savedId: string | null,
+  startId: string | null,
   /** Goes up when the store was changed elsewhere, so that it is read again. */
   imports: number,
   onSaid: () => void,
 ): History {
+  const [savedId, setSavedId] = useState(startId);
   const [kept, setKept] = useState<Kept>(NOTHING);
   const [failure, setFailure] = useState<string | null>(null);
-  const reload = async (id: string | null = savedId) =>
+  const read = async (id: string | null = savedId) => {
+    setSavedId(id);
     setKept(id === null ? NOTHING : await readKept(store, id));
+  };
   const told = (job: Promise<void>) =>
     void job.then(
       () => setFailure(null),
       (error) => setFailure(storageMessage(error)),
     );
-  useEffect(() => told(reload()), [savedId, imports]);
+  useEffect(() => told(read()), [imports]);
   const saying = (job: () => Promise<void>) =>
     told(
       job()
-        .then(() => reload())
+        .then(() => read())
         .then(onSaid),
     );
   return {
     ...kept,
+    savedId,
     failure,
-    reload,
+    read,
     sayNow: (said) => {
       if (savedId !== null) saying(() => sayOfRecipe(store, savedId, said));
     },

@@ -63,10 +63,12 @@ function NotRead({ answer }: { answer: Exclude<TabAnswer, { kind: 'recipes' }> }
   return (
     <Message title={none ? 'No recipe found here' : 'This page cannot be read'} alert={!none}>
       <p>{answer.why}</p>
-      <p>
-        You can still rework it: select the ingredients and the method on the page, copy them, and
-        paste them in the full view.
-      </p>
+      {!none && (
+        <p>
+          You can still rework it: select the ingredients and the method on the page, copy them, and
+          paste them in the full view.
+        </p>
+      )}
       <button type="button" class="primary" onClick={() => openBench('?paste')}>
         Paste a recipe in full view
       </button>
