@@ -1,6 +1,7 @@
 import { type Adaptation, ClosenessPart } from '../../engine/model.ts';
 
-const NAMES: Record<ClosenessPart, string> = {
+/** The parts of closeness in the words of the screen. */
+export const PART_NAMES: Record<ClosenessPart, string> = {
   structure: 'Structure (gluten, egg, binder)',
   water: 'Water',
   sweetness: 'Sweetness',
@@ -23,7 +24,7 @@ export function Closeness({ adaptation }: { adaptation: Adaptation }) {
         <tbody>
           {parts.map(({ part, away }) => (
             <tr key={part}>
-              <th scope="row">{NAMES[part]}</th>
+              <th scope="row">{PART_NAMES[part]}</th>
               <td class="figure">{away === 0 ? 'not at all' : `${away} %`}</td>
             </tr>
           ))}

@@ -1,11 +1,13 @@
 import { useRef } from 'preact/hooks';
+import type { WalkOptions } from '../../engine/index.ts';
 import type { Adaptation, Swap } from '../../engine/model.ts';
 import { short } from './format.ts';
+import { WithoutDetails } from './without-details.tsx';
 
 interface Props {
   adaptation: Adaptation;
-  /** Given where a swap can be ruled out. */
-  onForbid?: (swapId: string) => void;
+  /** Given where a swap can be ruled out and what that would bring can be asked. */
+  depth?: { options: WalkOptions; onForbid(swapId: string): void };
 }
 
 function Amounts({ swap }: { swap: Swap }) {
@@ -37,11 +39,13 @@ function Amounts({ swap }: { swap: Swap }) {
 
 interface FootProps {
   swap: Swap;
+  adaptation: Adaptation;
+  options: WalkOptions;
   onForbid(swapId: string): void;
 }
 
 /** What else was looked at, the source, and the way out. */
-function SwapFoot({ swap, onForbid }: FootProps) {
+function SwapFoot({ swap, adaptation, options, onForbid }: FootProps) {
   const { considered, source } = swap;
   return (
     <div class="swap-foot">
@@ -55,6 +59,7 @@ function SwapFoot({ swap, onForbid }: FootProps) {
           </ul>
         </details>
       )}
+      <WithoutDetails swap={swap} adaptation={adaptation} options={options} />
       {source !== '' && <p>Source: {source}.</p>}
       <button type="button" onClick={() => onForbid(swap.id)}>
         Do without this swap
@@ -65,11 +70,11 @@ function SwapFoot({ swap, onForbid }: FootProps) {
 }
 
 /** What changes, by how much, and why. */
-export function SwapList({ adaptation, onForbid }: Props) {
+export function SwapList({ adaptation, depth }: Props) {
   const { swaps } = adaptation.plan;
   const heading = useRef<HTMLHeadingElement>(null);
   const forbid = (id: string) => {
-    onForbid?.(id);
+    depth?.onForbid(id);
     // The pressed button is gone now; focus goes to the head of the new list.
     heading.current?.focus();
   };
@@ -89,7 +94,14 @@ export function SwapList({ adaptation, onForbid }: Props) {
             {swap.cautions.map((caution) => (
               <p key={caution}>{caution}</p>
             ))}
-            {onForbid && <SwapFoot swap={swap} onForbid={forbid} />}
+            {depth && (
+              <SwapFoot
+                swap={swap}
+                adaptation={adaptation}
+                options={depth.options}
+                onForbid={forbid}
+              />
+            )}
           </li>
         ))}
       </ul>

@@ -76,7 +76,10 @@ function Reasons({ work, adaptation, preferences }: Props) {
     <div class="bench-pair">
       <SwapList
         adaptation={adaptation}
-        onForbid={(id) => changeGoals({ excludedSwaps: [...excludedSwaps, id] })}
+        depth={{
+          options: work.options,
+          onForbid: (id) => changeGoals({ excludedSwaps: [...excludedSwaps, id] }),
+        }}
       />
       <div>
         <NutrientTable adaptation={adaptation} preferences={preferences} />
