@@ -1,9 +1,8 @@
 /** Reads the whole run of amounts at one place: sums, products, dual measures, containers. */
-import type { Amount } from '../model.ts';
 import type { Lexicon } from './lexicon.ts';
 import { amountsOf, PLUS_MARKS, readAmountList, SAME_MARKS } from './list.ts';
-import { type Measure, readMeasure, readSizes } from './measure.ts';
-import { isDash, type Read } from './quantity.ts';
+import { type Measure, readMeasure, readSizes, stated } from './measure.ts';
+import { found, isDash, type Read } from './quantity.ts';
 import {
   type Amounts,
   addSize,
@@ -25,7 +24,7 @@ import { isMeasured, readUnit } from './unit.ts';
 export type { Amounts } from './run.ts';
 
 /** 'a few' and 'several' are taken as two to four: common practice, no source. */
-const FEW = { quantity: 2, max: 4 };
+const FEW = [2, 4] as const;
 /** Describing words that may stand between a count and the size of one: '1 whole 6-pound salmon'. */
 const MOST_BETWEEN = 2;
 
@@ -94,10 +93,10 @@ function readBare(
   const said = vague || sizes.value.size.length > 0 || isAt(lex.of, tokens, unit.next);
   if (kind !== 'small' && !(said && counted)) return null;
   if (tokens[unit.next]?.kind !== 'w' && tokens[unit.next]?.text !== '(') return null;
-  const { quantity, max } = vague ? FEW : { quantity: 1, max: null };
-  const amount: Amount = { quantity, max, unit: name, kind: 'stated', approximate: true };
+  const [low, high] = vague ? FEW : [1, null];
+  const amount = stated(low, name, high, true);
   const { size, fill } = sizes.value;
-  return { value: { amount, unit: unit.value, size, fill }, next: unit.next };
+  return found({ amount, unit: unit.value, size, fill }, unit.next);
 }
 
 /** 'a few leaves', 'pinch of', 'several eggs': an article or vague word may stand first. */
@@ -112,8 +111,8 @@ function readWithoutNumber(
   const bare = readBare(tokens, at, lex, vague);
   if (bare || !vague || !isAt(lex.few, tokens, at - 1) || tokens[at]?.kind !== 'w') return bare;
   const { size } = readSizes(tokens, at, lex, false).value;
-  const amount: Amount = { ...FEW, unit: null, kind: 'stated', approximate: true };
-  return { value: { amount, unit: null, size, fill: [] }, next: at + size.length };
+  const amount = stated(FEW[0], null, FEW[1], true);
+  return found({ amount, unit: null, size, fill: [] }, at + size.length);
 }
 
 /** 'or so', 'a pinch or two of', 'cans or boxes': the index after it, null when it is another food. */
@@ -246,5 +245,5 @@ export function readAmounts(
     next++;
   }
   if (tokens[next] && isAt(lex.of, tokens, next)) next++;
-  return { value: run, next };
+  return found(run, next);
 }

@@ -9,8 +9,6 @@ import { isAt, lowAt, type Token, textOf } from './tokens.ts';
 
 const QUOTES = new Set(["'", '’', '‘', '"', '“', '”', '%']);
 
-const isLink = (low: string, lex: Lexicon): boolean => lex.or.has(low) || lex.and.has(low);
-
 /** Plurals that no rule of spelling undoes ('leaves' -> 'leaf'), so that matching meets one form. */
 function singular(t: Token, lex: Lexicon): Token {
   const one = lex.singulars.get(t.low);
@@ -32,7 +30,7 @@ function liftSize(name: Token[], parts: Parts, anywhere: boolean, lex: Lexicon):
     if (hasPair(lex.notSizes, lowAt(name, i), lowAt(name, i + 1), lex)) continue;
     const { value, next } = readSizes(name, i, lex, false);
     if (value.size.length === 0 || next - i >= name.length) continue;
-    if (isLink(lowAt(name, next), lex) || (i > 0 && lowAt(name, next) === ',')) continue;
+    if (isAt(lex.joints, name, next) || (i > 0 && lowAt(name, next) === ',')) continue;
     parts.size = value.size;
     // '1 lata pequeña de maíz'
     const rest = i === 0 && isAt(lex.of, name, next) ? next + 1 : next;
@@ -56,7 +54,7 @@ function shorten(word: Token, lex: Lexicon): Token {
 }
 
 const isPlain = (t: Token, lex: Lexicon): boolean =>
-  !isLink(t.low, lex) && !lex.glossNot.has(t.low) && !/\d/.test(t.low);
+  !lex.joints.has(t.low) && !lex.glossNot.has(t.low) && !/\d/.test(t.low);
 
 /** A short second name in brackets, read as part of the name: 'plain (all-purpose) flour'. */
 export function isGloss(tokens: readonly Token[], lex: Lexicon): boolean {
@@ -64,14 +62,6 @@ export function isGloss(tokens: readonly Token[], lex: Lexicon): boolean {
   if (isAt(lex.or, tokens, 0))
     return tokens.length <= 6 && !tokens.some((t) => lex.glossNot.has(t.low));
   return tokens.length <= 3 && tokens.every((t) => isPlain(t, lex));
-}
-
-/** 'Parsley sprigs' without a count: the measure word is not part of the food. */
-function dropUnit(name: Token[], parts: Parts, lex: Lexicon): Token[] {
-  const last = name.at(-1);
-  if (!last || name.length < 2 || lex.units.get(last.low)?.name !== 'sprig') return name;
-  parts.preps.push([last]);
-  return name.slice(0, -1);
 }
 
 /** Gives a bare count the unit that its name ends or, after preparation words, begins with. */
@@ -83,7 +73,7 @@ function liftUnit(name: Token[], parts: Parts, lead: Amount, lex: Lexicon): Toke
   const unit = lex.units.get(last.low);
   const trails = unit?.kind === 'trail' || hasPair(lex.trailPairs, before, last.low, lex);
   const stands = rest.length > 0 && !onlyDescribes(rest, lex);
-  if (unit && trails && stands && !isLink(before, lex) && !lex.prepTails.has(before)) {
+  if (unit && trails && stands && !lex.joints.has(before) && !lex.prepTails.has(before)) {
     lead.unit = unit.name;
     parts.understood.push([last]);
     return rest;
@@ -119,9 +109,8 @@ export function finishName(tokens: readonly Token[], parts: Parts, lex: Lexicon)
   const { name: kept, prep } = liftPrep(tokens, lex, inContainer);
   let name = kept;
   parts.lifted = prep;
-  while (name.length > 1 && isLink(lowAt(name, 0), lex)) name = name.slice(1);
+  while (name.length > 1 && isAt(lex.joints, name, 0)) name = name.slice(1);
   if (lead) name = liftSize(name, parts, counts(lead, lex), lex);
-  else name = dropUnit(name, parts, lex);
   if (lead?.unit === null) {
     if (name.length > 1 && isAt(lex.fill, name, 0)) {
       parts.lifted.unshift(name.slice(0, 1));

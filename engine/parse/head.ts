@@ -5,7 +5,6 @@ import type { Lexicon } from './lexicon.ts';
 import type { Parts } from './parts.ts';
 import { classify, onlyDescribes } from './segments.ts';
 import { isAt, lowAt, type Token } from './tokens.ts';
-import { skipStop } from './unit.ts';
 
 /** Longest label before a colon, and longest run of words before 'of' in 'zest and juice of'. */
 const LONGEST_LABEL = 4;
@@ -30,26 +29,20 @@ export function readExtract(tokens: readonly Token[], from: number, lex: Lexicon
   return from;
 }
 
-/** 'Optional: ...', 'For serving: ...', 'Egg wash: 1 egg' at the start: index after the colon, else 0. */
+/** 'Optional: ...', 'Evtl. 1 EL ...', 'For serving: ...', 'Egg wash: 1 egg' at the start: the index after it, else 0. */
 export function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon): number {
-  // 'Evtl. 1 EL Zucker'
-  if (tokens.length > 2 && isAt(lex.optional, tokens, 0) && tokens[1]?.text !== ':') {
+  if (tokens.length > 2 && isAt(lex.optional, tokens, 0)) {
     parts.optional = true;
     parts.understood.push(tokens.slice(0, 1));
-    return skipStop(tokens, 1);
+    return tokens[1]?.kind === 'p' && !tokens[1].space ? 2 : 1;
   }
   const colon = tokens.findIndex((t) => t.kind !== 'w');
   if (colon < 1 || colon > LONGEST_LABEL || tokens[colon]?.text !== ':') return 0;
   const label = tokens.slice(0, colon);
-  if (label.length === 1 && isAt(lex.optional, label, 0)) {
-    parts.optional = true;
-    parts.understood.push(label);
-  } else {
-    const head = readAmounts(tokens, colon + 1, lex);
-    const food = head !== null && tokens[head.next]?.kind === 'w';
-    if (!food && !isAt(lex.purposeStarts, label, 0) && !isAt(lex.labels, label, 0)) return 0;
-    parts.purposes.push(label);
-  }
+  const head = readAmounts(tokens, colon + 1, lex);
+  const food = head !== null && tokens[head.next]?.kind === 'w';
+  if (!food && !isAt(lex.purposeStarts, label, 0) && !isAt(lex.labels, label, 0)) return 0;
+  parts.purposes.push(label);
   return colon + 1;
 }
 

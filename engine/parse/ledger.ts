@@ -7,12 +7,7 @@ import type { Token } from './tokens.ts';
 
 /** Small words that say nothing by themselves where no part of the reading took them up. */
 const isSilent = (t: Token, lex: Lexicon): boolean =>
-  t.kind === 'p' ||
-  lex.of.has(t.low) ||
-  lex.articles.has(t.low) ||
-  (lex.approx.has(t.low) && !lex.fill.has(t.low)) ||
-  lex.and.has(t.low) ||
-  lex.plus.has(t.low);
+  t.kind === 'p' || (lex.silent.has(t.low) && !lex.fill.has(t.low));
 
 const isJoint = (t: Token, lex: Lexicon): boolean => lex.or.has(t.low) || lex.ranges.has(t.low);
 

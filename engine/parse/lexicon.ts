@@ -26,7 +26,21 @@ export interface Unit {
   scale: number;
 }
 
-export type Lexicon = { [S in WordSet]: ReadonlySet<string> } & {
+/** Sets that are put together from others. */
+const UNIONS = {
+  /** Words that join foods. */
+  joints: ['and', 'or'],
+  /** Words of which a part is made that is nothing but preparation. */
+  preparing: ['prep', 'prepAdverbs', 'prepWith', 'and'],
+  /** Words that only describe what follows. */
+  describing: ['descriptors', 'sizes'],
+  /** Words that make a number after them part of a phrase: 'cut into 2 cm', 'or 200 g'. */
+  leading: ['or', 'plus', 'and', 'noteStarts', 'cutWords'],
+  /** Words that say nothing where no part of a reading took them up. */
+  silent: ['of', 'articles', 'and', 'plus', 'approx'],
+} as const satisfies Record<string, readonly WordSet[]>;
+
+export type Lexicon = { [S in WordSet | keyof typeof UNIONS]: ReadonlySet<string> } & {
   language: string;
   numbers: ReadonlyMap<string, number>;
   /** End of a compound word -> unit: '-zehen' in 'Knoblauchzehen'. */
@@ -77,13 +91,15 @@ function compile(language: string, data: LanguageData): Lexicon {
     unitsBefore.set(form, { unit, foods: new Set(words(foods)) });
   }
   const starts = [...units.keys()].filter((form) => form.includes(' '));
-  const sets = {} as Record<WordSet, ReadonlySet<string>>;
+  const sets = {} as Record<WordSet | keyof typeof UNIONS, ReadonlySet<string>>;
   const phraseStarts = new Set<string>();
   for (const set of WORD_SETS) {
     sets[set] = new Set(words(data[set]));
     for (const entry of sets[set])
       if (entry.includes(' ')) phraseStarts.add(entry.slice(0, entry.indexOf(' ')));
   }
+  for (const [name, parts] of Object.entries(UNIONS))
+    sets[name as keyof typeof UNIONS] = new Set(parts.flatMap((part) => [...sets[part]]));
   return {
     ...sets,
     language,

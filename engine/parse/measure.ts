@@ -1,7 +1,7 @@
 /** Reads one measure from tokens: 'about 2', '1½ cups', '3 large', 'a heaped tablespoon', '400g'. */
 import type { Amount } from '../model.ts';
 import type { Lexicon, Unit } from './lexicon.ts';
-import { isDash, type Read, readQuantity } from './quantity.ts';
+import { found, isDash, type Read, readQuantity } from './quantity.ts';
 import { isAt, lowAt, type Token } from './tokens.ts';
 import { isMeasured, readUnit, skipStop } from './unit.ts';
 
@@ -19,6 +19,14 @@ interface Filling {
   fill: Token[];
   rough: boolean;
 }
+
+/** A leading amount. */
+export const stated = (
+  quantity: number,
+  unit: string | null,
+  max: number | null = null,
+  approximate = false,
+): Amount => ({ quantity, max, unit, kind: 'stated', approximate });
 
 const NONE: Token[] = [];
 const APPROX_MARKS = new Set(['~', '≈', '±']);
@@ -64,7 +72,7 @@ export function readSizes(
       next += 2;
     } else break;
   }
-  return { value: { size, fill, rough }, next };
+  return found({ size, fill, rough }, next);
 }
 
 /** Skips 'about', 'a scant', '~' and the like; those that say how full the unit is are kept. */
@@ -89,7 +97,7 @@ function readApprox(tokens: readonly Token[], i: number, lex: Lexicon): Read<Tok
       next++;
     else break;
   }
-  return { value: fill, next };
+  return found(fill, next);
 }
 
 /** 'a quarter of a cup', 'un cuarto de kilo': the index of the unit, or `i` when none follows so. */
@@ -144,13 +152,12 @@ export function readMeasure(
   const { max } = quantity.value;
   return {
     value: {
-      amount: {
-        quantity: low * scale,
-        max: max === null ? null : max * scale,
-        kind: 'stated',
-        unit: unit?.value.name ?? null,
-        approximate: rough.next > i + article || rough2.next > at || sizes.value.rough,
-      },
+      amount: stated(
+        low * scale,
+        unit?.value.name ?? null,
+        max === null ? null : max * scale,
+        rough.next > i + article || rough2.next > at || sizes.value.rough,
+      ),
       unit: unit?.value ?? null,
       size: sizes.value.size,
       fill: [...rough.value, ...rough2.value, ...sizes.value.fill, ...piece],

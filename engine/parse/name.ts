@@ -113,9 +113,7 @@ function prepRun(tokens: readonly Token[], i: number, lex: Lexicon): number {
     if (tokens.slice(at).every((t) => lex.prepAdverbs.has(t.low))) at = tokens.length;
     end = at;
     or = false;
-    for (; isJoint(lowAt(tokens, at), lex); at++) or ||= isAt(lex.or, tokens, at);
+    for (; lowAt(tokens, at) === ',' || isAt(lex.joints, tokens, at); at++)
+      or ||= isAt(lex.or, tokens, at);
   }
 }
-
-const isJoint = (low: string, lex: Lexicon): boolean =>
-  low === ',' || lex.and.has(low) || lex.or.has(low);

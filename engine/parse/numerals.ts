@@ -1,26 +1,7 @@
 /** Reads a number as kitchens write it: digits, decimals, thousands, vulgar and mixed fractions. */
 
-const VULGAR: Readonly<Record<string, number>> = {
-  '½': 1 / 2,
-  '⅓': 1 / 3,
-  '⅔': 2 / 3,
-  '¼': 1 / 4,
-  '¾': 3 / 4,
-  '⅕': 1 / 5,
-  '⅖': 2 / 5,
-  '⅗': 3 / 5,
-  '⅘': 4 / 5,
-  '⅙': 1 / 6,
-  '⅚': 5 / 6,
-  '⅐': 1 / 7,
-  '⅛': 1 / 8,
-  '⅜': 3 / 8,
-  '⅝': 5 / 8,
-  '⅞': 7 / 8,
-  '⅑': 1 / 9,
-  '⅒': 1 / 10,
-};
-const V = `[${Object.keys(VULGAR).join('')}]`;
+/** One character that is a fraction: ½, ⅔, ⅞. */
+const V = '[¼-¾⅐-⅞]';
 const SLASH = '[/⁄∕]';
 const DASHES = '[-–‑]';
 /** After a fraction: the size of pieces, so that '8 ½-inch slices' are eight. */
@@ -53,6 +34,12 @@ function decimal(text: string, commaIsDecimal: boolean): number {
   return Number(text.replace(',', '.'));
 }
 
+/** Value of a fraction character; Unicode takes '½' apart into 1, a fraction slash and 2. */
+function vulgar(character: string): number {
+  const [over = '', under = ''] = character.normalize('NFKD').split('⁄');
+  return ratio(over, under);
+}
+
 function ratio(over: string, under: string): number {
   const d = Number(under);
   return d > 0 ? Number(over) / d : Number.NaN;
@@ -60,8 +47,8 @@ function ratio(over: string, under: string): number {
 
 /** Value of a match; NaN for what only looks like a quantity. */
 function quantityOf(m: RegExpExecArray, commaIsDecimal: boolean): number {
-  if (m[2] !== undefined) return Number(m[1]) + (VULGAR[m[2]] ?? 0);
-  if (m[3] !== undefined) return VULGAR[m[3]] ?? 0;
+  if (m[2] !== undefined) return Number(m[1]) + vulgar(m[2]);
+  if (m[3] !== undefined) return vulgar(m[3]);
   if (m[6] !== undefined) return Number(m[4]) + ratio(m[5] ?? '', m[6]);
   // '80/20' is a ratio, not a fraction
   if (m[8] !== undefined) return Number(m[7]) >= 50 ? Number.NaN : ratio(m[7] ?? '', m[8]);

@@ -8,6 +8,8 @@ export interface Read<T> {
   next: number;
 }
 
+export const found = <T>(value: T, next: number): Read<T> => ({ value, next });
+
 /** A number, or a range when `max` is not null. */
 export interface Quantity {
   quantity: number;
@@ -31,11 +33,11 @@ function readFraction(tokens: readonly Token[], i: number, lex: Lexicon): Read<n
   const t = tokens[i];
   const value = t?.kind === 'n' ? t.value : lex.numbers.get(t?.low ?? '');
   if (t === undefined || value === undefined) return null;
-  if (value > 0 && value < 1) return { value, next: i + 1 };
+  if (value > 0 && value < 1) return found(value, i + 1);
   const part = t.kind === 'w' ? partOf(lowAt(tokens, i + 1), lex) : null;
-  if (part !== null && value * part < 1) return { value: value * part, next: i + 2 };
+  if (part !== null && value * part < 1) return found(value * part, i + 2);
   const half = lex.articles.has(t.low) ? lex.numbers.get(lowAt(tokens, i + 1)) : undefined;
-  return half !== undefined && half < 1 ? { value: half, next: i + 2 } : null;
+  return half !== undefined && half < 1 ? found(half, i + 2) : null;
 }
 
 /** A whole number with the fraction that 'and' joins to it, if there is one. */
@@ -47,7 +49,7 @@ function withFraction(
 ): Read<number> {
   const joined = Number.isInteger(value) && isAt(lex.and, tokens, next);
   const part = joined ? readFraction(tokens, next + 1, lex) : null;
-  return part ? { value: value + part.value, next: part.next } : { value, next };
+  return part ? found(value + part.value, part.next) : found(value, next);
 }
 
 /** A number at `i`: digits, a number word, 'half a', 'a dozen', 'three quarters'; null when none. */
@@ -56,9 +58,9 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
   if (t?.kind === 'n') {
     const whole = withFraction(t.value, i + 1, tokens, lex);
     const low = lowAt(tokens, whole.next);
-    if (lex.pairs.has(low)) return { value: whole.value * 2, next: whole.next + 1 };
+    if (lex.pairs.has(low)) return found(whole.value * 2, whole.next + 1);
     const times = lex.numbers.get(low) ?? 0;
-    return MULTIPLIERS.has(times) ? { value: whole.value * times, next: whole.next + 1 } : whole;
+    return MULTIPLIERS.has(times) ? found(whole.value * times, whole.next + 1) : whole;
   }
   if (t?.kind !== 'w') return null;
   const first = lex.numbers.get(t.low);
@@ -67,7 +69,7 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
   let next = i + 1;
   if (lex.articles.has(t.low)) {
     const follow = lex.numbers.get(lowAt(tokens, next));
-    if (follow === undefined) return { value, next };
+    if (follow === undefined) return found(value, next);
     value = follow;
     next++;
   } else {
@@ -83,7 +85,7 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
     value *= times;
     next++;
   }
-  return lex.articles.has(t.low) ? { value, next } : withFraction(value, next, tokens, lex);
+  return lex.articles.has(t.low) ? found(value, next) : withFraction(value, next, tokens, lex);
 }
 
 /** Where the upper end of a range may begin: 'to', a dash, '3- to 4-pound'; 0 when nothing links. */
@@ -109,7 +111,7 @@ export function readQuantity(
     const high = readNumber(tokens, from, lex);
     const alike = tokens[from]?.kind === 'n' || tokens[i]?.kind === 'w';
     if (high && alike && high.value > low.value)
-      return { value: { quantity: low.value, max: high.value }, next: high.next };
+      return found({ quantity: low.value, max: high.value }, high.next);
   }
-  return { value: { quantity: low.value, max: null }, next: low.next };
+  return found({ quantity: low.value, max: null }, low.next);
 }

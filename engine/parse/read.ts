@@ -1,6 +1,7 @@
 /** Takes a tokenized line apart: amounts, name, preparation, notes, purpose, alternatives. */
 import { readExtract, readHead, skipLabel } from './head.ts';
 import type { Lexicon } from './lexicon.ts';
+import { stated } from './measure.ts';
 import { keepRest, noParts, type Parts } from './parts.ts';
 import { readRest } from './rest.ts';
 import { isAt, lowAt, type Token } from './tokens.ts';
@@ -35,8 +36,7 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
   const rest = readHead(tokens, at, parts, lex);
   // 'juice of a lemon'
   const one = isAt(lex.articles, tokens, at) || isAt(lex.articles, tokens, at - 1);
-  if (taken && parts.amounts.length === 0 && one)
-    parts.amounts = [{ quantity: 1, max: null, unit: null, kind: 'stated', approximate: false }];
+  if (taken && parts.amounts.length === 0 && one) parts.amounts = [stated(1, null)];
   at = rest;
   at = skipArticles(tokens, at, parts, lex);
   readRest(tokens.slice(at), parts, lex);

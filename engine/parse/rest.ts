@@ -12,7 +12,7 @@ import {
   split,
   takeBrackets,
 } from './segments.ts';
-import { eachSpan, hasJoint, isAndList, isBareList, isJoint, nameSpan } from './span.ts';
+import { eachSpan, hasJoint, isAndList, isBareList, nameSpan } from './span.ts';
 import { readTail } from './tail.ts';
 import { isAt, lowAt, type Token } from './tokens.ts';
 
@@ -35,7 +35,7 @@ function remarkEnd(segs: readonly Segment[], k: number, lex: Lexicon): number {
   if (!mixture && (!startsList(opening, lex) || hasJoint(opening, lex))) return k;
   for (let end = k + 1; end < segs.length; end++) {
     const seg = segs[end]?.tokens ?? [];
-    const food = isJoint(lowAt(seg, 0), lex) ? seg.slice(1) : seg;
+    const food = isAt(lex.joints, seg, 0) ? seg.slice(1) : seg;
     if (classify(food, lex) !== 'name' || isAt(lex.orNote, food, 0)) return k;
     if (hasJoint(seg, lex)) return end;
   }

@@ -1,7 +1,8 @@
 /** The run of amounts that a line begins with, and how each further measure relates to it. */
 import type { Amount } from '../model.ts';
+import steps from './data/steps.json' with { type: 'json' };
 import type { Unit } from './lexicon.ts';
-import type { Measure } from './measure.ts';
+import { type Measure, stated } from './measure.ts';
 import type { Token } from './tokens.ts';
 import { isMeasured } from './unit.ts';
 
@@ -27,18 +28,7 @@ export interface Run extends Amounts {
 }
 
 /** How many of the second unit make the first: definitions of the units (US customary, SI). */
-const STEPS: Readonly<Record<string, number>> = {
-  'kg>g': 1000,
-  'l>ml': 1000,
-  'lb>oz': 16,
-  'gallon>quart': 4,
-  'quart>pint': 2,
-  'quart>cup': 4,
-  'pint>cup': 2,
-  'cup>tbsp': 16,
-  'cup>tsp': 48,
-  'tbsp>tsp': 3,
-};
+const STEPS: Readonly<Record<string, number>> = steps;
 
 /** Factor from `from` to the smaller unit `to`; null when the two have no fixed ratio here. */
 function stepDown(from: Unit | null, to: Unit | null): number | null {
@@ -91,20 +81,16 @@ export const repeats = (run: Run, measures: readonly Measure[]): boolean =>
     (m) => m.unit === null && m.size.length === 0 && samePlain(run.amounts[0], m.amount),
   );
 
-/** A measure that follows without any mark: '1 lb 2 oz', '2 15-ounce cans', '10 10 eggs'; false when it does not belong. */
+/** A measure that follows without any mark: '1 lb 2 oz', '2 15-ounce cans', '1 tbsp 1 tablespoon'; false when it does not belong. */
 export function juxtapose(run: Run, measure: Measure): boolean {
-  if (run.last === null && isMeasured(measure.unit)) {
-    push(run, measure, 'each');
-    return true;
-  }
-  const same = samePlain(run.amounts.at(-1), measure.amount);
-  if (measure.unit === null || measure.unit === run.last) {
-    if (!same || measure.unit !== run.last) return false;
+  if (measure.unit === run.last && samePlain(run.amounts.at(-1), measure.amount)) {
     run.loose.push(...measure.size, ...measure.fill);
     return true;
   }
-  if (run.last?.kind !== measure.unit.kind) return false;
-  push(run, measure, 'plus');
+  if (measure.unit === null || measure.unit === run.last) return false;
+  const sized = run.last === null && isMeasured(measure.unit);
+  if (!sized && run.last?.kind !== measure.unit.kind) return false;
+  push(run, measure, sized ? 'each' : 'plus');
   return true;
 }
 
@@ -145,13 +131,7 @@ export function contain(run: Run, unit: Unit): boolean {
   if (run.stated === null) first.unit = unit.name;
   else if (isMeasured(run.stated) && container) {
     for (const amount of run.amounts) if (amount.kind === 'stated') amount.kind = 'each';
-    run.amounts.unshift({
-      quantity: 1,
-      max: null,
-      unit: unit.name,
-      kind: 'stated',
-      approximate: false,
-    });
+    run.amounts.unshift(stated(1, unit.name));
   } else return false;
   run.stated = unit;
   run.last = unit;

@@ -140,10 +140,9 @@ const DESCRIBES =
   /^(?!.*bread$)(?:\p{L}{3,}[^e]ed|.+-(?:\p{L}+ed|style|type|fat|free|quality|tart))$/u;
 
 export const describes = (t: Token, lex: Lexicon): boolean =>
-  lex.descriptors.has(t.low) ||
-  lex.sizes.has(t.low) ||
+  lex.describing.has(t.low) ||
   (lex.language === 'en' && (t.low.endsWith('ed') || t.low.includes('-')) && DESCRIBES.test(t.low));
 
 /** Whether every word is a describing adjective, so that the name must go on after the comma. */
 export const onlyDescribes = (seg: readonly Token[], lex: Lexicon): boolean =>
-  seg.every((t) => describes(t, lex) || lex.and.has(t.low) || lex.or.has(t.low));
+  seg.every((t) => describes(t, lex) || lex.joints.has(t.low));

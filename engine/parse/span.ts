@@ -3,21 +3,13 @@ import type { Lexicon } from './lexicon.ts';
 import { readMeasure } from './measure.ts';
 import { findCut, liftPrep } from './name.ts';
 import { classify, describes, isPrepAt, onlyDescribes, type Segment } from './segments.ts';
-import { isAt, lowAt, type Token } from './tokens.ts';
-
-export const isJoint = (low: string, lex: Lexicon): boolean => lex.and.has(low) || lex.or.has(low);
+import { isAt, type Token } from './tokens.ts';
 
 export const hasJoint = (seg: readonly Token[], lex: Lexicon): boolean =>
-  seg.some((t) => isJoint(t.low, lex));
+  seg.some((t) => lex.joints.has(t.low));
 
 export const allPrep = (seg: readonly Token[], lex: Lexicon): boolean =>
-  seg.every(
-    (t) =>
-      lex.prep.has(t.low) ||
-      lex.prepAdverbs.has(t.low) ||
-      lex.and.has(t.low) ||
-      lex.prepWith.has(t.low),
-  );
+  seg.every((t) => lex.preparing.has(t.low));
 
 /** Whether words can be a food with its preparation: 'grated nutmeg', 'melted butter'. */
 export function couldBeFood(run: readonly Token[], lex: Lexicon): boolean {
@@ -36,11 +28,11 @@ export function couldBeFood(run: readonly Token[], lex: Lexicon): boolean {
 
 /** 'and grated nutmeg', 'or chopped parsley': a food that ends a list. */
 const endsList = (seg: readonly Token[], lex: Lexicon): boolean =>
-  isJoint(lowAt(seg, 0), lex) && couldBeFood(seg.slice(1), lex);
+  isAt(lex.joints, seg, 0) && couldBeFood(seg.slice(1), lex);
 
 /** Whether the words after the last joint only describe, so that the food comes after the comma. */
 function leftOpen(seg: readonly Token[], lex: Lexicon): boolean {
-  const joint = seg.findLastIndex((t) => isJoint(t.low, lex));
+  const joint = seg.findLastIndex((t) => lex.joints.has(t.low));
   const rest = seg.slice(joint + 1);
   return joint >= 0 && rest.length > 0 && rest.every((t) => describes(t, lex));
 }
@@ -99,14 +91,12 @@ export function nameSpan(segs: readonly Segment[], lex: Lexicon): number {
 /** Whether a part that looks like preparation is a food within a list: 'spray, melted butter, or oil'. */
 function isListed(segs: readonly Segment[], k: number, lex: Lexicon): boolean {
   if (!couldBeFood(segs[k]?.tokens ?? [], lex)) return false;
-  const ending = segs.findIndex((s, i) => i > k && isJoint(lowAt(s.tokens, 0), lex));
+  const ending = segs.findIndex((s, i) => i > k && isAt(lex.joints, s.tokens, 0));
   return (
     ending > 0 &&
     segs
       .slice(k + 1, ending + 1)
-      .every((s) =>
-        couldBeFood(isJoint(lowAt(s.tokens, 0), lex) ? s.tokens.slice(1) : s.tokens, lex),
-      )
+      .every((s) => couldBeFood(isAt(lex.joints, s.tokens, 0) ? s.tokens.slice(1) : s.tokens, lex))
   );
 }
 
@@ -133,7 +123,7 @@ export function eachSpan(segs: readonly Segment[], lex: Lexicon): number {
 /** Whether a name without amounts lists foods: 'salt, pepper and nutmeg'. */
 export function isAndList(name: readonly Token[], lex: Lexicon): boolean {
   if (!name.some((t) => t.text === ',')) return false;
-  const joint = name.findLastIndex((t) => isJoint(t.low, lex));
+  const joint = name.findLastIndex((t) => lex.joints.has(t.low));
   const comma = name.findLastIndex((t) => t.text === ',');
   return joint > comma && isAt(lex.and, name, joint) && joint < name.length - 1;
 }

@@ -1,10 +1,11 @@
 /** Reads an amount that stands at the end of a line. */
-import { readAmounts } from './amounts.ts';
+import { type Amounts, readAmounts } from './amounts.ts';
 import { told } from './head.ts';
 import type { Lexicon } from './lexicon.ts';
 import { findCut } from './name.ts';
 import type { Parts } from './parts.ts';
-import type { Token } from './tokens.ts';
+import type { Read } from './quantity.ts';
+import { lowAt, type Token } from './tokens.ts';
 
 /** Tokens at the line's end among which a late amount is looked for. */
 const TAIL = 7;
@@ -16,21 +17,31 @@ export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
     const before = tokens[i - 1];
     if (!before || tokens[i]?.kind !== 'n') continue;
     const run = readAmounts(tokens, i, lex);
-    if (!run || run.next !== tokens.length) continue;
-    const { amounts, size } = run.value;
     const counted = parts.amounts.length > 0;
+    if (!run || !(run.next === tokens.length || (!counted && leadsOver(tokens, run, lex))))
+      continue;
+    const { amounts, size } = run.value;
     if (counted && amounts[0]?.unit == null) return tokens;
-    if (before.kind === 'w' && joinsOn(before.low, lex)) return tokens;
+    if (before.kind === 'w' && lex.leading.has(before.low)) return tokens;
     if (counted && findCut(tokens.slice(0, i), lex) < i) return tokens;
     const per = counted && i > 1 && sizesEach(before.low, parts, lex);
     const kind = counted ? (per ? 'each' : 'same') : 'stated';
     for (const [n, a] of amounts.entries()) parts.amounts.push(n === 0 ? { ...a, kind } : a);
     if (parts.size.length === 0) parts.size = size;
     if (per) parts.understood.push([before]);
-    parts.understood.push(told(tokens.slice(i), run.value, lex));
-    return tokens.slice(0, (before.kind === 'p' && i > 1) || per ? i - 1 : i);
+    parts.understood.push(told(tokens.slice(i, run.next), run.value, lex));
+    const name = tokens.slice(0, (before.kind === 'p' && i > 1) || per ? i - 1 : i);
+    return [...name, ...tokens.slice(run.next)];
   }
   return tokens;
+}
+
+/** 'Butter 100 g, weich', 'Burro 100 g a temperatura ambiente': a measure with words about the food after it. */
+function leadsOver(tokens: readonly Token[], run: Read<Amounts>, lex: Lexicon): boolean {
+  if (run.value.amounts[0]?.unit == null) return false;
+  const [name] = tokens;
+  if (lowAt(tokens, run.next) === ',') return true;
+  return name !== undefined && findCut([name, ...tokens.slice(run.next)], lex) === 1;
 }
 
 /** '2 Dosen à 400 g', '1 rôti de 1,2 kg': the late amount is the size of each thing counted. */
@@ -40,11 +51,3 @@ function sizesEach(low: string, parts: Parts, lex: Lexicon): boolean {
   const kind = unit === null ? 'piece' : lex.byName.get(unit)?.kind;
   return lex.of.has(low) && (kind === 'piece' || kind === 'container');
 }
-
-/** Words before a late amount that make it part of a phrase: 'cut into 2 cm', 'or 200 g'. */
-const joinsOn = (low: string, lex: Lexicon): boolean =>
-  lex.or.has(low) ||
-  lex.plus.has(low) ||
-  lex.and.has(low) ||
-  lex.noteStarts.has(low) ||
-  lex.cutWords.has(low);

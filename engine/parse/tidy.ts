@@ -19,24 +19,17 @@ function decodeEntities(text: string): string {
 }
 
 /** What a line that needs cleaning has; most lines have nothing of it. */
-const UNTIDY = /[^ -~½¼¾⅓⅔⅛–’é]|[&<*$[\]"]| {2}|^[ -]| $|[A-Za-z]\([a-z]{1,3}\)|^\d{1,2}\)|:\/\//;
+const UNTIDY =
+  /[^ -~½¼¾⅓⅔⅛–’é]|[&<*$[\]"]| {2}|^[ -]| $|[A-Za-z]\([a-z]{1,3}\)|^\d{1,2}\)|:\/\/|^(?:g|gr|kg|ml|cl|dl|l)\.? \d/;
 
+/** 'gr. 500 di farina': the unit stands before its number. */
+const UNIT_FIRST =
+  /^(g|gr|kg|ml|cl|dl|l)\.?\s+(\d+(?:[.,]\d+)?)(?![\d.,/]|\s*(?:g|gr|kg|ml|cl|dl|l)\b)/;
 const PRICE = /(?:\(\s*)?[$€£¥]\s?\d+(?:[.,]\d+)?(?:\s*\))?/g;
 const BULLET = /^[\s•·●○◦▪▢□☐☑☒■✓✔✗‣⁃]+|^[-–—]\s+|^\[[ xX]?\]\s*|^\d{1,2}\)\s+(?=\d)/;
 const QUOTED = /^["“”„«‹](.+)["“”»›]$/;
-const SUPERSCRIPT = '⁰¹²³⁴⁵⁶⁷⁸⁹';
-const SUBSCRIPT = '₀₁₂₃₄₅₆₇₈₉';
-const RAISED_FRACTION = new RegExp(`([${SUPERSCRIPT}]+)[/⁄∕]([${SUBSCRIPT}]+|\\d+)`, 'g');
-const FOOTNOTE = new RegExp(`(?<=\\p{L})[${SUPERSCRIPT}]+(?!\\p{L})|\\*+|[†‡§]|\\[\\d+\\]`, 'gu');
-
-/** Digits set high or low, as plain ones. */
-const plainDigits = (text: string): string =>
-  [...text]
-    .map((c) => {
-      const value = Math.max(SUPERSCRIPT.indexOf(c), SUBSCRIPT.indexOf(c));
-      return value < 0 ? c : `${value}`;
-    })
-    .join('');
+const RAISED_FRACTION = /([⁰¹²³⁴-⁹]+)[/⁄∕]([₀-₉]+|\d+)/g;
+const FOOTNOTE = /(?<=\p{L})[⁰¹²³⁴-⁹]+(?!\p{L})|\*+|[†‡§]|\[\d+\]/gu;
 
 /** Takes bullets, ticked boxes and list numbers off the start, however many stand there. */
 function withoutBullets(text: string): string {
@@ -66,12 +59,13 @@ export function tidy(text: string): string {
   t = t
     .replace(/[\u200b-\u200f\u2060\ufeff\u00ad]/g, '')
     .replace(/(?<=\d)\u202f(?=\d{3}(?!\d))/g, '')
-    .replace(RAISED_FRACTION, (_, over, under) => ` ${plainDigits(over)}/${plainDigits(under)}`)
+    .replace(RAISED_FRACTION, (fraction) => ` ${fraction.normalize('NFKD')}`)
     .replace(FOOTNOTE, ' ')
     .replace(/https?:\/\/\S+/g, ' ')
     .trim();
   return withoutBullets(t)
     .replace(QUOTED, '$1')
+    .replace(UNIT_FIRST, '$2 $1')
     .replace(/(\p{L})\((?:n|en|er|e|s|es|x|r|nen)\)/giu, '$1')
     .replace(/\s+/g, ' ')
     .trim();

@@ -15,10 +15,15 @@ export interface Token {
   index: number;
 }
 
+/** What a token says, wherever it stands. */
+type Piece = Pick<Token, 'kind' | 'text' | 'low' | 'value'>;
+
+const SPACE = 32;
+
 /** 'and/or', dotted abbreviations, the 'x' of '2 x 400 g', units glued to digits, elided articles, words. */
 const WORD = new RegExp(
   [
-    'and/or|c/[nsu](?!\\p{L})|\\p{L}\\.(?:\\s?\\p{L}\\.)+(?!\\p{L})|[x×](?=\\s?\\d)|(?<=\\d)\\p{L}+(?=-?\\d)',
+    "and/or|po['’](?!\\p{L})|c/[nsu](?!\\p{L})|\\p{L}\\.(?:\\s?\\p{L}\\.)+(?!\\p{L})|[x×](?=\\s?\\d)|(?<=\\d)\\p{L}+(?=-?\\d)",
     "(?:[dDlL]|[Dd]ell|[Uu]n)['’](?=[\\p{L}\\d])|\\p{L}[\\p{L}\\p{M}]*(?:['’-]?[\\p{L}\\p{N}]+)*",
   ].join('|'),
   'iyu',
@@ -46,49 +51,54 @@ function plainWordEnd(line: string, at: number): number {
   return !cross && endsWord(line.charCodeAt(end)) ? end : at;
 }
 
+/** A word of plain letters at `at`, or null when the full patterns have to decide. */
+function plainWordAt(line: string, at: number): Piece | null {
+  const end = plainWordEnd(line, at);
+  if (end === at) return null;
+  const text = line.slice(at, end);
+  return { kind: 'w', text, low: text.toLowerCase(), value: Number.NaN };
+}
+
+function numberAt(line: string, at: number, commaIsDecimal: boolean): Piece | null {
+  const code = line.charCodeAt(at);
+  if (!isDigit(code) && isAsciiLetter(code)) return null;
+  const numeral = numeralAt(line, at, commaIsDecimal);
+  if (!numeral) return null;
+  const { text, value } = numeral;
+  return { kind: Number.isFinite(value) ? 'n' : 'w', text, low: text.toLowerCase(), value };
+}
+
+function wordAt(line: string, at: number): Piece | null {
+  WORD.lastIndex = at;
+  const text = WORD.exec(line)?.[0];
+  return text ? { kind: 'w', text, low: lower(text), value: Number.NaN } : null;
+}
+
+function markAt(line: string, at: number): Piece {
+  const text = String.fromCodePoint(line.codePointAt(at) ?? 32);
+  return { kind: 'p', text, low: text, value: Number.NaN };
+}
+
 /** Tokens of a tidy line, in order; joining them with their spaces gives the line back. */
 export function tokenize(line: string, commaIsDecimal = false): Token[] {
   const out: Token[] = [];
   let at = 0;
   let end = 0;
   while (at < line.length) {
-    const code = line.charCodeAt(at);
-    if (code === 32) {
+    if (line.charCodeAt(at) === SPACE) {
       at++;
       continue;
     }
-    const space = at > end || at === 0;
-    const index = out.length;
-    let token: Token | null = null;
-    end = plainWordEnd(line, at);
-    if (end > at) {
-      const text = line.slice(at, end);
-      token = { kind: 'w', text, low: text.toLowerCase(), value: Number.NaN, space, index };
-    } else if (isDigit(code) || !isAsciiLetter(code)) {
-      const numeral = numeralAt(line, at, commaIsDecimal);
-      if (numeral) {
-        const { text, value } = numeral;
-        const kind = Number.isFinite(value) ? 'n' : 'w';
-        token = { kind, text, low: text.toLowerCase(), value, space, index };
-      }
-    }
-    token ??= wordAt(line, at, space, index) ?? markAt(line, at, space, index);
-    out.push(token);
-    at += token.text.length;
+    const { kind, text, low, value } =
+      plainWordAt(line, at) ??
+      numberAt(line, at, commaIsDecimal) ??
+      wordAt(line, at) ??
+      markAt(line, at);
+    out.push({ kind, text, low, value, space: at > end || at === 0, index: out.length });
+    at += text.length;
     end = at;
   }
   return out;
-}
-
-function wordAt(line: string, at: number, space: boolean, index: number): Token | null {
-  WORD.lastIndex = at;
-  const text = WORD.exec(line)?.[0];
-  return text ? { kind: 'w', text, low: lower(text), value: Number.NaN, space, index } : null;
-}
-
-function markAt(line: string, at: number, space: boolean, index: number): Token {
-  const text = String.fromCodePoint(line.codePointAt(at) ?? 32);
-  return { kind: 'p', text, low: text, value: Number.NaN, space, index };
 }
 
 /** The text of some tokens, spaced as written where they stand together. */

@@ -1,6 +1,6 @@
 /** Reads a unit from tokens, longest form first. */
 import { hasPair, type Lexicon, type Unit } from './lexicon.ts';
-import { isDash, type Read } from './quantity.ts';
+import { found, isDash, type Read } from './quantity.ts';
 import { isAt, lowAt, type Token } from './tokens.ts';
 
 const INCH_MARKS = new Set(['"', '”', '″']);
@@ -13,7 +13,7 @@ export function readUnit(tokens: readonly Token[], i: number, lex: Lexicon): Rea
   if (t.kind === 'p') {
     const inch = INCH_MARKS.has(t.text) && !t.space && tokens[i - 1]?.kind === 'n';
     const unit = inch ? lex.units.get('inch') : undefined;
-    return unit ? { value: unit, next: i + 1 } : null;
+    return unit ? found(unit, i + 1) : null;
   }
   if (t.kind !== 'w') return null;
   if (hasPair(lex.notUnits, t.low, lowAt(tokens, i + 1), lex)) return null;
@@ -24,7 +24,7 @@ export function readUnit(tokens: readonly Token[], i: number, lex: Lexicon): Rea
     if (long) return long;
   }
   const unit = lex.exactUnits.get(t.text) ?? lex.units.get(t.low) ?? thickness(t.low, lex);
-  return unit ? { value: unit, next: skipStop(tokens, i + 1) } : null;
+  return unit ? found(unit, skipStop(tokens, i + 1)) : null;
 }
 
 /** 'filet d'huile' against 'filet de bœuf': the food behind the word tells the unit. */
@@ -33,7 +33,7 @@ function unitBefore(tokens: readonly Token[], i: number, lex: Lexicon): Read<Uni
   if (!special) return null;
   let at = i + 1;
   while (isAt(lex.of, tokens, at) || isAt(lex.articles, tokens, at)) at++;
-  return special.foods.has(lowAt(tokens, at)) ? { value: special.unit, next: i + 1 } : null;
+  return special.foods.has(lowAt(tokens, at)) ? found(special.unit, i + 1) : null;
 }
 
 /** 'colher (chá)': the bracket says which of the measures called so is meant. */
@@ -41,7 +41,7 @@ function readNotedUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<
   if (tokens[i + 1]?.text !== '(') return null;
   const inner = isAt(lex.of, tokens, i + 2) ? i + 3 : i + 2;
   const unit = lex.units.get(`${lowAt(tokens, i)} ${lowAt(tokens, inner)}`);
-  return unit && tokens[inner + 1]?.text === ')' ? { value: unit, next: inner + 2 } : null;
+  return unit && tokens[inner + 1]?.text === ')' ? found(unit, inner + 2) : null;
 }
 
 function readLongUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<Unit> | null {
@@ -54,7 +54,7 @@ function readLongUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<U
     form = form === '' ? t.low : `${form} ${t.low}`;
     at = skipStop(tokens, at + 1);
     const unit = lex.units.get(form);
-    if (unit) best = { value: unit, next: at };
+    if (unit) best = found(unit, at);
     if (isDash(tokens[at])) at++;
   }
   return best;

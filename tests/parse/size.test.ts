@@ -4,7 +4,7 @@ import { build } from 'vite';
 import { expect, it } from 'vitest';
 
 /** Bytes of the minified bundle without the language data: own choice. */
-const BOUND = 40_000;
+const BOUND = 42_000;
 
 /** Bytes of the reader minified into one module, language data left out. */
 async function codeSize(): Promise<number> {
@@ -27,7 +27,7 @@ async function codeSize(): Promise<number> {
     .reduce((sum, part) => sum + (part.type === 'chunk' ? part.code.length : 0), 0);
 }
 
-it('is less than 40 kB of minified code', async () => {
+it('is less than 42 kB of minified code', async () => {
   const size = await codeSize();
   expect(size).toBeGreaterThan(10_000);
   expect(size).toBeLessThan(BOUND);
