@@ -3,7 +3,7 @@ import { type FoodTable, foodTable } from '../foods/index.ts';
 import type { Adaptation, Amount, Food, Ingredient, PlannedItem, Role } from '../model.ts';
 import { besideText, fractionText, kitchenGrams, liquidText, pieceText } from './kitchen.ts';
 import { edibleTail, foodName, type LineRow, lineRows, ownName, tailOf } from './lines.ts';
-import { methodWords } from './words.ts';
+import { isForeign, methodWords } from './words.ts';
 
 /** `metric`: grams first, millilitres or spoons beside. `us`: cups and spoons first, grams beside; ounces for the rest. */
 export type System = 'metric' | 'us';
@@ -20,6 +20,8 @@ export interface ScaledLine {
 export interface ScaleOptions {
   /** The user's own foods, as the recipe was worked with. */
   ownFoods?: readonly Food[];
+  /** BCP 47 tag of lines given without their recipe; English when absent. */
+  language?: string | null;
 }
 
 const GRAMS_PER_OUNCE = 28.349523125;
@@ -57,7 +59,12 @@ function amountIn(system: System, food: Food, grams: number, role: Role): string
 
 /** Abbreviations stay as they are in the plural. */
 const plural = (unit: string, quantity: number): string =>
-  quantity <= 1 || /s$|^(m?[gl]|k?g|[cd]l|oz|lb|fl oz|tbsp|tsp)$/.test(unit) ? unit : `${unit}s`;
+  quantity <= 1 || /s$|^(m?[gl]|k?g|[cd]l|oz|lb|fl oz|tbsp|tsp)$/.test(unit)
+    ? unit
+    : unit
+        .replace(/(ch|sh|x)$/, '$1e')
+        .replace(/(lea|loa)f$/, '$1ve')
+        .concat('s');
 
 /** '4 large onions', or null when the count comes to no half or whole. */
 function countText({ count, name }: Portion): string | null {
@@ -118,13 +125,48 @@ interface Scale {
   factor: number;
   system: System;
   foods: FoodTable;
+  /** Lines of another language: grams alone, since its measures have words of their own. */
+  foreign: boolean;
+}
+
+/** Units that tell what the food is: 'a tin of tomatoes', 'six leaves of gelatine', 'a cube of stock'. */
+const TELLING: ReadonlySet<string | null> = new Set(['can', 'tin', 'jar', 'leaf', 'sheet', 'cube']);
+
+/**
+ * What stands behind the amount on a line, word for word; null when that cannot be told, or when words
+ * before it say what the food is ('the juice of 1 lemon').
+ */
+function behindAmount({ line, item }: Ingredient): string | null {
+  const starts = [item.preparation, line.name, item.name].flatMap((part) => {
+    const at = part === null || part === '' ? -1 : line.text.indexOf(part);
+    return at < 0 ? [] : [at];
+  });
+  if (starts.length === 0) return null;
+  const at = Math.min(...starts);
+  const rest = line.text.slice(at);
+  const unit = item.amounts[0]?.unit ?? null;
+  // '1 lemon' with 'the juice of' before it, or the amount in the middle of the name.
+  const told = unit === null && /\p{L}{3}/u.test(line.text.slice(0, at));
+  const amid = /\d/.test(line.text.slice(at, Math.max(...starts)));
+  if (told || amid || TELLING.has(unit)) return null;
+  return /\d\s*(?:k?g|ml|cl|dl|l|oz)\b/i.test(rest) ? null : rest;
+}
+
+/** A line of another language, in grams. */
+function foreignText(
+  ingredient: Ingredient,
+  { food, grams: exact, role, name, tail }: Portion,
+): { text: string; grams: number } {
+  const grams = kitchenGrams(food, exact, role);
+  const rest = behindAmount(ingredient) ?? `${food.name} (${name}${tail})`;
+  return { text: `${grams} g ${rest}${edibleTail(food, rest)}`, grams };
 }
 
 function scaledIngredient(
   ingredient: Ingredient,
   role: Role,
   alone: boolean,
-  { factor, system, foods }: Scale,
+  { factor, system, foods, foreign }: Scale,
 ): { text: string; grams: number | null } {
   const { match, weight, item } = ingredient;
   const food = match === null ? null : foods.byId(match.foodId);
@@ -139,17 +181,21 @@ function scaledIngredient(
     tail: tailOf(ingredient),
     count: countOf(ingredient, factor),
   };
-  return portionText(portion, system);
+  return foreign ? foreignText(ingredient, portion) : portionText(portion, system);
 }
 
 function scaledItem(
   item: PlannedItem,
   { name, tail }: NonNullable<LineRow['words']>,
-  { factor, system, foods }: Scale,
+  { factor, system, foods, foreign }: Scale,
 ): { text: string; grams: number | null } {
   const food = foods.byId(item.foodId);
   const grams = item.grams * factor;
   if (food === null) return { text: `${Math.round(grams * 10) / 10} g ${name}${tail}`, grams };
+  if (foreign) {
+    const printed = kitchenGrams(food, grams, item.role);
+    return { text: `${printed} g ${name}${tail}${edibleTail(food, name + tail)}`, grams: printed };
+  }
   return portionText({ food, grams, role: item.role, name, tail, count: null }, system);
 }
 
@@ -224,7 +270,8 @@ function scaledIngredients(ingredients: readonly Ingredient[], scale: Scale): Sc
  * same grams when it is read again; they are the exact ones within a half of the last printed digit
  * (1 g from 20 g, 0.1 g from 1 g, 0.01 g below), or, for gums and husk, within an eighth of a
  * teaspoon, for eggs within a twentieth. What has no weight keeps its own unit, and 'to taste' its
- * words. A factor that is not above 0 counts as 1.
+ * words. Lines of another language than English are in grams alone. A factor that is not above 0 counts
+ * as 1.
  */
 export function scaledLines(
   source: Adaptation | readonly Ingredient[],
@@ -236,6 +283,7 @@ export function scaledLines(
     factor: Number.isFinite(factor) && factor > 0 ? factor : 1,
     system,
     foods: foodTable(options.ownFoods),
+    foreign: isForeign('plan' in source ? source.recipe.language : (options.language ?? null)),
   };
   return 'plan' in source ? scaledAdaptation(source, scale) : scaledIngredients(source, scale);
 }
