@@ -46,6 +46,17 @@ const isBulkSweetener = ({ name, amounts: [first] }: Item): boolean =>
   first !== undefined &&
   (first.unit === 'cup' || (BULK.has(first.unit) && first.quantity > EXTRACT_MOST));
 
+const DOUGH_UNITS: ReadonlySet<string | null> = new Set(['can', 'tube']);
+
+/** American biscuits in a can are a dough. */
+const isCannedBiscuit = ({ name, amounts }: Item): boolean =>
+  /^(?:[a-z]+ )?biscuits?$/i.test(name.trim()) && amounts.some(({ unit }) => DOUGH_UNITS.has(unit));
+
+/** Cartons hold the thin drink, cans the thick milk. */
+const isCartonMilk = ({ name, amounts }: Item, text: string): boolean =>
+  /^(?:unsweetened )?coconut milk$/i.test(name.trim()) &&
+  (/\bcarton\b/i.test(text) || amounts.some(({ unit }) => unit === 'carton'));
+
 const VOLUMES: ReadonlySet<string | null> = new Set(['cup', 'ml', 'l', 'dl', 'pint', 'tbsp']);
 
 /** A cup of mashed potatoes is measured mashed; two potatoes are mashed later. */
@@ -72,6 +83,8 @@ export function nameByAmount(name: string, item: Item, text = ''): string {
   if (name !== item.name) return name;
   if (isPouredRye(item)) return 'rye whiskey';
   if (isBulkSweetener(item)) return 'stevia erythritol blend';
+  if (isCannedBiscuit(item)) return 'canned biscuits';
+  if (isCartonMilk(item, text)) return 'carton coconut milk';
   if (isMash(item)) return 'mashed potato';
   if (isPacketJelly(item)) return 'jelly crystals';
   if (isMeasuredCoconut(item, text)) return 'flaked coconut';

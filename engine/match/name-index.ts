@@ -112,7 +112,7 @@ function build(code: Code): NameIndex {
         ? null
         : (exact.get(written(words)) ??
           inflected.get(stems(words)) ??
-          compound.get(joined(words)) ??
+          (words.slice(1).some((word) => word.linked) ? null : compound.get(joined(words))) ??
           null),
   };
 }

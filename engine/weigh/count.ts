@@ -80,7 +80,8 @@ function sizeFactors(food: Food): Readonly<Record<string, number>> {
 /** Units that say nothing of a size. */
 const VAGUE = /^(serving|portion|part|batch|recipe|inch|cm|mm|ft)$/;
 
-const CONTAINERS = /^(can|tin|jar|bottle|package|packet|stick|envelope|sachet|bag|block|sheet)/;
+const CONTAINERS =
+  /^(can|tin|jar|bottle|pack|packet|stick|envelope|sachet|bag|block|sheet|sleeve|tube|tub|carton|box|pouch|punnet|basket|case)/;
 
 const told = (grams: number): string =>
   grams >= 10 ? grams.toFixed(0) : String(+grams.toFixed(2));
@@ -187,13 +188,14 @@ function byGroup(count: number, size: string | null, food: Food | null): Weighed
 }
 
 const PARTS =
-  /\b(leaf|leaves|cloves?|sprigs?|stalks?|ribs?|stems?|heads?|bulbs?|ears?|slices?|sticks?|sheets?|wedges?|spears?|strips?|rashers?|cubes?|fronds?|florets?)$/;
+  /\b(leaf|leaves|cloves?|sprigs?|stalks?|ribs?|stems?|heads?|bulbs?|ears?|slices?|sticks?|sheets?|wedges?|spears?|strips?|rashers?|cubes?|fronds?|florets?|loaf|loaves)$/;
 
 /** 'basil leaves', 'garlic cloves': the counted part when the name ends with it, else null. */
 function partNamed(name: string): string | null {
   const part = PARTS.exec(plain(name).trim())?.[1];
   if (part === undefined || plain(name).trim() === part) return null;
-  return part === 'leaves' ? 'leaf' : part.replace(/s$/, '');
+  if (part === 'leaves') return 'leaf';
+  return part === 'loaves' ? 'loaf' : part.replace(/s$/, '');
 }
 
 /** A piece cut by eye may be a small part of what the food's own piece is. */

@@ -74,6 +74,7 @@ describe('the usual food comes first, its rivals are told', () => {
   test('a word that says the kind settles it', () => {
     expect(match('200 ml whipping cream')?.confidence).toBeGreaterThan(0.9);
     expect(match('150 g cooked rice')?.foodId).toBe('rice-white-cooked');
+    expect(match('1 can coconut cream')?.foodId).toBe('coconut-cream');
     expect(match('1 coconut')?.foodId).toBe('coconut-fresh');
     expect(match('1/2 cup stevia')?.foodId).toBe('sweetener-blend-erythritol');
   });

@@ -97,6 +97,9 @@ describe('state and amount tell the food', () => {
     ['1 cup mashed potatoes', 'potato-mashed'],
     ['2 potatoes, mashed', 'potato'],
     ['1 packet orange jelly', 'gelatin-dessert-mix'],
+    ['1 can refrigerated biscuits', 'biscuit-dough'],
+    ['1 cup unsweetened coconut milk from a carton', 'coconut-milk-drink'],
+    ['2 flax eggs', 'flaxseed-ground'],
     ['2 tbsp redcurrant jelly', 'jelly-fruit'],
   ])('%s -> %s', (text, id) => {
     expect(match(text)?.foodId).toBe(id);

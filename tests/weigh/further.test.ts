@@ -141,6 +141,10 @@ describe('sizes', () => {
     ['2 yellow peppers', 238],
     ['2 portions of salmon fillet', 300],
     ['1 rabbit leg', 200],
+    ['1 ciabatta loaf', 270],
+    ['1 sleeve saltine crackers', 113],
+    ['8 egg roll wrappers', 256],
+    ['2 chia eggs', 14],
     ['6 frozen breakfast sausages', 168],
   ])('%s weigh about %d g', (text, expected) => {
     expect(grams(text)).toBeCloseTo(expected, 0);
