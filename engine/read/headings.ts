@@ -15,17 +15,30 @@ export { MAX_HEADING };
 
 const STEPS = new Phrases(words.steps);
 /** Words that end the recipe's part of the page: a star stands for any ending, '!' for nothing after. */
-const STOP = `(?:${words.stop.map((word) => fold(word).replace('*', '\\S*').replace('!', '$')).join('|')})`;
-const STOP_WHOLE = new RegExp(`^${STOP}$`);
-const STOP_START = new RegExp(`^${STOP}(?!${LETTER})`);
-const STOP_END = new RegExp(`^(?:\\S+ ){1,3}${STOP}$`);
+const STOP = new RegExp(
+  `^(?:${words.stop.map((word) => fold(word).replace('*', '\\S*').replace('!', '$')).join('|')})(?!${LETTER})`,
+);
+/** Words that may stand before such a word in a heading. */
+const MAX_STOP_LEAD = 3;
 const BUTTONS = new Set(words.buttons.map(fold));
+
+/** Length of the words that end a recipe at the start of a key; 0 when it starts with none. */
+function stopLength(key: string): number {
+  return STOP.exec(key)?.[0].length ?? 0;
+}
 
 /** How sure a heading's key ends the recipe: 3 equal to such words, 2 starting, 1 ending with them, 0 no. */
 function stopFit(key: string, lead: boolean): number {
-  if (STOP_WHOLE.test(key)) return 3;
-  if (STOP_START.test(key)) return 2;
-  return lead && STOP_END.test(key) ? 1 : 0;
+  const length = stopLength(key);
+  if (length > 0) return length === key.length ? 3 : 2;
+  let at = lead ? key.indexOf(' ') + 1 : 0;
+  for (let n = 0; at > 0 && n < MAX_STOP_LEAD; n += 1) {
+    const rest = key.slice(at);
+    if (stopLength(rest) === rest.length) return 1;
+    const space = rest.indexOf(' ');
+    at = space < 0 ? 0 : at + space + 1;
+  }
+  return 0;
 }
 
 const NOTHING: HeadingReading = { ingredients: 0, needs: false, steps: 0, stop: false };
@@ -84,7 +97,7 @@ export function headWithColon(text: string, bold: boolean): string {
   const at = text.search(/[:：]/);
   if (at < 3 || at > 40 || at + 8 > text.length) return '';
   const key = phraseKey(text.slice(0, at));
-  if (bold && STOP_START.test(key)) return text.slice(0, at + 1);
+  if (bold && stopLength(key) > 0) return text.slice(0, at + 1);
   const known = [INGREDIENTS, NEEDS, STEPS].some((phrases) => phrases.has(key));
   // 'Preparation: 20 min' states a time.
   const rest = text.slice(at + 1).trim();
