@@ -66,9 +66,19 @@ const plural = (unit: string, quantity: number): string =>
         .replace(/(lea|loa)f$/, '$1ve')
         .concat('s');
 
+/** Things whose grams in brackets would be read as those of each one: '3 cans (400 g)'. */
+const SIZED: ReadonlySet<string> = new Set(
+  'bag block bottle box can carton container envelope jar packet pouch roll sachet tin tub'.split(
+    ' ',
+  ),
+);
+const isSized = (unit: string | null): boolean =>
+  unit !== null && SIZED.has(unit.split(' ').at(-1) ?? '');
+
 /** '4 large onions', or null when the count comes to no half or whole. */
 function countText({ count, name }: Portion): string | null {
-  if (count === null) return null;
+  // 'Cloves' alone is the spice, behind a number it would be garlic's.
+  if (count === null || isSized(count.unit) || /^cloves?$/i.test(name)) return null;
   const halves = Math.round(count.quantity * 2) / 2;
   if (halves === 0 || Math.abs(halves - count.quantity) > NEAR_COUNT * count.quantity) return null;
   const words = [

@@ -144,16 +144,16 @@ describe('scaled lines read again', () => {
 
 const LINES = new URL('../parse/lines/', import.meta.url);
 
-/** Lines of other languages that were checked by hand. */
+/** Lines of many cooks and languages that were checked by hand. */
 const foreign = readdirSync(LINES)
-  .filter((file) => /^(de|es|fr|it|nl|pt|sv)\.json$/.test(file))
+  .filter((file) => /^(de|en|es|fr|it|nl|pt|sv)\.json$/.test(file))
   .map((file) => {
     const rows = JSON.parse(readFileSync(new URL(file, LINES), 'utf8')) as [string, ...string[]][];
     return [file.slice(0, 2), rows.map(([line]) => line)] as const;
   });
 
-describe('lines of other languages', () => {
-  it.each(foreign)('%s: in grams, read again', (language, texts) => {
+describe('lines of many languages', () => {
+  it.each(foreign)('%s: scaled and read again', (language, texts) => {
     const recipe = { ...makeRecipe('Any', [...texts], []), language };
     const ingredients = weighRecipe(recipe);
     let checked = 0;
