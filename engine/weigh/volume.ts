@@ -58,6 +58,7 @@ function filledSpan(food: Food, chosen: VolumeMeasure, text: string): Interval |
   const row = Object.hasOwn(SCATTER, food.id) ? SCATTER[food.id] : undefined;
   const [low = 0, best = 0, high = 0] = row?.cup ?? [];
   if (row === undefined) return null;
+  if (/\b(?:lightly|loosely|softly) packed\b/.test(text)) return interval(low, best, high);
   if (/\bpacked\b/.test(text) && food.id === 'brown-sugar')
     return interval(high * 0.95, high, high * 1.05);
   if (/\bsifted\b/.test(text)) return interval(low * 0.95, (low + best) / 2, best);

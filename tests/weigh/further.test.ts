@@ -163,6 +163,22 @@ describe('sizes', () => {
     expect(grams('1 cup sifted powdered sugar')).toBeLessThan(112);
   });
 
+  test.each([
+    ['1/2 cup olive oil + more for pan'],
+    ['100 g butter, plus extra for greasing'],
+    ['100 g butter & extra for greasing'],
+    ['2 tbsp flour (and a little more for dusting)'],
+  ])('%s: the purpose is that of the extra', (text) => {
+    expect(weigh(text)?.eaten.best).toBe(1);
+  });
+
+  test('lightly packed lies between loose and packed', () => {
+    // USDA SR 168833: a cup unpacked 145 g, packed 220 g.
+    const found = weigh('1 cup lightly packed brown sugar')?.grams;
+    expect(found?.low).toBeCloseTo(145);
+    expect(found?.best).toBeCloseTo(200);
+  });
+
   test('oil for sautéing is frying fat, half of it eaten', () => {
     expect(weigh('oil, for sautéing')?.eaten.best).toBe(0.5);
   });
