@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { foodTable } from '../../engine/foods/index.ts';
 import { type Food, Food as FoodSchema } from '../../engine/model.ts';
+import { volumeMeasures } from '../../engine/weigh/measures.ts';
 
 const { foods, byId } = foodTable();
 
@@ -189,6 +190,16 @@ describe('the food table', () => {
         if (spoon && tea && (tea * 3 < 0.6 * spoon || tea * 3 > 1.7 * spoon))
           return `${tea} g tsp, ${spoon} g tbsp`;
         return null;
+      }),
+    ).toEqual([]);
+  });
+
+  it('has no spoon, cup or pint that is lighter than flakes or heavier than syrup', () => {
+    expect(
+      faults((food) => {
+        const least = FEATHERY.test(food.id) ? 0.03 : 0.05;
+        const odd = volumeMeasures(food).find(({ density }) => density < least || density > 1.5);
+        return odd ? `${odd.measure.unit} of ${odd.measure.grams} g` : null;
       }),
     ).toEqual([]);
   });
