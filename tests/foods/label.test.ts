@@ -341,6 +341,57 @@ describe('any label', () => {
     );
   });
 
+  it('of a real food, rounded as Europe prints it, keeps the true figures in its ranges', () => {
+    // Commission guidance of December 2012: from 10 g whole grams, below one decimal, up to 0.5 g 0.
+    const print = (value: number): number =>
+      value >= 10 ? Math.round(value) : value <= 0.5 ? 0 : Number(value.toFixed(1));
+    const real = foodTable().foods.filter(
+      ({ source, per100g: c, carbohydrateBasis }) =>
+        source.kind === 'SR' &&
+        carbohydrateBasis === 'total' &&
+        c.alcoholG === 0 &&
+        c.fiberG !== null &&
+        c.carbohydrateG !== null &&
+        c.carbohydrateG >= c.fiberG &&
+        c.proteinG !== null &&
+        c.fatG !== null,
+    );
+    fc.assert(
+      fc.property(fc.constantFrom(...real), ({ per100g: c }) => {
+        const [carbs, fibre] = [c.carbohydrateG ?? 0, c.fiberG ?? 0];
+        const [protein, fat] = [c.proteinG ?? 0, c.fatG ?? 0];
+        // Energy by Reg. (EU) 1169/2011 Annex XIV.
+        const kcal = 4 * protein + 9 * fat + 4 * (carbs - fibre) + 2 * fibre;
+        const result = foodFromLabel(
+          label({
+            name: 'Printed package',
+            form: 'eu',
+            servingG: null,
+            energyKcal: Math.round(kcal),
+            fatG: print(fat),
+            carbohydrateG: print(carbs - fibre),
+            fiberG: print(fibre),
+            proteinG: print(protein),
+          }),
+        );
+        if (!result.ok) throw new Error(result.why);
+        const { spread, carbohydrateBasis } = result.food;
+        expect(carbohydrateBasis).toBe('available');
+        for (const [range, value] of [
+          [spread.carbohydrateG, carbs - fibre],
+          [spread.netCarbsG, carbs - fibre],
+          [spread.fiberG, fibre],
+          [spread.proteinG, protein],
+          [spread.energyKcal, kcal],
+        ] as const) {
+          expect(value).toBeGreaterThanOrEqual((range?.[0] ?? Number.NaN) - 0.011);
+          expect(value).toBeLessThanOrEqual((range?.[1] ?? Number.NaN) + 0.011);
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+
   it('refuses what is no label at all', () => {
     for (const wrong of [null, {}, { ...blendEu(), fatG: -1 }, { ...blendEu(), fatG: 'much' }])
       expect(foodFromLabel(wrong as PackageLabel).ok).toBe(false);
