@@ -212,6 +212,8 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
     const next = readOr(tokens, i, lex, run);
     if (next !== null) return next;
   }
+  // '4 x chicken thighs'
+  if (lex.times.has(t.low) && run.last === null && tokens[i + 1]?.kind === 'w') return i + 1;
   if (isDash(t) || lex.ranges.has(t.low)) {
     const to = readMeasure(tokens, i + 1, lex);
     if (to && widen(run, to.value)) return to.next;

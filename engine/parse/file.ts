@@ -49,6 +49,7 @@ export function fileWords(
   lex: Lexicon,
   bracket = false,
 ): void {
+  if (seg.every((t) => t.kind === 'p')) return;
   const words = [...seg];
   const or = isAt(lex.or, seg, 0) && !onlyDescribes(seg, lex);
   switch (classify(seg, lex)) {

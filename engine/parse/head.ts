@@ -15,6 +15,8 @@ export function readExtract(tokens: readonly Token[], from: number, lex: Lexicon
   let seen = false;
   for (let i = from; i < tokens.length && i < from + LONGEST_EXTRACT; i++) {
     const t = tokens[i];
+    // 'zest and juice 1 lemon'
+    if (seen && t?.kind === 'n' && tokens[i + 1]?.kind === 'w') return i;
     if (t?.kind !== 'w') return from;
     if (seen && lex.from.has(t.low)) return i + 1;
     if (lex.extracts.has(t.low)) seen = true;
@@ -29,19 +31,20 @@ export function readExtract(tokens: readonly Token[], from: number, lex: Lexicon
   return from;
 }
 
-/** 'Optional: ...', 'Evtl. 1 EL ...', 'For serving: ...', 'Egg wash: 1 egg' at the start: the index after it, else 0. */
+/** 'Optional: ...', 'Evtl. 1 EL ...', 'For serving: ...', 'Egg wash: 1 egg' at the start: the index after it. */
 export function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon): number {
+  let from = 0;
   if (tokens.length > 2 && isAt(lex.optional, tokens, 0)) {
     parts.optional = true;
     parts.understood.push(tokens.slice(0, 1));
-    return tokens[1]?.kind === 'p' && !tokens[1].space ? 2 : 1;
+    from = tokens[1]?.kind === 'p' && !tokens[1].space ? 2 : 1;
   }
-  const colon = tokens.findIndex((t) => t.kind !== 'w');
-  if (colon < 1 || colon > LONGEST_LABEL || tokens[colon]?.text !== ':') return 0;
-  const label = tokens.slice(0, colon);
+  const colon = tokens.findIndex((t, i) => i >= from && t.kind !== 'w');
+  if (colon <= from || colon > LONGEST_LABEL || tokens[colon]?.text !== ':') return from;
+  const label = tokens.slice(from, colon);
   const head = readAmounts(tokens, colon + 1, lex);
   const food = head !== null && tokens[head.next]?.kind === 'w';
-  if (!food && !isAt(lex.purposeStarts, label, 0) && !isAt(lex.labels, label, 0)) return 0;
+  if (!food && !isAt(lex.purposeStarts, label, 0) && !isAt(lex.labels, label, 0)) return from;
   parts.purposes.push(label);
   return colon + 1;
 }

@@ -63,7 +63,8 @@ function isHeading(tokens: readonly Token[], lex: Lexicon): boolean {
   return (
     tokens.length <= 6 &&
     tokens.length > 1 &&
-    lex.headingStarts.has(`${first?.low} ${tokens[1]?.low}`)
+    ((lex.headingStarts.has(first?.low ?? '') && !tokens.some((t) => t.text === ':')) ||
+      lex.headingStarts.has(`${first?.low} ${tokens[1]?.low}`))
   );
 }
 

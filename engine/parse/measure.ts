@@ -100,12 +100,11 @@ function readApprox(tokens: readonly Token[], i: number, lex: Lexicon): Read<Tok
   return found(fill, next);
 }
 
-/** 'a quarter of a cup', 'un cuarto de kilo': the index of the unit, or `i` when none follows so. */
+/** 'a quarter of a cup', 'half of one onion', 'un cuarto de kilo': the index after 'of' and article, else `i`. */
 function skipOfArticle(tokens: readonly Token[], i: number, lex: Lexicon): number {
   if (!isAt(lex.of, tokens, i)) return i;
   if (isMeasured(readUnit(tokens, i + 1, lex)?.value ?? null)) return i + 1;
-  if (!isAt(lex.articles, tokens, i + 1)) return i;
-  return readUnit(tokens, i + 2, lex) ? i + 2 : i;
+  return lex.numbers.get(lowAt(tokens, i + 1)) === 1 ? i + 2 : i;
 }
 
 /** 'taza y media', 'xícara e meia': the fraction that stands behind its unit. */

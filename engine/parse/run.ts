@@ -125,7 +125,8 @@ export function widen(run: Run, upper: Measure): boolean {
 /** '400 g tin', '2-inch piece': the measure is the size of one container or piece. */
 export function contain(run: Run, unit: Unit): boolean {
   const container = unit.kind === 'container' || run.last?.kind === 'length';
-  if (!container && unit.kind !== 'piece' && unit.kind !== 'trail') return false;
+  const counted = unit.kind === 'piece' || unit.kind === 'trail';
+  if (!container && !counted && !(unit.kind === 'small' && run.stated === null)) return false;
   const first = run.amounts[0];
   if (!first) return false;
   if (run.stated === null) first.unit = unit.name;

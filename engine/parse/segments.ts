@@ -42,7 +42,9 @@ export function takeBrackets(tokens: readonly Token[]): { plain: Token[]; bracke
 function isBreak(t: Token, after: Token | undefined, afterNumber: boolean): boolean {
   if (t.kind !== 'p') return false;
   if (t.text === ',' || t.text === ';' || t.text === ':' || t.text === '|') return true;
-  if (t.text === '.' || t.text === '!') return after === undefined || after.space;
+  // a full stop parts before a capital; elsewhere it mostly shortens a word
+  if (t.text === '.' || t.text === '!')
+    return after === undefined || (after.space && after.text !== after.low) || after.kind === 'p';
   if (t.text === '—') return true;
   // a dash after a space parts, unless it joins a number to its unit: '1 –inch'
   return (t.text === '–' || t.text === '-') && t.space && (after?.space !== false || !afterNumber);

@@ -100,17 +100,15 @@ function isListed(segs: readonly Segment[], k: number, lex: Lexicon): boolean {
   );
 }
 
-/** 'Salz, Pfeffer', 'salt; pepper': nothing but short names. */
+/** 'Salz, Pfeffer', 'salt; ground pepper', 'salt, oregano to taste': nothing but short names. */
 export const isBareList = (segs: readonly Segment[], lex: Lexicon): boolean =>
   segs.length > 1 &&
-  segs.every(
-    (s) =>
-      s.mark !== ':' &&
-      !onlyDescribes(s.tokens, lex) &&
-      (s.tokens.length <= 2 && classify(s.tokens, lex) === 'name'
-        ? true
-        : s.mark === ';' && s.tokens.length <= 4 && couldBeFood(s.tokens, lex)),
-  );
+  segs.every(({ tokens, mark }, i) => {
+    const name = i === segs.length - 1 ? tokens.slice(0, findCut(tokens, lex)) : tokens;
+    if (mark === ':' || onlyDescribes(name, lex)) return false;
+    const short = name.length <= 2 && classify(name, lex) === 'name';
+    return short || (mark === ';' && name.length <= 4 && couldBeFood(name, lex));
+  });
 
 /** 'cumin, coriander, paprika' after '1 tsp each': every segment that can be a name. */
 export function eachSpan(segs: readonly Segment[], lex: Lexicon): number {

@@ -30,7 +30,8 @@ export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
     if (parts.size.length === 0) parts.size = size;
     if (per) parts.understood.push([before]);
     parts.understood.push(told(tokens.slice(i, run.next), run.value, lex));
-    const name = tokens.slice(0, (before.kind === 'p' && i > 1) || per ? i - 1 : i);
+    const mark = before.kind === 'p' || per || lex.times.has(before.low);
+    const name = tokens.slice(0, mark && i > 1 ? i - 1 : i);
     return [...name, ...tokens.slice(run.next)];
   }
   return tokens;

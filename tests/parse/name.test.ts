@@ -99,6 +99,8 @@ describe('what kind of line it is', () => {
     ['For the sauce:', 'heading'],
     ['Topping:', 'heading'],
     ['For the dough', 'heading'],
+    ['For dough', 'heading'],
+    ['For serving: figs', 'ingredient'],
     ['1 batch pizza dough (recipe follows)', 'reference'],
     ['dough, recipe above', 'reference'],
     ['1 egg', 'ingredient'],
@@ -238,6 +240,22 @@ describe('further foods with their own amounts', () => {
       [
         ['green apples', ['1 null']],
         ['red apples', ['2 null']],
+      ],
+    ],
+    [
+      'salt, dried sage, smoked paprika to taste',
+      [
+        ['salt', []],
+        ['dried sage', []],
+        ['smoked paprika', []],
+      ],
+    ],
+    [
+      'Optional toppings: chives, capers, dill',
+      [
+        ['chives', []],
+        ['capers', []],
+        ['dill', []],
       ],
     ],
     [
