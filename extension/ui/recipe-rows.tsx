@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import type { Adaptation, Food, RewrittenLine } from '../../engine/model.ts';
 import { AmountFields } from './amount-fields.tsx';
 import { type AmountWish, factorText, wishedTexts } from './amounts.ts';
+import { isHeading } from './headings.ts';
 import { RowSources } from './row-sources.tsx';
 
 const WORDS: Record<RewrittenLine['change'], string> = {
@@ -44,15 +45,28 @@ function PinBox({ line, adaptation, onPin }: RowProps) {
 function Row(props: RowProps) {
   const { line, text } = props;
   const language = props.adaptation.recipe.language ?? undefined;
+  if (isHeading(line, props.adaptation)) {
+    return (
+      <tr>
+        <th colSpan={2} scope="colgroup" lang={language}>
+          {line.before}
+        </th>
+      </tr>
+    );
+  }
   return (
     <tr class={`row row-${line.change}`}>
       <td data-label="Original" lang={language}>
-        {line.before ?? (
-          <span class="quiet" lang="en">
-            not in the original
-          </span>
-        )}
-        <PinBox {...props} />
+        <div class="row-original">
+          {line.before === null ? (
+            <span class="quiet" lang="en">
+              not in the original
+            </span>
+          ) : (
+            <span>{line.before}</span>
+          )}
+          <PinBox {...props} />
+        </div>
       </td>
       <td data-label="Reworked">
         {text === null ? (
