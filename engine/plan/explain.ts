@@ -4,7 +4,8 @@ import type { Amount } from './amounts.ts';
 import type { Candidate } from './candidates.ts';
 import type { Choice } from './decisions.ts';
 import type { Dish, Part } from './dish.ts';
-import { netPerGram } from './figures.ts';
+import { addedSwap, lessSwap } from './explain-added.ts';
+import { netPerGram, sweetness } from './figures.ts';
 import type { PlanModel } from './model.ts';
 import { shareCap } from './structure-rows.ts';
 
@@ -81,82 +82,17 @@ function whySwap(
   const fall = `from ${one(before)} to ${one(Math.min(after, before))} g a serving`;
   const own = to.filter((a) => a.choice === choice);
   if (own.length === to.length) return `Net carbs from this line fall ${fall}; ${reach}`;
-  const mass = (list: readonly Amount[]): number => list.reduce((sum, a) => sum + a.grams, 0);
+  // Of sweeteners it is the sweetness that counts: the intense ones weigh next to nothing.
+  const worth = part.role === 'sweetness' ? sweetness : () => 1;
+  const mass = (list: readonly Amount[]): number =>
+    list.reduce((sum, a) => sum + a.grams * worth(a.food), 0);
   const share = Math.round((100 * mass(own)) / Math.max(mass(to), 1e-9));
-  return `Makes up ${share} % of what stands in for this line; together the net carbs fall ${fall}; ${reach}`;
+  return `Makes up ${share} % of ${part.role === 'sweetness' ? 'the sweetness of ' : ''}what stands in for this line; together the net carbs fall ${fall}; ${reach}`;
 }
-
-function whyAdded(amount: Amount): string {
-  if (amount.asked) return `You asked for it after a bake: ${amount.asked}`;
-  if (amount.because) return amount.because;
-  switch (amount.role) {
-    case 'binder':
-      return 'Holds gas and water in place of the gluten and starch that went; the dose follows how much is missing.';
-    case 'egg':
-      return 'Sets the crumb in place of the flour that went.';
-    case 'yeast-food':
-      return 'Food for the yeast, because less starch is left for it.';
-    case 'leavening':
-      return 'Makes up for the lift that went with the flour.';
-    case 'liquid':
-      return 'The new flours hold more water than the old ones.';
-    default:
-      return 'Brings the sweetness back to the original.';
-  }
-}
-
-const EFFECT: Partial<Record<Amount['role'], string>> = {
-  binder: 'Softer, more elastic crumb; too much turns gummy.',
-  egg: 'Firmer and richer.',
-  leavening: 'Lighter crumb.',
-  yeast: 'Rises in about the time it did.',
-  fat: 'Softer and richer.',
-  salt: 'Rounder taste, firmer dough.',
-  acid: 'Slightly sour; firms the crumb.',
-  thickener: 'Thicker.',
-  'yeast-food': 'Mostly used up by the yeast during a long proof.',
-  liquid: 'Dough should feel slightly wetter than usual at first.',
-  sweetness: 'Strong: weigh it on a fine scale. A little aftertaste is possible.',
-};
-
-const addedSwap = (amount: Amount, grams: number): Swap => ({
-  id: `add-${amount.food.id}`,
-  key: null,
-  from: null,
-  keptGrams: 0,
-  to: [{ foodId: amount.food.id, food: amount.food.name, grams }],
-  why: whyAdded(amount),
-  effect: EFFECT[amount.role] ?? '',
-  considered: [],
-  allergens: allergensOf([amount]),
-  cautions: [],
-  source: amount.food.function?.source ?? 'common practice, no source',
-});
-
-const lessSwap = (amount: Amount): Swap => ({
-  id: `less-${amount.food.id}`,
-  key: amount.key,
-  from: { foodId: amount.food.id, food: amount.food.name, grams: amount.original },
-  keptGrams: amount.grams,
-  to: [],
-  why: amount.asked
-    ? `You asked for it after a bake: ${amount.asked}`
-    : amount.because
-      ? amount.because
-      : amount.role === 'fat'
-        ? 'The nuts or seeds bring fat of their own.'
-        : amount.role === 'salt'
-          ? 'Other ingredients bring sodium; a serving should not have more than before.'
-          : 'The new ingredients need less of it.',
-  effect: 'Keeps the balance of the original.',
-  considered: [],
-  allergens: [],
-  cautions: [],
-  source: 'common practice, no source',
-});
 
 /** The changes of a plan, largest saving of net carbs first, then additions and smaller amounts. */
 export function swapsOf(model: PlanModel, amounts: readonly Amount[]): Swap[] {
+  const { dish } = model;
   const chosen = new Set(
     amounts.flatMap((a) =>
       a.origin === 'swap' && a.choice?.candidate ? [a.choice.candidate.rule.id] : [],
@@ -198,14 +134,14 @@ export function swapsOf(model: PlanModel, amounts: readonly Amount[]): Swap[] {
   }
   const ordered = swaps.sort((a, b) => b.saved - a.saved).map((s) => s.swap);
   const added = amounts.flatMap((a) =>
-    a.origin === 'add' && a.grams > 0 ? [addedSwap(a, a.grams)] : [],
+    a.origin === 'add' && a.grams > 0 ? [addedSwap(a, a.grams, amounts, dish)] : [],
   );
   const raised: Swap[] = [];
   const less: Swap[] = [];
   for (const a of keptOf.values()) {
     if (a.key === null || swapped.has(a.key) || Math.abs(a.grams - a.original) < 1e-6) continue;
     if (a.grams > a.original)
-      raised.push(addedSwap(a, Math.round((a.grams - a.original) * 10) / 10));
+      raised.push(addedSwap(a, Math.round((a.grams - a.original) * 10) / 10, amounts, dish));
     else less.push(lessSwap(a));
   }
   return [...ordered, ...added, ...raised, ...less];

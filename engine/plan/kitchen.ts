@@ -15,7 +15,7 @@ import { sensibleFood, withYeast } from './yeast.ts';
 /** One large egg without shell, g (USDA SR 171287). */
 const EGG_G = 50;
 /** Below this share of a line, the rest of it goes as well: of a flour, of other foods. Own choice. */
-const REMNANT = { base: 0.08, other: 0.1 };
+const REMNANT = { base: 0.05, other: 0.1 };
 
 /** Share of a sweet line that is dropped as a scrap: within what a tongue tells. Own choice. */
 const SWEET_SCRAP = 0.06;
@@ -143,11 +143,15 @@ function withBinder(amounts: Amount[], section: Section, dish: Dish): Amount[] {
     });
   const food = id === undefined ? null : dish.foods.byId(id);
   if (id === undefined || !food) return amounts;
-  const { least } = binderDose(section.limits, id, state);
-  const grams = tidy(up((least * base) / 100, quarterTsp(food)));
+  const { least, most } = binderDose(section.limits, id, state);
+  const spoon = quarterTsp(food);
+  const cap = tidy(Math.max(spoon, down((most * base) / 100, spoon)));
+  const grams = tidy(Math.min(cap, up((least * base) / 100, spoon)));
   if (present)
     return amounts.map((a) =>
-      a === present && a.grams < grams && a.origin === 'add' ? { ...a, grams } : a,
+      a === present && a.origin === 'add'
+        ? { ...a, grams: Math.min(cap, Math.max(a.grams, grams)) }
+        : a,
     );
   return grams <= 0 ? amounts : [...amounts, added(food, grams, 'binder', section.id)];
 }

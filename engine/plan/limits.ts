@@ -67,7 +67,7 @@ export function bindingLimits(
       const points = 100 * (as.objective - free.objective);
       const said =
         as.status === 'optimal' && free.status === 'optimal' && points >= WORTH.points
-          ? ` Without this limit the plan would be ${Math.round(points)} points of 100 closer to the original.`
+          ? ` Without this limit the plan would be ${Math.round(points) === 1 ? '1 point' : `${Math.round(points)} points`} of 100 closer to the original.`
           : '';
       return { code, text: `${text}${said}` };
     });

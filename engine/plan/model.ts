@@ -101,11 +101,13 @@ export function withBudget(model: PlanModel, budget: number): Program {
   };
 }
 
-/** The programme that lowers net carbs as far as the limits allow, whatever it costs. */
+/**
+ * The programme that lowers net carbs as far as the limits allow, whatever it costs; only missing a
+ * wish by all of it weighs as much as all of the carbohydrate.
+ */
 export function leastCarbs(model: PlanModel): Program {
   const slope = new Map(model.net.terms);
-  return {
-    variables: model.variables.map((v) => ({ ...v, cost: (slope.get(v.id) ?? 0) + 1e-5 * v.cost })),
-    rows: model.rows,
-  };
+  const cost = ({ id, cost, penalty }: Variable): number =>
+    (slope.get(id) ?? 0) + (penalty ? model.net.constant : 1e-5 * cost);
+  return { variables: model.variables.map((v) => ({ ...v, cost: cost(v) })), rows: model.rows };
 }

@@ -53,6 +53,11 @@ export interface Column {
 type Bounds = { min?: number; max?: number };
 
 const PRECISION = 1e-9;
+/**
+ * Bounds give way by this share, each by a little more or less than the next: rounding errors then
+ * make no row look broken, and fewer rows are tight at once.
+ */
+const SLACK = 1e-8;
 /** A bound that is missed by more than this share of what its row adds up is not kept. */
 const KEPT = 1e-6;
 
@@ -86,11 +91,13 @@ function keeps(
 
 function once(columns: readonly Column[], rows: readonly Row[], nudge: number): Solution {
   const constraints = new Map<string, Bounds>();
-  for (const { id, min, max } of rows)
+  rows.forEach(({ id, min, max }, at) => {
+    const slack = SLACK * (1 + ((at * 104729) % 97) / 97);
     constraints.set(id, {
-      ...(min === undefined ? {} : { min }),
-      ...(max === undefined ? {} : { max }),
+      ...(min === undefined ? {} : { min: min - slack * (1 + Math.abs(min)) }),
+      ...(max === undefined ? {} : { max: max + slack * (1 + Math.abs(max)) }),
     });
+  });
   const variables = columns.map(({ variable, terms }, at) => {
     const { id, cost, binary } = variable;
     const max = binary ? 1 : variable.max;

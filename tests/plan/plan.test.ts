@@ -149,6 +149,25 @@ describe('explanations', () => {
     }
   });
 
+  it('says how the dose of gum came about', () => {
+    const gum = plan(HEARTH_LOAF).swaps.find((s) => s.id === 'add-xanthan-gum');
+    expect(gum?.why).toMatch(/0\.\d % of the flour: with \d\d\.\d g of gluten .* none is missing/);
+    expect(gum?.why).toContain('Up to 3.6 % is common');
+    expect(gum?.considered.join(' ')).toContain('one binder is enough');
+  });
+
+  it('puts a price on what holds a plan', () => {
+    const unmet = plan(HEARTH_LOAF, { budgetG: 4 });
+    expect(unmet.limits.map((l) => l.text).join(' ')).toMatch(
+      /would have \d+\.\d g less net carbs/,
+    );
+    const met = SAMPLES.map((sample) => plan(sample, { budgetG: 10 })).filter((p) => p.met);
+    const priced = met.filter((p) =>
+      /\d+ points? of 100 closer/.test(p.limits.map((l) => l.text).join(' ')),
+    );
+    expect(priced.length).toBeGreaterThan(3);
+  });
+
   it('accounts for every gram: kept and new masses of the swaps are the items', () => {
     for (const sample of SAMPLES) {
       const result = plan(sample, { budgetG: 10 });

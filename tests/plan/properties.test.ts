@@ -136,6 +136,54 @@ describe('plans', () => {
     );
   });
 
+  it('stand on their own frontier', () => {
+    fc.assert(
+      fc.property(randomSample, fc.integer({ min: 5, max: 25 }), (sample, budgetG) => {
+        const result = plan(sample, { budgetG });
+        if (result.frontier.length < 2 || result.closeness === 1) return;
+        const own = result.frontier.find((p) => Math.abs(p.closeness - result.closeness) < 0.0015);
+        expect(own, `${result.closeness}`).toBeDefined();
+        for (const point of result.frontier)
+          if (own && point.netCarbsG < own.netCarbsG - 0.01)
+            expect(point.closeness).toBeLessThanOrEqual(result.closeness + 0.0015);
+      }),
+      { numRuns: 50, seed: 30 },
+    );
+  });
+
+  it('lose closeness in parts that add up to the whole', () => {
+    fc.assert(
+      fc.property(randomSample, fc.integer({ min: 5, max: 25 }), (sample, budgetG) => {
+        const { closeness, closenessParts } = plan(sample, { budgetG });
+        const lost = Object.values(closenessParts).reduce((sum, part) => sum + 1 - part, 0);
+        expect(lost).toBeCloseTo(1 - closeness, 6);
+      }),
+      { numRuns: 50, seed: 31 },
+    );
+  });
+
+  it('get no closer, and gain no net carbs, when the budget tightens', () => {
+    fc.assert(
+      fc.property(
+        randomSample,
+        fc.integer({ min: 5, max: 25 }),
+        fc.integer({ min: 1, max: 8 }),
+        (sample, budgetG, less) => {
+          const loose = plan(sample, { budgetG });
+          const tight = plan(sample, { budgetG: budgetG - less });
+          expect(tight.closeness).toBeLessThanOrEqual(loose.closeness + 0.03);
+          const net = (result: Plan): number =>
+            tallyAfter(sample, result).perServing.netCarbsG?.best ?? Number.NaN;
+          // Kitchen rounding of both plans: 5 g of flour, and a scrap of up to 5 % of it that goes.
+          const was = tallyOf(sample).perServing.netCarbsG?.best ?? 0;
+          const grain = 7 / sample.servings + 0.05 * was + 0.06;
+          expect(net(tight)).toBeLessThanOrEqual(net(loose) + grain);
+        },
+      ),
+      { numRuns: 60, seed: 32 },
+    );
+  });
+
   it('stay within the budget when counted by the tally, or say that they do not', () => {
     fc.assert(
       fc.property(randomSample, fc.double({ min: 2, max: 40, noNaN: true }), (sample, budgetG) => {
