@@ -55,14 +55,16 @@ export function readRecord(file: string, recipe: Recipe, others: readonly Recipe
   };
 }
 
-/** One ingredient line on its own: parsed, matched and weighed. */
+/**
+ * One ingredient line on its own: parsed, matched and weighed. A line that refers to another recipe is
+ * matched too, as nothing here could count it twice.
+ */
 export function lineRecord(text: string) {
   const language = lineLanguage(text);
   const line = parseLine(text, { language });
   const item = line.items[0];
   const foods = foodTable();
-  const match =
-    item && line.kind === 'ingredient' ? matchItem(item, line, { foods, language }) : null;
+  const match = item && line.kind !== 'heading' ? matchItem(item, line, { foods, language }) : null;
   const food = match ? foods.byId(match.foodId) : null;
   const recipe = { title: '', steps: [], lines: [line] };
   const weight = item ? weighItem(item, line, food, { region: 'us', recipe }) : null;
@@ -75,7 +77,16 @@ export function lineRecord(text: string) {
     food: match
       ? { id: match.foodId, name: match.foodName, confidence: round(match.confidence) }
       : null,
+    others: (match?.others ?? []).map(({ foodId, foodName, confidence }) => ({
+      id: foodId,
+      name: foodName,
+      confidence: round(confidence),
+    })),
     grams: weight ? bounds(weight.grams) : null,
+    notes: [
+      ...(weight?.assumptions ?? []),
+      ...(weight?.disagreement ? [weight.disagreement.text] : []),
+    ],
   };
 }
 

@@ -51,7 +51,8 @@ export function lineText(record: LineRecord): string {
   const weight = grams
     ? `${grams.best.toFixed(1)} g (${grams.low.toFixed(1)} to ${grams.high.toFixed(1)})`
     : 'not weighed';
-  return `${record.line}\n  ${food ? food.name : 'no food found'}, ${weight}`;
+  const first = `${record.line}\n  ${food ? food.name : 'no food found'}, ${weight}`;
+  return [first, ...record.notes.map((note) => `  ${note}`)].join('\n');
 }
 
 export function tallyText(record: TallyRecord): string {

@@ -75,6 +75,15 @@ describe('command line', () => {
     expect(eggs.grams.best).toBe(100);
   });
 
+  it('tells what a line may mean besides, and amounts that differ', () => {
+    const lines = '200 g chocolate\n200 g (1/2 cup) flour\n1 cup simple syrup (recipe follows)\n';
+    const [chocolate, flour, syrup] = records(run(['lines', '--json'], lines).stdout);
+    const others = chocolate.others.map(({ id }: { id: string }) => id);
+    expect(others).toContain('chocolate-unsweetened');
+    expect(flour.notes.join(' ')).toMatch(/amounts differ: 200 g taken, .* 63 g/);
+    expect(syrup.food.id).toBe('simple-syrup');
+  });
+
   it('takes lines in other languages', () => {
     const [flour] = records(run(['lines', '--json'], '2 EL Mehl\n').stdout);
     expect(flour.amounts).toEqual([{ quantity: 2, max: null, unit: 'tbsp' }]);
