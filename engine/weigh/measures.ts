@@ -113,6 +113,13 @@ export const SIZES = ['extra large', 'jumbo', 'large', 'medium', 'small'] as con
 
 const LARGEST: ReadonlySet<string> = new Set(['extra large', 'jumbo']);
 
+/** Size words of other languages, without accents. */
+const OTHER_SIZES: readonly (readonly [RegExp, string])[] = [
+  [/^(?:kl$|klein|petit|pequen|chic|piccol|liten|litet|lita$|sma|lille)/, 'small'],
+  [/^(?:mittel|mittler|moyen|median|medi[oa]|middel|mellan|mellom|mellem)/, 'medium'],
+  [/^(?:gr$|gro(?:ss|ß|te|ot|s)|grand|stor)/, 'large'],
+];
+
 /** Canonical size from the line's word ('lg', 'good-sized', 'big'), or null. */
 export function sizeOf(word: string | null): string | null {
   if (word === null) return null;
@@ -122,7 +129,7 @@ export function sizeOf(word: string | null): string | null {
   if (/^(small|tiny|little|baby|mini|sm)/.test(text) || /very small/.test(text)) return 'small';
   if (/medium|^med/.test(text)) return 'medium';
   if (/large|^lg|big|good|fat|plump/.test(text)) return 'large';
-  return null;
+  return OTHER_SIZES.find(([words]) => words.test(text))?.[1] ?? null;
 }
 
 function unitScore(words: string[], unit: string | null): number | null {

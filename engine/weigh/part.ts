@@ -21,7 +21,11 @@ const SALT_BY_EYE: Readonly<Record<string, number>> = { pinch: 0.3, dash: 0.4 };
 const HEAPED_CUP: readonly [RegExp, number, number] = [/\bheap(?:ed|ing)\b/, 1.15, 0.1];
 /** Filling beyond or short of level: [words, factor, half-width]. Common practice, no source. */
 const FILLS: readonly (readonly [RegExp, number, number])[] = [
-  [/\bheap(ed|ing)\b/, 1.8, 0.3],
+  [
+    /\bheap(ed|ing)\b|\b(?:gehauft|geh\b|bombee|colmad|colm[oiae]\b|chei[ao]|opgehoopt|volle\b|ragad|toppe[td])/,
+    1.8,
+    0.3,
+  ],
   [/\brounded\b/, 1.3, 0.15],
   [/\b(generous|good|overflowing)\b/, 1.1, 0.1],
   [/\b(scant|barely)\b/, 0.92, 0.06],
