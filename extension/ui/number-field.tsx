@@ -23,9 +23,10 @@ export function NumberField({ label, unit, value, min, max, step, hint, onValue,
     if (text.trim() === '' ? asText !== '' : Number(text.replace(',', '.')) !== Number(asText))
       setText(asText);
   }, [asText]);
-  const typed = (next: string) => {
+  // While what is typed is no number the browser hands over an empty text: that lifts nothing.
+  const typed = (next: string, isNumber: boolean) => {
     setText(next);
-    if (next.trim() === '' && onClear) {
+    if (next.trim() === '' && isNumber && onClear) {
       setWrong(false);
       onClear();
       return;
@@ -49,7 +50,9 @@ export function NumberField({ label, unit, value, min, max, step, hint, onValue,
           value={text}
           aria-invalid={wrong}
           aria-describedby={wrong || hint ? `${id}-note` : undefined}
-          onInput={(event) => typed(event.currentTarget.value)}
+          onInput={({ currentTarget }) =>
+            typed(currentTarget.value, !currentTarget.validity.badInput)
+          }
         />
         {unit && <span aria-hidden="true">{unit}</span>}
       </span>

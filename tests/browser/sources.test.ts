@@ -146,6 +146,20 @@ describe('the full view', () => {
     await expect.poll(() => rowsOf(bench)).toEqual(free);
   });
 
+  it('keeps a limit while its field holds no number, and lifts it when the field is empty', async () => {
+    const free = await rowsOf(bench);
+    const fibre = bench.getByLabel('At least this much fibre');
+    await fibre.fill('12');
+    await expect.poll(() => rowsOf(bench)).not.toEqual(free);
+    const limited = await rowsOf(bench);
+    await fibre.press('End');
+    await fibre.pressSequentially('e');
+    await bench.getByText('A number from 0 to 100.').waitFor();
+    expect(await rowsOf(bench)).toEqual(limited);
+    await fibre.fill('');
+    await expect.poll(() => rowsOf(bench)).toEqual(free);
+  });
+
   it('adds only what is at home, and keeps the list', async () => {
     const free = await rowsOf(bench);
     const pantry = bench.locator('.pantry');
