@@ -1,19 +1,19 @@
 /** Reads the whole run of amounts at one place: sums, products, dual measures, containers. */
+import { readWithoutNumber } from './bare.ts';
+import { readBracket } from './bracket.ts';
 import type { Lexicon } from './lexicon.ts';
-import { amountsOf, PLUS_MARKS, readAmountList, SAME_MARKS } from './list.ts';
-import { type Measure, readMeasure, readSizes, stated } from './measure.ts';
+import { PLUS_MARKS, SAME_MARKS } from './list.ts';
+import { readMeasure, readSizes } from './measure.ts';
 import { found, isDash, type Read } from './quantity.ts';
 import {
   type Amounts,
   addSize,
   adopt,
-  bracketKind,
   contain,
   continues,
   juxtapose,
   push,
   type Run,
-  repeats,
   startRun,
   subtract,
   widen,
@@ -23,107 +23,22 @@ import { isMeasured, readUnit } from './unit.ts';
 
 export type { Amounts } from './run.ts';
 
-/** 'a few' and 'several' are taken as two to four: common practice, no source. */
-const FEW = [2, 4] as const;
 /** Describing words that may stand between a count and the size of one: '1 whole 6-pound salmon'. */
 const MOST_BETWEEN = 2;
 
-/** Amounts in brackets at `i`: the index after them, or null when the brackets hold anything else. */
-function readBracket(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
-  const closing = tokens[i]?.text === '[' ? ']' : ')';
-  const close = tokens.findIndex((t, at) => at > i && t.text === closing);
-  if (close < 0) return null;
-  const inner = tokens.slice(i + 1, close);
-  if (inner.every((t) => lex.fill.has(t.low) || lex.prep.has(t.low))) {
-    run.loose.push(...inner);
-    return close + 1;
-  }
-  const list = readAmountList(inner, lex);
-  if (list && repeats(run, list.measures)) return close + 1;
-  const late = list ? lateUnit(tokens, close + 1, lex, run, list.measures) : null;
-  if (late !== null) return late;
-  if (!list?.measures.some((m) => m.unit ?? m.size[0])) {
-    if (!goesOn(tokens, close + 1, lex, run)) return null;
-    run.asides.push(inner);
-    return close + 1;
-  }
-  run.amounts.push(...amountsOf(list, (m) => bracketKind(run, m, list.each)));
-  for (const m of list.measures) addSize(run, m.size);
-  run.loose.push(...list.loose);
-  return close + 1;
-}
-
-/** '1 (12-15) pound turkey': the bracket holds the number of the unit after it; null when not so. */
-function lateUnit(
-  tokens: readonly Token[],
-  i: number,
-  lex: Lexicon,
-  run: Run,
-  measures: readonly Measure[],
-): number | null {
-  const [m] = measures;
-  const unit = readUnit(tokens, i, lex);
-  if (!m || !unit || measures.length > 1 || m.unit || m.size.length > 0) return null;
-  if (run.last !== null || !isMeasured(unit.value)) return null;
-  m.amount = { ...m.amount, unit: unit.value.name };
-  push(run, { ...m, unit: unit.value }, 'each');
-  return unit.next;
-}
-
-/** Whether amounts go on after a bracket of words: '½ cup (…) / 71 grams', '1 (…) piece'. */
-function goesOn(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): boolean {
-  const mark = tokens[i];
-  if (mark?.kind !== 'p') return run.stated === null && readUnit(tokens, i, lex) !== null;
-  const next = SAME_MARKS.has(mark.text) ? readMeasure(tokens, i + 1, lex) : null;
-  return next !== null && isMeasured(next.value.unit);
-}
-
-/** 'pinch of salt', 'a large handful', 'bunch parsley': a bare unit means one of it. */
-function readBare(
-  tokens: readonly Token[],
-  i: number,
-  lex: Lexicon,
-  vague: boolean,
-): Read<Measure> | null {
-  const sizes = readSizes(tokens, i, lex, true);
-  const unit = readUnit(tokens, sizes.next, lex);
-  if (!unit) return null;
-  const { kind, name } = unit.value;
-  const counted = kind === 'container' || kind === 'piece' || kind === 'trail' || kind === 'volume';
-  const said = vague || sizes.value.size.length > 0 || isAt(lex.of, tokens, unit.next);
-  if (kind !== 'small' && !(said && counted)) return null;
-  if (tokens[unit.next]?.kind !== 'w' && tokens[unit.next]?.text !== '(') return null;
-  const [low, high] = vague ? FEW : [1, null];
-  const amount = stated(low, name, high, true);
-  const { size, fill } = sizes.value;
-  return found({ amount, unit: unit.value, size, fill }, unit.next);
-}
-
-/** 'a few leaves', 'pinch of', 'several eggs': an article or vague word may stand first. */
-function readWithoutNumber(
-  tokens: readonly Token[],
-  i: number,
-  lex: Lexicon,
-): Read<Measure> | null {
-  let at = i;
-  while (isAt(lex.articles, tokens, at) || isAt(lex.vague, tokens, at)) at++;
-  const vague = at > i && isAt(lex.vague, tokens, at - 1);
-  const bare = readBare(tokens, at, lex, vague);
-  if (bare || !vague || !isAt(lex.few, tokens, at - 1) || tokens[at]?.kind !== 'w') return bare;
-  const { size } = readSizes(tokens, at, lex, false).value;
-  const amount = stated(FEW[0], null, FEW[1], true);
-  return found({ amount, unit: null, size, fill: [] }, at + size.length);
-}
-
 /** 'or so', 'a pinch or two of', 'cans or boxes': the index after it, null when it is another food. */
 function readOr(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
+  const last = run.amounts.at(-1);
   if (isAt(lex.more, tokens, i + 1)) {
-    const last = run.amounts.at(-1);
     if (last) last.approximate = true;
     run.loose.push(...tokens.slice(i, i + 2));
     return i + 2;
   }
-  if (lex.numbers.has(lowAt(tokens, i + 1)) && isAt(lex.of, tokens, i + 2)) return i + 2;
+  const more = lex.numbers.get(lowAt(tokens, i + 1)) ?? 0;
+  if (last && more > last.quantity && isAt(lex.of, tokens, i + 2)) {
+    last.max = more;
+    return i + 2;
+  }
   const other = readUnit(tokens, i + 1, lex);
   if (!other || !run.last || other.value.kind !== run.last.kind) return null;
   run.loose.push(...tokens.slice(i, other.next));

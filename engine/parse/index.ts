@@ -1,8 +1,9 @@
 /** Understands one ingredient line. */
 import type { Line } from '../model.ts';
 import { nameText } from './finish.ts';
+import { guessLanguage } from './guess.ts';
 import { itemsOf } from './items.ts';
-import { guessLanguage, type Lexicon, lexiconOf } from './lexicon.ts';
+import { type Lexicon, lexiconOf } from './lexicon.ts';
 import type { Parts } from './parts.ts';
 import { readParts } from './read.ts';
 import { tidy } from './tidy.ts';

@@ -27,6 +27,8 @@ export type LanguageData = { [S in WordSet]?: string } & {
   /** Form -> [canonical name, foods]: a word that is this unit before these foods only ('filet d'huile'). */
   unitsBefore?: Record<string, string[]>;
   suffixUnits?: Record<string, string>;
+  /** Frequent words of ingredient lines that tell the language of a line without a tag. */
+  marks?: string;
   singulars?: Record<string, string>;
   exactUnits?: Record<string, string>;
 };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Amount } from '../../engine/model.ts';
+import { guessLanguage } from '../../engine/parse/guess.ts';
 import { parseLine } from '../../engine/parse/index.ts';
-import { guessLanguage } from '../../engine/parse/lexicon.ts';
 import da from './lines/da.json' with { type: 'json' };
 import de from './lines/de.json' with { type: 'json' };
 import en from './lines/en.json' with { type: 'json' };

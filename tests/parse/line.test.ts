@@ -107,6 +107,7 @@ describe('sums, products and dual measures', () => {
     ['half of one leek', '0.5'],
     ['1 (2-cm) knob galangal', '1 knob; 2 cm each'],
     ['1 doz. figs', '12'],
+    ['a pinch or two of mace', '1-2 pinch'],
     ['4 x figs', '4'],
     ['figs x 4', '4'],
     ['juice 2 limes', '2'],

@@ -1,0 +1,60 @@
+/** Guesses the language of a line that stands alone, by its units and small words. */
+import { LANGUAGES, SHARED_UNITS } from './language-data.ts';
+import { lexiconOf } from './lexicon.ts';
+
+type Vote = readonly [code: string, weight: number];
+let markers: ReadonlyMap<string, readonly Vote[]> | null = null;
+
+/** Words of measures and the language's marks (weight 2), preparation and grammar (1) -> the languages that use them. */
+function markerWords(): ReadonlyMap<string, readonly Vote[]> {
+  const owners = new Map<string, Vote[]>();
+  for (const code of Object.keys(LANGUAGES)) {
+    const lex = lexiconOf(code);
+    const own = new Map<string, number>();
+    const lists = [lex.prep, lex.descriptors, lex.of, lex.and, lex.or, lex.purposeStarts];
+    if (code === 'en') lists.push(lex.noteStarts, lex.heads);
+    for (const list of lists) for (const word of list) own.set(word, 1);
+    for (const word of LANGUAGES[code]?.marks?.split(' ') ?? []) own.set(word, 2);
+    for (const [form, unit] of lex.units) {
+      const shared = unit.name in SHARED_UNITS && unit.scale === 1;
+      if (shared && !(code === 'en' && ENGLISH_UNITS.has(unit.name))) continue;
+      for (const word of form.split(' ')) own.set(word, 2);
+    }
+    for (const [word, weight] of own) {
+      if (word.length < 2 && code !== 'en') continue;
+      const votes = owners.get(word) ?? [];
+      votes.push([code, weight]);
+      owners.set(word, votes);
+    }
+  }
+  return owners;
+}
+
+const isForeign = (word: string): boolean =>
+  markers?.get(word)?.some(([code]) => code !== 'en') ?? false;
+
+const ENGLISH_UNITS = new Set(['oz', 'lb', 'fl oz', 'inch']);
+
+/** How far another language must lead where the line has English words too: it may only name a dish. */
+const LEAD_OVER_ENGLISH = 2;
+
+/** The language whose measures, participles and small words stand most among lower-case words; 'en' when in doubt. */
+export function guessLanguage(words: readonly string[]): string {
+  markers ??= markerWords();
+  if (!words.some(isForeign)) return 'en';
+  const tally = new Map<string, number>();
+  for (const word of words) {
+    const votes = markers.get(word);
+    if (!votes) continue;
+    for (const [code, weight] of votes) tally.set(code, (tally.get(code) ?? 0) + weight);
+  }
+  const english = tally.get('en') ?? 0;
+  let best = 'en';
+  let most = english > 0 ? english + LEAD_OVER_ENGLISH - 1 : 0;
+  for (const [code, n] of tally)
+    if (n > most) {
+      best = code;
+      most = n;
+    }
+  return best;
+}
