@@ -31,8 +31,12 @@ export function PantryField({ adaptation, table, pantry, onGoals }: Props) {
     change();
     summary.current?.focus();
   };
+  const behind = goals.pantry !== null && goals.pantry.join() !== listed;
+  // A change of the list is worked in at once; a recipe saved with another list is not changed unasked.
+  const before = useRef(listed);
   useEffect(() => {
-    if (goals.pantry !== null && goals.pantry.join() !== listed) onGoals({ pantry: ids });
+    if (before.current !== listed && behind) onGoals({ pantry: ids });
+    before.current = listed;
   }, [listed]);
   return (
     <div class="pantry">
@@ -44,6 +48,14 @@ export function PantryField({ adaptation, table, pantry, onGoals }: Props) {
         />{' '}
         Add only what I have at home
       </label>
+      {behind && (
+        <p>
+          This recipe was planned with another list.{' '}
+          <button type="button" onClick={() => onGoals({ pantry: ids })}>
+            Plan with what is listed now
+          </button>
+        </p>
+      )}
       <details>
         <summary ref={summary}>
           At home: {ids.length === 0 ? 'nothing listed yet' : `${ids.length} listed`}
