@@ -150,7 +150,7 @@ function rewriteStep(step: Recipe['steps'][number], pass: Pass): RewrittenStep {
   const words = leaveOut(text, named);
   const cooler = oven === null ? words : withLowerOven(words);
   const why = [
-    ...unboiled.dropped.map(({ newName }) => `${newName ?? 'What is left'} needs no boiling.`),
+    ...unboiled.dropped.map(({ newName }) => `Not boiled here: ${newName ?? 'what is left'}.`),
     ...whyChanged(named),
     ...(cooler === words || oven === null ? [] : [oven]),
   ];

@@ -153,7 +153,7 @@ describe('other families', () => {
       ]),
     );
     const inserted = textsOf(steps, 'inserted').join('\n');
-    expect(inserted).toMatch(/Whisk the 2\.1 g .*xanthan gum into the fat/);
+    expect(inserted).toMatch(/Whisk 2\.1 g .*xanthan gum into the fat/);
     expect(inserted).toMatch(/gum makes no roux/);
   });
 
