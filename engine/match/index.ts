@@ -20,7 +20,7 @@ import { tokensOf } from './normalise.ts';
 import { FLOOR, nameFit, queryOf } from './score.ts';
 import { withoutSlip } from './slips.ts';
 import { OPPOSED, stateFit, wantedState } from './state.ts';
-import { CLASS, headAt, type State, stateOfWord, worth } from './words.ts';
+import { ADJECTIVE, CLASS, headAt, type State, stateOfWord, worth } from './words.ts';
 
 export interface MatchOptions {
   foods: FoodTable;
@@ -154,6 +154,12 @@ function byWords(tokens: readonly string[], lookup: Lookup, wanted: State | null
   return candidates;
 }
 
+/** 'Italian-style tomato puree' is a puree: its nouns together name a food. */
+function isNamedWithoutKinds(tokens: readonly string[], lookup: Lookup): boolean {
+  const nouns = bareTokens(tokens).filter((token) => !ADJECTIVE.has(token));
+  return nouns.length > 1 && nouns.length < tokens.length && lookup.exact.has(keyOf(nouns));
+}
+
 /** 'boneless chicken breast halves' -> 'chicken breast': words after the head may be parts. */
 function withoutParts(tokens: readonly string[]): readonly string[] {
   const bare = bareTokens(tokens);
@@ -183,7 +189,8 @@ function candidatesFor(
   const whole = namesOrSynonyms(tokens, lookup, wanted);
   if (whole.length > 0) return whole;
   const head = withoutParts(tokens);
-  if (head.length > 0 && head.length < bareTokens(tokens).length) {
+  const shorter = head.length > 0 && head.length < bareTokens(tokens).length;
+  if (shorter && !isNamedWithoutKinds(tokens, lookup)) {
     const found = namesOrSynonyms(head, lookup, wanted).filter(notLeafOfFruit(tokens));
     if (found.length > 0) return found.map((c) => ({ ...c, score: c.score - 0.05 }));
   }

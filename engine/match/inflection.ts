@@ -1,7 +1,7 @@
 /** Declined and plural forms of a word in one form: 'Karotten' and 'Karotte', 'râpées' and 'râpé'. */
 
 /** What is left of a word when its endings are off; shorter stems tell nothing. */
-const SHORTEST = 3;
+const SHORTEST = 4;
 
 /**
  * The word without its endings, taken off one after the other, longest first. Both sides of a

@@ -81,6 +81,7 @@ const isMeasuredCoconut = ({ name, amounts: [first] }: Item, text: string): bool
 /** The name as the amount tells it; unchanged when the amount tells nothing. `text` is the whole line. */
 export function nameByAmount(name: string, item: Item, text = ''): string {
   if (name !== item.name) return name;
+  if (/\bcream of coconut\b/i.test(name)) return 'sweetened coconut cream';
   if (isPouredRye(item)) return 'rye whiskey';
   if (isBulkSweetener(item)) return 'stevia erythritol blend';
   if (isCannedBiscuit(item)) return 'canned biscuits';

@@ -100,6 +100,10 @@ describe('state and amount tell the food', () => {
     ['1 can refrigerated biscuits', 'biscuit-dough'],
     ['1 cup unsweetened coconut milk from a carton', 'coconut-milk-drink'],
     ['2 flax eggs', 'flaxseed-ground'],
+    ['1 can Tuscan-style tomato puree', 'tomato-puree'],
+    ['2 cups cheese grits, reheated', 'grits-cooked'],
+    ['1 can fava beans, drained', 'broad-beans-canned'],
+    ['3/4 cup canned cream of coconut', 'coconut-cream-sweetened'],
     ['2 tbsp redcurrant jelly', 'jelly-fruit'],
   ])('%s -> %s', (text, id) => {
     expect(match(text)?.foodId).toBe(id);
