@@ -30,16 +30,22 @@ const MethodWords = z.strictObject({
 });
 export type MethodWords = z.infer<typeof MethodWords>;
 
-const LANGUAGES: Readonly<Record<string, MethodWords>> = Object.fromEntries(
-  Object.entries({ de, es, fr, it, nl }).map(([tag, file]) => [tag, MethodWords.parse(file)]),
-);
+const FILES: Readonly<Record<string, unknown>> = { de, es, fr, it, nl };
+
+/** Files are checked when first asked for: most recipes need none. */
+const checked = new Map<string, MethodWords>();
 
 const baseOf = (language: string | null): string =>
   (language ?? 'en').toLowerCase().split(/[-_]/)[0] ?? 'en';
 
 /** Words for a BCP 47 tag; null for English and for languages without a file. */
-export const methodWords = (language: string | null): MethodWords | null =>
-  LANGUAGES[baseOf(language)] ?? null;
+export function methodWords(language: string | null): MethodWords | null {
+  const base = baseOf(language);
+  if (!Object.hasOwn(FILES, base)) return null;
+  const words = checked.get(base) ?? MethodWords.parse(FILES[base]);
+  checked.set(base, words);
+  return words;
+}
 
 /** Whether a recipe's language is another than English. */
 export const isForeign = (language: string | null): boolean => baseOf(language) !== 'en';
