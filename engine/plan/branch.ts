@@ -30,7 +30,7 @@ const switchesOf = (program: Program): Switch[] =>
   );
 
 /** A programme taken apart once, so that each node only puts its switches in. */
-interface Frame {
+export interface Frame {
   program: Program;
   switches: readonly Switch[];
   by: ReadonlyMap<string, Switch>;
@@ -41,7 +41,7 @@ interface Frame {
   switched: readonly Row[];
 }
 
-function frameOf(program: Program): Frame {
+export function frameOf(program: Program): Frame {
   const switches = switchesOf(program);
   const by = new Map(switches.map((s) => [s.id, s]));
   const has = (row: Row): boolean => row.terms.some(([id]) => by.has(id));
@@ -53,6 +53,16 @@ function frameOf(program: Program): Frame {
     plain,
     columns: columnsOf(plain),
     switched: program.rows.filter(has),
+  };
+}
+
+/** The same programme with another upper bound of one of its rows without switches. */
+export function rebound(frame: Frame, id: string, max: number): Frame {
+  const change = (row: Row): Row => (row.id === id ? { ...row, max } : row);
+  return {
+    ...frame,
+    plain: frame.plain.map(change),
+    program: { ...frame.program, rows: frame.program.rows.map(change) },
   };
 }
 
@@ -340,18 +350,38 @@ function dive(frame: Frame): Solution | null {
  * A good solution with whole-number choices, quickly: what the relaxed programme uses most, as far as
  * it may be used together. Never better than the optimum; `infeasible` when none was found.
  */
-export function nearlySolve(program: Program): Solution {
-  const frame = frameOf(program);
+export const nearlySolve = (program: Program): Solution => near(frameOf(program));
+
+function near(frame: Frame): Solution {
   const relaxed = solveNode(frame, new Map());
   if (relaxed.status !== 'optimal') return relaxed;
   const found = settledAt(frame, usedTogether(frame, relaxed.values));
   return found.status === 'optimal' ? found : (dive(frame) ?? INFEASIBLE);
 }
 
+/** As `nearlySolve`, or one of the sets of switches given, whichever comes nearest to the optimum; null when none fits. */
+export function nearest(frame: Frame, tries: readonly ReadonlySet<string>[]): Solution | null {
+  const first = near(frame);
+  let best = first.status === 'optimal' ? first : null;
+  const seen = new Set<string>();
+  const name = (on: Iterable<string>): string => [...on].sort().join();
+  if (best) seen.add(name(openedBy(frame.program, best.values)));
+  for (const on of tries) {
+    const own = name(on);
+    if (seen.has(own)) continue;
+    seen.add(own);
+    const found = settledAt(frame, on);
+    if (found.status === 'optimal' && (best === null || found.objective < best.objective))
+      best = found;
+  }
+  return best;
+}
+
 /** As `nearlySolve`, with a second way that takes longer and mostly comes nearer. */
 export function nearlySolveWell(program: Program): Solution {
-  const quick = nearlySolve(program);
-  const deep = dive(frameOf(program));
+  const frame = frameOf(program);
+  const quick = near(frame);
+  const deep = dive(frame);
   if (deep?.status !== 'optimal') return quick;
   return quick.status === 'optimal' && quick.objective <= deep.objective ? quick : deep;
 }

@@ -1,9 +1,8 @@
 /** The curve of closeness to the original against net carbs of a serving. */
 import type { Plan } from '../model.ts';
-import { nearlySolve, openedBy, solveSettled } from './branch.ts';
+import { frameOf, nearest, openedBy, rebound } from './branch.ts';
 import { closenessOf, lossOf } from './closeness.ts';
 import { type PlanModel, withBudget } from './model.ts';
-import type { Solution } from './program.ts';
 import { evaluate } from './state.ts';
 
 type Point = Plan['frontier'][number];
@@ -24,20 +23,6 @@ function rising(points: readonly Point[]): Point[] {
   return curve;
 }
 
-/** The closest plan found for a budget: from the relaxed programme, or by the swaps of a plan nearby. */
-function planAt(
-  model: PlanModel,
-  budget: number,
-  nearby: readonly ReadonlySet<string>[],
-): Solution | null {
-  const program = withBudget(model, budget);
-  const found = [nearlySolve(program), ...nearby.map((on) => solveSettled(program, on))].filter(
-    ({ status }) => status === 'optimal',
-  );
-  found.sort((a, b) => a.objective - b.objective);
-  return found[0] ?? null;
-}
-
 /**
  * Points from the least reachable net carbs to the original's, each a plan that can be made, with
  * `chosen`, the plan's own point. One point when nothing can change.
@@ -54,10 +39,12 @@ export function frontierOf(
   const used = (values: ReadonlyMap<string, number>): Set<string> =>
     new Set(openedBy(model, values));
   const own = used(chosen.values);
+  const frame = frameOf(withBudget(model, most));
   let last: Set<string> | null = null;
   const tryAt = (budget: number): void => {
     const nearby = [...(own.size > 0 ? [own] : []), ...(last ? [last] : [])];
-    const solution = planAt(model, budget, nearby);
+    // The closest plan found: from the relaxed programme, or by the swaps of a plan nearby.
+    const solution = nearest(rebound(frame, 'budget', budget - most), nearby);
     if (!solution) return;
     last = used(solution.values);
     const netCarbsG = round(evaluate(model.net, solution.values));
