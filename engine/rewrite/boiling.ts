@@ -1,6 +1,8 @@
 /** Steps that boil pasta or rice, when what stands in is not boiled. */
+
+import { boiledOf } from './boiled.ts';
 import type { Mention } from './mentions.ts';
-import { boiledOf, namePattern } from './rename.ts';
+import { namePattern } from './patterns.ts';
 
 const COOKS = /\b(boil|cook|simmer|rinse|soak|parboil)\b/i;
 /** Sentences that only finish what was boiled. */

@@ -1,14 +1,15 @@
 /** Handling that the new ingredients call for, and where in the method it goes. */
-import type { FoodTable } from '../foods/index.ts';
-import type { Adjustment, Ingredient, Plan, PlannedItem, RewrittenStep } from '../model.ts';
+import type { Plan, RewrittenStep } from '../model.ts';
+import { addedItems, type CueContext, floursOf, gumsOf, newShare } from './cue-context.ts';
+import { fill, listIn, nameIn, textOf } from './cue-text.ts';
 import cues from './data/cues.json' with { type: 'json' };
 import warnings from './data/warnings.json' with { type: 'json' };
-import { foreignName } from './foreign.ts';
-import { amountText, kitchenGrams, type Region } from './kitchen.ts';
-import { listOf, type Mention, shortName } from './mentions.ts';
+import type { Mention } from './mentions.ts';
 import { bakeMinutes } from './oven.ts';
-import { celsius } from './temperature.ts';
-import { joinedWith, localUnits, type MethodWords } from './words.ts';
+
+export type { CueContext } from './cue-context.ts';
+
+const YEAST = /yeast/;
 
 interface Cue {
   id: string;
@@ -70,35 +71,6 @@ interface Warning {
   source: string;
 }
 
-export interface CueContext {
-  plan: Plan;
-  ingredients: readonly Ingredient[];
-  mentions: readonly Mention[];
-  foods: FoodTable;
-  region: Region;
-  /** The original method, for what it says already; with English key words when it is in another language. */
-  method: string;
-  title: string;
-  /** Words of the method's language; null for English and languages without any. */
-  words: MethodWords | null;
-  /** Whether the method lets flour and water stand together first. */
-  autolyses: boolean;
-  /** Changes accepted after earlier bakes. */
-  adjustments: readonly Adjustment[];
-}
-
-const FLOURS = /flour|gluten|starch|fibre|bran|flax|whey-protein|egg-white-powder|oats$/;
-const BINDERS = /xanthan|guar|psyllium|glucomannan/;
-const YEAST = /yeast/;
-
-const originalIds = (context: CueContext): Set<string> =>
-  new Set(context.ingredients.flatMap(({ match }) => (match === null ? [] : [match.foodId])));
-
-function addedItems(context: CueContext): PlannedItem[] {
-  const had = originalIds(context);
-  return context.plan.items.filter(({ foodId, grams }) => grams > 0 && !had.has(foodId));
-}
-
 const some = (ids: readonly string[], pattern: string): boolean =>
   ids.some((id) => new RegExp(pattern).test(id));
 
@@ -108,42 +80,6 @@ function gone(context: CueContext, pattern: string, keepsNone: boolean): boolean
     const id = ingredient.match?.foodId ?? '';
     return changed && new RegExp(pattern).test(id) && !(keepsNone && keptShare(mention) > 1 / 3);
   });
-}
-
-const floursOf = (context: CueContext): PlannedItem[] =>
-  merged(
-    context.plan.items.filter(({ foodId, grams, role }) => {
-      const dough = role === 'structure' || role === 'starch-bulk' || role === 'other';
-      return grams > 0 && dough && FLOURS.test(foodId) && !BINDERS.test(foodId);
-    }),
-  );
-
-/** One item a food, so that a flour that stands in for two lines is named once. */
-function merged(items: readonly PlannedItem[]): PlannedItem[] {
-  const byFood = new Map<string, PlannedItem>();
-  for (const item of items) {
-    const same = byFood.get(item.foodId);
-    byFood.set(item.foodId, same ? { ...same, grams: same.grams + item.grams } : item);
-  }
-  return [...byFood.values()];
-}
-
-/** Gums for the flours of a dough, or, in other dishes and fillings, those that thicken. */
-const gumsOf = (context: CueContext, thickening: boolean): PlannedItem[] =>
-  merged(
-    context.plan.items.filter(
-      ({ foodId, grams, role }) =>
-        grams > 0 && BINDERS.test(foodId) && thickening === (role === 'thickener'),
-    ),
-  );
-
-/** Share of the flours, by mass, that the original did not have. */
-function newShare(context: CueContext): number {
-  const had = originalIds(context);
-  const grams = (items: readonly PlannedItem[]): number => items.reduce((t, i) => t + i.grams, 0);
-  const flours = floursOf(context);
-  const fresh = flours.filter(({ foodId }) => !had.has(foodId));
-  return flours.length === 0 ? 1 : grams(fresh) / grams(flours);
 }
 
 /** The dish's family and those of its parts, such as a sauce under a crust. */
@@ -173,140 +109,6 @@ function applies(cue: Cue, context: CueContext): boolean {
   if (cue.autolyse !== undefined && cue.autolyse !== context.autolyses) return false;
   if (cue.bakeFrom !== undefined && (bakeMinutes(context.method) ?? 0) < cue.bakeFrom) return false;
   return cue.unless === undefined || !new RegExp(cue.unless, 'i').test(context.method);
-}
-
-/** A food's name in the method's language; what the recipe had keeps the recipe's word. */
-function nameIn(item: PlannedItem, { words, ingredients }: CueContext): string {
-  const own = ingredients.find(({ match }) => match?.foodId === item.foodId);
-  if (own !== undefined) return own.item.name;
-  return words === null ? shortName(item.foodName) : foreignName(item, words);
-}
-
-function withAmount(item: PlannedItem, context: CueContext): string {
-  const food = context.foods.byId(item.foodId);
-  const name = nameIn(item, context);
-  if (food === null) return `${Math.round(item.grams)} g ${name}`;
-  const amount = amountText(food, kitchenGrams(food, item.grams, item.role), context.region);
-  const local =
-    context.words === null
-      ? amount
-      : localUnits(amount, context.words).replace(/(\d)\.(\d)/g, '$1,$2');
-  return `${local} ${name}`;
-}
-
-const listIn = (list: readonly string[], { words }: CueContext): string =>
-  words === null ? listOf(list) : joinedWith(list, words.and);
-
-const waterOf = (context: CueContext): PlannedItem | undefined =>
-  context.plan.items.find(({ foodId, grams }) => foodId === 'water' && grams > 0);
-
-/** A little of the water: about an eighth, in tens of grams, at least 30 g. */
-function bloomWater(context: CueContext): string {
-  const water = waterOf(context);
-  const { words } = context;
-  if (water === undefined) return words?.someLiquid ?? 'a little of the liquid';
-  const grams = Math.max(30, Math.round(water.grams / 80) * 10);
-  return words?.someWater.replace('{grams}', String(grams)) ?? `${grams} g of the water`;
-}
-
-/** Less water than this, g, is not worth holding back: own choice. */
-const LEAST_RESERVE = 10;
-
-function reserveText(context: CueContext): string {
-  const { reserveWaterG } = context.plan;
-  if (reserveWaterG === null || reserveWaterG < LEAST_RESERVE) return '';
-  const grams = String(Math.round(reserveWaterG));
-  if (context.words !== null) return context.words.reserve.replace('{grams}', grams);
-  return ` If it is still stiff after the rest, work in up to ${Math.round(reserveWaterG)} g more water by feel.`;
-}
-
-/**
- * Times as long as stated: 1.5 below 25 % digestible starch, else 1.25 (common practice, no source);
- * about as long where the plan gave it more yeast instead.
- */
-const proofTimes = ({ plan, words }: CueContext): string => {
-  if (words === null && plan.notes.some(({ code }) => code === 'YEAST_RAISED')) return 'about';
-  const little = plan.dough !== null && plan.dough.after.digestibleStarchPct < 25;
-  return `${little ? '1½' : '1¼'} ${words?.times ?? 'times'}`;
-};
-
-/** All of the water but what dry yeast wakes in. */
-function mixWater(context: CueContext): string {
-  if (context.words !== null) return context.words.mixWater;
-  const dry = context.plan.items.some(({ foodId }) => foodId === 'dry-yeast');
-  return dry
-    ? `the water, keeping ${bloomWater(context).replace(' of the water', '')} for the yeast`
-    : 'the water';
-}
-
-/** Share of the bake after which what browns fast is covered: common practice, no source. */
-const COVER_AFTER = 0.6;
-
-/** Minutes under a lid at the start of a loaf's bake: common practice, no source. */
-const COVERED = 25;
-/** Below this a bake is one of rolls. */
-const SHORT = 15;
-
-/** At most {@link COVERED}, and no more than its share of a shorter bake. */
-const coveredFor = ({ method }: CueContext): number =>
-  Math.min(COVERED, Math.round((bakeMinutes(method) ?? COVERED / COVER_AFTER) * COVER_AFTER));
-
-/** '{They are|It is}': the first for small bakes that are many, the second for one loaf or cake. */
-const isMany = ({ title, method }: CueContext): boolean =>
-  MANY.test(title) || (!ONE.test(title) && MANY.test(method));
-const MANY =
-  /\b(muffins?|scones|cupcakes|rolls|buns|baps|bagels|cookies|biscuits|(?:cut|shape|divide)d? into \d+|\d+ (?:rolls|buns|pieces))\b/i;
-const ONE = /\b(loaf|bread|cake|tart|pie|boule|baguette)\b/i;
-
-/** Both scales in English, degrees Celsius in languages whose kitchens know no other. */
-function degrees(low: number, high: number | null, { words }: CueContext): string {
-  if (words === null) return celsius(low, high ?? low);
-  return high === null ? `${low} °C` : `${low}-${high} °C`;
-}
-
-/** A cue's or warning's words in the method's language. */
-const textOf = ({ id, text }: { id: string; text: string }, { words }: CueContext): string =>
-  words?.steps[id] ?? text;
-
-function fill(raw: string, context: CueContext): string {
-  const { plan } = context;
-  const text = raw.replace(/\{([^{}|]+)\|([^{}|]+)\}/g, (_, many: string, one: string) =>
-    isMany(context) ? many : one,
-  );
-  const konjac = plan.items.find(({ foodId }) => /^konjac-(noodles|rice)$/.test(foodId));
-  const words: Record<string, string> = {
-    flours: listIn(
-      floursOf(context).map((item) => withAmount(item, context)),
-      context,
-    ),
-    flourWord: floursOf(context).length > 1 ? 'flours' : 'flour',
-    binders: listIn(
-      gumsOf(context, false).map((item) => withAmount(item, context)),
-      context,
-    ),
-    gums: listIn(
-      gumsOf(context, true).map((item) => withAmount(item, context)),
-      context,
-    ),
-    bloomWater: bloomWater(context),
-    mixWater: mixWater(context),
-    reserveText: reserveText(context),
-    proofTimes: proofTimes(context),
-    coverAt: String(Math.round((bakeMinutes(context.method) ?? 0) * COVER_AFTER)),
-    coveredFor: String(coveredFor(context)),
-    longer: coveredFor(context) < SHORT ? '5-10' : '10-20',
-    konjac: konjac === undefined ? 'konjac' : nameIn(konjac, context),
-  };
-  return text
-    .replace(/\{(\w+)\}/g, (whole, key: string) => words[key] ?? whole)
-    .replace(/\{C:(\d+)(?:-(\d+))?\}/g, (_, low: string, high?: string) =>
-      degrees(Number(low), high === undefined ? null : Number(high), context),
-    )
-    .replace(/\{d:(\d+)-(\d+)\}/g, (_, low: string, high: string) => {
-      const f = (difference: string): number => Math.round((Number(difference) * 1.8) / 5) * 5;
-      const metric = `${low}-${high} °C`;
-      return context.words === null ? `${metric} (${f(low)}-${f(high)} °F)` : metric;
-    });
 }
 
 /** Where a cue goes: the index of the step it stands before; `length` is the end; null is nowhere. */

@@ -4,10 +4,12 @@
  */
 import type { FoodTable } from '../foods/index.ts';
 import type { PlannedItem } from '../model.ts';
+import { boiledOf } from './boiled.ts';
 import { kitchenGrams } from './kitchen.ts';
+import type { Ledger } from './ledger.ts';
 import type { Mention } from './mentions.ts';
 import { shortName } from './names.ts';
-import { boiledOf, END, type Ledger, literal, START } from './rename.ts';
+import { END, literal, START } from './patterns.ts';
 import { joinedWith, keyed, type MethodWords } from './words.ts';
 
 const AMOUNT = String.raw`(?<amount>\d+(?:[.,]\d+)?\s*(?:g|kg|ml|cl|dl|l)\b\s*(?:de |d'|d’|di |van |von )?)?`;

@@ -1,5 +1,5 @@
 /** Takes a named thing out of a list in a sentence. */
-import { END, literal, START } from './rename.ts';
+import { END, literal, START } from './patterns.ts';
 
 const AMOUNT = String.raw`(?:[\d¼½¾⅓⅔./ ]+\s?(?:g|kg|ml|l|litres?|cups?|tbsp|tsp|tablespoons?|teaspoons?|oz)?\.?\s+(?:of\s+)?(?:\([^)]*\)\s+)?)?`;
 const ADJECTIVES = `(?:(?:luke)?warm |cold |tepid |hot |iced? |room[- ]temperature )*`;

@@ -1,42 +1,15 @@
 /** Finds ingredients in the method's words and puts their new names and amounts there. */
 import type { FoodTable } from '../foods/index.ts';
 import type { PlannedItem } from '../model.ts';
+import { boiledOf } from './boiled.ts';
 import { amountText, kitchenGrams, pieceText, type Region } from './kitchen.ts';
+import type { Ledger } from './ledger.ts';
+import { asList, joined } from './lists.ts';
 import type { Mention } from './mentions.ts';
-import {
-  COLLECTIVES,
-  isSweetener,
-  itemName,
-  listOf,
-  newNameOf,
-  shortName,
-  singular,
-} from './names.ts';
+import { COLLECTIVES, isSweetener, itemName, listOf, newNameOf, shortName } from './names.ts';
+import { ownerOf, ownersOf, sentenceAt } from './owners.ts';
+import { END, literal, namePattern, START } from './patterns.ts';
 import { numberOf, REST, SHARE, shareOf, unitOf } from './shares.ts';
-
-/** What earlier steps have used of an ingredient, share of the whole, and which additions went in. */
-export class Ledger {
-  private readonly shares = new Map<string, number>();
-  private readonly gone = new Set<string>();
-
-  use(mention: Mention, share: number): void {
-    const { key } = mention.ingredient;
-    this.shares.set(key, (this.shares.get(key) ?? 0) + share);
-  }
-
-  /** Share that is left, or null when it cannot be told. */
-  left(mention: Mention): number | null {
-    const used = this.shares.get(mention.ingredient.key) ?? 0;
-    return used > 0 && used < 0.98 ? 1 - used : null;
-  }
-
-  /** Additions that have not gone in yet; from now on they have. */
-  take(mention: Mention): PlannedItem[] {
-    const fresh = mention.along.filter(({ key }) => !this.gone.has(key));
-    for (const { key } of fresh) this.gone.add(key);
-    return fresh;
-  }
-}
 
 export interface RenameContext {
   foods: FoodTable;
@@ -45,12 +18,6 @@ export interface RenameContext {
 }
 
 const AMOUNT = String.raw`(?:(?<quantity>\d+[¼½¾⅓⅔]|\d+\s+\d\/\d|\d+\/\d|\d+(?:[.,]\d+)?|[¼½¾⅓⅔])\s*(?<unit>g|grams?|kg|ml|cups?|tbsp|tablespoons?|tsp|teaspoons?|oz|ounces?|lbs?|pounds?)?\.?\s+(?:of\s+)?(?:the\s+)?)`;
-
-/** Word boundaries that know letters beyond ASCII. */
-export const START = String.raw`(?<![\p{L}\p{N}])`;
-export const END = String.raw`(?![\p{L}\p{N}])`;
-
-export const literal = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 /** Share of the whole line that an amount in a step names, or null when it cannot be told. */
 function shareNamed(mention: Mention, quantity: number, unit: string | null): number | null {
@@ -174,21 +141,6 @@ function replacement(mention: Mention, found: Found, context: RenameContext): st
   return COLLECTIVES.has(called) && called === 'flours' ? `${amount} ${called}` : amount;
 }
 
-const BOILS_AS: readonly (readonly [original: RegExp, standIn: RegExp])[] = [
-  [/pasta|noodles|lasagne/, /^(pasta|soybean-pasta|egg-noodles|lasagne)/],
-  [/^rice-|couscous|bulgur|quinoa/, /^rice-|couscous|bulgur|quinoa|lentils/],
-];
-
-/** What of an ingredient's stand-ins is boiled like it; null when the ingredient is none that is boiled. */
-export function boiledOf({ ingredient, items }: Mention): PlannedItem[] | null {
-  const id = ingredient.match?.foodId ?? '';
-  const rule = BOILS_AS.find(([original]) => original.test(id));
-  return rule === undefined ? null : items.filter(({ foodId }) => rule[1].test(foodId));
-}
-
-export const namePattern = ({ names }: Mention): RegExp =>
-  new RegExp(`${START}(?:${names.map(literal).join('|')})(?:e?s)?${END}`, 'iu');
-
 /** In a step that boils pasta or rice, only the part of the stand-ins that is boiled is meant. */
 function inBoilingStep(mention: Mention, text: string): Mention | null {
   const items = boiledOf(mention);
@@ -233,127 +185,6 @@ const isSugar = (name: string): boolean => /sugar/i.test(name);
 
 const capitalised = (text: string, like: string): string =>
   /^\p{Lu}/u.test(like) ? text.replace(/\p{L}|\d/u, (first) => first.toUpperCase()) : text;
-
-interface Owners {
-  /** Ingredients by name: a changed one before an unchanged one, else the first line of the name. */
-  named: Map<string, Mention[]>;
-  /** Ingredients by a word that several of them end in. */
-  loose: Map<string, Mention[]>;
-}
-
-function grouped(
-  mentions: readonly Mention[],
-  namesOf: (mention: Mention) => readonly string[],
-): Map<string, Mention[]> {
-  const owners = new Map<string, Mention[]>();
-  for (const mention of mentions)
-    for (const name of namesOf(mention)) owners.set(name, [...(owners.get(name) ?? []), mention]);
-  for (const [name, own] of owners)
-    owners.set(
-      name,
-      own.toSorted((a, b) => Number(b.changed) - Number(a.changed)),
-    );
-  return owners;
-}
-
-function ownersOf(mentions: readonly Mention[]): Owners {
-  return {
-    // 'both sugars' and 'sugars' stay plurals; the rest is looked up in the singular.
-    named: grouped(mentions, ({ names, loose, ingredient }) =>
-      names.map((name) =>
-        loose === null && !ingredient.item.name.toLowerCase().includes(name)
-          ? name
-          : singular(name),
-      ),
-    ),
-    loose: grouped(mentions, ({ loose }) => (loose === null ? [] : [loose])),
-  };
-}
-
-/** Where a flour thickens, coats or dusts instead of making the dough. */
-const SAUCE =
-  /\b(sauce|gravy|roux|thicken\w*|simmer|stock|broth|whisk in the (?:milk|stock|cream))\b/i;
-const COATING = /\b(dip|dredge|coat|toss the|dust the)\b/i;
-
-const norm = (title: string | null): string => (title ?? '').toLowerCase().replace(/^for the /, '');
-
-/** Where a name stands: the sentence and step around it, the heading above, and every ingredient of the recipe. */
-interface Place {
-  sentence: string;
-  text: string;
-  section: string | null;
-  mentions: readonly Mention[];
-}
-
-function bySection(own: readonly Mention[], { section }: Place): Mention | undefined {
-  const heading = norm(section);
-  return own.find(({ ingredient }) => heading !== '' && norm(ingredient.line.group) === heading);
-}
-
-/** By the other ingredients in the sentence: the one whose group most of them are of. */
-function byCompany(
-  own: readonly Mention[],
-  sentence: string,
-  { mentions }: Place,
-): Mention | undefined {
-  const groups = new Set(own.map(({ ingredient }) => ingredient.line.group));
-  if (groups.size < 2) return undefined;
-  const counts = new Map<string | null, number>();
-  for (const other of mentions) {
-    const { group } = other.ingredient.line;
-    const alone =
-      other.loose === null &&
-      !own.some(({ ingredient }) => ingredient.key === other.ingredient.key);
-    const only = mentions.every(
-      (one) =>
-        one.ingredient.line.group === group || !one.names.some((n) => other.names.includes(n)),
-    );
-    if (alone && only && namePattern(other).test(sentence))
-      counts.set(group, (counts.get(group) ?? 0) + 1);
-  }
-  const ranked = [...counts].sort((a, b) => b[1] - a[1]);
-  const [best, second] = ranked;
-  if (best === undefined || best[1] === second?.[1]) return undefined;
-  return own.find(({ ingredient }) => ingredient.line.group === best[0]);
-}
-
-function byRole(own: readonly Mention[], sentence: string): Mention | undefined {
-  const role = SAUCE.test(sentence) ? 'thickener' : COATING.test(sentence) ? 'coating' : null;
-  return role === null ? undefined : own.find((mention) => mention.role === role);
-}
-
-/** Of several ingredients a word may mean, the one the words around it speak of. */
-function meantBy(own: readonly Mention[], place: Place): Mention | null {
-  const [first] = own;
-  if (first === undefined || own.length === 1) return first ?? null;
-  const { sentence, text } = place;
-  return (
-    bySection(own, place) ??
-    byRole(own, sentence) ??
-    byCompany(own, sentence, place) ??
-    byCompany(own, text, place) ??
-    byRole(own, text) ??
-    first
-  );
-}
-
-function ownerOf({ named, loose }: Owners, name: string, place: Place): Mention | null {
-  const low = name.toLowerCase();
-  const exact = named.get(low) ?? named.get(singular(low)) ?? named.get(low.replace(/es$/, ''));
-  const any = loose.get(singular(low));
-  if (any !== undefined && low === singular(low)) {
-    const one = bySection(any, place) ?? byCompany(any, place.sentence, place);
-    if (one !== undefined) return one;
-  }
-  return exact === undefined ? null : meantBy(exact, place);
-}
-
-/** The sentence around a place in a text. */
-const sentenceAt = (text: string, at: number): string => {
-  const start = Math.max(...['. ', '; ', '! '].map((end) => text.lastIndexOf(end, at) + 1));
-  const ends = ['. ', '; ', '! '].map((end) => text.indexOf(end, at)).filter((found) => found >= 0);
-  return text.slice(start, ends.length === 0 ? text.length : Math.min(...ends));
-};
 
 /** What went in with an ingredient, behind its name; 'sweeteners' covers sweet additions. */
 function withAlong(text: string, mention: Mention, context: RenameContext): string {
@@ -408,7 +239,7 @@ export function renameIn(
     const full = withAlong(put, meant, context);
     if (full === whole) return whole;
     // A part in brackets is no list to be joined with its neighbours.
-    const marked = full.endsWith(')') ? full : `${OPEN}${full}${CLOSE}`;
+    const marked = full.endsWith(')') ? full : asList(full);
     return capitalised(marked, whole);
   });
   return { text: tidied(joined(renamed)), named: [...named] };
@@ -425,32 +256,6 @@ function keptText(mention: Mention, found: Found, { ledger }: RenameContext): st
   if (share !== null) ledger.use(mention, share);
   return found.whole;
 }
-
-/** Marks around a list that was put in, so that it can be joined with the words beside it. */
-const OPEN = '\u2060';
-const CLOSE = '\u2061';
-
-/** Words that begin what is to be done next, so that a list before them is at its end. */
-const VERBS = [
-  'then|add|allow|arrange|assemble|bake|beat|blend|blitz|boil|bring|broil|brown|brush|caramelise|caramelize',
-  'chill|coat|combine|continue|cook|cool|cover|crimp|crumble|crush|cut|decorate|dip|discard|dissolve|divide',
-  'drain|dredge|drizzle|drop|dust|fill|finish|flip|fold|form|fry|garnish|gently|glaze|gradually|grate|grease',
-  'grill|heat|keep|knead|ladle|layer|leave|let|lift|line|loosen|mash|melt|mix|pack|peel|pinch|pipe|place|pour',
-  'press|process|prove|proof|pulse|puree|push|put|reduce|remove|repeat|reserve|rest|return|rinse|rise|roast',
-  'roll|rub|scatter|score|scrape|seal|sear|season|serve|set|shake|shape|sift|simmer|skim|slash|slice|slowly',
-  'soak|soften|spoon|spread|sprinkle|start|steam|stir|strain|stuff|swirl|taste|temper|thicken|thin|toast|top',
-  'torch|toss|transfer|trim|turn|warm|wash|whip|whisk|work|wrap',
-].join('|');
-const GOES_ON = `(?= and (?!(?:${VERBS})\\b)|, (?!(?:${VERBS})\\b)(?:[^.,;]+, )*[^.,;]+ and (?!(?:${VERBS})\\b))`;
-const LISTED = new RegExp(`\u2060([^\u2060\u2061]*) and ([^\u2061]*)\u2061${GOES_ON}`, 'g');
-
-/** 'a and [b and c]' -> 'a, b and c'; '[a and b] and c' -> 'a, b and c'; 'the [70 g a]' -> '70 g a'. */
-const joined = (text: string): string =>
-  text
-    .replace(/\bthe \u2060(?=\d)/gi, '\u2060')
-    .replace(LISTED, '\u2060$1, $2\u2061')
-    .replace(/,? and ((?:the )?)\u2060(?=[^\u2061]*(?: and |, ))/g, ', $1\u2060')
-    .replace(/[\u2060\u2061]/g, '');
 
 /** 'the flours and the flours' -> 'the flours'. */
 const tidied = (text: string): string =>

@@ -14,9 +14,11 @@ import {
 } from './cues.ts';
 import { foreignName, renameForeign } from './foreign.ts';
 import { withoutWord } from './leave-out.ts';
+import { Ledger } from './ledger.ts';
 import { listOf, type Mention, shortName } from './mentions.ts';
 import { withLowerOven } from './oven.ts';
-import { Ledger, namePattern, renameIn } from './rename.ts';
+import { namePattern } from './patterns.ts';
+import { renameIn } from './rename.ts';
 import { usesGas, withAllScales } from './temperature.ts';
 import { isForeign, joinedWith, keyed } from './words.ts';
 

@@ -1,0 +1,15 @@
+/** What is boiled like the pasta or rice it stands in for. */
+import type { PlannedItem } from '../model.ts';
+import type { Mention } from './mentions.ts';
+
+const BOILS_AS: readonly (readonly [original: RegExp, standIn: RegExp])[] = [
+  [/pasta|noodles|lasagne/, /^(pasta|soybean-pasta|egg-noodles|lasagne)/],
+  [/^rice-|couscous|bulgur|quinoa/, /^rice-|couscous|bulgur|quinoa|lentils/],
+];
+
+/** What of an ingredient's stand-ins is boiled like it; null when the ingredient is none that is boiled. */
+export function boiledOf({ ingredient, items }: Mention): PlannedItem[] | null {
+  const id = ingredient.match?.foodId ?? '';
+  const rule = BOILS_AS.find(([original]) => original.test(id));
+  return rule === undefined ? null : items.filter(({ foodId }) => rule[1].test(foodId));
+}
