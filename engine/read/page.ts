@@ -1,13 +1,12 @@
 import type { Note, Recipe } from '../model.ts';
 import { differingAmounts, pageListIsFuller, pageStepsAreBetter } from './arbiter.ts';
 import { type Block, blocksOf } from './blocks.ts';
-import { hasMarkedElements, jsonLdScripts } from './detect.ts';
+import { jsonLdScripts } from './detect.ts';
 import { type Draft, linesIn } from './draft.ts';
 import { listedTools, withoutTools } from './equipment.ts';
 import { frameOf } from './frame.ts';
 import { regainGroups } from './groups.ts';
 import { readHRecipe } from './h-recipe.ts';
-import { hasAmount } from './ingredients.ts';
 import { readJsonLd } from './jsonld.ts';
 import { fill, mergeDrafts, titlesAgree } from './merge.ts';
 import { readLooseProperties, readMicrodata } from './microdata.ts';
@@ -15,7 +14,6 @@ import { pageDrafts } from './page-recipes.ts';
 import { findInPage, type PageRecipe } from './page-text.ts';
 import { readRdfa } from './rdfa.ts';
 import { readNote, recipeOf } from './recipe.ts';
-import { recipeRegion } from './region.ts';
 import { copyTree, type Tree } from './tree.ts';
 
 /**
@@ -23,7 +21,6 @@ import { copyTree, type Tree } from './tree.ts';
  * ends early, so that time is left to make lines of the copy and to look through them.
  */
 export type Spent = (share?: number) => boolean;
-const REGION_SHARE = 0.2;
 const COPY_SHARE = 0.6;
 const BLOCKS_SHARE = 0.9;
 
@@ -88,44 +85,6 @@ function isEmpty(draft: Draft): boolean {
   return draft.groups.length === 0 && draft.steps.length === 0;
 }
 
-/** True when the markup says all that the page's text might have to settle but for finer points. */
-function isComplete(draft: Draft): boolean {
-  const lines = linesIn(draft);
-  return (
-    draft.title !== null &&
-    !draft.glued &&
-    draft.yields.length > 0 &&
-    draft.steps.length > 1 &&
-    lines.length > 2 &&
-    lines.some(hasAmount)
-  );
-}
-
-/**
- * Reads a page whose one recipe is marked up completely, looking only at the part that shows it.
- * Null when the page is not like that, or that part has no list under a heading.
- */
-export function readComplete(
-  document: Document,
-  url: string | null,
-  spent: Spent,
-): Recipe[] | null {
-  if (hasMarkedElements(document)) return null;
-  const scripts = jsonLdScripts(document);
-  if (scripts.cut) return null;
-  const drafts = readJsonLd(scripts.texts, spent);
-  const draft = drafts[0];
-  if (drafts.length !== 1 || !draft || !isComplete(draft)) return null;
-  const part = recipeRegion(document, draft, () => spent(REGION_SHARE));
-  if (!part || spent()) return null;
-  const tree = copyTree(document, spent, part);
-  const blocks = blocksOf(tree.root, spent);
-  const page = tree.cut || tree.late || spent() ? null : findInPage(blocks);
-  if (!page?.headed) return null;
-  const settled = settle(draft, page, blocks);
-  return [recipeOf(settled.draft, frameOf(tree, blocks, url), settled.notes)];
-}
-
 /** The draft that bears the page's title before the others, which keep their order. */
 function mainFirst(drafts: readonly Draft[], title: string | null): Draft[] {
   const main = drafts.find((draft) => titlesAgree(draft.title, title));
@@ -137,11 +96,6 @@ function mainFirst(drafts: readonly Draft[], title: string | null): Draft[] {
  * page's address if known; `spent` ends the work early when it answers true.
  */
 export function readDocument(document: Document, url: string | null, spent: Spent): Recipe[] {
-  return readComplete(document, url, spent) ?? readWhole(document, url, spent);
-}
-
-/** Reads every recipe of a document from all of it; arguments as for {@link readDocument}. */
-export function readWhole(document: Document, url: string | null, spent: Spent): Recipe[] {
   const tree = copyTree(document, () => spent(COPY_SHARE));
   const blocks = blocksOf(tree.root, () => spent(BLOCKS_SHARE));
   const frame = frameOf(tree, blocks, url);

@@ -100,15 +100,11 @@ function firstInFrame(frame: Element): Node | null {
 }
 
 /**
- * Copies a document, or of its body only one part when that is given. `spent` is asked now and then
+ * Copies a document. `spent` is asked now and then
  * and ends the walk when it answers true. Depth, node count and text length are bounded; `cut` says
  * when a bound was met.
  */
-export function copyTree(
-  document: Document,
-  spent: () => boolean,
-  part: Element | null = null,
-): Tree {
+export function copyTree(document: Document, spent: () => boolean): Tree {
   const root = leaf('html', '', null);
   const tree: Tree = {
     root,
@@ -128,15 +124,6 @@ export function copyTree(
   let characters = 0;
   let scriptCharacters = 0;
   const open: { next: Node | null; into: Leaf }[] = [{ next: top.firstChild, into: root }];
-  if (part) {
-    const inner = leaf(part.localName.toLowerCase(), '', root);
-    inner.attributes = copyAttributes(part);
-    sort(inner, tree);
-    open[0] = { next: part.firstChild, into: inner };
-    const head = leaf('head', '', root);
-    root.kids.push(head, inner);
-    open.push({ next: document.head?.firstChild ?? null, into: head });
-  }
   while (open.length > 0) {
     const frame = open[open.length - 1] as { next: Node | null; into: Leaf };
     const node = frame.next;

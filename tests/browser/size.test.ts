@@ -6,7 +6,7 @@ import { buildBoth } from './build.ts';
 import { CHROMIUM_BUILD, FIREFOX_BUILD } from './places.ts';
 
 /** What the script that runs in pages may weigh, compressed, bytes: a sixth of it is words of 20 languages. */
-const MOST = 36_000;
+const MOST = 38_000;
 
 beforeAll(buildBoth);
 

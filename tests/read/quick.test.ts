@@ -1,10 +1,8 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { mayHoldRecipe, readPage } from '../../engine/read/index.ts';
-import { readComplete, readWhole } from '../../engine/read/page.ts';
 import { documentFrom, documentOf } from './page-file.ts';
 
-const never = () => false;
 const pagesIn = (folder: string) =>
   readdirSync(new URL(`../pages/${folder}/`, import.meta.url))
     .filter((name) => name.endsWith('.html'))
@@ -29,44 +27,6 @@ const items = (texts: readonly string[]) => texts.map((text) => `<li>${text}</li
 const card = (first: string) =>
   `<h2>Ingredients</h2><h3>For the dough</h3><ul>${first}${items(LINES.slice(1, 2))}</ul>` +
   `<h3>For the top</h3><ul>${items(LINES.slice(2))}</ul><h2>Method</h2><ol>${items(STEPS)}</ol>`;
-const chatter = `<p>${'A long word about bread and its crust. '.repeat(100)}</p>`;
-
-describe('reading only the part that shows the recipe', () => {
-  it('gives what reading the whole page gives', () => {
-    let quick = 0;
-    for (const path of [...pagesIn('demo'), ...pagesIn('patterns'), ...pagesIn('no-recipe')]) {
-      const part = readComplete(documentOf(path), null, never);
-      if (!part) continue;
-      quick += 1;
-      expect(part, path).toEqual(readWhole(documentOf(path), null, never));
-    }
-    expect(quick).toBeGreaterThan(5);
-  });
-
-  it('still sees groups and amounts that differ', () => {
-    const shown = card(`<li>${LINES[0]}</li>`).replace('1 tbsp olive', '2 tbsp olive');
-    const html = `<h1>Plain rolls</h1>${LD}${chatter}<div>${shown}</div>${chatter}`;
-    const [recipe] = readComplete(documentFrom(html), null, never) ?? [];
-    expect(recipe?.groups.map((group) => group.title)).toEqual(['For the dough', 'For the top']);
-    expect(recipe?.notes.map((note) => note.code)).toContain('amounts-differ');
-    expect(recipe?.groups.flatMap((group) => group.lines)).toEqual(LINES);
-  });
-
-  it('leaves to the whole page what it cannot settle', () => {
-    const first = `<li>${LINES[0]}</li>`;
-    const cases = {
-      'a side part': `${LD}<aside>${card(first)}</aside>${chatter}`,
-      'no list shown': `${LD}${chatter}`,
-      'other markup too': `${LD}<div class="h-recipe">${card(first)}</div>${chatter}`,
-      'two recipes': `${LD}${LD.replace('Plain rolls', 'Other buns').replace('300 g', '1 kg')}<div>${card(first)}</div>${chatter}`,
-      'no yield': `${LD.replace('recipeYield', 'x')}<div>${card(first)}</div>${chatter}`,
-    };
-    for (const [name, html] of Object.entries(cases)) {
-      expect(readComplete(documentFrom(html), null, never), name).toBeNull();
-      expect(readPage(documentFrom(html)).ok, name).toBe(true);
-    }
-  });
-});
 
 describe('a recipe deep in a great deal of text', () => {
   it('is read within the time box', () => {
