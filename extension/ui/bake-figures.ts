@@ -1,9 +1,10 @@
 /** What a logged bake says in figures. */
 import { bakeSymptoms } from '../../engine/index.ts';
-import type { Adaptation, Interval } from '../../engine/model.ts';
+import type { Adaptation, Family, Interval } from '../../engine/model.ts';
 import type { Bake, Work } from '../store/records.ts';
 import { factorText } from './amounts.ts';
 import type { BakeWords } from './bake-form.tsx';
+import { cookWords } from './cook-words.ts';
 import { amount, rangeText, short } from './format.ts';
 
 const scaled = (value: Interval, by: number): Interval => ({
@@ -54,9 +55,12 @@ export function pieceText(bake: Bake): string | null {
 }
 
 /** '780 g after baking, 12 % lost; 21.5 g net carbs in 100 g', or null when it was not weighed. */
-export function dishText({ dishGrams, factor, rawGrams, netCarbsG }: Bake): string | null {
+export function dishText(
+  { dishGrams, factor, rawGrams, netCarbsG }: Bake,
+  family: Family,
+): string | null {
   if (dishGrams === null) return null;
-  const parts = [`${short(dishGrams)} g after baking`];
+  const parts = [`${short(dishGrams)} g ${cookWords(family).after}`];
   if (factor !== 1) parts.push(factorText(factor));
   if (rawGrams !== null && dishGrams < rawGrams * factor) {
     parts.push(`${Math.round(100 * (1 - dishGrams / (rawGrams * factor)))} % lost`);
@@ -67,7 +71,7 @@ export function dishText({ dishGrams, factor, rawGrams, netCarbsG }: Bake): stri
 }
 
 /** Labels of what went wrong, in the words of the list; an id that is gone stays an id. */
-export function symptomLabels({ symptoms }: Bake, family: Adaptation['plan']['family']['id']) {
+export function symptomLabels({ symptoms }: Bake, family: Family): string[] {
   const labels = new Map(bakeSymptoms(family).map(({ id, label }) => [id, label]));
   return symptoms.map((id) => labels.get(id) ?? id);
 }

@@ -2,6 +2,7 @@ import { useId, useState } from 'preact/hooks';
 import { bakeSymptoms } from '../../engine/index.ts';
 import type { Family } from '../../engine/model.ts';
 import { factorText } from './amounts.ts';
+import { cookWords } from './cook-words.ts';
 import { NumberField } from './number-field.tsx';
 
 /** What the user tells of a bake. */
@@ -35,6 +36,7 @@ const empty = (): BakeWords => ({
 
 type Measure = 'dishGrams' | 'pieces' | 'sliceGrams' | 'innerC' | 'cooledHours';
 
+/** What the scale, the knife and the thermometer say; the weighed dish has its own words. */
 const MEASURES: readonly {
   name: Measure;
   label: string;
@@ -42,7 +44,7 @@ const MEASURES: readonly {
   min: number;
   max: number;
 }[] = [
-  { name: 'dishGrams', label: 'Whole dish after baking', unit: 'g', min: 1, max: 100_000 },
+  { name: 'dishGrams', label: 'Whole dish', unit: 'g', min: 1, max: 100_000 },
   { name: 'pieces', label: 'Servings cut', min: 1, max: 1000 },
   { name: 'sliceGrams', label: 'One of them weighed', unit: 'g', min: 1, max: 100_000 },
   { name: 'innerC', label: 'Centre when it came out', unit: '°C', min: -30, max: 250 },
@@ -105,6 +107,7 @@ export function BakeForm({ family, factor, onKeep }: Props) {
           <NumberField
             key={`${name}.${round}`}
             {...field}
+            label={name === 'dishGrams' ? `${field.label} ${cookWords(family).after}` : field.label}
             value={words[name]}
             onValue={(value) => change({ [name]: value })}
             onClear={() => change({ [name]: null })}

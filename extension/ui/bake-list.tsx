@@ -37,7 +37,8 @@ export function BakeList({ bakes, adaptation, onServings, onRemove }: Props) {
   return (
     <ul class="bakes">
       {bakes.map((bake) => {
-        const wrong = symptomLabels(bake, adaptation.plan.family.id);
+        const family = adaptation.plan.family.id;
+        const wrong = symptomLabels(bake, family);
         return (
           <li key={bake.id}>
             <p class="bake-head">
@@ -47,7 +48,9 @@ export function BakeList({ bakes, adaptation, onServings, onRemove }: Props) {
                 Remove<span class="hidden"> the bake of {dayText(bake.day)}</span>
               </button>
             </p>
-            {[dishText(bake), pieceText(bake)].map((text) => text && <p key={text}>{text}</p>)}
+            {[dishText(bake, family), pieceText(bake)].map(
+              (text) => text && <p key={text}>{text}</p>,
+            )}
             <AsCut bake={bake} servings={adaptation.after.servings} onServings={onServings} />
             <p>{wrong.length === 0 ? 'Nothing was wrong.' : `Not right: ${wrong.join(', ')}.`}</p>
             {bake.notes !== '' && <p class="bake-notes">{bake.notes}</p>}

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Adaptation } from '../../engine/model.ts';
 import { factorText } from './amounts.ts';
+import { cookWords } from './cook-words.ts';
 import { amount, rangeText, short } from './format.ts';
 import { NumberField } from './number-field.tsx';
 import { gramsFor, sliceNetCarbs, times } from './slice.ts';
@@ -18,7 +19,8 @@ interface Props {
 /** From the scale to net carbs: the whole dish once, then any slice of it. */
 export function WeighSlice({ adaptation, factor, dishGrams, onDish }: Props) {
   const [sliceGrams, setSliceGrams] = useState<number | null>(null);
-  const { after, goals } = adaptation;
+  const { after, goals, plan } = adaptation;
+  const words = cookWords(plan.family.id);
   const each = after.per100gCooked?.netCarbsG ?? null;
   const { cookedGrams: cooked } = after;
   const whole = after.whole.netCarbsG;
@@ -31,8 +33,8 @@ export function WeighSlice({ adaptation, factor, dishGrams, onDish }: Props) {
         <NumberField
           label={
             factor === 1
-              ? 'Whole dish after baking'
-              : `Whole dish after baking, all of ${factorText(factor)}`
+              ? `Whole dish ${words.after}`
+              : `Whole dish ${words.after}, all of ${factorText(factor)}`
           }
           unit="g"
           value={dishGrams}
@@ -67,7 +69,7 @@ export function WeighSlice({ adaptation, factor, dishGrams, onDish }: Props) {
       </div>
       {each ? (
         <p class="quiet">
-          100 g of the baked dish: {amount(each.best)} g net carbs
+          100 g of the finished dish: {amount(each.best)} g net carbs
           {rangeText(each) !== '' && <> (likely {rangeText(each)})</>}.{' '}
           {most && (
             <>
@@ -84,7 +86,7 @@ export function WeighSlice({ adaptation, factor, dishGrams, onDish }: Props) {
           Weight of the dish: {dishGrams === null ? after.cookedSource : 'weighed by you'}.
         </p>
       ) : (
-        <p>Weigh the whole dish after baking: without its weight a slice cannot be worked out.</p>
+        <p>Weigh the whole dish {words.after}: without its weight a slice cannot be worked out.</p>
       )}
     </section>
   );

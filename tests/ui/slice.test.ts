@@ -69,7 +69,9 @@ describe('a logged bake', () => {
   // By hand: 168 g of net carbs in 760 g are 22.1 g in 100 g, 16.8 g in one of ten, 14.4 g in 65 g.
   it('says what 100 g, one piece and one slice have', () => {
     const bake = sampleBake({ dishGrams: 760, rawGrams: 884, pieces: 10 });
-    expect(dishText(bake)).toMatch(/^760 g after baking, 14 % lost; 22\.1 g .*in 100 g$/);
+    expect(dishText(bake, 'lean-yeast-bread')).toMatch(
+      /^760 g after baking, 14 % lost; 22\.1 g .*in 100 g$/,
+    );
     expect(pieceText(bake)).toMatch(/^One of 10: 16\.8 g /);
     expect(pieceText({ ...bake, sliceGrams: 65 })).toMatch(/^A slice of 65 g: 14\.4 g /);
   });
@@ -77,14 +79,20 @@ describe('a logged bake', () => {
   // Twice 168 g of net carbs in 1520 g are the same 22.1 g in 100 g; one of 20 has 16.8 g.
   it('of a double recipe counts what is in all of it', () => {
     const bake = sampleBake({ factor: 2, dishGrams: 1520, rawGrams: 884, pieces: 20 });
-    expect(dishText(bake)).toMatch(/^1520 g after baking, ×2, 14 % lost; 22\.1 g .*in 100 g$/);
+    expect(dishText(bake, 'lean-yeast-bread')).toMatch(
+      /^1520 g after baking, ×2, 14 % lost; 22\.1 g .*in 100 g$/,
+    );
     expect(pieceText(bake)).toMatch(/^One of 20: 16\.8 g /);
     expect(pieceText({ ...bake, sliceGrams: 65 })).toMatch(/^A slice of 65 g: 14\.4 g /);
   });
 
+  it('is not called a bake when it is none', () => {
+    expect(dishText(sampleBake({ dishGrams: 760 }), 'sweet-sauce')).toMatch(/^760 g when done, /);
+  });
+
   it('says nothing that was not weighed or is not known', () => {
     const bare = sampleBake({ dishGrams: null, pieces: null, sliceGrams: 65 });
-    expect(dishText(bare)).toBeNull();
+    expect(dishText(bare, 'other')).toBeNull();
     expect(pieceText(bare)).toBeNull();
     expect(pieceText(sampleBake({ netCarbsG: null }))).toBeNull();
   });

@@ -9,6 +9,7 @@ import type { Bake } from '../../store/records.ts';
 import { bakeOf } from '../../ui/bake-figures.ts';
 import { BakeForm, type BakeWords } from '../../ui/bake-form.tsx';
 import { BakeList } from '../../ui/bake-list.tsx';
+import { cookWords } from '../../ui/cook-words.ts';
 import { dayText } from '../../ui/format.ts';
 import { Proposals } from '../../ui/proposals.tsx';
 
@@ -123,7 +124,7 @@ export function Bakes(props: Props) {
         <p>Save the recipe, then tell here how each bake came out.</p>
       ) : (
         <details ref={form}>
-          <summary>I baked this</summary>
+          <summary>{cookWords(adaptation.plan.family.id).did}</summary>
           <BakeForm family={adaptation.plan.family.id} factor={factor} onKeep={keep} />
         </details>
       )}
