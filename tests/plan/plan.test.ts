@@ -76,9 +76,9 @@ describe('user wishes', () => {
 
   it('finds another way when its first choice is excluded', () => {
     const first = plan(HEARTH_LOAF);
-    expect(first.swaps[0]?.id).toBe('flour-to-low-carb-blend');
-    const second = plan(HEARTH_LOAF, { excludedSwaps: ['flour-to-low-carb-blend'] });
-    expect(second.swaps.map((s) => s.id)).not.toContain('flour-to-low-carb-blend');
+    expect(first.swaps[0]?.id).toBe('flour-to-high-fibre-blend');
+    const second = plan(HEARTH_LOAF, { excludedSwaps: ['flour-to-high-fibre-blend'] });
+    expect(second.swaps.map((s) => s.id)).not.toContain('flour-to-high-fibre-blend');
     expect(second.met).toBe(true);
     expect(second.swaps[0]?.considered.join(' ')).toContain('you excluded it');
   });
@@ -93,7 +93,7 @@ describe('user wishes', () => {
 
   it('says what lifting a wish would reach, and only when it would help', () => {
     const flours = [
-      'flour-to-low-carb-blend',
+      'flour-to-high-fibre-blend',
       'flour-to-resistant-starch',
       'flour-to-vital-gluten',
     ];
