@@ -106,9 +106,9 @@ describe('plans a cook can follow', () => {
 
 describe('methods a cook can follow', () => {
   it('gum for the filling does not go into the pastry', () => {
-    const text = method('Deep apple pie', 10);
-    expect(text).toMatch(/Mix the [^\n]*xanthan gum with the sweetener/);
-    expect(text.match(/Whisk the [^\n]* dry into/)?.[0].match(/xanthan/g)).toHaveLength(1);
+    const text = method('Deep apple pie', 6);
+    expect(text).toMatch(/Mix [^\n]*xanthan gum with the sweetener/);
+    expect(text.match(/Whisk [^\n]* dry into/)?.[0].match(/xanthan/g)).toHaveLength(1);
   });
 
   it('a flour that stands in for two lines is weighed once', () => {
@@ -133,7 +133,7 @@ describe('methods a cook can follow', () => {
   it('joins lists with one "and"', () => {
     expect(method('Fruit scones')).toMatch(/, sultanas and pecans,/);
     expect(method('Beef and carrot stew')).toContain('carrots, potatoes and cauliflower and cook');
-    expect(method('Mushroom risotto')).toContain('cauliflower, konjac rice and wine');
+    expect(method('Mushroom risotto')).toMatch(/cauliflower, heavy cream, [^.,]*parmesan and wine/);
   });
 
   it('names water once when it comes with the cream and on its own', () => {
