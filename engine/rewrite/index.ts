@@ -11,7 +11,8 @@ import type {
 import type { Region } from './kitchen.ts';
 import { rewriteLines } from './lines.ts';
 import { mentionsOf } from './mentions.ts';
-import { autolyses, rewriteSteps } from './steps.ts';
+import { autolyses } from './rested.ts';
+import { rewriteSteps } from './steps.ts';
 import { keyed, methodWords } from './words.ts';
 
 export type { Region } from './kitchen.ts';

@@ -18,6 +18,9 @@ export const shortName = (name: string): string => name.split(',')[0]?.trim() ??
 export const singular = (name: string): string =>
   name.replace(/oes$/i, 'o').replace(/([^s])s$/i, '$1');
 
+/** With a capital first letter. */
+export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
 /** 'a', 'a and b', 'a, b and c'. */
 export function listOf(words: readonly string[]): string {
   const last = words.at(-1) ?? '';
