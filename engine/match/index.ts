@@ -331,7 +331,9 @@ function matchByName(item: Item, line: Line, options: MatchOptions): Match | nul
   }
   const name = nameByAmount(takenPart(item, line, meantName(item, lookup)), item, line.text);
   if (isLeftover(line)) return null;
-  const usual = wanted === null ? ambiguousMatch(name, options.foods, lookup) : null;
+  const asked = wanted === 'cooked' ? `cooked ${name}` : name;
+  const usual =
+    wanted === null || wanted === 'cooked' ? ambiguousMatch(asked, options.foods, lookup) : null;
   if (usual) return usual;
   const found = vegetablePeppers(name, matchName(name, lookup, wanted), lookup);
   const whole = sure(found) ?? shortened(name, found, lookup, wanted);

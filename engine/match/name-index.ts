@@ -46,11 +46,12 @@ export interface NameIndex {
 }
 
 const STATES: readonly State[] = ['canned', 'cooked', 'dry', 'frozen', 'raw'];
+/** Characters of a line that are looked at. */
 const LONGEST = 300;
 const ELIDED = /\b([dl]|dell|all|dall|nell|sull|un|qu)['’](?=\p{L})/giu;
 
 const splitWords = (text: string): string[] =>
-  plainText(text.slice(0, LONGEST).replace(ELIDED, '$1 ')).match(/[a-z0-9]+/g) ?? [];
+  plainText(text.replace(ELIDED, '$1 ')).match(/[a-z0-9]+/g) ?? [];
 
 /** First wins; a key that stands for two foods stands for none. */
 function unambiguous(entries: readonly (readonly [string, string])[]): Map<string, string | null> {
@@ -72,7 +73,7 @@ function build(code: Code): NameIndex {
   const wordsOf = (text: string): Word[] => {
     const words: Word[] = [];
     let linked = false;
-    for (const word of splitWords(text)) {
+    for (const word of splitWords(text.slice(0, LONGEST))) {
       if (links.has(word)) linked = true;
       else {
         words.push({ text: word, folded: fold(word), linked });

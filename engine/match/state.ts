@@ -16,6 +16,11 @@ const COOKED_LATER =
 /** A longer note speaks of what else would do. */
 const SHORT_NOTE = 3;
 const PULSE = /bean|pea|lentil/i;
+/** A weight of pasta is the packet's: '12 oz spaghetti, cooked and drained' is boiled afterwards. */
+const PASTA =
+  /\b(?:pasta|noodles?|spaghetti|macaroni|penne|fusilli|rotini|rigatoni|linguin[ei]|fettuccin[ei]|tagliatelle|vermicelli|orzo|farfalle|ziti|lasagn[ae])\b/i;
+const THEN_COOKED = /,[^(]*\b(?:cooked|boiled)\b(?! weight)/i;
+const MASS_UNITS: ReadonlySet<string> = new Set(['g', 'kg', 'oz', 'lb']);
 const SOAKED = /\b(soaked|picked over|picked through|sorted|washed)\b/;
 const DRAINED = /\b(drained|rinsed)\b/;
 
@@ -40,7 +45,10 @@ export function wantedState(item: Item, line: Line): State | null {
   if (named !== null) return named;
   if (has(FRESH_UNITS) || (item.amounts[0]?.unit === HANDFUL && HERB.test(item.name))) return 'raw';
   const after = item.preparation ?? '';
-  if (after !== '' && !COOKED_LATER.test(plainText(after))) {
+  const boiledAfter =
+    COOKED_LATER.test(plainText(after)) ||
+    (PASTA.test(item.name) && has(MASS_UNITS) && THEN_COOKED.test(line.text));
+  if (after !== '' && !boiledAfter) {
     const prepared = firstState(after, (state) => state !== 'dry' && state !== 'raw');
     if (prepared !== null) return prepared;
     if (SOAKED.test(plainText(after)) && PULSE.test(item.name)) return 'dry';

@@ -49,12 +49,19 @@ export function guessLanguage(words: readonly string[]): string {
     for (const [code, weight] of votes) tally.set(code, (tally.get(code) ?? 0) + weight);
   }
   const english = tally.get('en') ?? 0;
+  const least = english > 0 ? english + LEAD_OVER_ENGLISH - 1 : 0;
   let best = 'en';
-  let most = english > 0 ? english + LEAD_OVER_ENGLISH - 1 : 0;
-  for (const [code, n] of tally)
-    if (n > most) {
-      best = code;
-      most = n;
-    }
+  let most = least;
+  for (const [code, n] of tally) {
+    const ahead = n === most && n > least && lettersOf(code, words) > lettersOf(best, words);
+    if (n > most || ahead) best = code;
+    most = Math.max(most, n);
+  }
   return best;
+}
+
+/** How many of the words' letters are a language's own. */
+function lettersOf(code: string, words: readonly string[]): number {
+  const own = LANGUAGES[code]?.letters ?? '';
+  return [...words.join('')].filter((letter) => own.includes(letter)).length;
 }

@@ -29,6 +29,8 @@ export type LanguageData = { [S in WordSet]?: string } & {
   suffixUnits?: Record<string, string>;
   /** Frequent words of ingredient lines that tell the language of a line without a tag. */
   marks?: string;
+  /** Letters beyond a-z that it uses; they decide between languages that share a line's words. */
+  letters?: string;
   singulars?: Record<string, string>;
   exactUnits?: Record<string, string>;
 };
