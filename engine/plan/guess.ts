@@ -97,7 +97,11 @@ const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])
   ],
   [/brownie|blondie/, 'brownie', (r) => r.sugar > 0.9],
   [/cracker|crispbread/, 'cracker', (r) => r.sugar < 0.2],
-  [/cookie|biscotti|snickerdoodle|shortbread|gingersnap|macaroon/, 'cookie', (r) => r.liquid < 0.4],
+  [
+    /cookie|biscotti|snickerdoodle|shortbread|gingersnap|gingerbread (?:men|man|house|hearts)|macaroon/,
+    'cookie',
+    (r) => r.liquid < 0.4,
+  ],
   [
     /muffin|quick bread|banana bread|pumpkin bread|zucchini bread|cornbread|loaf|soda bread|\bbread\b/,
     'quick-bread',
@@ -146,7 +150,7 @@ function dough(r: Ratios, title: string, method: string): FamilyGuess {
   if (r.liquid < 0.36 && r.fat >= 0.4 && r.sugar < 0.1 && !r.leavening) {
     return guess('pie-crust', 0.8, 'fat near half the flour, little water, no sugar');
   }
-  if (r.liquid < 0.25 && r.sugar >= 0.25 && r.sugar <= 1.3 && r.fat >= 0.25) {
+  if (r.liquid < 0.25 && r.sugar >= 0.25 && r.sugar <= 1.3 && r.fat >= 0.2 && r.egg < 0.45) {
     return guess('cookie', 0.8, 'sugar and fat with almost no liquid');
   }
   if (r.sugar >= 0.85) return guess('cake', 0.75, 'about as much sugar as flour');
@@ -204,6 +208,9 @@ function dish(r: Ratios, title: string, method: string): FamilyGuess {
     /bread|crumb|coat|crisp|fried|schnitzel|cutlet|nugget/.test(`${title} ${method}`)
   ) {
     return guess('breaded-food', 0.8, 'breadcrumbs as a coating or binder');
+  }
+  if (has('breadcrumbs') > 0.02 && has('eggs') > 0 && r.flour > 0 && bulk < 0.02) {
+    return guess('breaded-food', 0.6, 'flour, egg and breadcrumbs, as for a coating');
   }
   if (FROZEN.test(title)) return guess('frozen-dessert', 0.85, 'title names a frozen dessert');
   const sweet = has('dry-sugars') + has('syrups') + has('condensed-milks');

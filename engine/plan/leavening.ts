@@ -79,6 +79,9 @@ function looseSoda(amounts: readonly Amount[], before: readonly Amount[], base: 
   return Math.max(0, Math.min(soda, now - Math.max(was, (UNTASTED_PCT * base) / 100)));
 }
 
+/** Smaller falls of the soda than this share are within it as well. Own choice. */
+const WORTH_LOWERING = 0.15;
+
 /** Smaller rises of the powder than this are within a level spoon's error. Own choice. */
 const WORTH_RAISING = 1.1;
 
@@ -91,10 +94,13 @@ export function withLift(amounts: Amount[], section: Section, dish: Dish): Amoun
   const soda = amounts.find((a) => a.food.id === 'baking-soda' && !pinned(a));
   const before = originalAmounts(dish).filter((a) => a.section === section.id);
   const may = powder !== undefined || (food !== null && mayAdd(food, dish));
-  const loose = soda && may ? halfGrams(looseSoda(amounts, before, base)) : 0;
+  const excess = soda && may ? looseSoda(amounts, before, base) : 0;
+  const left = soda ? Math.ceil(2 * (soda.grams - excess) - 1e-9) / 2 : 0;
+  // Less than a level spoon's error is no change to ask for.
+  const loose = soda && excess >= WORTH_LOWERING * soda.grams ? Math.max(0, soda.grams - left) : 0;
   const lost = lostPowder(amounts) + POWDER_FOR_SODA * loose;
   const settled = amounts.map((a) =>
-    a === soda && loose > 0 ? { ...a, grams: Math.max(0, a.grams - loose), because: LESS_ACID } : a,
+    a === soda && loose > 0 ? { ...a, grams: left, because: LESS_ACID } : a,
   );
   if (powder) {
     const most = Math.max(powder.grams, (CAP_PCT * base) / 100);

@@ -115,6 +115,16 @@ function byUse(ingredients: readonly Ingredient[], family: Family, foods: FoodTa
 
 const SPLIT_BY_USE: ReadonlySet<Family> = new Set(['pie-crust', 'flatbread']);
 
+/** Steps that name a food of these lines by its last word. */
+function stepsOf(list: readonly Ingredient[], steps: readonly string[]): string[] {
+  const words = list.flatMap(
+    ({ item }) => /([a-z]{4,}?)(?:e?s)?$/i.exec(item.name.trim())?.[1] ?? [],
+  );
+  return steps.filter((step) =>
+    words.some((word) => step.toLowerCase().includes(word.toLowerCase())),
+  );
+}
+
 /** A dough lighter than this share of the dish is its side, unless the title names it. Own choice. */
 const SIDE = 0.22;
 /** The same when the title names it, such as the crust of a deep pie. Own choice. */
@@ -155,7 +165,7 @@ export function sectionsOf(
   const rated = buckets.map((bucket) => {
     const own = guessFamily(
       bucket.ingredients,
-      { title: bucket.title ?? recipe.title, steps: [] },
+      { title: bucket.title ?? recipe.title, steps: stepsOf(bucket.ingredients, recipe.steps) },
       foods,
     );
     const named = guessFamily(

@@ -70,6 +70,17 @@ describe('dishes made of parts', () => {
     expect(standIns).not.toContain('resistant-wheat-starch');
   });
 
+  it('coats with no gum', () => {
+    for (const budgetG of [15, 8]) {
+      const result = adapted(titled('Katsu with curry sauce'), { budgetG });
+      const coat = keysOf(result, /chicken/i);
+      const gums = result.plan.items.filter(
+        (i) => coat.includes(i.key) && /gum|glucomannan/.test(i.foodId),
+      );
+      expect(gums).toEqual([]);
+    }
+  });
+
   it('names the part a limit belongs to', () => {
     const { plan } = adapted(titled('Chicken pot pie'), { budgetG: 6 });
     const texts = plan.limits.map(({ text }) => text).join('\n');
