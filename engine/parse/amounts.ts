@@ -131,7 +131,7 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
   if (lex.times.has(t.low) && run.last === null && tokens[i + 1]?.kind === 'w') return i + 1;
   if (isDash(t) || lex.ranges.has(t.low)) {
     const to = readMeasure(tokens, i + 1, lex);
-    if (to && widen(run, to.value)) return to.next;
+    if (to && widen(run.amounts.at(-1), run.last, to.value)) return to.next;
   }
   const joint =
     t.kind === 'p' ||

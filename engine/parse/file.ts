@@ -55,7 +55,7 @@ export function fileWords(
   switch (classify(seg, lex)) {
     case 'optional':
       parts.optional = true;
-      (seg.length > 1 ? parts.notes : parts.understood).push(words);
+      (seg.length > 1 ? parts.notes : parts.known).push(words);
       break;
     case 'purpose':
       parts.purposes.push(words);
@@ -67,7 +67,7 @@ export function fileWords(
     case 'note':
       if (isFurther(seg, parts, bracket, lex)) {
         const from = isAt(lex.plus, seg, 0) ? 1 : 0;
-        parts.understood.push(seg.slice(0, from));
+        parts.known.push(seg.slice(0, from));
         parts.further.push(seg.slice(from));
         break;
       }
@@ -103,9 +103,7 @@ export function fileAmounts(seg: readonly Token[], parts: Parts, lex: Lexicon): 
     else list.loose.push(...m.size);
   }
   const sized = parts.amounts.some((a) => a.kind === 'each');
-  parts.understood.push(
-    seg.filter((t) => !list.loose.includes(t) && (sized || !lex.each.has(t.low))),
-  );
+  parts.known.push(seg.filter((t) => !list.loose.includes(t) && (sized || !lex.each.has(t.low))));
   return true;
 }
 

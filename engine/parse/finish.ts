@@ -1,6 +1,6 @@
 /** Finishes a name: lifts out preparation, sizes and units that stand inside it. */
 import type { Amount } from '../model.ts';
-import { hasPair, type Lexicon } from './lexicon.ts';
+import { hasPair, isPairAt, type Lexicon } from './lexicon.ts';
 import { readSizes } from './measure.ts';
 import { liftPrep } from './name.ts';
 import type { Parts } from './parts.ts';
@@ -27,7 +27,7 @@ function liftSize(name: Token[], parts: Parts, anywhere: boolean, lex: Lexicon):
   const end = anywhere ? name.length : 1;
   for (let i = 0; i < end; i++) {
     if (isAt(lex.or, name, i)) break;
-    if (hasPair(lex.notSizes, lowAt(name, i), lowAt(name, i + 1), lex)) continue;
+    if (isPairAt(lex.notSizes, name, i, lex)) continue;
     const { value, next } = readSizes(name, i, lex, false);
     if (value.size.length === 0 || next - i >= name.length) continue;
     if (isAt(lex.joints, name, next) || (i > 0 && lowAt(name, next) === ',')) continue;
@@ -39,18 +39,13 @@ function liftSize(name: Token[], parts: Parts, anywhere: boolean, lex: Lexicon):
   return name;
 }
 
-/** The compound's end as the unit ('2 Knoblauchzehen' are two cloves); false when it has none. */
-function liftSuffix(word: Token, lead: Amount, lex: Lexicon): boolean {
-  const suffix = lex.suffixUnits.find(
-    ([end]) => word.low.endsWith(end) && word.low.length > end.length + 2,
-  );
-  if (suffix) lead.unit = suffix[1];
-  return suffix !== undefined;
-}
-
-function shorten(word: Token, lex: Lexicon): Token {
-  const end = lex.suffixUnits.find(([e]) => word.low.endsWith(e))?.[0].length ?? 0;
-  return { ...word, text: word.text.slice(0, -end), low: word.low.slice(0, -end) };
+/** The word without its end where that is a unit ('2 Knoblauchzehen' are two cloves); null when it has none. */
+function liftSuffix(word: Token, lead: Amount, lex: Lexicon): Token | null {
+  const [end, unit] =
+    lex.suffixUnits.find(([e]) => word.low.endsWith(e) && word.low.length > e.length + 2) ?? [];
+  if (!end || !unit) return null;
+  lead.unit = unit;
+  return { ...word, text: word.text.slice(0, -end.length), low: word.low.slice(0, -end.length) };
 }
 
 const isPlain = (t: Token, lex: Lexicon): boolean =>
@@ -75,14 +70,15 @@ function liftUnit(name: Token[], parts: Parts, lead: Amount, lex: Lexicon): Toke
   const stands = rest.length > 0 && !onlyDescribes(rest, lex);
   if (unit && trails && stands && !lex.joints.has(before) && !lex.prepTails.has(before)) {
     lead.unit = unit.name;
-    parts.understood.push([last]);
+    parts.known.push([last]);
     return rest;
   }
-  if (liftSuffix(last, lead, lex)) return [...rest, shorten(last, lex)];
+  const short = liftSuffix(last, lead, lex);
+  if (short) return [...rest, short];
   const start = lex.units.get(lowAt(name, 0));
   if (start && rest.length > 0 && parts.lifted.length > 0 && start.kind !== 'noun') {
     lead.unit = start.name;
-    parts.understood.push(name.slice(0, 1));
+    parts.known.push(name.slice(0, 1));
     return name.slice(isAt(lex.of, name, 1) ? 2 : 1);
   }
   return name;
@@ -112,11 +108,10 @@ export function finishName(tokens: readonly Token[], parts: Parts, lex: Lexicon)
   while (name.length > 1 && isAt(lex.joints, name, 0)) name = name.slice(1);
   if (lead) name = liftSize(name, parts, counts(lead, lex), lex);
   if (lead?.unit === null) {
-    if (name.length > 1 && isAt(lex.fill, name, 0)) {
-      parts.lifted.unshift(name.slice(0, 1));
-      name = name.slice(1);
-    }
     name = liftUnit(name, parts, lead, lex);
+    // '3 fat garlic cloves': the word is about the unit
+    if (lead.unit && name.length > 1 && isAt(lex.fill, name, 0))
+      parts.lifted.unshift(name.splice(0, 1));
   }
   parts.name = withoutStrayMarks(name, lex).map((t) => singular(t, lex));
 }

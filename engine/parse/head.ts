@@ -17,16 +17,10 @@ export function readExtract(tokens: readonly Token[], from: number, lex: Lexicon
     const t = tokens[i];
     // 'zest and juice 1 lemon'
     if (seen && t?.kind === 'n' && tokens[i + 1]?.kind === 'w') return i;
-    if (t?.kind !== 'w') return from;
+    if (!t || (t.kind !== 'w' && !lex.and.has(t.low))) return from;
     if (seen && lex.from.has(t.low)) return i + 1;
     if (lex.extracts.has(t.low)) seen = true;
-    else if (
-      !lex.prep.has(t.low) &&
-      !lex.prepAdverbs.has(t.low) &&
-      !lex.and.has(t.low) &&
-      !lex.articles.has(t.low)
-    )
-      return from;
+    else if (!lex.preparing.has(t.low) && !lex.articles.has(t.low)) return from;
   }
   return from;
 }
@@ -36,7 +30,7 @@ export function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon):
   let from = 0;
   if (tokens.length > 2 && isAt(lex.optional, tokens, 0)) {
     parts.optional = true;
-    parts.understood.push(tokens.slice(0, 1));
+    parts.known.push(tokens.slice(0, 1));
     from = tokens[1]?.kind === 'p' && !tokens[1].space ? 2 : 1;
   }
   const colon = tokens.findIndex((t, i) => i >= from && t.kind !== 'w');
@@ -92,7 +86,7 @@ export function readHead(
   for (const aside of asides) fileWords(aside, parts, lex);
   const food = foodAmongUnits(tokens, head.next, parts, lex);
   const words = tokens.slice(at, food);
-  parts.understood.push(told(words, head.value, lex));
+  parts.known.push(told(words, head.value, lex));
   if (parts.each) parts.eachWord = words.filter((t) => lex.each.has(t.low));
   return food;
 }

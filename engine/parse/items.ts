@@ -58,16 +58,18 @@ function complete(name: readonly Token[], other: readonly Token[], lex: Lexicon)
   return shared ? `${textOf(name)} ${shared}` : textOf(name);
 }
 
-/** 'beurre ou de margarine': the word 'of' before a name is not part of it. */
-const dropOf = (run: Token[], lex: Lexicon): Token[] =>
-  run.length > 1 && isAt(lex.of, run, 0) ? run.slice(1) : run;
+/** 'beurre ou de margarine', 'plenty of pepper': the words before a name that are not part of it. */
+function dropOf(run: Token[], lex: Lexicon): Token[] {
+  const of = isAt(lex.vague, run, 0) ? 1 : 0;
+  return run.length > of + 1 && isAt(lex.of, run, of) ? run.slice(of + 1) : run;
+}
 
 /**
  * Names joined by 'or', the first being the food itself. A first name that lacks its head takes it
  * from the last ('avocado, peanut or canola oil'); one that stands alone ('butter or oil') does not.
  */
 function alternativesIn(tokens: readonly Token[], lex: Lexicon): Token[][] {
-  if (!tokens.some((t) => lex.or.has(t.low))) return [[...tokens]];
+  if (!tokens.some((t) => lex.or.has(t.low))) return [dropOf([...tokens], lex)];
   return splitAt(tokens, lex.or)
     .flatMap((run, i, all) =>
       all.length > 1 && i < all.length - 1 ? alternativesOf(run, lex) : [run],
@@ -136,22 +138,12 @@ function modelOf(names: readonly Named[], i: number, parts: Parts, lex: Lexicon)
   return (open && i === 0 ? parts.extras[0]?.name : undefined) ?? own;
 }
 
-/** Without words such as 'plenty of' before it. */
-function withoutVague(name: Token[], lex: Lexicon): Token[] {
-  let from = 0;
-  while (isAt(lex.vague, name, from) || (from > 0 && isAt(lex.of, name, from))) from++;
-  return from < name.length ? name.slice(from) : name;
-}
-
 /** The items of a line; at least one, whose name is the whole name when nothing splits it. */
 export function itemsOf(parts: Parts, lex: Lexicon): Item[] {
   const foods = foodsOf(parts, lex);
   if (foods.length === 0) foods.push([]);
   const items = foods.map((tokens, i): Item => {
-    const bare = i > 0 || parts.amounts.length === 0;
-    const names = alternativesIn(bare ? withoutVague(tokens, lex) : tokens, lex).map(
-      (name): Named => ({ amounts: [], tokens: name }),
-    );
+    const names = alternativesIn(tokens, lex).map((name): Named => ({ amounts: [], tokens: name }));
     if (i === foods.length - 1)
       names.push(...parts.substitutes.flatMap((run) => substituteOf(run, lex) ?? []));
     const [food = '', ...others] = names.map(({ tokens: name }, at) =>

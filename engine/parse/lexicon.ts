@@ -7,6 +7,7 @@ import {
   WORD_SETS,
   type WordSet,
 } from './language-data.ts';
+import { lowAt, type Token } from './tokens.ts';
 
 export type UnitKind =
   | 'mass'
@@ -34,6 +35,8 @@ const UNIONS = {
   preparing: ['prep', 'prepAdverbs', 'prepWith', 'and'],
   /** Words that only describe what follows. */
   describing: ['descriptors', 'sizes'],
+  /** Words that name no food by themselves. */
+  unnamed: ['prepAdverbs', 'sizes', 'and', 'or'],
   /** Words that make a number after them part of a phrase: 'cut into 2 cm', 'or 200 g'. */
   leading: ['or', 'plus', 'and', 'noteStarts', 'cutWords'],
   /** Words that say nothing where no part of a reading took them up. */
@@ -124,6 +127,14 @@ export function hasPair(
 ): boolean {
   return lex.phraseStarts.has(first) && set.has(`${first} ${second}`);
 }
+
+/** Whether the token at `i` and the one after it stand in a set as one entry. */
+export const isPairAt = (
+  set: ReadonlySet<string>,
+  tokens: readonly Token[],
+  i: number,
+  lex: Lexicon,
+): boolean => hasPair(set, lowAt(tokens, i), lowAt(tokens, i + 1), lex);
 
 const compiled = new Map<string, Lexicon>();
 

@@ -2,6 +2,8 @@
 import type { Amount } from '../model.ts';
 import type { Lexicon } from './lexicon.ts';
 import { type Measure, readMeasure } from './measure.ts';
+import { isDash } from './quantity.ts';
+import { widen } from './run.ts';
 import { lowAt, type Token } from './tokens.ts';
 import { isMeasured, readUnit } from './unit.ts';
 
@@ -83,6 +85,12 @@ export function readAmountList(tokens: readonly Token[], lex: Lexicon): AmountLi
       } else if (unit && unit.value !== m.unit) list.loose.push(...tokens.slice(i, unit.next));
       if (unit) i = unit.next;
       kind = 'same';
+      continue;
+    }
+    const upper = isDash(t) || lex.ranges.has(t.low) ? readMeasure(tokens, i + 1, lex) : null;
+    const low = list.measures.at(-1);
+    if (upper && widen(low?.amount, low?.unit ?? null, upper.value)) {
+      i = upper.next;
       continue;
     }
     if (t.kind === 'p' && (SAME_MARKS.has(t.text) || t.text === '.')) kind = 'same';

@@ -1,5 +1,5 @@
 /** Reads the food's name out of the words after the amounts: what is cut off, what is lifted out. */
-import { hasPair, type Lexicon } from './lexicon.ts';
+import { isPairAt, type Lexicon } from './lexicon.ts';
 import { readMeasure } from './measure.ts';
 import { isPrepAt, isPurposeAt, onlyDescribes } from './segments.ts';
 import { isAt, lowAt, type Token } from './tokens.ts';
@@ -10,21 +10,13 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
   for (let i = 0; i < tokens.length; i++) {
     const t = tokens[i];
     const before = named;
-    if (
-      t?.kind === 'w' &&
-      !isPrepAt(tokens, i, lex) &&
-      !lex.prepAdverbs.has(t.low) &&
-      !lex.sizes.has(t.low) &&
-      !lex.and.has(t.low) &&
-      !lex.or.has(t.low)
-    )
-      named = true;
+    if (t?.kind === 'w' && !isPrepAt(tokens, i, lex) && !lex.unnamed.has(t.low)) named = true;
     if (t?.text === '+' && before && goesOn(tokens, i + 1, lex)) return i;
     if (t?.kind !== 'w' || !before) continue;
     const after = tokens[i + 1];
     if (isPurposeAt(tokens, i, lex)) return i;
     if (lex.cuts.has(t.low)) return i;
-    if (after && hasPair(lex.cuts, t.low, after.low, lex)) return i;
+    if (isPairAt(lex.cuts, tokens, i, lex)) return i;
     if (lex.or.has(t.low) || lex.plus.has(t.low) || lex.origin.has(t.low)) {
       const measure = readMeasure(tokens, i + 1, lex);
       if (measure && (measure.value.unit || after?.kind === 'n')) return i;
@@ -103,11 +95,7 @@ function prepRun(tokens: readonly Token[], i: number, lex: Lexicon): number {
   let end = i;
   let or = false;
   for (;;) {
-    while (
-      isAt(lex.prepAdverbs, tokens, at) ||
-      hasPair(lex.prepPairs, lowAt(tokens, at), lowAt(tokens, at + 1), lex)
-    )
-      at++;
+    while (isAt(lex.prepAdverbs, tokens, at) || isPairAt(lex.prepPairs, tokens, at, lex)) at++;
     if (!isPrepAt(tokens, at, lex)) return or && at < tokens.length ? i : end;
     at++;
     if (tokens.slice(at).every((t) => lex.prepAdverbs.has(t.low))) at = tokens.length;

@@ -21,7 +21,7 @@ export interface Parts {
   further: Token[][];
   extras: Parts[];
   /** Tokens whose meaning is in the amounts or flags and needs no words. */
-  understood: Token[][];
+  known: Token[][];
   /** The amounts hold for every food of the line: '1 tsp each salt and pepper'. */
   each: boolean;
   /** The word that says so; it is told once there are several foods. */
@@ -44,7 +44,7 @@ export const noParts = (): Parts => ({
   substitutes: [],
   further: [],
   extras: [],
-  understood: [],
+  known: [],
   each: false,
   eachWord: [],
   list: false,
@@ -62,7 +62,7 @@ function heldBy(parts: Parts): Token[][] {
     ...parts.preps,
     ...parts.notes,
     ...parts.purposes,
-    ...parts.understood,
+    ...parts.known,
     ...parts.extras.flatMap(heldBy),
   ];
 }

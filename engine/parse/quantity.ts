@@ -57,6 +57,8 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
   const t = tokens[i];
   if (t?.kind === 'n') {
     const whole = withFraction(t.value, i + 1, tokens, lex);
+    // '½ a bunch'
+    if (t.value < 1 && isAt(lex.articles, tokens, i + 1)) return found(t.value, i + 2);
     const low = lowAt(tokens, whole.next);
     if (lex.pairs.has(low)) return found(whole.value * 2, whole.next + 1);
     const times = lex.numbers.get(low) ?? 0;

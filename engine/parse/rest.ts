@@ -1,7 +1,7 @@
 /** Reads what follows the amounts: the name, then brackets and comma parts. */
 import { file, fileAmounts, fileWords } from './file.ts';
 import { finishName, isGloss } from './finish.ts';
-import { hasPair, type Lexicon } from './lexicon.ts';
+import { isPairAt, type Lexicon } from './lexicon.ts';
 import { findCut } from './name.ts';
 import type { Parts } from './parts.ts';
 import {
@@ -23,23 +23,27 @@ function between(rest: readonly Token[], run: readonly Token[]): Token[] {
   return rest.slice(from - base, (run.at(-1)?.index ?? from) - base + 1);
 }
 
+/** Tokens of a part that may be one more example where no 'or' ends the list. */
+const SHORT = 2;
+
 /** 'such as', 'e.g.', 'for example': words that begin a list of examples. */
 const startsList = (tokens: readonly Token[], lex: Lexicon): boolean =>
-  isAt(lex.listStarts, tokens, 0) ||
-  hasPair(lex.listStarts, lowAt(tokens, 0), lowAt(tokens, 1), lex);
+  isAt(lex.listStarts, tokens, 0) || isPairAt(lex.listStarts, tokens, 0, lex);
 
 /** Where the remark that begins at segment `k` ends: 'such as radish, kale, or cress' has three. */
 function remarkEnd(segs: readonly Segment[], k: number, lex: Lexicon): number {
   const opening = segs[k]?.tokens ?? [];
   const mixture = isAt(lex.or, opening, 0) && opening.some((t) => lex.onlyNote.has(t.low));
   if (!mixture && (!startsList(opening, lex) || hasJoint(opening, lex))) return k;
+  let last = k;
   for (let end = k + 1; end < segs.length; end++) {
     const seg = segs[end]?.tokens ?? [];
     const food = isAt(lex.joints, seg, 0) ? seg.slice(1) : seg;
-    if (classify(food, lex) !== 'name' || isAt(lex.orNote, food, 0)) return k;
+    if (classify(food, lex) !== 'name' || isAt(lex.orNote, food, 0)) break;
     if (hasJoint(seg, lex)) return end;
+    if (seg.length <= SHORT) last = end;
   }
-  return k;
+  return mixture ? k : last;
 }
 
 /** Later segments, remarks that run over commas as one. */
@@ -95,7 +99,7 @@ export function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): vo
   for (const s of later) file(between(rest, s.tokens), parts, lex);
   parts.list ||= parts.amounts.length === 0 && isAndList(name, lex);
   finishName(name, parts, lex);
-  if (parts.each && listsFoods(parts.name, lex)) parts.understood.push(parts.eachWord);
+  if (parts.each && listsFoods(parts.name, lex)) parts.known.push(parts.eachWord);
 }
 
 /** Brackets that are one remark, commas and all: '(such as rye, oat, or barley)', '(Fuji, Gala, or Braeburn)'. */

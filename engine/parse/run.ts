@@ -111,14 +111,13 @@ export function subtract(run: Run, less: Measure): boolean {
   return true;
 }
 
-/** '325 ml - 350 ml', '1 cup to 1½ cups': the second measure is the upper end of the first. */
-export function widen(run: Run, upper: Measure): boolean {
-  const amount = run.amounts.at(-1);
-  const step = stepDown(upper.unit, run.last);
-  if (!amount || step === null || amount.max !== null || upper.amount.max !== null) return false;
+/** '325 ml - 350 ml', '1 cup to 1½ cups': the second measure is the upper end of the first, which is in `unit`. */
+export function widen(low: Amount | undefined, unit: Unit | null, upper: Measure): boolean {
+  const step = stepDown(upper.unit, unit);
+  if (!low || step === null || low.max !== null || upper.amount.max !== null) return false;
   const high = upper.amount.quantity * step;
-  if (high <= amount.quantity) return false;
-  amount.max = high;
+  if (high <= low.quantity) return false;
+  low.max = high;
   return true;
 }
 

@@ -1,7 +1,7 @@
 /** Splits what follows the amounts into brackets and comma segments, and says what each one is. */
 
 import { readAmounts } from './amounts.ts';
-import { hasPair, type Lexicon } from './lexicon.ts';
+import { hasPair, isPairAt, type Lexicon } from './lexicon.ts';
 import { readMeasure } from './measure.ts';
 import { isAt, lowAt, type Token } from './tokens.ts';
 
@@ -78,10 +78,10 @@ export function isPrepAt(tokens: readonly Token[], i: number, lex: Lexicon): boo
   if (t?.kind !== 'w') return false;
   const before = lowAt(tokens, i - 1);
   if (lex.keepAfter.has(before)) return false;
-  if (hasPair(lex.prepPairs, lowAt(tokens, i - 1), t.low, lex)) return true;
+  if (isPairAt(lex.prepPairs, tokens, i - 1, lex)) return true;
   if (lex.prep.has(t.low)) {
     return (
-      !hasPair(lex.keepPairs, t.low, lowAt(tokens, i + 1), lex) &&
+      !isPairAt(lex.keepPairs, tokens, i, lex) &&
       !hasPair(lex.keepLast, t.low, lowAt(tokens, tokens.length - 1), lex)
     );
   }

@@ -89,16 +89,8 @@ export function nameSpan(segs: readonly Segment[], lex: Lexicon): number {
 }
 
 /** Whether a part that looks like preparation is a food within a list: 'spray, melted butter, or oil'. */
-function isListed(segs: readonly Segment[], k: number, lex: Lexicon): boolean {
-  if (!couldBeFood(segs[k]?.tokens ?? [], lex)) return false;
-  const ending = segs.findIndex((s, i) => i > k && isAt(lex.joints, s.tokens, 0));
-  return (
-    ending > 0 &&
-    segs
-      .slice(k + 1, ending + 1)
-      .every((s) => couldBeFood(isAt(lex.joints, s.tokens, 0) ? s.tokens.slice(1) : s.tokens, lex))
-  );
-}
+const isListed = (segs: readonly Segment[], k: number, lex: Lexicon): boolean =>
+  couldBeFood(segs[k]?.tokens ?? [], lex) && segs.slice(k + 1).some((s) => endsList(s.tokens, lex));
 
 /** 'Salz, Pfeffer', 'salt; ground pepper', 'salt, oregano to taste': nothing but short names. */
 export const isBareList = (segs: readonly Segment[], lex: Lexicon): boolean =>

@@ -28,8 +28,8 @@ export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
     const kind = counted ? (per ? 'each' : 'same') : 'stated';
     for (const [n, a] of amounts.entries()) parts.amounts.push(n === 0 ? { ...a, kind } : a);
     if (parts.size.length === 0) parts.size = size;
-    if (per) parts.understood.push([before]);
-    parts.understood.push(told(tokens.slice(i, run.next), run.value, lex));
+    if (per) parts.known.push([before]);
+    parts.known.push(told(tokens.slice(i, run.next), run.value, lex));
     const mark = before.kind === 'p' || per || lex.times.has(before.low);
     const name = tokens.slice(0, mark && i > 1 ? i - 1 : i);
     return [...name, ...tokens.slice(run.next)];
@@ -39,11 +39,17 @@ export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
 
 /** 'Butter 100 g, weich', 'Burro 100 g a temperatura ambiente': a measure with words about the food after it. */
 function leadsOver(tokens: readonly Token[], run: Read<Amounts>, lex: Lexicon): boolean {
-  if (run.value.amounts[0]?.unit == null) return false;
+  const [lead] = run.value.amounts;
   const [name] = tokens;
-  if (lowAt(tokens, run.next) === ',') return true;
+  const listed = lowAt(tokens, run.next) === ',';
+  // 'Eggs 3, beaten', but not 'Type 550, sifted'
+  if (lead?.unit == null) return listed && lead !== undefined && isCount(lead.quantity);
+  if (listed) return true;
   return name !== undefined && findCut([name, ...tokens.slice(run.next)], lex) === 1;
 }
+
+/** Whether a bare number may count food: own choice of the bound. */
+const isCount = (n: number): boolean => n > 0 && n <= 20;
 
 /** '2 Dosen à 400 g', '1 rôti de 1,2 kg': the late amount is the size of each thing counted. */
 function sizesEach(low: string, parts: Parts, lex: Lexicon): boolean {

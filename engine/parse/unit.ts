@@ -1,5 +1,5 @@
 /** Reads a unit from tokens, longest form first. */
-import { hasPair, type Lexicon, type Unit } from './lexicon.ts';
+import { isPairAt, type Lexicon, type Unit } from './lexicon.ts';
 import { found, isDash, type Read } from './quantity.ts';
 import { isAt, lowAt, type Token } from './tokens.ts';
 
@@ -16,7 +16,7 @@ export function readUnit(tokens: readonly Token[], i: number, lex: Lexicon): Rea
     return unit ? found(unit, i + 1) : null;
   }
   if (t.kind !== 'w') return null;
-  if (hasPair(lex.notUnits, t.low, lowAt(tokens, i + 1), lex)) return null;
+  if (isPairAt(lex.notUnits, tokens, i, lex)) return null;
   const special = unitBefore(tokens, i, lex);
   if (special) return special;
   if (lex.unitStarts.has(t.low)) {
