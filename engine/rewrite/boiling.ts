@@ -69,7 +69,7 @@ export function withoutBoiling(text: string, mentions: readonly Mention[]): Unbo
   if (water !== '') return { text: water, dropped: [...dropped] };
   const names = [...dropped].map(({ newName }) => newName).filter((name) => name !== null);
   return {
-    text: `There is nothing to boil in this step: the ${names.join(' and ')} ${/s$/.test(names.at(-1) ?? '') ? 'are' : 'is'} prepared as said above.`,
+    text: `There is nothing to boil in this step: the ${names.join(' and ')} ${/s$| and /.test(names.join(' and ')) ? 'are' : 'is'} prepared as said above.`,
     dropped: [...dropped],
   };
 }

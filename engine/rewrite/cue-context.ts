@@ -22,7 +22,7 @@ export interface CueContext {
   adjustments: readonly Adjustment[];
 }
 
-const FLOURS = /flour|gluten|starch|fibre|bran|flax|whey-protein|egg-white-powder|oats$/;
+const FLOURS = /flour|gluten|starch|fibre|bran|flax|casein|protein|egg-white-powder|oats$/;
 const BINDERS = /xanthan|guar|psyllium|glucomannan/;
 
 /** Foods of the original. */
@@ -35,14 +35,30 @@ export function addedItems(context: CueContext): PlannedItem[] {
   return context.plan.items.filter(({ foodId, grams }) => grams > 0 && !had.has(foodId));
 }
 
+/** Keys of the one part of the dish whose flours change; null when it is all one, or several do. */
+function doughKeys({ plan, ingredients }: CueContext): ReadonlySet<string> | null {
+  const had = new Map(ingredients.map(({ key, match }) => [key, match?.foodId]));
+  const changed = plan.parts.filter(({ keys }) =>
+    plan.items.some(
+      ({ key, foodId, grams, role }) =>
+        keys.includes(key) && grams > 0 && role === 'structure' && had.get(key) !== foodId,
+    ),
+  );
+  const [only] = changed;
+  return plan.parts.length > 1 && changed.length === 1 && only ? new Set(only.keys) : null;
+}
+
 /** The flours of the dough, one item a food. */
-export const floursOf = (context: CueContext): PlannedItem[] =>
-  merged(
-    context.plan.items.filter(({ foodId, grams, role }) => {
+export function floursOf(context: CueContext): PlannedItem[] {
+  const keys = doughKeys(context);
+  return merged(
+    context.plan.items.filter(({ key, foodId, grams, role }) => {
       const dough = role === 'structure' || role === 'starch-bulk' || role === 'other';
-      return grams > 0 && dough && FLOURS.test(foodId) && !BINDERS.test(foodId);
+      const here = keys === null || key.startsWith('new.') || keys.has(key);
+      return grams > 0 && dough && here && FLOURS.test(foodId) && !BINDERS.test(foodId);
     }),
   );
+}
 
 /** One item a food, so that a flour that stands in for two lines is named once. */
 function merged(items: readonly PlannedItem[]): PlannedItem[] {

@@ -59,7 +59,7 @@ function reserveText(context: CueContext): string {
  * about as long where the plan gave it more yeast instead.
  */
 const proofTimes = ({ plan, words }: CueContext): string => {
-  if (words === null && plan.notes.some(({ code }) => code === 'YEAST_RAISED')) return 'about';
+  if (plan.notes.some(({ code }) => code === 'YEAST_RAISED')) return words?.asLong ?? 'about';
   const little = plan.dough !== null && plan.dough.after.digestibleStarchPct < 25;
   return `${little ? '1½' : '1¼'} ${words?.times ?? 'times'}`;
 };

@@ -82,10 +82,21 @@ function gone(context: CueContext, pattern: string, keepsNone: boolean): boolean
   });
 }
 
-/** The dish's family and those of its parts, such as a sauce under a crust. */
+/** Families of parts that go with a dough: a sauce or filling has handling of its own, a second dough not. */
+const BESIDE: ReadonlySet<string> = new Set([
+  'pasta-dish',
+  'rice-dish',
+  'potato-dish',
+  'breaded-food',
+  'thickened-sauce',
+  'sweet-sauce',
+  'frozen-dessert',
+  'other',
+]);
+
 const familiesOf = ({ family, parts }: Plan): string[] => [
   family.id,
-  ...parts.map((part) => part.family),
+  ...parts.map((part) => part.family).filter((one) => BESIDE.has(one)),
 ];
 
 function applies(cue: Cue, context: CueContext): boolean {

@@ -18,6 +18,8 @@ const MethodWords = z.strictObject({
   someLiquid: z.string(),
   mixWater: z.string(),
   times: z.string(),
+  /** 'About', before the stated time. */
+  asLong: z.string(),
   additions: z.strictObject({ dry: z.string(), moist: z.string(), dish: z.string() }),
   /** Names of foods that a plan may bring, by id. */
   foods: z.record(z.string(), z.string()),

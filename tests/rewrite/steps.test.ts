@@ -383,6 +383,56 @@ describe('flour and water first', () => {
   });
 });
 
+describe('a dish of parts', () => {
+  const SLICES: Recipe = {
+    ...makeRecipe('Almond slices', [], []),
+    groups: [
+      { title: 'Base', lines: ['200 g flour', '100 g butter'] },
+      { title: 'Topping', lines: ['150 g ground almonds', '2 eggs'] },
+    ],
+    steps: [
+      { section: null, text: 'Rub the butter into the flour and bake for 15 minutes.' },
+      { section: null, text: 'Beat the eggs with the ground almonds and spread over.' },
+    ],
+  };
+  const planOf = (read: ReturnType<typeof understand>): Plan => {
+    const plan = makePlan('cookie', read, [
+      {
+        key: '0',
+        kept: 80,
+        to: [
+          ['casein-powder', 20],
+          ['resistant-wheat-starch', 100],
+        ],
+      },
+    ]);
+    const structure = plan.items.map((item) =>
+      item.foodId === 'almond-flour' ? { ...item, role: 'structure' as const } : item,
+    );
+    return {
+      ...plan,
+      items: structure,
+      parts: [
+        { title: 'Base', family: 'cookie', why: '', keys: ['0', '1'] },
+        { title: 'Topping', family: 'cake', why: '', keys: ['2', '3'] },
+      ],
+    };
+  };
+  const texts = rewrite(SLICES, planOf).map(({ after }) => after);
+
+  it('mixes the flours of the part whose flour changed, protein powders with them', () => {
+    expect(texts[0]).toMatch(
+      /^Mix 80 g [^,]*flour, 20 g [^,]*casein powder and 100 g .*resistant wheat starch\. From here/,
+    );
+    expect(texts).toContain('Rub the butter into the flours and bake for 15 minutes.');
+    expect(texts.at(-1)).not.toMatch(/flours/);
+  });
+
+  it('gives no handling of a second dough', () => {
+    expect(texts.join(' ')).not.toMatch(/in the tin for 10 minutes/);
+  });
+});
+
 describe('warnings', () => {
   const warned = (title: string, lines: string[], ...texts: string[]): string =>
     textsOf(
