@@ -2,7 +2,7 @@
 import type { Food, Goals } from '../model.ts';
 import type { Dish, Part, Section } from './dish.ts';
 import { netPerGram } from './figures.ts';
-import { isFor, mustKeep, SWAP_RULES, type SwapRule, suits } from './knowledge.ts';
+import { isFor, mustKeep, SWAP_RULES, type SwapRule, says, suits } from './knowledge.ts';
 
 export interface Candidate {
   rule: SwapRule;
@@ -44,13 +44,10 @@ export const forbidden = (food: Food, dish: Larder): string | null =>
 export const mayAdd = (food: Food, dish: Larder): boolean =>
   forbidden(food, dish) === null && !dish.goals.excludedSwaps.includes(`add-${food.id}`);
 
-const patterns = new Map<string, RegExp>();
-
-function pattern(text: string): RegExp {
-  const known = patterns.get(text) ?? new RegExp(text, 'i');
-  patterns.set(text, known);
-  return known;
-}
+/** The swaps for each class of foods, in the table's order. */
+const RULES = new Map<string, SwapRule[]>();
+for (const rule of SWAP_RULES)
+  for (const cls of new Set(rule.replaces)) RULES.set(cls, [...(RULES.get(cls) ?? []), rule]);
 
 function candidateFor(
   rule: SwapRule,
@@ -61,7 +58,6 @@ function candidateFor(
   const { goals, foods } = dish;
   const { family, limits } = section;
   const refuse = (why: string): Refused => ({ rule, key: part.key, why });
-  if (!rule.replaces.includes(part.class)) return null;
   if (rule.role !== undefined && rule.role !== part.role) return null;
   if (rule.role === undefined && part.role === 'coating' && part.class.endsWith('flours'))
     return null;
@@ -72,7 +68,7 @@ function candidateFor(
   if (to.some(({ food, id }) => food === null || id === part.food.id)) return null;
   const known = to.flatMap(({ food, ratio }) => (food ? [{ food, ratio }] : []));
   if (goals.excludedSwaps.includes(rule.id)) return refuse('you excluded it');
-  if (rule.unless !== undefined && pattern(rule.unless).test(title)) {
+  if (says(rule.unless, title)) {
     return refuse('it would spoil this kind of dish');
   }
   const kept = mustKeep(part.class, title, dish.method);
@@ -106,7 +102,7 @@ export function candidatesOf(dish: Dish): Pick<Dish, 'candidates' | 'refused'> {
   for (const part of dish.parts) {
     const section = dish.sections[part.section] ?? dish.main;
     if (part.fixed || part.net < 0.02 || part.eaten <= 0) continue;
-    for (const rule of SWAP_RULES) {
+    for (const rule of RULES.get(part.class) ?? []) {
       const found = candidateFor(rule, part, section, dish);
       if (found === null) continue;
       if ('to' in found) candidates.push(found);

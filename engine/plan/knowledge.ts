@@ -119,8 +119,15 @@ export function suits(rule: SwapRule, family: Family): boolean {
   return rule.in.some((word) => word === '*' || word === family || word === kind);
 }
 
-const says = (pattern: string | undefined, text: string): boolean =>
-  pattern !== undefined && new RegExp(pattern, 'i').test(text);
+const patterns = new Map<string, RegExp>();
+
+/** Whether a text has a pattern of the tables, whatever its case; each pattern is compiled once. */
+export function says(pattern: string | undefined, text: string): boolean {
+  if (pattern === undefined) return false;
+  const known = patterns.get(pattern) ?? new RegExp(pattern, 'i');
+  patterns.set(pattern, known);
+  return known.test(text);
+}
 
 /** Why a food of this class must stay in a dish of this title and method, or null when it need not. */
 export function mustKeep(cls: string, title: string, method: string): string | null {
