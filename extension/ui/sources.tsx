@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useId, useRef, useState } from 'preact/hooks';
 import type { TracedLine } from '../../engine/index.ts';
 import type { Interval } from '../../engine/model.ts';
@@ -61,7 +62,7 @@ interface ButtonProps {
   figure: FigureOf;
   /** Said before the figure to those who hear it. */
   name: string;
-  children: preact.ComponentChildren;
+  children: ComponentChildren;
 }
 
 /** A figure that opens what it rests on. */

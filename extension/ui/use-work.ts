@@ -5,7 +5,7 @@ import type { Current } from '../store/current.ts';
 import type { Work } from '../store/records.ts';
 import type { Correction } from './correct-line.tsx';
 
-/** What the user has taught it: packages, names for foods, weighed dishes. Its parts are kept apart by identity. */
+/** What the user has taught it. Packages or names that are another object count as changed. */
 export interface Known {
   ownFoods: readonly Food[];
   /** Name to food id. */
