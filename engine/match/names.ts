@@ -22,6 +22,8 @@ const LONGEST = 6;
 /** A longer preparation tells what to do with the food, not in which state it is. */
 const SHORT_PREPARATION = 2;
 const CANNED_UNITS: ReadonlySet<string | null> = new Set(['can', 'jar', 'tin']);
+/** Herbs by these are fresh ones. */
+const FRESH_UNITS: ReadonlySet<string | null> = new Set(['bunch', 'sprig']);
 
 interface Found {
   id: string;
@@ -150,7 +152,9 @@ function wantedState(item: Item, index: NameIndex): State | null {
   const said = stateIn(index.wordsOf(item.name), index) ?? prepared;
   const canned = item.amounts.some(({ unit }) => CANNED_UNITS.has(unit));
   // '1 bote de garbanzos cocidos'
-  return canned && (said === null || said === 'cooked') ? 'canned' : said;
+  if (canned && (said === null || said === 'cooked')) return 'canned';
+  const fresh = item.amounts.some(({ unit }) => FRESH_UNITS.has(unit));
+  return said ?? (fresh ? 'raw' : null);
 }
 
 function toMatch(found: Found, food: Food): Match {
@@ -173,11 +177,12 @@ function takenPart(
   index: NameIndex,
   foods: FoodTable,
 ): Food | null {
-  if (!CITRUS.has(food.id)) return null;
+  const fruit = food.id.replace(/-zest$/, '');
+  if (!CITRUS.has(fruit)) return null;
   const note = line.items.length === 1 ? (line.note ?? '') : '';
   const words = index.wordsOf(`${item.preparation ?? ''} ${note}`).map((word) => word.folded);
-  if (words.some((word) => index.juice.has(word))) return foods.byId(`${food.id}-juice`);
-  return words.some((word) => index.zest.has(word)) ? foods.byId(`${food.id}-zest`) : null;
+  if (words.some((word) => index.juice.has(word))) return foods.byId(`${fruit}-juice`);
+  return words.some((word) => index.zest.has(word)) ? foods.byId(`${fruit}-zest`) : null;
 }
 
 /** The food found, or the part or state of it that the line asks for. */

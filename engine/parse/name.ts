@@ -17,6 +17,7 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
     if (isPurposeAt(tokens, i, lex)) return i;
     if (lex.cuts.has(t.low)) return i;
     if (isPairAt(lex.cuts, tokens, i, lex)) return i;
+    if (lex.language !== 'en' && leadsToShape(tokens, i, lex)) return i;
     if (lex.or.has(t.low) || lex.plus.has(t.low) || lex.origin.has(t.low)) {
       const measure = readMeasure(tokens, i + 1, lex);
       if (measure && (measure.value.unit || after?.kind === 'n')) return i;
@@ -35,6 +36,12 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
     }
   }
   return tokens.length;
+}
+
+/** 'in dünnen Scheiben', 'i tynde skiver', 'en petits dés': words of shape behind 'in'. */
+function leadsToShape(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
+  if (!isAt(lex.prepTails, tokens, i) || isAt(lex.and, tokens, i)) return false;
+  return tokens.slice(i + 1, i + 4).some((t) => lex.noteHeads.has(t.low));
 }
 
 /** What a '+' may add at `i`: '+ 1 egg', '+ etwas für die Form', '+ more to taste'. */

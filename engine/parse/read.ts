@@ -6,7 +6,7 @@ import { keepRest, noParts, type Parts } from './parts.ts';
 import { readRest } from './rest.ts';
 import { isAt, lowAt, type Token } from './tokens.ts';
 
-const OPENING = new Set(['(', '[', '#', "'", '‘', '"', '“']);
+const OPENING = new Set(`([#'‘"“`);
 
 /** 'de la farine', 'etwas Mehl', 'some salt': the index of the name after words that carry no amount. */
 function skipArticles(tokens: readonly Token[], from: number, parts: Parts, lex: Lexicon): number {
@@ -17,6 +17,8 @@ function skipArticles(tokens: readonly Token[], from: number, parts: Parts, lex:
     // 'cuillères rases de sel': how full the unit is may stand behind it
     if (lex.fill.has(low) && isAt(lex.of, tokens, at + 1)) {
       parts.preps.push(tokens.slice(at, at + 1));
+      if (lex.approx.has(low))
+        parts.amounts = parts.amounts.map((a) => ({ ...a, approximate: true }));
       continue;
     }
     const vague = parts.amounts.length === 0 && lex.vague.has(low);
@@ -33,7 +35,14 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
   const taken = extract > at;
   if (taken) parts.preps.push(tokens.slice(at, extract));
   at = extract;
+  // 'je 1 Prise Salz und Zucker'
+  const each = lex.language !== 'en' && isAt(lex.each, tokens, at) && tokens[at + 1]?.kind === 'n';
+  if (each) at++;
   const rest = readHead(tokens, at, parts, lex);
+  if (each && parts.amounts.length > 0) {
+    parts.each = true;
+    parts.eachWord = tokens.slice(at - 1, at);
+  }
   // 'juice of a lemon'
   const one = isAt(lex.articles, tokens, at) || isAt(lex.articles, tokens, at - 1);
   if (taken && parts.amounts.length === 0 && one) parts.amounts = [stated(1, null)];
