@@ -20,11 +20,10 @@ function decodeEntities(text: string): string {
 
 /** What a line that needs cleaning has; most lines have nothing of it. */
 const UNTIDY =
-  /[^ -~½¼¾⅓⅔⅛–’é]|[&<*$[\]"]| {2}|^[ -]| $|[A-Za-z]\([a-z]{1,3}\)|^\d{1,2}\)|:\/\/|^(?:g|gr|kg|ml|cl|dl|l)\.? \d/;
+  /[^ -~½¼¾⅓⅔⅛–’é]|[&<*$[\]"]| {2}|^[ -]| $|[A-Za-z]\([a-z]{1,3}\)|^\d{1,2}\)|:\/\/|^(?:k?gr?|[mcd]?l)\.? \d/;
 
 /** 'gr. 500 di farina': the unit stands before its number. */
-const UNIT_FIRST =
-  /^(g|gr|kg|ml|cl|dl|l)\.?\s+(\d+(?:[.,]\d+)?)(?![\d.,/]|\s*(?:g|gr|kg|ml|cl|dl|l)\b)/;
+const UNIT_FIRST = /^(k?gr?|[mcd]?l)\.?\s+(\d+(?:[.,]\d+)?)(?![\d.,/]|\s*(?:k?gr?|[mcd]?l)\b)/;
 const PRICE = /(?:\(\s*)?[$€£¥]\s?\d+(?:[.,]\d+)?(?:\s*\))?/g;
 const BULLET = /^[\s•·●○◦▪▢□☐☑☒■✓✔✗‣⁃]+|^[-–—]\s+|^\[[ xX]?\]\s*|^\d{1,2}\)\s+(?=\d)/;
 const QUOTED = /^["“”„«‹](.+)["“”»›]$/;
