@@ -7,7 +7,7 @@ import type { Parts } from './parts.ts';
 import { classify, onlyDescribes } from './segments.ts';
 import { isAt, lowAt, type Token, textOf } from './tokens.ts';
 
-const QUOTES = new Set(["'", '’', '‘', '"', '“', '”', '%']);
+const QUOTES = new Set(`'’‘"“”%`);
 
 /** Plurals that no rule of spelling undoes ('leaves' -> 'leaf'), so that matching meets one form. */
 function singular(t: Token, lex: Lexicon): Token {

@@ -15,23 +15,8 @@ export interface AmountList {
   each: boolean;
 }
 
-export const SAME_MARKS = new Set([
-  '[',
-  ']',
-  '(',
-  ')',
-  '/',
-  '|',
-  ',',
-  ';',
-  '=',
-  '-',
-  '–',
-  '—',
-  ':',
-  '·',
-]);
-export const PLUS_MARKS = new Set(['+', '&']);
+export const SAME_MARKS = new Set('[]()/|,;=-–—:·');
+export const PLUS_MARKS = new Set('+&');
 
 /** The size of all, from a count and the size of one: 'two 8-ounce packets' in a box are 16 ounces. */
 function totalOf(count: Amount, size: Amount): Amount {

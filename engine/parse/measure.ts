@@ -29,7 +29,7 @@ export const stated = (
 ): Amount => ({ quantity, max, unit, kind: 'stated', approximate });
 
 const NONE: Token[] = [];
-const APPROX_MARKS = new Set(['~', '≈', '±']);
+const APPROX_MARKS = new Set('~≈±');
 
 /** How many tokens at `i` name a size: 'large', 'extra large', '#10', 'size 28'; 0 when none. */
 function sizeLength(tokens: readonly Token[], i: number, lex: Lexicon): number {
@@ -109,7 +109,7 @@ function skipOfArticle(tokens: readonly Token[], i: number, lex: Lexicon): numbe
 
 /** 'taza y media', 'xícara e meia': the fraction that stands behind its unit. */
 function fractionBehind(tokens: readonly Token[], i: number, lex: Lexicon): number {
-  if (lex.language === 'en' || !isAt(lex.and, tokens, i)) return 0;
+  if (!isAt(lex.and, tokens, i)) return 0;
   const value = lex.numbers.get(lowAt(tokens, i + 1)) ?? 0;
   return value < 1 ? value : 0;
 }

@@ -16,7 +16,7 @@ export interface Quantity {
   max: number | null;
 }
 
-const DASH = new Set(['-', '–', '—', '‒', '−', '~', '‑']);
+const DASH = new Set('-–—‒−~‑');
 /** Number words that multiply the one before them: 'two dozen', 'two hundred'. */
 const MULTIPLIERS = new Set([12, 100]);
 

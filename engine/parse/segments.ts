@@ -13,8 +13,8 @@ export interface Bracket {
   at: number;
 }
 
-const OPEN = new Set(['(', '[', '{']);
-const CLOSE = new Set([')', ']', '}']);
+const OPEN = new Set('([{');
+const CLOSE = new Set(')]}');
 
 /** Takes bracketed runs out of a token list; nested brackets stay inside the outer one. */
 export function takeBrackets(tokens: readonly Token[]): { plain: Token[]; brackets: Bracket[] } {

@@ -35,33 +35,7 @@ function lower(text: string): string {
   return low.includes('.') ? low.replace(/[.\s]/g, '') : low;
 }
 
-const isDigit = (code: number): boolean => code >= 48 && code <= 57;
-const isAsciiLetter = (code: number): boolean =>
-  (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
-
-/** Whether the character after a run of plain letters ends the word for sure. */
-const endsWord = (code: number): boolean =>
-  Number.isNaN(code) || code === 32 || code === 44 || code === 40 || code === 41 || code === 59;
-
-/** End of a word of plain letters at `at`; `at` itself when the full pattern has to decide. */
-function plainWordEnd(line: string, at: number): number {
-  let end = at;
-  while (isAsciiLetter(line.charCodeAt(end))) end++;
-  const cross = end === at + 1 && (line[at] === 'x' || line[at] === 'X');
-  return !cross && endsWord(line.charCodeAt(end)) ? end : at;
-}
-
-/** A word of plain letters at `at`, or null when the full patterns have to decide. */
-function plainWordAt(line: string, at: number): Piece | null {
-  const end = plainWordEnd(line, at);
-  if (end === at) return null;
-  const text = line.slice(at, end);
-  return { kind: 'w', text, low: text.toLowerCase(), value: Number.NaN };
-}
-
 function numberAt(line: string, at: number, commaIsDecimal: boolean): Piece | null {
-  const code = line.charCodeAt(at);
-  if (!isDigit(code) && isAsciiLetter(code)) return null;
   const numeral = numeralAt(line, at, commaIsDecimal);
   if (!numeral) return null;
   const { text, value } = numeral;
@@ -90,10 +64,7 @@ export function tokenize(line: string, commaIsDecimal = false): Token[] {
       continue;
     }
     const { kind, text, low, value } =
-      plainWordAt(line, at) ??
-      numberAt(line, at, commaIsDecimal) ??
-      wordAt(line, at) ??
-      markAt(line, at);
+      wordAt(line, at) ?? numberAt(line, at, commaIsDecimal) ?? markAt(line, at);
     out.push({ kind, text, low, value, space: at > end || at === 0, index: out.length });
     at += text.length;
     end = at;

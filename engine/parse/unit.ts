@@ -3,7 +3,7 @@ import { isPairAt, type Lexicon, type Unit } from './lexicon.ts';
 import { found, isDash, type Read } from './quantity.ts';
 import { isAt, lowAt, type Token } from './tokens.ts';
 
-const INCH_MARKS = new Set(['"', '”', '″']);
+const INCH_MARKS = new Set('"”″');
 const LONGEST_FORM = 4;
 
 /** A unit at `i`; a full stop after it belongs to it. */

@@ -84,6 +84,10 @@ describe('name, preparation, note and purpose', () => {
     ['2 cups 1-inch pieces rhubarb', 'rhubarb', '1-inch pieces', null, null],
     ['Additional 50 g butter', 'butter', null, 'Additional', null],
     ['a little softened lard', 'lard', 'softened', 'a little', null],
+    ['handful of herbs, such as dill, mint, sage', 'herbs', null, 'such as dill, mint, sage', null],
+    ['salt as per taste', 'salt', null, 'as per taste', null],
+    ['2 fat garlic cloves', 'garlic', 'fat', null, null],
+    ['3 thick leeks', 'thick leeks', null, null, null],
     ['1 bag or box penne', 'penne', null, 'or box', null],
   ])('%s', (text, name, preparation, note, purpose) => {
     const line = parseLine(text);
