@@ -139,8 +139,10 @@ interface Scale {
   foreign: boolean;
 }
 
-/** Units that tell what the food is: 'a tin of tomatoes', 'six leaves of gelatine', 'a cube of stock'. */
-const TELLING: ReadonlySet<string | null> = new Set(['can', 'tin', 'jar', 'leaf', 'sheet', 'cube']);
+/** Units that tell what the food is: 'a tin of tomatoes', 'six leaves of gelatine', 'a packet of yeast'. */
+const TELLING: ReadonlySet<string | null> = new Set(
+  'can tin jar leaf sheet cube packet sachet envelope'.split(' '),
+);
 
 /**
  * What stands behind the amount on a line, word for word; null when that cannot be told, or when words

@@ -37,8 +37,11 @@ const FILES: Readonly<Record<string, unknown>> = { de, es, fr, it, nl };
 /** Files are checked when first asked for: most recipes need none. */
 const checked = new Map<string, MethodWords>();
 
-const baseOf = (language: string | null): string =>
-  (language ?? 'en').toLowerCase().split(/[-_]/)[0] ?? 'en';
+/** The two letters of a tag; English for tags that name no language, such as 'und'. */
+function baseOf(language: string | null): string {
+  const base = (language ?? '').toLowerCase().split(/[-_]/)[0] ?? '';
+  return /^[a-z]{2}$/.test(base) ? base : 'en';
+}
 
 /** Words for a BCP 47 tag; null for English and for languages without a file. */
 export function methodWords(language: string | null): MethodWords | null {

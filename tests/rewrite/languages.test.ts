@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type Adaptation, DEFAULT_GOALS, type Recipe } from '../../engine/model.ts';
 import cues from '../../engine/rewrite/data/cues.json' with { type: 'json' };
 import warnings from '../../engine/rewrite/data/warnings.json' with { type: 'json' };
-import { methodWords } from '../../engine/rewrite/words.ts';
+import { isForeign, methodWords } from '../../engine/rewrite/words.ts';
 import { adaptRecipe, weighRecipe } from '../../engine/walk.ts';
 import { foods, makeRecipe } from './fixtures.ts';
 
@@ -88,6 +88,19 @@ describe.each(TAGS)('words for %s', (tag) => {
       expect(one?.weight?.grams.best, lines[at]).toBeCloseTo(100, 6);
     });
   });
+});
+
+it.each([
+  [null, false],
+  ['en', false],
+  ['EN-gb', false],
+  ['und', false],
+  ['', false],
+  ['x-default', false],
+  ['sv', true],
+  ['de_AT', true],
+])('takes %s as another language: %s', (tag, foreignTag) => {
+  expect(isForeign(tag)).toBe(foreignTag);
 });
 
 describe('a loaf in German', () => {
