@@ -143,11 +143,13 @@ export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep
     context,
   );
   const ovenSaid = oven !== null && texts.some((text) => withLowerOven(text) !== text);
-  const cues = [
-    ...insertions(context, searched, ovenSaid),
-    ...warningsFor(context, searched),
-    ...adjustedSteps(context.adjustments, searched),
-  ].map((one) => (words === null ? inAllScales(one, pass.gas) : one));
+  const local = [...insertions(context, searched, ovenSaid), ...warningsFor(context, searched)];
+  // Accepted changes are worded in English.
+  const accepted = adjustedSteps(context.adjustments, searched);
+  const cues =
+    words === null
+      ? [...local, ...accepted].map((one) => inAllScales(one, pass.gas))
+      : [...local, ...accepted.map(inEnglish)];
   const said = [...own, ...cues.map(({ step }) => step)].map(({ after }) => after).join(' ');
   const extra = [...cues, ...additionSteps(context, said, texts)];
   // English steps in a method of a language that has no words of its own.

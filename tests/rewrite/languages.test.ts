@@ -147,6 +147,23 @@ it('Dutch: what is not boiled is left out of the pot', () => {
   expect(texts.find((text) => text.startsWith('Meng'))).toMatch(/spaghetti \(nu \d+ g /);
 });
 
+it('an accepted change in a German method says that it is English', () => {
+  const text = 'Let it cool for 3 hours before cutting.';
+  const adjustment = {
+    id: 'gummy.3',
+    symptom: 'gummy',
+    lever: 'method',
+    factor: null,
+    shiftPct: null,
+    text,
+    why: 'Gummy crumb.',
+    source: 'test',
+  } as const;
+  const goals = { ...DEFAULT_GOALS, servings: 8, budgetG: 6, adjustments: [adjustment] };
+  const step = adaptRecipe(BREAD, goals).steps.find(({ after }) => after === text);
+  expect(step).toMatchObject({ change: 'inserted', lang: 'en' });
+});
+
 it('English steps in a language without words say that they are English', () => {
   const swedish = foreign(
     'sv',
