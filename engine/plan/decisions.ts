@@ -60,8 +60,8 @@ function weightOf(dish: Dish, part: Part): number {
   return ((ROLE_WEIGHT[part.role] ?? 0.3) * part.grams) / Math.max(total, 1e-9);
 }
 
-/** Sweeteners that the EU and the UK do not authorise as a food cost more there, so others come first. */
-const UNAUTHORISED_IN_EU = new Set(['allulose', 'allulose-syrup']);
+/** Allulose, in whatever form: the EU and the UK do not authorise it as a food, so there it costs more and others come first. */
+const unauthorisedInEu = (food: Food): boolean => (food.per100g.alluloseG ?? 0) > 0;
 
 function swapChoice(dish: Dish, candidate: Candidate): Choice {
   const { part, rule, to, cap } = candidate;
@@ -86,7 +86,7 @@ function swapChoice(dish: Dish, candidate: Candidate): Choice {
     })),
   ];
   const unauthorised =
-    dish.goals.rule.region === 'eu' && to.some(({ food }) => UNAUTHORISED_IN_EU.has(food.id));
+    dish.goals.rule.region === 'eu' && to.some(({ food }) => unauthorisedInEu(food));
   return {
     id: `swap ${part.key} ${rule.id}`,
     kind: 'swap',

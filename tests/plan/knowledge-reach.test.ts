@@ -49,4 +49,22 @@ describe('swaps in made-up dishes', () => {
   it('are each chosen for one of them', () => {
     expect(SWAP_RULES.filter((rule) => !used(rule)).map(({ id }) => id)).toEqual([]);
   }, 120_000);
+
+  it.each(['us', 'eu'] as const)('sweeten by what the region allows: %s', (region) => {
+    const biscuits: Sample = {
+      title: 'Brown sugar biscuits',
+      family: 'cookie',
+      servings: 24,
+      parts: [
+        ['all-purpose-flour', 250],
+        ['butter', 150],
+        ['brown-sugar', 150],
+        ['egg', 50],
+      ],
+    };
+    const rule = { region, polyols: 'half' } as const;
+    const { items } = plan(biscuits, { rule, family: 'cookie', budgetG: 9 });
+    const allulose = items.some(({ foodId }) => (foods.byId(foodId)?.per100g.alluloseG ?? 0) > 0);
+    expect(allulose).toBe(region === 'us');
+  });
 });
