@@ -89,6 +89,9 @@ function namedExactly(
   return statesIt ? found.map((c) => ({ ...c, score: Math.max(c.score, 0.97) })) : found;
 }
 
+const withoutState = (tokens: readonly string[]): string[] =>
+  tokens.filter((token) => stateOfWord(token) === null);
+
 /** Foods that bear this very name, and those that bear it in another state. */
 function byName(tokens: readonly string[], lookup: Lookup, wanted: State | null): Candidate[] {
   const exact = lookup.exact.get(keyOf(tokens)) ?? [];
@@ -97,15 +100,21 @@ function byName(tokens: readonly string[], lookup: Lookup, wanted: State | null)
   const shuffled = (lookup.anyOrder.get(orderlessKey(tokens)) ?? []).filter(
     (phrase) => phrase.head === head,
   );
-  const stateless = tokens.filter((token) => stateOfWord(token) === null);
+  const stateless = withoutState(tokens);
   const unstated = lookup.exact.get(keyOf(stateless)) ?? [];
   const plain = lookup.exact.get(keyOf(bare)) ?? [];
   const stated = lookup.bare.get(keyOf(bare)) ?? [];
+  // 'Wild rice' that is cooked is first of all the food that differs in its state alone.
+  const sameButState =
+    wanted === 'raw'
+      ? []
+      : stated.filter((phrase) => keyOf(withoutState(phrase.tokens)) === keyOf(stateless));
   return [
     ...namedExactly(tokens, exact, wanted),
     ...named(shuffled, wanted, 0.95, 'same name'),
     ...named(unstated, wanted, 0.9, 'same name, leaving out words of state'),
     ...named(plain, wanted, 0.88, 'same name, leaving out words of quality, cut or state'),
+    ...named(sameButState, wanted, 0.87, 'same food, another state'),
     ...named(stated, wanted, 0.85, 'same food, another state or grade'),
   ];
 }
@@ -312,11 +321,9 @@ function ownChoice(name: string, options: MatchOptions): Match | null {
  * nearest name with the same head noun. `confidence` is 0..1; null when no food is near enough.
  */
 export function matchItem(item: Item, line: Line, options: MatchOptions): Match | null {
-  return (
-    ownChoice(item.name, options) ??
-    matchByName(item, line, options) ??
-    matchAnyLanguage(item, line, options.language, options.foods)
-  );
+  const own = ownChoice(item.name, options) ?? matchByName(item, line, options);
+  if (own && own.confidence >= FAR_OFF) return own;
+  return matchAnyLanguage(item, line, options.language, options.foods) ?? own;
 }
 
 function matchByName(item: Item, line: Line, options: MatchOptions): Match | null {
@@ -349,6 +356,9 @@ function matchByName(item: Item, line: Line, options: MatchOptions): Match | nul
   const last = toMatch(read.find((found) => found.length > 0) ?? []);
   return last && last.confidence > (first?.confidence ?? 0) ? last : first;
 }
+
+/** Below this a whole name of another language is nearer. Own choice. */
+const FAR_OFF = 0.5;
 
 /** Below this another reading of the name is tried. */
 const UNSURE = 0.6;

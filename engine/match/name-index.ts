@@ -43,6 +43,8 @@ export interface NameIndex {
   wordsOf: (text: string) => Word[];
   /** Food id of some words that are a whole name, in any inflection; null when they are none. */
   idOf: (words: readonly Word[]) => string | null;
+  /** Are the words listed in this very spelling? */
+  lists: (words: readonly Word[]) => boolean;
 }
 
 const STATES: readonly State[] = ['canned', 'cooked', 'dry', 'frozen', 'raw'];
@@ -108,6 +110,7 @@ function build(code: Code): NameIndex {
     juice: foldedSet(grammar.juice),
     zest: foldedSet(grammar.zest),
     wordsOf,
+    lists: (words) => exact.has(written(words)),
     idOf: (words) =>
       words.length === 0
         ? null

@@ -4,7 +4,9 @@
  */
 import type { FoodTable } from '../foods/index.ts';
 import type { Food, Item, Line, Match } from '../model.ts';
+import falseFriends from './data/false-friends.json' with { type: 'json' };
 import { type NameIndex, nameIndex, otherIndexes, type Word } from './name-index.ts';
+import { plainText } from './normalise.ts';
 import { inState } from './siblings.ts';
 import type { State } from './words.ts';
 
@@ -19,11 +21,16 @@ const ANY_LANGUAGE = 0.7;
 
 /** Words of a name that are tried together. */
 const LONGEST = 6;
+/** States that make another food of it where the table knows it in no such state. */
+const CHANGING: ReadonlySet<State> = new Set(['cooked', 'dry']);
 /** A longer preparation tells what to do with the food, not in which state it is. */
 const SHORT_PREPARATION = 2;
 const CANNED_UNITS: ReadonlySet<string | null> = new Set(['can', 'jar', 'tin']);
 /** Herbs by these are fresh ones. */
 const FRESH_UNITS: ReadonlySet<string | null> = new Set(['bunch', 'sprig']);
+
+/** English words that name a food in another language. */
+const FALSE_FRIENDS: ReadonlySet<string> = new Set(falseFriends);
 
 interface Found {
   id: string;
@@ -199,7 +206,12 @@ function asAsked(
   if (part) return toMatch({ ...found, reason: `${found.reason}, the part that is taken` }, part);
   const state = wantedState(item, index);
   const stated = state === null ? food : inState(food, state, foods);
-  if (stated === food) return toMatch(found, food);
+  if (stated === food) {
+    // 'Panna cotta' is no cream: a food that is not known in this state may be another one
+    const isChanged = state !== null && CHANGING.has(state) && food.state !== state;
+    const isLeftOut = found.confidence === WITHOUT_QUALITY;
+    return toMatch(isChanged && isLeftOut ? { ...found, confidence: HEAD } : found, food);
+  }
   const confidence = Math.min(found.confidence, OTHER_STATE);
   return toMatch({ ...found, confidence, reason: `${found.reason}, ${stated.state}` }, stated);
 }
@@ -240,12 +252,17 @@ export function matchAnyLanguage(
   language: string | null | undefined,
   foods: FoodTable,
 ): Match | null {
-  const found = otherIndexes(language).flatMap((index) => {
+  if (FALSE_FRIENDS.has(plainText(item.name).trim())) return null;
+  const all = otherIndexes(language).flatMap((index) => {
     const words = index.wordsOf(item.name.replace(/\([^)]*\)?/g, ' '));
     const name = widerName(words, line, index) ?? wholeName(words, index);
     const match = name && asAsked(name, item, line, index, foods);
-    return match ? [{ match, language: index.language }] : [];
+    if (!match || match.confidence <= HEAD) return [];
+    return [{ match, language: index.language, listed: index.lists(words) }];
   });
+  const listed = all.filter((one) => one.listed);
+  // 'Farine' is French as it stands, and Swedish only when bent
+  const found = listed.length > 0 ? listed : all;
   const [first] = found;
   if (!first || found.some(({ match }) => match.foodId !== first.match.foodId)) return null;
   const languages = found.map((one) => one.language).join(' and ');

@@ -133,3 +133,37 @@ describe('the name and the words about it', () => {
     expect(found?.confidence).toBeLessThan(0.7);
   });
 });
+
+describe('a weight of pasta is the packet, a cup of it what is on the plate', () => {
+  test.each([
+    ['10 oz wide egg noodles, cooked', 'egg-noodles-dry'],
+    ['350 g fusilli, boiled and drained', 'pasta-dry'],
+    ['350 g boiled fusilli', 'pasta-cooked'],
+    ['350 g fusilli, cooked weight', 'pasta-cooked'],
+    ['3 cups macaroni, cooked', 'pasta-cooked'],
+    ['250 g cooked noodles', 'egg-noodles-cooked'],
+  ])('%s -> %s', (text, id) => {
+    expect(match(text)?.foodId).toBe(id);
+  });
+});
+
+describe('grains and pulses by the cup, cooked', () => {
+  test.each([
+    ['2 cups cooked fusilli', 'pasta-cooked'],
+    ['1 cup orzo, cooked', 'pasta-cooked'],
+    ['3 cups cooked soba noodles', 'soba-cooked'],
+    ['2 cups cooked wholemeal pasta', 'whole-wheat-pasta-cooked'],
+    ['1 1/2 cups cooked wild rice', 'wild-rice-cooked'],
+    ['2 cups cooked brown basmati rice', 'rice-brown-cooked'],
+    ['2 cups leftover sticky rice', 'rice-glutinous-cooked'],
+    ['1 cup cooked red lentils', 'lentils-cooked'],
+    ['1 cup cooked yellow split peas', 'split-peas-cooked'],
+    ['1 cup cooked peas', 'peas-cooked'],
+    ['1 cup cooked black-eyed beans', 'black-eyed-peas-cooked'],
+    ['1 cup cooked mung beans', 'mung-beans-cooked'],
+    ['1 cup cooked spelt', 'spelt-grain-cooked'],
+    ['1 cup cooked amaranth', 'amaranth-cooked'],
+  ])('%s -> %s', (text, id) => {
+    expect(match(text)?.foodId).toBe(id);
+  });
+});
