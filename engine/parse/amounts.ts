@@ -3,7 +3,7 @@ import { readWithoutNumber } from './bare.ts';
 import { readBracket } from './bracket.ts';
 import type { Lexicon } from './lexicon.ts';
 import { PLUS_MARKS, SAME_MARKS } from './list.ts';
-import { readMeasure, readSizes } from './measure.ts';
+import { readMeasure, readSizes, stated } from './measure.ts';
 import { found, isDash, type Read } from './quantity.ts';
 import {
   type Amounts,
@@ -142,6 +142,23 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
   return joint && t.text !== '#' ? readJoined(tokens, i, lex, run) : readNext(tokens, i, lex, run);
 }
 
+/**
+ * '2 - 8 oz packages', '1, 14 oz can': a dash or comma may stand between the count and the size of
+ * one. The index after the size, or null when it is a range ('12 - 16 oz package').
+ */
+function readPackages(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
+  const [count, mark, size] = tokens.slice(i, i + 3);
+  if (count?.kind !== 'n' || size?.kind !== 'n' || !size.space || size.value < 2 * count.value)
+    return null;
+  const one = isDash(mark) || mark?.text === ',' ? readMeasure(tokens, i + 2, lex) : null;
+  if (!one || !isMeasured(one.value.unit)) return null;
+  if (readUnit(tokens, one.next, lex)?.value.kind !== 'container') return null;
+  run.amounts = [stated(count.value, null)];
+  push(run, one.value, 'each');
+  run.stated = null;
+  return one.next;
+}
+
 /** The amounts that start at `i`, up to the food's name; null when no amount starts there. */
 export function readAmounts(
   tokens: readonly Token[],
@@ -151,7 +168,7 @@ export function readAmounts(
   const first = readMeasure(tokens, i, lex) ?? readWithoutNumber(tokens, i, lex);
   if (!first) return null;
   const run = startRun(first.value);
-  let next = first.next;
+  let next = readPackages(tokens, i, lex, run) ?? first.next;
   for (;;) {
     const step = extend(tokens, next, lex, run);
     if (step === null) break;

@@ -59,8 +59,6 @@ function skipLead(tokens: readonly Token[], from: number, lex: Lexicon): number 
 export function told(words: readonly Token[], run: Amounts, lex: Lexicon): Token[] {
   const { loose, front, cut, asides } = run;
   const sized = run.amounts.some((a) => a.kind === 'each');
-  const plain = loose.length + front.length + cut.length + asides.length === 0;
-  if (plain && (sized || !run.each)) return [...words];
   const others = new Set([...loose, ...front, ...cut, ...asides.flat()]);
   return words.filter((t) => !others.has(t) && (sized || !lex.each.has(t.low)));
 }
@@ -78,7 +76,8 @@ export function readHead(
   const { amounts, size, loose, front, cut, asides, each } = head.value;
   parts.name = front;
   const bound = tokens.slice(from, at).some((t) => lex.bounds.has(t.low));
-  parts.amounts = bound ? amounts.map((a) => ({ ...a, approximate: true })) : amounts;
+  parts.amounts = amounts;
+  if (bound) for (const amount of amounts) amount.approximate = true;
   parts.size = size;
   parts.each = each && amounts.length === 1;
   const how = loose.filter((t) => lex.fill.has(t.low) || lex.prep.has(t.low));

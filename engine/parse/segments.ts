@@ -13,6 +13,7 @@ export interface Bracket {
   at: number;
 }
 
+const ALWAYS = new Set(',;:|—');
 const OPEN = new Set('([{');
 const CLOSE = new Set(')]}');
 
@@ -38,16 +39,20 @@ export function takeBrackets(tokens: readonly Token[]): { plain: Token[]; bracke
   return { plain, brackets };
 }
 
-/** Whether the token parts segments: comma, semicolon, colon, full stop, or a spaced dash. */
-function isBreak(t: Token, after: Token | undefined, afterNumber: boolean): boolean {
-  if (t.kind !== 'p') return false;
-  if (t.text === ',' || t.text === ';' || t.text === ':' || t.text === '|') return true;
-  // a full stop parts before a capital; elsewhere it mostly shortens a word
-  if (t.text === '.' || t.text === '!')
-    return after === undefined || (after.space && after.text !== after.low) || after.kind === 'p';
-  if (t.text === '—') return true;
+/** Whether the token at `i` parts segments: comma, semicolon, colon, full stop, or a spaced dash. */
+function isBreak(tokens: readonly Token[], i: number): boolean {
+  const t = tokens[i];
+  const after = tokens[i + 1];
+  if (t?.kind !== 'p') return false;
+  if (ALWAYS.has(t.text)) return true;
+  // a full stop parts before a capital, but not after a unit ('2 tsp. Extra'); elsewhere it shortens a word
+  if (t.text === '.' || t.text === '!') {
+    if (after === undefined || after.kind === 'p') return true;
+    return after.space && after.text !== after.low && tokens[i - 2]?.kind !== 'n';
+  }
   // a dash after a space parts, unless it joins a number to its unit: '1 –inch'
-  return (t.text === '–' || t.text === '-') && t.space && (after?.space !== false || !afterNumber);
+  const spaced = t.space && (after?.space !== false || tokens[i - 1]?.kind !== 'n');
+  return (t.text === '–' || t.text === '-') && spaced;
 }
 
 export interface Segment {
@@ -63,8 +68,7 @@ export function split(tokens: readonly Token[]): Segment[] {
   const out: Segment[] = [];
   let start = 0;
   for (let i = 0; i <= tokens.length; i++) {
-    const t = tokens[i];
-    if (t && !isBreak(t, tokens[i + 1], tokens[i - 1]?.kind === 'n')) continue;
+    if (i < tokens.length && !isBreak(tokens, i)) continue;
     if (i > start)
       out.push({ tokens: tokens.slice(start, i), start, mark: lowAt(tokens, start - 1) });
     start = i + 1;

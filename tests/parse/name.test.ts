@@ -151,6 +151,7 @@ describe('several foods and alternatives', () => {
     ['100 g butter or cheddar cheese', 'butter', ['cheddar cheese']],
     ['6 corn or 4 flour tortillas', 'corn tortillas', ['flour tortillas']],
     ['1 chilli, or pinch of cayenne', 'chilli', ['cayenne']],
+    ['2 tsp. Sumac or 1 tsp. Paprika', 'Sumac', ['Paprika']],
     ['sherry or other sweet, fortified wine', 'sherry', ['other sweet, fortified wine']],
     ['rolls, buns, or flatbreads, or other bread', 'rolls', ['buns', 'flatbreads', 'other bread']],
     ['1 loaf bread or thinly sliced brioche', 'bread', ['thinly sliced brioche']],

@@ -27,7 +27,7 @@ async function codeSize(): Promise<number> {
     .reduce((sum, part) => sum + (part.type === 'chunk' ? part.code.length : 0), 0);
 }
 
-it('is less than 42 kB of minified code', async () => {
+it('is less than 40 KB of minified code', async () => {
   const size = await codeSize();
   expect(size).toBeGreaterThan(10_000);
   expect(size).toBeLessThan(BOUND);
