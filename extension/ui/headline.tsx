@@ -33,7 +33,11 @@ export function Headline({ adaptation }: { adaptation: Adaptation }) {
   const opened = useOpened();
   return (
     <section class="headline" aria-labelledby="headline-title">
-      <h2 id="headline-title">Net carbs in one serving</h2>
+      <h2 id="headline-title">
+        {after.servings === 1
+          ? 'Net carbs in the whole dish'
+          : `Net carbs in one of ${short(after.servings)} servings`}
+      </h2>
       <dl class="bigs">
         <Big label="Before" side="before" value={from} opened={opened} />
         <Big label="After" side="after" value={to} opened={opened} />
