@@ -87,6 +87,12 @@ const NO_LIMITS: FamilyLimits = {
 
 export const limitsOf = (family: Family): FamilyLimits => FAMILY_LIMITS.get(family) ?? NO_LIMITS;
 
+const ASIDE = /\b(to serve|for serving|to garnish|for garnish|garnish|to decorate)\b/i;
+
+/** Optional, or served beside: not in the totals, so not worth a change. */
+const isAside = ({ line }: Ingredient): boolean =>
+  line.optional || (line.purpose !== null && ASIDE.test(line.purpose));
+
 function partOf(
   ingredient: Ingredient,
   role: FoodRole,
@@ -96,19 +102,20 @@ function partOf(
   const { weight } = ingredient;
   if (!weight || !(weight.grams.best > 0) || !Number.isFinite(weight.grams.best)) return null;
   const net = netPerGram(food, dish.goals.rule);
+  const aside = isAside(ingredient);
   return {
     key: ingredient.key,
     food,
     grams: weight.grams.best,
     gramsRange: weight.grams,
     sure: ingredient.match?.confidence ?? 0,
-    eaten: weight.eaten.best,
+    eaten: aside ? 0 : weight.eaten.best,
     eatenRange: weight.eaten,
     class: role.class,
     role: role.role,
     base: dish.section.limits.kind === 'dough' && role.role === 'structure',
     net: net ?? 0,
-    fixed: dish.keep || dish.goals.pinned.includes(ingredient.key) || net === null,
+    fixed: dish.keep || aside || dish.goals.pinned.includes(ingredient.key) || net === null,
     group: ingredient.line.group,
     text: ingredient.line.text,
     section: dish.section.id,

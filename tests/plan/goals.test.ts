@@ -3,6 +3,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Goals, Plan } from '../../engine/model.ts';
 import { foods, plan, type Sample, tallyAfter, tallyOf } from './build.ts';
+import { adapted, PASTED } from './pasted.ts';
 import { randomSample } from './random.ts';
 import { HEARTH_LOAF, SAMPLES } from './samples.ts';
 
@@ -35,6 +36,16 @@ describe('cautious', () => {
       }),
       { numRuns: 30, seed: 31 },
     );
+  });
+
+  it('means the upper end that the totals show, over whole recipes', () => {
+    const some = PASTED.filter((_, at) => at % 5 === 0);
+    expect(some.length).toBeGreaterThan(10);
+    for (const recipe of some) {
+      const { plan: result, after } = adapted(recipe, { budgetG: 12, cautious: true });
+      const high = after.perServing.netCarbsG?.high ?? Number.NaN;
+      expect(result.met, `${recipe.title}: ${high}`).toBe(high <= 12 + 1e-6);
+    }
   });
 
   it('leaves less flour than a plan by the best estimate, and names what is least sure', () => {

@@ -94,6 +94,30 @@ describe('dishes made of parts', () => {
   });
 });
 
+describe('lines that are not counted', () => {
+  it('are not changed: optional ones and what is served beside', () => {
+    const recipe: Pasted = {
+      title: 'Pancakes with syrup',
+      serves: 'Serves 4',
+      lines: [
+        '200 g plain flour',
+        '2 eggs',
+        '300 ml milk',
+        '2 tsp baking powder',
+        '100 g sugar (optional)',
+        '200 ml maple syrup, to serve',
+      ],
+      steps: ['Mix and cook in a frying pan.'],
+      family: ['pancake'],
+    };
+    const result = adapted(recipe, { budgetG: 12 });
+    const beside = result.lines.filter(({ before }) => /optional|to serve/.test(before ?? ''));
+    expect(beside.map(({ change }) => change)).toEqual(['kept', 'kept']);
+    const net = result.after.perServing.netCarbsG?.best ?? Number.NaN;
+    expect(result.plan.met).toBe(net <= 12);
+  });
+});
+
 describe('chemistry', () => {
   const grams = (result: Adaptation, id: RegExp): number =>
     result.plan.items.reduce((sum, i) => sum + (id.test(i.foodId) ? i.grams : 0), 0);
