@@ -1,6 +1,7 @@
 import { isBlock } from './block-tags.ts';
 import { cleanLines } from './clean.ts';
 import { headWithColon, ingredientsHeading, MAX_HEADING, stepsHeading } from './headings.ts';
+import { startsWithFigure } from './lines.ts';
 import { isUnseen, TextRun, textOf } from './text.ts';
 import { attribute, classes, type Leaf } from './tree.ts';
 
@@ -136,6 +137,15 @@ function filledCells(row: Leaf): number {
   return row.kids.filter((kid) => kid.tag !== '' && textOf(kid) !== '').length;
 }
 
+/** True when each cell of a row is a line by itself: two ingredients beside each other. */
+function isRowOfLines(row: Leaf): boolean {
+  const cells = row.kids.filter((kid) => kid.tag !== '').map(textOf);
+  const filled = cells.filter((text) => text !== '');
+  return (
+    filled.length >= 2 && filled.every((text) => startsWithFigure(text) && /\s\p{L}{3}/u.test(text))
+  );
+}
+
 /** The number shown in a field ('Servings: [4]'), else ''. */
 function inputNumber(node: Leaf): string {
   const value = attribute(node, 'value').trim();
@@ -181,8 +191,8 @@ class Writer {
     this.linkText = 0;
   }
 
-  private addText(text: string, bold: boolean, link: boolean): void {
-    const piece = text.replace(/[\r\n\t]+/g, ' ');
+  private addText(text: string, bold: boolean, link: boolean, kept = false): void {
+    const piece = kept ? text : text.replace(/[\r\n\t]+/g, ' ');
     const length = piece.trim().length;
     if (bold) {
       this.boldText += length;
@@ -222,7 +232,8 @@ class Writer {
     if (this.visits % 256 === 0 && this.spent()) this.late = true;
     if (this.late) return;
     if (node.tag === '') {
-      this.addText(node.text, bold, link);
+      // Only there do the source's line breaks break lines.
+      this.addText(node.text, bold, link, context.tag === 'pre');
       return;
     }
     if (node.tag === 'button' && !context.joined) this.addButton(node, context);
@@ -268,7 +279,7 @@ class Writer {
       next.depth += 1;
       next.ordered = tag === 'ol';
     } else if (tag === 'li' || tag === 'tr') {
-      next.joined = isRow(node);
+      next.joined = isRow(node) && !(tag === 'tr' && isRowOfLines(node));
       if (isHeadRow(node)) next.tag = HEAD_ROW;
       else if (tag === 'tr' && filledCells(node) < 2) next.tag = 'td';
     } else if (next.level > 0 || tag === 'section' || tag === 'article') {

@@ -4,6 +4,8 @@ import { fold } from './phrases.ts';
 
 const STEMS = words.stems.map(fold);
 const NOT_FOOD = new RegExp(`(?:^|\\s)(?:${words.notFood.map(fold).join('|')})(?:$|[\\s,])`);
+/** Units of workshops and laboratories. */
+const TECHNICAL = /\d\s?(?:[µμ]l|mmol|mol|rpm|[WV])(?![A-Za-z])/;
 /** Different words of kitchen work that make a text a method; one will do for a short one (own choice). */
 const ENOUGH = 2;
 const SHORT = 200;
@@ -25,5 +27,5 @@ export function speaksOfCooking(texts: readonly string[]): boolean {
 
 /** True when a line names what no dish holds, such as the lye of a soap. */
 export function namesNoFood(lines: readonly string[]): boolean {
-  return lines.some((line) => NOT_FOOD.test(fold(line.toLowerCase())));
+  return lines.some((line) => TECHNICAL.test(line) || NOT_FOOD.test(fold(line.toLowerCase())));
 }

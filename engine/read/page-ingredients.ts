@@ -17,6 +17,8 @@ import { statedServings } from './yield.ts';
 type Collected = { groups: IngredientGroup[]; end: number };
 
 const MAX_LINES = 200;
+/** Blocks within which the titles of two groups stand. */
+const PEER_REACH = 60;
 /** Longest line of an ingredient list (characters); real ones stay below it. */
 const MAX_LINE = 300;
 
@@ -170,7 +172,8 @@ function fromEntries(blocks: readonly Block[], at: number): Collected {
       const peer = block.level > 0 && block.level === head.level && basket.count > 0;
       const groupLike = /^(?:for|für|voor|pour|para|per|til|till|för)\b|:$/i.test(block.text);
       if (peer && !groupLike && !looksLikeIngredient(next.text)) break;
-      if (mayHead(block) || groupLike || basket.count > 0) basket.head(block.text);
+      if (mayHead(block) || groupLike || basket.count > 0 || hasPeer(blocks, i))
+        basket.head(block.text);
       continue;
     }
     skipped += 1;
@@ -183,6 +186,19 @@ function fromEntries(blocks: readonly Block[], at: number): Collected {
 /** An entry that holds a list of its own: 'For the topping' with the lines inside. */
 function headsNested(block: Block, next: Block | undefined): boolean {
   return isEntry(next) && (next?.depth ?? 0) > block.depth && !startsWithFigure(block.text);
+}
+
+/** True when a line made like this one stands before another list further on: both name groups. */
+function hasPeer(blocks: readonly Block[], at: number): boolean {
+  const block = blocks[at] as Block;
+  if (block.text.length > 40 || /\d/.test(block.text)) return false;
+  for (let i = at + 2; i < Math.min(blocks.length, at + PEER_REACH); i += 1) {
+    const other = blocks[i] as Block;
+    if (stepsHeading(other) >= 2 || isStop(other)) return false;
+    const alike = other.tag === block.tag && other.classes === block.classes;
+    if (alike && !isEntry(other) && other.text.length <= 40 && isEntry(blocks[i + 1])) return true;
+  }
+  return false;
 }
 
 /** A list of sentences: the method has begun though no heading said so. */

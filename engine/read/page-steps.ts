@@ -8,8 +8,8 @@ import { isSentence, looksLikeIngredient } from './lines.ts';
 
 const MAX_STEPS = 150;
 
-/** Where the ingredients stand: their heading or first line, and the block after the last. */
-type Around = { from: number; end: number };
+/** Where the ingredients stand: their heading or first line, and the block after the last; keys of the lines. */
+type Around = { from: number; end: number; lines: ReadonlySet<string> };
 
 /** 'Step 3', '3.', 'Schritt 3 von 8': a label, not a step. */
 function isLabel(text: string): boolean {
@@ -64,6 +64,8 @@ function collectSteps(blocks: readonly Block[], at: number, around: Around | nul
     if (around && i >= around.from && i < around.end) continue;
     if ((isButton(text) && block.level === 0) || isLabel(text)) continue;
     if (ends(block, head, steps.length) || (block.aside && !head.aside)) break;
+    // Some steps repeat the lines they use.
+    if (isEntry(block) && text.length <= 120 && around?.lines.has(textKey(text))) continue;
     const titled =
       text.length <= MAX_HEADING && !/[.!?。]$/.test(text) && (block.level > 0 || block.bold);
     if (titled && !isEntry(block)) {

@@ -1,5 +1,6 @@
 import type { IngredientGroup, Step } from '../model.ts';
 import type { Block } from './blocks.ts';
+import { textKey } from './clean.ts';
 import { type Draft, emptyDraft, linesIn } from './draft.ts';
 import { ingredientsHeading, isButton, isNeedsHeading } from './headings.ts';
 import { hasAmount } from './ingredients.ts';
@@ -96,7 +97,8 @@ export function findInPage(blocks: readonly Block[]): PageRecipe | null {
     const nothing = { groups: [], yields: [], minutes, headed: false, needs: false };
     return steps.length > 1 ? { ...nothing, steps } : null;
   }
-  const steps = findSteps(blocks, { from: found.at, end: found.end });
+  const lines = new Set(linesIn(found).map(textKey));
+  const steps = findSteps(blocks, { from: found.at, end: found.end, lines });
   return {
     groups: found.groups,
     steps,
@@ -115,12 +117,13 @@ export function isRecipe(found: PageRecipe): boolean {
   const lines = linesIn(found);
   if (lines.length < 2 || namesNoFood(lines)) return false;
   const measured = lines.filter(isMeasured).length;
+  const figures = lines.filter(looksLikeIngredient).length;
   if (found.headed && !found.needs) {
-    const figures = lines.filter(looksLikeIngredient).length;
     return figures >= 2 || (figures > 0 && found.steps.length > 0);
   }
   if (!speaksOfCooking(found.steps.map((step) => step.text))) return false;
-  return found.needs ? measured > 0 : measured >= 3 && measured >= lines.length * 0.3;
+  if (found.needs) return measured > 0;
+  return measured >= 2 && figures >= 3 && measured >= lines.length * 0.3;
 }
 
 /** What the visible page says, as a draft. */
