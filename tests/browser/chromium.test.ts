@@ -78,11 +78,11 @@ describe('the main path in Chromium', () => {
     await popup.getByLabel('Budget a serving').fill('20');
     expect(Number.parseFloat(await words(after))).toBeGreaterThan(15);
     expect(Number.parseFloat(await words(after))).toBeLessThanOrEqual(20);
-    await popup.getByLabel('Servings').fill(String(said.servings * 2));
+    await popup.getByLabel('Servings', { exact: true }).fill(String(said.servings * 2));
     const half = (said.before.netCarbsG ?? 0) / 2;
     expect(Math.abs(Number.parseFloat(await words(before)) - half)).toBeLessThanOrEqual(0.06);
     await popup.getByLabel('Budget a serving').fill('15');
-    await popup.getByLabel('Servings').fill(String(said.servings));
+    await popup.getByLabel('Servings', { exact: true }).fill(String(said.servings));
     expect(await words(after)).toBe(shownGrams(said.after.netCarbsG));
   });
 
