@@ -146,10 +146,10 @@ const KINDS: readonly KindRow[] = kinds;
 
 /** 'Fingerling potatoes', 'baguette slices': kinds that share a food with far larger or smaller ones. */
 function byKind(count: number, unit: string | null, item: Item): Weighed | null {
-  const asked = unit === 'piece' ? null : unit;
-  const rows = KINDS.filter((row) => (row.unit ?? null) === asked);
   const name = plain(`${item.size ?? ''} ${item.name}`.trim());
-  const row = rows.find(({ words }) => hasWord(name, words));
+  const rowFor = (asked: string | null): (typeof KINDS)[number] | undefined =>
+    KINDS.find((row) => (row.unit ?? null) === asked && hasWord(name, row.words));
+  const row = rowFor(unit) ?? (unit === 'piece' ? rowFor(null) : undefined);
   return row === undefined
     ? null
     : {

@@ -203,3 +203,14 @@ describe('peel and trimmings', () => {
     expect(grams('50 g rocket')).toBeCloseTo(50);
   });
 });
+
+describe('pieces of a kind', () => {
+  // Common practice: a torn piece of lettuce for a roll about 10 g, a small loaf cake 300 g.
+  test.each([
+    ['3 pieces iceberg lettuce', 30],
+    ['1 Madeira cake, cubed', 300],
+    ['2 slices pound cake', 114],
+  ])('%s weighs about %d g', (text, expected) => {
+    expect(grams(text)).toBeCloseTo(expected, 0);
+  });
+});
