@@ -22,6 +22,12 @@ function isEntry(block: Block): boolean {
   return block.list >= 0 && block.level === 0;
 }
 
+/** True for an entry that is one of the ingredient lines again. */
+function isRepeated(block: Block, around: Around | null): boolean {
+  if (!around || !isEntry(block) || block.text.length > 120) return false;
+  return around.lines.has(textKey(block.text));
+}
+
 /** Entries of lists within the next blocks, before anything ends the method. */
 function entriesAhead(
   blocks: readonly Block[],
@@ -33,7 +39,7 @@ function entriesAhead(
   for (let i = from; i < Math.min(blocks.length, from + reach); i += 1) {
     const block = blocks[i] as Block;
     if (isStop(block) || i === around?.from || ingredientsHeading(block) >= 2) break;
-    if (isEntry(block) && block.text.length > 15) entries += 1;
+    if (isEntry(block) && block.text.length > 15 && !isRepeated(block, around)) entries += 1;
   }
   return entries;
 }
@@ -65,7 +71,7 @@ function collectSteps(blocks: readonly Block[], at: number, around: Around | nul
     if ((isButton(text) && block.level === 0) || isLabel(text)) continue;
     if (ends(block, head, steps.length) || (block.aside && !head.aside)) break;
     // Some steps repeat the lines they use.
-    if (isEntry(block) && text.length <= 120 && around?.lines.has(textKey(text))) continue;
+    if (isRepeated(block, around)) continue;
     const titled =
       text.length <= MAX_HEADING && !/[.!?。]$/.test(text) && (block.level > 0 || block.bold);
     if (titled && !isEntry(block)) {
