@@ -10,7 +10,10 @@ const WORTH_SAYING = 0.3;
 /** Sweetness that many still like, share of the original. Own choice. */
 const LESS_SWEET = 0.7;
 
-const leastOf = (model: PlanModel): number => lowest(model).net;
+/** How exactly the least is known here, g: half of what is worth saying. */
+const GAP_G = 0.15;
+
+const leastOf = (model: PlanModel): number => lowest(model, GAP_G).net;
 
 /** Wishes that hold the budget back, each with what lifting it alone would reach. */
 export function loosenings(

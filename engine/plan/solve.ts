@@ -41,9 +41,9 @@ const lowestOf = (model: PlanModel, solution: Solution): Lowest => ({
       : model.net.constant,
 });
 
-/** The plan with the least net carbs. */
-export const lowest = (model: PlanModel): Lowest =>
-  lowestOf(model, solveProgram(leastCarbs(model)));
+/** The plan with the least net carbs, to within `gap` g a serving. */
+export const lowest = (model: PlanModel, gap = 0): Lowest =>
+  lowestOf(model, solveProgram(leastCarbs(model), { gap }));
 
 /** A plan with about the least net carbs, quickly; the very least may be a swap away. */
 export const nearlyLowest = (model: PlanModel): Lowest =>
