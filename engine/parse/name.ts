@@ -6,6 +6,7 @@ import { isAt, lowAt, type Token } from './tokens.ts';
 
 /** Index where a phrase that is not the name begins ('for frying', 'plus extra', 'or 2 limes'). */
 export function findCut(tokens: readonly Token[], lex: Lexicon): number {
+  const other = lex.language !== 'en';
   let named = false;
   for (let i = 0; i < tokens.length; i++) {
     const t = tokens[i];
@@ -17,11 +18,11 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
     if (isPurposeAt(tokens, i, lex)) return i;
     if (lex.cuts.has(t.low)) return i;
     if (isPairAt(lex.cuts, tokens, i, lex)) return i;
-    if (lex.language !== 'en' && leadsToShape(tokens, i, lex)) return i;
+    if (other && leadsToShape(tokens, i, lex)) return i;
     if (lex.or.has(t.low) || lex.plus.has(t.low) || lex.origin.has(t.low)) {
       const measure = readMeasure(tokens, i + 1, lex);
       if (measure && (measure.value.unit || after?.kind === 'n')) return i;
-      if (lex.plus.has(t.low) && lex.language !== 'en' && goesOn(tokens, i + 1, lex)) return i;
+      if (other && lex.plus.has(t.low) && goesOn(tokens, i + 1, lex)) return i;
       if (after && lex.orNote.has(after.low)) return i;
     }
     if (

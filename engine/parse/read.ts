@@ -5,6 +5,7 @@ import { stated } from './measure.ts';
 import { keepRest, noParts, type Parts } from './parts.ts';
 import { readRest } from './rest.ts';
 import { isAt, lowAt, type Token } from './tokens.ts';
+import { skipStop } from './unit.ts';
 
 const OPENING = new Set(`([#'‘"“`);
 
@@ -15,8 +16,10 @@ function skipArticles(tokens: readonly Token[], from: number, parts: Parts, lex:
   for (; at < tokens.length - 1; at++) {
     const low = lowAt(tokens, at);
     // 'cuillères rases de sel': how full the unit is may stand behind it
-    if (lex.fill.has(low) && isAt(lex.of, tokens, at + 1)) {
+    const apart = at > from && tokens[at - 1]?.kind === 'p';
+    if (lex.fill.has(low) && (apart || isAt(lex.of, tokens, at + 1))) {
       parts.preps.push(tokens.slice(at, at + 1));
+      if (apart) at = skipStop(tokens, at + 1) - 1;
       if (lex.approx.has(low))
         parts.amounts = parts.amounts.map((a) => ({ ...a, approximate: true }));
       continue;
@@ -36,7 +39,7 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
   if (taken) parts.preps.push(tokens.slice(at, extract));
   at = extract;
   // 'je 1 Prise Salz und Zucker'
-  const each = lex.language !== 'en' && isAt(lex.each, tokens, at) && tokens[at + 1]?.kind === 'n';
+  const each = isAt(lex.each, tokens, at) && tokens[at + 1]?.kind === 'n';
   if (each) at++;
   const rest = readHead(tokens, at, parts, lex);
   if (each && parts.amounts.length > 0) {

@@ -20,7 +20,7 @@ function decodeEntities(text: string): string {
 
 /** What a line that needs cleaning has; most lines have nothing of it. */
 const UNTIDY =
-  /[^ -~½¼¾⅓⅔⅛–’é]|[&<*$[\]"]| {2}|^[ -]| $|[A-Za-z]\([a-z]{1,3}\)|^\d{1,2}\)|:\/\/|^(?:k?gr?|[mcd]?l)\.? \d/;
+  /[^ -~½¼¾⅓⅔⅛–’é]|[&<*$[\]"]| {2}|^[ -]| $|[A-Za-z]\([a-z]{1,3}\)|^\d{1,2}\)|:\/\/|^(?:k?gr?|[mcd]?l)\.? \d|\/[en]/;
 
 /** 'gr. 500 di farina': the unit stands before its number. */
 const UNIT_FIRST = /^(k?gr?|[mcd]?l)\.?\s+(\d+(?:[.,]\d+)?)(?![\d.,/]|\s*(?:k?gr?|[mcd]?l)\b)/;
@@ -65,7 +65,7 @@ export function tidy(text: string): string {
   return withoutBullets(t)
     .replace(QUOTED, '$1')
     .replace(UNIT_FIRST, '$2 $1')
-    .replace(/(\p{L})\((?:n|en|er|e|s|es|x|r|nen)\)/giu, '$1')
+    .replace(/(\p{L})\((?:(?:n?e)?n|er?|e?s|x|r)\)|(?<=\p{L}{3})\/(?:e?n|er?)(?!\p{L})/giu, '$1')
     .replace(/\s+/g, ' ')
     .trim();
 }
