@@ -65,7 +65,7 @@ export function tidy(text: string): string {
   return withoutBullets(t)
     .replace(QUOTED, '$1')
     .replace(UNIT_FIRST, '$2 $1')
-    .replace(/(\p{L})\((?:(?:n?e)?n|er?|e?s|x|r)\)|(?<=\p{L}{3})\/(?:e?n|er?)(?!\p{L})/giu, '$1')
+    .replace(/(\p{L})\((?:e?n|nen|er?|e?s|x|r)\)|(?<=\p{L}{3})\/(?:e?n|er?)(?!\p{L})/giu, '$1')
     .replace(/\s+/g, ' ')
     .trim();
 }
