@@ -164,7 +164,11 @@ export function labelFrom(draft: Draft): PackageLabel | readonly FieldError[] {
 }
 
 const BLEND = 'low-carb-wheat-flour-blend';
-const OTHERS = ['konjac-noodles', 'konjac-rice', 'soybean-pasta-dry', 'lupin-pasta-dry'];
+/** Bought ready-made, so that what is in it is the maker's choice. */
+const isBought = ({ id, group }: Food): boolean =>
+  group === 'vegetable stand-ins' ||
+  group === 'alternative baking and sweetening' ||
+  /sugar-free|reduced-sugar|low-carb|^konjac-|^(soybean|lupin)-pasta/.test(id);
 
 const byName = (a: Food, b: Food): number => a.name.localeCompare(b.name, 'en');
 
@@ -176,7 +180,7 @@ export function standIns(): readonly (readonly [string, readonly Food[]])[] {
   const sweet = (food: Food): boolean => (food.function?.sweetness ?? 0) > 0;
   const baking = of(foodTable().byId(BLEND)?.group ?? '');
   const blend = baking.filter((food) => food.id === BLEND);
-  return [
+  const kinds: [string, readonly Food[]][] = [
     [
       'In place of flour: blends, fibres, proteins',
       [...blend, ...baking.filter((food) => food.id !== BLEND && !sweet(food))],
@@ -184,11 +188,8 @@ export function standIns(): readonly (readonly [string, readonly Food[]])[] {
     ['In place of sugar', baking.filter(sweet)],
     ['Flours and starches', of('flours', 'starches')],
     ['Sugars', of('sugars and syrups')],
-    [
-      'Noodles',
-      foodTable()
-        .foods.filter((food) => OTHERS.includes(food.id))
-        .sort(byName),
-    ],
   ];
+  const listed = new Set(kinds.flatMap(([, foods]) => foods.map(({ id }) => id)));
+  const others = foodTable().foods.filter((food) => isBought(food) && !listed.has(food.id));
+  return [...kinds, ['Bought ready-made: noodles, breads, drinks, sweets', others.sort(byName)]];
 }
