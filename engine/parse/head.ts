@@ -13,7 +13,7 @@ const LONGEST_EXTRACT = 9;
 /** 'Juice of 1 lemon', 'finely grated zest and juice of 2 limes': index after 'of', else `from`. */
 export function readExtract(tokens: readonly Token[], from: number, lex: Lexicon): number {
   let seen = false;
-  for (let i = from; i < tokens.length && i < from + LONGEST_EXTRACT; i++) {
+  for (let i = from; i < from + LONGEST_EXTRACT; i++) {
     const t = tokens[i];
     // 'zest and juice 1 lemon'
     if (seen && t?.kind === 'n' && tokens[i + 1]?.kind === 'w') return i;

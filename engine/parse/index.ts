@@ -3,11 +3,11 @@ import type { Line } from '../model.ts';
 import { nameText } from './finish.ts';
 import { guessLanguage } from './guess.ts';
 import { itemsOf } from './items.ts';
-import { type Lexicon, lexiconOf } from './lexicon.ts';
+import { isPairAt, type Lexicon, lexiconOf } from './lexicon.ts';
 import type { Parts } from './parts.ts';
 import { readParts } from './read.ts';
 import { tidy } from './tidy.ts';
-import { type Token, textOf, tokenize } from './tokens.ts';
+import { isAt, type Token, textOf, tokenize } from './tokens.ts';
 
 export interface ParseOptions {
   /** BCP 47 tag of the page; English when absent or unknown. */
@@ -60,12 +60,11 @@ const isGrouped = (t: Token): boolean => t.kind === 'n' && /[.,]\d{3}/.test(t.te
 function isHeading(tokens: readonly Token[], lex: Lexicon): boolean {
   if (tokens.some((t) => t.kind === 'n')) return false;
   if (tokens.at(-1)?.text === ':') return true;
-  const first = tokens[0];
   return (
     tokens.length <= 6 &&
     tokens.length > 1 &&
-    ((lex.headingStarts.has(first?.low ?? '') && !tokens.some((t) => t.text === ':')) ||
-      lex.headingStarts.has(`${first?.low} ${tokens[1]?.low}`))
+    ((isAt(lex.headingStarts, tokens, 0) && !tokens.some((t) => t.text === ':')) ||
+      isPairAt(lex.headingStarts, tokens, 0, lex))
   );
 }
 

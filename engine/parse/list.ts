@@ -20,9 +20,9 @@ export const PLUS_MARKS = new Set('+&');
 
 /** The size of all, from a count and the size of one: 'two 8-ounce packets' in a box are 16 ounces. */
 function totalOf(count: Amount, size: Amount): Amount {
+  const quantity = count.quantity * size.quantity;
   const max = (count.max ?? count.quantity) * (size.max ?? size.quantity);
-  const ranged = count.max !== null || size.max !== null;
-  return { ...size, quantity: count.quantity * size.quantity, max: ranged ? max : null };
+  return { ...size, quantity, max: max > quantity ? max : null };
 }
 
 /** The list's amounts beside a leading one; `kindOf` says what a measure without a joint means there. */

@@ -46,7 +46,7 @@ function isBreak(tokens: readonly Token[], i: number): boolean {
   if (t?.kind !== 'p') return false;
   if (ALWAYS.has(t.text)) return true;
   // a full stop parts before a capital, but not after a unit ('2 tsp. Extra'); elsewhere it shortens a word
-  if (t.text === '.' || t.text === '!') {
+  if (t.text === '.') {
     if (after === undefined || after.kind === 'p') return true;
     return after.space && after.text !== after.low && tokens[i - 2]?.kind !== 'n';
   }

@@ -29,6 +29,9 @@ const WORD = new RegExp(
   'iyu',
 );
 
+/** Most words, found faster. */
+const PLAIN = /(?!x )[a-z]+(?=[ ,;()]|$)/iy;
+
 /** Lower case with straight apostrophes; a dotted abbreviation loses its dots ('q. b.' -> 'qb'). */
 function lower(text: string): string {
   const low = text.toLowerCase().replaceAll('’', "'");
@@ -43,9 +46,12 @@ function numberAt(line: string, at: number, commaIsDecimal: boolean): Piece | nu
 }
 
 function wordAt(line: string, at: number): Piece | null {
-  WORD.lastIndex = at;
-  const text = WORD.exec(line)?.[0];
-  return text ? { kind: 'w', text, low: lower(text), value: Number.NaN } : null;
+  for (const pattern of [PLAIN, WORD]) {
+    pattern.lastIndex = at;
+    const text = pattern.exec(line)?.[0];
+    if (text) return { kind: 'w', text, low: lower(text), value: Number.NaN };
+  }
+  return null;
 }
 
 function markAt(line: string, at: number): Piece {
