@@ -52,5 +52,16 @@ export default defineConfig({
     esbuild: { jsx: 'automatic', jsxImportSource: 'preact' },
     build: { target: 'es2022' },
   }),
+  hooks: {
+    // What runs in pages is made as small as it gets; the rest is built the quick way.
+    'vite:build:extendConfig': (entrypoints, config) => {
+      if (entrypoints.some(({ name }) => name === 'reader'))
+        config.build = {
+          ...config.build,
+          minify: 'terser',
+          terserOptions: { compress: { passes: 2 } },
+        };
+    },
+  },
   zip: { excludeSources: ['.cache/**', 'tests/**/output/**'] },
 });

@@ -12,7 +12,7 @@ export {
   likelyCauses,
   proposeAdjustments,
 } from './plan/bakes/index.ts';
-export { readPage, readText } from './read/index.ts';
+export { readPage, readText, withLanguage } from './read/index.ts';
 export { Pan, panFactor } from './rewrite/pans.ts';
 export { type ScaledLine, type ScaleOptions, type System, scaledLines } from './rewrite/scaled.ts';
 export { compareStated, type StatedComparison, type StatedRow } from './tally/stated.ts';

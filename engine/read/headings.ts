@@ -10,17 +10,20 @@ import {
   Phrases,
   phraseKey,
 } from './phrases.ts';
+import { listed } from './word-lists.ts';
 
 export { MAX_HEADING };
 
-const STEPS = new Phrases(words.steps);
+const STEPS = new Phrases(listed(words.steps));
 /** Words that end the recipe's part of the page: a star stands for any ending, '!' for nothing after. */
 const STOP = new RegExp(
-  `^(?:${words.stop.map((word) => fold(word).replace('*', '\\S*').replace('!', '$')).join('|')})(?!${LETTER})`,
+  `^(?:${listed(words.stop)
+    .map((word) => fold(word).replace('*', '\\S*').replace('!', '$'))
+    .join('|')})(?!${LETTER})`,
 );
 /** Words that may stand before such a word in a heading. */
 const MAX_STOP_LEAD = 3;
-const BUTTONS = new Set(words.buttons.map(fold));
+const BUTTONS = new Set(listed(words.buttons).map(fold));
 
 /** Length of the words that end a recipe at the start of a key; 0 when it starts with none. */
 function stopLength(key: string): number {

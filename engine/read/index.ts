@@ -4,16 +4,12 @@
  * and nothing throws.
  */
 import type { ReadResult } from '../model.ts';
-import { readDocument } from './page.ts';
+import { readAsStated } from './as-stated.ts';
+import { withLanguage } from './language.ts';
 import { readPasted } from './pasted.ts';
 
 export { mayHoldRecipe } from './detect.ts';
-
-const NONE =
-  'No recipe found on this page. Select the recipe’s text and read the selection, or paste it.';
-
-/** Milliseconds after which reading stops and returns what it has, when a clock is given. */
-const TIME_BOX = 400;
+export { withLanguage } from './language.ts';
 
 /**
  * Reads every recipe of a page, the one the page is about first.
@@ -26,14 +22,8 @@ export function readPage(
   document: Document,
   options: { url?: string; elapsedMs?: () => number } = {},
 ): ReadResult {
-  const { elapsedMs } = options;
-  const spent = elapsedMs ? (share = 1) => elapsedMs() > TIME_BOX * share : () => false;
-  try {
-    const recipes = readDocument(document, options.url ?? null, spent);
-    return recipes.length > 0 ? { ok: true, recipes } : { ok: false, why: NONE };
-  } catch {
-    return { ok: false, why: NONE };
-  }
+  const read = readAsStated(document, options);
+  return read.ok ? { ok: true, recipes: read.recipes.map(withLanguage) } : read;
 }
 
 /**
@@ -49,7 +39,7 @@ export function readText(
   try {
     const { url = null, language = null, title = null } = options;
     const recipe = readPasted(text, { url, language, title: title || null });
-    if (recipe) return { ok: true, recipes: [recipe] };
+    if (recipe) return { ok: true, recipes: [withLanguage(recipe)] };
   } catch {
     // Falls through: unreadable text is no recipe.
   }

@@ -1,9 +1,13 @@
 /** Tells a recipe from other lists with amounts: by the work its text speaks of, and by what nobody eats. */
 import words from './data/cook-words.json' with { type: 'json' };
 import { fold } from './phrases.ts';
+import { listed } from './word-lists.ts';
 
-const STEMS = words.stems.map(fold);
-const NOT_FOOD = new RegExp(`(?:^|\\s)(?:${words.notFood.map(fold).join('|')})(?:$|[\\s,])`);
+const SIGNS = listed(words.signs);
+const STEMS = listed(words.stems).map(fold);
+const NOT_FOOD = new RegExp(
+  `(?:^|\\s)(?:${listed(words.notFood).map(fold).join('|')})(?:$|[\\s,])`,
+);
 /** Units of workshops and laboratories. */
 const TECHNICAL = /\d\s?(?:[µμ]l|mmol|mol|rpm|[WV])(?![A-Za-z])/;
 /** Different words of kitchen work that make a text a method; one will do for a short one (own choice). */
@@ -16,7 +20,7 @@ const SAMPLE = 3_000;
 export function speaksOfCooking(texts: readonly string[]): boolean {
   const sample = fold(texts.join(' ').slice(0, SAMPLE).toLowerCase());
   const enough = sample.length < SHORT ? 1 : ENOUGH;
-  const found = new Set(words.signs.filter((sign) => sample.includes(sign)));
+  const found = new Set(SIGNS.filter((sign) => sample.includes(sign)));
   for (const word of sample.split(/[^a-z\u00df-\u1fff]+/)) {
     const stem = word.length < 3 ? undefined : STEMS.find((one) => word.startsWith(one));
     if (stem !== undefined) found.add(stem);

@@ -1,4 +1,6 @@
+import type { Recipe } from '../model.ts';
 import table from './data/language-words.json' with { type: 'json' };
+import { languageTag } from './tag.ts';
 
 const WORDS = new Map(
   Object.entries(table).map(([tag, words]) => [tag, new Set(words.split(' '))] as const),
@@ -36,16 +38,6 @@ export function guessLanguage(text: string): { tag: string; hits: number; next: 
   return top ? { tag: top[0], hits: top[1], next: order[1]?.[1] ?? 0 } : null;
 }
 
-/** A BCP 47 tag made from what a page says ('en_US', 'EN-us'), or null when it is none. */
-export function languageTag(stated: string | null): string | null {
-  const found = /^([a-z]{2,3})(?:[-_]([a-z]{2}|[A-Z]{4}|\d{3}))?(?:[-_.].*)?$/i.exec(
-    (stated ?? '').trim(),
-  );
-  if (!found) return null;
-  const primary = (found[1] ?? '').toLowerCase();
-  return found[2] ? `${primary}-${found[2].toUpperCase()}` : primary;
-}
-
 /** Sister tags that the words cannot tell apart well enough to overrule a page. */
 const SISTERS = [
   ['no', 'nb', 'nn', 'da', 'sv'],
@@ -70,4 +62,13 @@ export function recipeLanguage(stated: string | null, words: string): string | n
     return tag;
   const own = WORDS.has(primary);
   return guess.hits >= 10 && guess.hits >= guess.next * (own ? 1.8 : 3) ? guess.tag : tag;
+}
+
+/** The recipe in the language its own words speak, which pages do not always state. */
+export function withLanguage(recipe: Recipe): Recipe {
+  const texts = [
+    ...recipe.groups.flatMap(({ lines }) => lines),
+    ...recipe.steps.map(({ text }) => text),
+  ];
+  return { ...recipe, language: recipeLanguage(recipe.language, texts.join(' ')) };
 }

@@ -1,5 +1,6 @@
 /** Phrases that head a part of a page, and how well a heading's words fit them. */
 import words from './data/ingredient-words.json' with { type: 'json' };
+import { listed } from './word-lists.ts';
 
 /** Longest text taken for a heading (characters). */
 export const MAX_HEADING = 80;
@@ -77,9 +78,9 @@ export class Phrases {
   }
 }
 
-export const INGREDIENTS = new Phrases(words.ingredients);
+export const INGREDIENTS = new Phrases(listed(words.ingredients));
 /** Headings that may list tools as well as foods. */
-export const NEEDS = new Phrases(words.needs);
+export const NEEDS = new Phrases(listed(words.needs));
 
 /** A heading's key without an article before it. */
 export function phraseKey(text: string): string {

@@ -1,6 +1,6 @@
 import type { Note, Recipe } from '../model.ts';
 import { type Draft, linesIn } from './draft.ts';
-import { recipeLanguage } from './language.ts';
+import { languageTag } from './tag.ts';
 import { readYield } from './yield.ts';
 
 /** What is known of the page as a whole. */
@@ -30,12 +30,10 @@ export function readNote(code: string, text: string): Note {
 
 const short = (text: string | null, most: number) => (text === null ? null : text.slice(0, most));
 
-/** Finishes a draft: yield, language, addresses, and what the page as a whole supplies. */
+/** Finishes a draft: yield, stated language, addresses, and what the page as a whole supplies. */
 export function recipeOf(draft: Draft, frame: Frame, notes: readonly Note[]): Recipe {
   const lines = linesIn(draft);
-  const words = `${lines.join(' ')} ${draft.steps.map((step) => step.text).join(' ')}`;
   const all = [...notes];
-  const language = recipeLanguage(draft.language ?? frame.language, words);
   const title = draft.title ?? frame.title;
   if (title === null) all.push(readNote('no-title', 'The page gives the recipe no name.'));
   if (lines.length === 0) all.push(readNote('no-ingredients', 'No ingredients were found.'));
@@ -46,7 +44,7 @@ export function recipeOf(draft: Draft, frame: Frame, notes: readonly Note[]): Re
   return {
     title: (title ?? 'Recipe without a name').slice(0, 300),
     url: frame.url,
-    language,
+    language: languageTag(draft.language ?? frame.language),
     author: short(draft.author ?? frame.author, 200),
     markup: draft.markup,
     yield: made,

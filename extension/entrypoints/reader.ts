@@ -3,7 +3,7 @@
  * back as plain data. Changes nothing, sends nothing, catches everything.
  */
 import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
-import { readPage } from '../../engine/read/index.ts';
+import { readAsStated } from '../../engine/read/as-stated.ts';
 
 /** Largest answer, in characters of JSON: some thousand times a long recipe. */
 const MOST_CHARACTERS = 2_000_000;
@@ -11,7 +11,7 @@ const MOST_CHARACTERS = 2_000_000;
 export default defineUnlistedScript(() => {
   try {
     const started = performance.now();
-    const result = readPage(document, {
+    const result = readAsStated(document, {
       url: location.href,
       elapsedMs: () => performance.now() - started,
     });

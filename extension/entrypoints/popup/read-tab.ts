@@ -1,7 +1,7 @@
 /** Reads the recipes of a tab by injecting the reader script; needs a click on the toolbar button. */
 import { browser } from 'wxt/browser';
 import * as z from 'zod';
-import { Recipe } from '../../../engine/model.ts';
+import { Recipe, withLanguage } from '../../../engine/index.ts';
 
 const Answer = z.discriminatedUnion('ok', [
   z.object({ ok: z.literal(true), recipes: z.array(Recipe) }),
@@ -44,7 +44,7 @@ export async function readTab(query: string): Promise<TabAnswer> {
     if (answer.data.recipes.length === 0) {
       return { kind: 'none', why: 'No recipe was found on this page.' };
     }
-    return { kind: 'recipes', recipes: answer.data.recipes };
+    return { kind: 'recipes', recipes: answer.data.recipes.map(withLanguage) };
   } catch {
     return refused(
       'Browsers keep their own pages, stores and some documents closed to extensions.',
