@@ -78,6 +78,12 @@ const isMeasuredCoconut = ({ name, amounts: [first] }: Item, text: string): bool
   !COUNTED.has(first.unit) &&
   !/\bfresh/i.test(text);
 
+/** Chips by the cup go into a batter; to nibble or to crush they are of potato or maize. */
+const isCupOfChips = ({ name, preparation, amounts: [first] }: Item): boolean =>
+  /^chips$/i.test(name.trim()) &&
+  (first?.unit === 'cup' || first?.unit === 'tbsp') &&
+  !/crush|crumbl|broken/i.test(preparation ?? '');
+
 /** The name as the amount tells it; unchanged when the amount tells nothing. `text` is the whole line. */
 export function nameByAmount(name: string, item: Item, text = ''): string {
   if (name !== item.name) return name;
@@ -88,6 +94,7 @@ export function nameByAmount(name: string, item: Item, text = ''): string {
   if (isCartonMilk(item, text)) return 'carton coconut milk';
   if (isMash(item)) return 'mashed potato';
   if (isPacketJelly(item)) return 'jelly crystals';
+  if (isCupOfChips(item)) return 'chips by the cup';
   if (isMeasuredCoconut(item, text)) return 'flaked coconut';
   if (BARE_PEPPER.test(name.trim()))
     return isVegetablePepper(item) ? 'bell pepper' : 'black pepper';

@@ -63,7 +63,9 @@ function ofLast(tokens: string[]): string[] {
  * Empty for a name without letters.
  */
 export function tokensOf(name: string): string[] {
-  const text = plainText(name.length > 300 ? name.slice(0, 300) : name);
+  const whole = plainText(name.length > 300 ? name.slice(0, 300) : name);
+  // What is free of gluten is nothing like gluten.
+  const text = whole.includes('gluten') ? whole.replace(/gluten[- ]+free/g, 'glutenfree') : whole;
   const bare = text.includes('(') ? text.replace(/\([^)]*\)?/g, ' ') : text;
   const found = headLast(bare).match(/[a-z][a-z0-9]*|\d+(?:\.\d+)?%|\d+/g) ?? [];
   // A lone letter is a unit or a slip ('100 F', 's' of a possessive), never a food.

@@ -1,7 +1,7 @@
 /** Files the comma parts and brackets outside the name under what each one is. */
 
 import { readAmounts } from './amounts.ts';
-import type { Lexicon } from './lexicon.ts';
+import { isPairAt, type Lexicon } from './lexicon.ts';
 import { amountsOf, readAmountList } from './list.ts';
 import { findCut } from './name.ts';
 import type { Parts } from './parts.ts';
@@ -61,14 +61,12 @@ export function fileWords(
       parts.purposes.push(words);
       break;
     case 'reference':
-      parts.reference ||= seg.length <= 4;
+      parts.reference ||= seg.some((_, i) => isPairAt(lex.referenceWords, seg, i, lex));
       parts.notes.push(words);
       break;
     case 'note':
       if (isFurther(seg, parts, bracket, lex)) {
-        const from = isAt(lex.plus, seg, 0) ? 1 : 0;
-        parts.known.push(seg.slice(0, from));
-        parts.further.push(seg.slice(from));
+        parts.further.push(isAt(lex.plus, seg, 0) ? seg.slice(1) : [...seg]);
         break;
       }
       if (or && !isAt(lex.orNote, seg, 1)) parts.substitutes.push(seg.slice(1));

@@ -42,7 +42,8 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
   const lex = lexiconOf(options.language ?? guessLanguage(tokens.map((t) => t.low)));
   // '1.500 g' is fifteen hundred where the comma is the decimal mark
   if (lex.language !== 'en' && tokens.some(isGrouped)) tokens = tokenize(clean, true);
-  if (isHeading(tokens, lex)) return { ...line, kind: 'heading', name: clean.replace(/\s*:$/, '') };
+  if (lex.labels.has(clean.toLowerCase()) || isHeading(tokens, lex))
+    return { ...line, kind: 'heading', name: clean.replace(/\s*:$/, '') };
   const parts = readParts(tokens, lex);
   const read = fill(line, clean, parts, lex);
   if (whole.length <= LONGEST) return read;

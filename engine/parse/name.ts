@@ -67,18 +67,17 @@ function leadsOn(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
 
 /**
  * Lifts preparation words out of a name ('finely chopped fresh parsley' -> 'fresh parsley').
- * `keepFirst` leaves words before the first other word alone, as in 'can chopped tomatoes'. From
- * an 'or' on nothing is lifted: the words there belong to the other food.
+ * `keepAll` lifts nothing, as in 'can chopped tomatoes'. From an 'or' on nothing is lifted either: the
+ * words there belong to the other food.
  */
 export function liftPrep(
   tokens: readonly Token[],
   lex: Lexicon,
-  keepFirst: boolean,
+  keepAll: boolean,
 ): { name: Token[]; prep: Token[][] } {
   const name: Token[] = [];
   const prep: Token[][] = [];
-  let i = keepFirst ? tokens.length : 0;
-  name.push(...tokens.slice(0, i));
+  let i = 0;
   while (i < tokens.length) {
     if (isAt(lex.or, tokens, i)) {
       name.push(...tokens.slice(i));
@@ -91,7 +90,8 @@ export function liftPrep(
       while (name.length === 0 && isAt(lex.and, tokens, i)) i++;
     } else name.push(...tokens.slice(i, ++i));
   }
-  return name.some((t) => t.kind !== 'p') ? { name, prep } : { name: [...tokens], prep: [] };
+  const lifted = !keepAll && name.some((t) => t.kind !== 'p');
+  return lifted ? { name, prep } : { name: [...tokens], prep: [] };
 }
 
 /**

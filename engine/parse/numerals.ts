@@ -4,6 +4,8 @@
 const V = '[¼-¾⅐-⅞]';
 const SLASH = '[/⁄∕]';
 const DASHES = '[-–‑]';
+/** Before a proper fraction in lowest terms: '12/3' is 1 2/3, as nobody writes twelve thirds. */
+const LOST_BLANK = '(?=1.2|[12].3|[13].4|[1357].8)';
 /** After a fraction: the size of pieces, so that '8 ½-inch slices' are eight. */
 const NO_SIZE =
   '(?!-?(?:inch|cm|mm)(?:-(?:thick|wide|long)|[- ](?:slices|pieces|rounds|cubes|strips|wedges|chunks)))';
@@ -16,7 +18,7 @@ const NUMBER = new RegExp(
   [
     `(\\d+)(?:\\s+|\\s?${DASHES}\\s?|\\s?&\\s?)?(${V})${NO_SIZE}`, // 1½, 1 ½, 1-½
     `(${V})`,
-    `(\\d+)(?:\\s+|\\s?${DASHES}|\\s?&\\s?)(\\d+)\\s?${SLASH}\\s?(\\d+)(?![\\d.,]*\\d)${NO_SIZE}`, // 1 1/2, 1-1/2
+    `(\\d+)(?:\\s+|\\s?${DASHES}|\\s?&\\s?|${LOST_BLANK})(\\d+)\\s?${SLASH}\\s?(\\d+)(?![\\d.,]*\\d)${NO_SIZE}`, // 1 1/2, 1-1/2
     `(\\d{1,2})\\s?${SLASH}\\s?(\\d{1,3})(?![\\d.,]*\\d)`, // 1/2
     '(\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|[1-9]\\d{0,2} 000(?!\\d)|\\d*[.,]\\d+|\\d+)',
   ].join('|'),

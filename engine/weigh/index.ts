@@ -4,6 +4,7 @@ import { drained } from './drained.ts';
 import { eatenShare } from './eaten.ts';
 import { isOfOther, isShape } from './further.ts';
 import { interval } from './interval.ts';
+import { lostBlankNote } from './lost-blank.ts';
 import { weighReading } from './part.ts';
 import type { RecipeWords } from './purpose.ts';
 import { type Reading, readingsOf } from './readings.ts';
@@ -152,7 +153,10 @@ function settledWays(
   const solid = drained(weighed.grams, item, text, food);
   if (solid) return [{ ...weighed, grams: solid.grams }];
   const kept = withoutRefuse(weighed.grams, item, line, food);
-  return kept ? [weighed, { ...weighed, grams: kept.grams }] : [weighed];
+  if (!kept) return [weighed];
+  // Home trimming or the published refuse: a head's usual weight may be of either.
+  const most = { ...kept.grams, best: kept.grams.low };
+  return [weighed, { ...weighed, grams: kept.grams }, { ...weighed, grams: most }];
 }
 
 function finished(
@@ -170,7 +174,9 @@ function finished(
       : null;
   const { low, best, high } = bought?.grams ?? weighed.grams;
   const eaten = eatenShare(item, line, food, best, options.recipe, options.region);
-  const said = [bought?.assumption ?? null, eaten.assumption].filter((text) => text !== null);
+  const said = [lostBlankNote(item, line), bought?.assumption ?? null, eaten.assumption].filter(
+    (text) => text !== null,
+  );
   return {
     grams: interval(low, best, high),
     eaten: eaten.share,

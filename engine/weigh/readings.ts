@@ -83,6 +83,19 @@ function joinedPounds(amounts: readonly Amount[], text: string): Amount[] {
   return joined;
 }
 
+/** '2 x 400/14oz tins': the unit of the first size is left out, and the ounces tell it. */
+const GRAMS_BEFORE_OUNCES = /\b(\d{2,4})\/\d[\d.]*\s?oz\b/;
+
+/** A size without a unit is in grams where the line says it again in ounces. */
+function sizesInGrams(amounts: readonly Amount[], text: string): Amount[] {
+  const grams = Number(GRAMS_BEFORE_OUNCES.exec(text)?.[1]);
+  return amounts.map((amount) =>
+    amount.kind === 'each' && amount.unit === null && amount.quantity === grams
+      ? { ...amount, unit: 'g' }
+      : amount,
+  );
+}
+
 /** '6 chops, 12 ounces each': a mass after a bare count, on a line that says 'each'. */
 const isSizeOfCount = (amount: Amount, first: Amount, text: string): boolean =>
   first.unit === null && gramsOf(amount.unit) !== null && /\beach\b/.test(text);
@@ -104,7 +117,10 @@ const isMeasure = ({ unit }: Amount): boolean =>
  */
 export function readingsOf(item: Item, text = ''): Reading[] {
   const readings: Reading[] = [];
-  const amounts = withSharedUnit(joinedPounds(countsFirst(item.amounts, text), text), text);
+  const amounts = withSharedUnit(
+    joinedPounds(countsFirst(sizesInGrams(item.amounts, text), text), text),
+    text,
+  );
   for (const amount of amounts) {
     const current = readings[readings.length - 1];
     const last = current?.[current.length - 1];

@@ -35,6 +35,12 @@ describe('the list', () => {
 describe('the usual food comes first, its rivals are told', () => {
   test.each([
     ['250 ml cream', 'cream-heavy', 'half-and-half'],
+    ['⅓ cup dark baking chips', 'chocolate-dark-60', 'chocolate-semisweet'],
+    ['90 g semi-sweet chips', 'chocolate-semisweet', 'chocolate-dark-70'],
+    ['½ cup white chips', 'chocolate-white', 'chocolate-white-sugar-free'],
+    ['⅔ cup chips', 'chocolate-semisweet', 'potato-chips'],
+    ['2 cups chips, crushed', 'potato-chips', 'chocolate-semisweet'],
+    ['300 g chips', 'potato-chips', 'potato-fries'],
     ['1 pot yogurt', 'yogurt-plain', 'yogurt-fruit'],
     ['2 cups milk', 'milk-whole', 'milk-low-fat'],
     ['150 g rice', 'rice-white-dry', 'rice-white-cooked'],
@@ -91,5 +97,20 @@ describe('the usual food comes first, its rivals are told', () => {
     const found = match('2 scoops protein powder', foodTable([own]));
     expect(found?.foodId).toBe('my-protein');
     expect(found?.confidence).toBeGreaterThan(0.9);
+  });
+});
+
+describe('what is free of gluten', () => {
+  test.each([
+    ['2 tsp gluten-free baking powder', 'baking-powder'],
+    ['300 g gluten free flour', 'gluten-free-flour-blend'],
+    ['2 tbsp vital wheat gluten', 'vital-wheat-gluten'],
+  ])('%s is %s', (text, id) => {
+    expect(match(text)?.foodId).toBe(id);
+  });
+
+  test('gluten is no rival of a flour that is not known', () => {
+    for (const text of ['200 g cricket flour', '300 g gluten-free flour'])
+      expect(match(text)?.others.map(({ foodId }) => foodId)).not.toContain('vital-wheat-gluten');
   });
 });

@@ -107,9 +107,33 @@ describe('what kind of line it is', () => {
     ['For serving: figs', 'ingredient'],
     ['1 batch pizza dough (recipe follows)', 'reference'],
     ['dough, recipe above', 'reference'],
+    ['Custard (see recipe below)', 'reference'],
+    ['350 g shortcrust, recipe below', 'reference'],
+    ['¾ cup boiled millet (see Note below)', 'ingredient'],
+    ['3 cups rye flour (see above)', 'ingredient'],
+    ['mint leaves, kept back (see below)', 'ingredient'],
+    ['60 g cream, from above', 'ingredient'],
+    ['FROSTING', 'heading'],
+    ['Streusel', 'heading'],
+    ['Egg wash', 'heading'],
+    ['TREACLE', 'ingredient'],
+    ['1 crust', 'ingredient'],
     ['1 egg', 'ingredient'],
   ])('%s is a %s', (text, kind) => {
     expect(parseLine(text).kind).toBe(kind);
+  });
+
+  it.each([
+    ['120 g Grieß (siehe Tipp)', 'de', 'ingredient'],
+    ['Mürbeteig (siehe Rezept unten)', 'de', 'reference'],
+    ['250 g de semoule (voir ci-dessous)', 'fr', 'ingredient'],
+    ['crème pâtissière (recette ci-dessous)', 'fr', 'reference'],
+    ['200 g di burro (vedi sotto)', 'it', 'ingredient'],
+    ['FÜLLUNG', 'de', 'heading'],
+    ['Glassa', 'it', 'heading'],
+    ['Vulling', 'nl', 'heading'],
+  ])('%s (%s) is a %s', (text, language, kind) => {
+    expect(parseLine(text, { language }).kind).toBe(kind);
   });
 
   it('sees what is optional', () => {

@@ -228,6 +228,30 @@ describe('assumptions are told', () => {
     expect(told).toContain('coarse');
   });
 
+  test('a fraction that lost its blank is read as a mixed number, and told', () => {
+    const weight = weigh('13/4 cups all-purpose flour');
+    // 125 g a cup: 1.75 cups
+    expect(weight?.grams.best).toBeCloseTo(218.75);
+    expect(weight?.assumptions).toContain("'13/4' read as 1 3/4");
+    for (const text of ['1 3/4 cups all-purpose flour', '3/4 cup all-purpose flour'])
+      expect(weigh(text)?.assumptions.some((one) => one.includes('read as'))).toBe(false);
+  });
+
+  test('a size in grams whose unit is left out is told by the ounces behind it', () => {
+    expect(best('2 x 410/14.5oz tins of chopped tomatoes')).toBeCloseTo(820);
+  });
+
+  test('what is trimmed at home is less than a canteen leaves out, within the published share', () => {
+    const weight = weigh('400 g asparagus, ends trimmed');
+    // USDA SR 168389: 47 % refuse
+    expect(weight?.grams.low).toBeLessThanOrEqual(400 * 0.53);
+    expect(weight?.grams.best).toBeGreaterThan(400 * 0.6);
+    expect(weight?.grams.high).toBeGreaterThanOrEqual(400);
+    expect(weight?.assumptions.join()).toMatch(/assumed weight as bought/);
+    // USDA SR 169246: 56 % of a leek is refuse
+    expect(best('500 g leeks, white and light green parts only')).toBeCloseTo(220);
+  });
+
   test('refuse is left out of what is bought whole, not of what is already trimmed', () => {
     expect(best('1 kg broccoli')).toBeLessThan(900);
     expect(best('1 kg broccoli florets')).toBeCloseTo(1000);
