@@ -1,213 +1,99 @@
-/**
- * Branch and bound over the binaries of a programme that switch other variables on. Between 0 and 1
- * a switch is at its cheapest the share of what it opens, so it is put in by that share and the
- * simplex sees neither switches nor their rows.
- */
-import {
-  type Column,
-  columnsOf,
-  INFEASIBLE,
-  type Program,
-  type Row,
-  type Solution,
-  solveColumns,
-  solveLinear,
-} from './program.ts';
-
-interface Switch {
-  id: string;
-  cost: number;
-  opens: readonly { id: string; most: number }[];
-}
-
-type Settled = ReadonlyMap<string, boolean>;
+/** Branch and bound over the binaries of a programme that switch other variables on. */
+import { type Frame, fits, frameOf, type Switch, solved } from './frame.ts';
+import { FAILED, INFEASIBLE, type Program, type Solution } from './program.ts';
+import { copyOf, type Outcome, setBounds, type Tableau } from './simplex.ts';
 
 const EPS = 1e-7;
 
-const switchesOf = (program: Program): Switch[] =>
-  program.variables.flatMap(({ id, cost, binary, opens }) =>
-    binary && opens ? [{ id, cost, opens }] : [],
-  );
-
-/** A programme taken apart once, so that each node only puts its switches in. */
-export interface Frame {
-  program: Program;
-  switches: readonly Switch[];
-  by: ReadonlyMap<string, Switch>;
-  /** Rows without any switch, and their coefficients by variable. */
-  plain: readonly Row[];
-  columns: ReadonlyMap<string, readonly (readonly [string, number])[]>;
-  /** Rows with switches. */
-  switched: readonly Row[];
+interface Solved {
+  tableau: Tableau;
+  outcome: Outcome;
 }
 
-export function frameOf(program: Program): Frame {
-  const switches = switchesOf(program);
-  const by = new Map(switches.map((s) => [s.id, s]));
-  const has = (row: Row): boolean => row.terms.some(([id]) => by.has(id));
-  const plain = program.rows.filter((row) => !has(row));
-  return {
-    program,
-    switches,
-    by,
-    plain,
-    columns: columnsOf(plain),
-    switched: program.rows.filter(has),
-  };
+/** Objective of levels; the programme's own costs, whatever the simplex did to break ties. */
+function objectiveOf({ matrix }: Frame, level: Float64Array): number {
+  let sum = 0;
+  for (let v = 0; v < matrix.columns; v++) sum += (matrix.cost[v] as number) * (level[v] as number);
+  return sum;
 }
 
-/** The same programme with another upper bound of one of its rows without switches. */
-export function rebound(frame: Frame, id: string, max: number): Frame {
-  const change = (row: Row): Row => (row.id === id ? { ...row, max } : row);
-  return {
-    ...frame,
-    plain: frame.plain.map(change),
-    program: { ...frame.program, rows: frame.program.rows.map(change) },
-  };
-}
+/** Levels below this are none at all. */
+const NONE = 1e-9;
 
-/** Solves what is left with some switches settled and the others put in by share. */
-function solveNode(frame: Frame, settled: Settled): Solution {
-  const gone = new Set<string>();
-  const dearer = new Map<string, number>();
-  let fixed = 0;
-  for (const s of frame.switches) {
-    const state = settled.get(s.id);
-    if (state === true) fixed += s.cost;
-    else if (state === false) for (const { id } of s.opens) gone.add(id);
-    else
-      for (const { id, most } of s.opens)
-        dearer.set(id, (dearer.get(id) ?? 0) + s.cost / (most * s.opens.length));
-  }
-  const rows = [...frame.plain];
-  const more = new Map<string, (readonly [string, number])[]>();
-  for (const row of frame.switched) {
-    // Its switch is neither on nor off, or shut with all it opens: nothing to say.
-    if (row.switch !== undefined && settled.get(row.switch) !== true) continue;
-    const next = reducedRow(row, frame.by, settled, gone);
-    if (next.terms.length === 0) {
-      if ((next.min ?? 0) > EPS || (next.max ?? 0) < -EPS) return INFEASIBLE;
-      continue;
-    }
-    rows.push(next);
-    for (const [id, value] of next.terms) more.set(id, [...(more.get(id) ?? []), [row.id, value]]);
-  }
-  const columns = frame.program.variables.flatMap((v): Column[] => {
-    if (frame.by.has(v.id) || gone.has(v.id)) return [];
-    const extra = dearer.get(v.id);
-    const own = frame.columns.get(v.id) ?? [];
-    const also = more.get(v.id);
-    return [
-      {
-        variable: extra === undefined ? v : { ...v, cost: v.cost + extra },
-        terms: also ? [...own, ...also] : own,
-      },
-    ];
+function solutionOf(frame: Frame, level: Float64Array): Solution {
+  const values = new Map<string, number>();
+  frame.program.variables.forEach(({ id }, at) => {
+    const value = level[at] ?? 0;
+    if (value > NONE) values.set(id, value);
   });
-  const solution = solveColumns(columns, rows);
-  return solution.status === 'optimal'
-    ? { ...solution, objective: solution.objective + fixed }
-    : solution;
+  return { status: 'optimal', objective: objectiveOf(frame, level), values };
 }
 
-/** A row with settled switches as numbers and free ones as shares of what they open. */
-function reducedRow(
-  row: Row,
-  by: ReadonlyMap<string, Switch>,
-  settled: Settled,
-  gone: ReadonlySet<string>,
-): Row {
-  let shift = 0;
-  const terms = new Map<string, number>();
-  const add = (id: string, value: number): void => {
-    if (!gone.has(id)) terms.set(id, (terms.get(id) ?? 0) + value);
-  };
-  for (const [id, value] of row.terms) {
-    const s = by.get(id);
-    const state = settled.get(id);
-    if (!s) add(id, value);
-    else if (state === true) shift += value;
-    else if (state === undefined)
-      for (const open of s.opens) add(open.id, value / (open.most * s.opens.length));
-  }
-  return {
-    id: row.id,
-    terms: [...terms],
-    ...(row.min === undefined ? {} : { min: row.min - shift }),
-    ...(row.max === undefined ? {} : { max: row.max - shift }),
-  };
+const unsolved = (outcome: Outcome): Solution => (outcome === 'failed' ? FAILED : INFEASIBLE);
+
+/** Settles a switch in a tableau; what it opens stays 0 when it is off. */
+function settle(tableau: Tableau, { at, opens }: Switch, on: boolean): void {
+  setBounds(tableau, at, on ? 1 : 0, on ? 1 : 0);
+  if (!on) for (const open of opens) setBounds(tableau, open.at, 0, 0);
 }
 
 /** Share to which a switch is used: 1 when what it opens is at its most. */
-const shareOf = (s: Switch, values: ReadonlyMap<string, number>): number =>
-  s.opens.reduce((sum, { id, most }) => sum + (values.get(id) ?? 0) / most, 0) / s.opens.length;
-
-/** Whether values keep every row and bound, within the simplex's own precision. */
-function fits(program: Program, values: ReadonlyMap<string, number>): boolean {
-  return program.rows.every(({ min, max, terms }) => {
-    let at = 0;
-    let size = 1;
-    for (const [id, value] of terms) {
-      const part = value * (values.get(id) ?? 0);
-      at += part;
-      size += Math.abs(part);
-    }
-    return (
-      (min === undefined || at >= min - EPS * size) && (max === undefined || at <= max + EPS * size)
-    );
-  });
+function shareOf({ opens }: Switch, level: Float64Array): number {
+  let sum = 0;
+  for (const { at, most } of opens) sum += (level[at] as number) / most;
+  return sum / opens.length;
 }
 
-/** A node's values with every used switch wholly on and what follows from it; null when that breaks a row. */
-function rounded(
-  program: Program,
-  switches: readonly Switch[],
-  values: ReadonlyMap<string, number>,
-): Solution | null {
-  const whole = new Map(values);
-  for (const s of switches) if (shareOf(s, values) > EPS) whole.set(s.id, 1);
-  for (const row of program.rows) {
-    // `switch - food <= 0`: the food follows the switch.
-    const [first, second] = row.terms;
-    if (row.terms.length !== 2 || row.max !== 0 || !first || !second || second[1] !== -1) continue;
-    if (
-      first[1] === 1 &&
-      (whole.get(first[0]) ?? 0) === 1 &&
-      switches.some((s) => s.id === first[0])
-    )
-      whole.set(second[0], Math.max(1, whole.get(second[0]) ?? 0));
+/** Switches that levels use, the most used first. */
+function usedBy(frame: Frame, level: Float64Array): Switch[] {
+  return frame.switches
+    .map((s) => ({ s, share: shareOf(s, level) }))
+    .filter(({ share }) => share > 1e-6)
+    .sort((a, b) => b.share - a.share)
+    .map(({ s }) => s);
+}
+
+/** Levels with every used switch wholly on and what follows from it; null when that breaks a row. */
+function rounded(frame: Frame, level: Float64Array): Float64Array | null {
+  const whole = level.slice();
+  for (const s of frame.switches) {
+    if (shareOf(s, level) > EPS) whole[s.at] = 1;
+    else if ((whole[s.at] as number) < 1 - EPS) whole[s.at] = 0;
+    if (whole[s.at] === 1) for (const food of frame.follows.get(s.at) ?? []) whole[food] = 1;
   }
-  if (!fits(program, whole)) return null;
-  const objective = program.variables.reduce(
-    (sum, { id, cost }) => sum + cost * (whole.get(id) ?? 0),
-    0,
-  );
-  return { status: 'optimal', objective, values: whole };
+  return fits(frame, whole, EPS) ? whole : null;
 }
 
 function settledAt(frame: Frame, on: ReadonlySet<string>): Solution {
-  const solution = solveNode(frame, new Map(frame.switches.map(({ id }) => [id, on.has(id)])));
-  if (solution.status !== 'optimal') return solution;
-  const values = new Map(solution.values);
-  for (const { id } of frame.switches) if (on.has(id)) values.set(id, 1);
-  return { ...solution, values };
+  if (frame.root.outcome !== 'optimal') return unsolved(frame.root.outcome);
+  const tableau = copyOf(frame.root.tableau);
+  for (const s of frame.switches) settle(tableau, s, on.has(s.id));
+  const { tableau: end, outcome } = solved(frame, tableau);
+  return outcome === 'optimal' ? solutionOf(frame, end.level) : unsolved(outcome);
 }
 
-/** Solves a programme with its switches settled: those in `on` are 1, the others 0. */
-export const solveSettled = (program: Program, on: ReadonlySet<string>): Solution =>
-  settledAt(frameOf(program), on);
+/** Solves a frame with its switches settled: those in `on` are 1, the others 0. */
+export const solveSettled = settledAt;
 
 /** Switches that a solution uses, the most used first. */
 export function openedBy(program: Program, values: ReadonlyMap<string, number>): string[] {
-  return switchesOf(program)
-    .map((s) => ({ id: s.id, share: shareOf(s, values) }))
+  return program.variables
+    .flatMap(({ id, opens }) => {
+      if (!opens) return [];
+      const sum = opens.reduce((all, o) => all + (values.get(o.id) ?? 0) / o.most, 0);
+      return [{ id, share: sum / opens.length }];
+    })
     .filter(({ share }) => share > 1e-6)
     .sort((a, b) => b.share - a.share)
     .map(({ id }) => id);
 }
 
+/** What is left to search: the switch to settle in a tableau, shared by two nodes, that was solved before. */
 interface Node {
-  settled: Settled;
+  from: Tableau;
+  next: Switch | null;
+  on: boolean;
+  settled: ReadonlyMap<string, boolean>;
   bound: number;
 }
 
@@ -232,21 +118,23 @@ export interface SolveOptions {
 /** More nodes than this are not looked at: the best plan so far stands, the same on every run. */
 const MOST_NODES = 5000;
 
-/** The switch whose price the node's values pay least of; null when every one in use is on. */
+/** With more nodes open than this, new ones start from the root again, which takes less memory. */
+const MOST_KEPT = 200;
+
+/** The switch whose price the levels pay least of; null when every one in use is on. */
 function toBranch(
-  switches: readonly Switch[],
-  settled: Settled,
-  values: ReadonlyMap<string, number>,
+  { switches }: Frame,
+  settled: ReadonlyMap<string, boolean>,
+  level: Float64Array,
 ): Switch | null {
   let best: Switch | null = null;
   let most = -1;
   for (const s of switches) {
     if (settled.has(s.id)) continue;
-    const share = shareOf(s, values);
-    if (share <= EPS) continue;
-    const unpaid =
-      s.cost * (1 - share) + (share < 1 - 1e-6 ? 1e-6 : 0) + 0.01 * Math.min(share, 1 - share);
-    if (unpaid > most && share < 1 - 1e-6) {
+    const share = shareOf(s, level);
+    if (share <= EPS || share >= 1 - 1e-6) continue;
+    const unpaid = s.cost * (1 - share) + 1e-6 + 0.01 * Math.min(share, 1 - share);
+    if (unpaid > most) {
       most = unpaid;
       best = s;
     }
@@ -254,94 +142,116 @@ function toBranch(
   return best;
 }
 
+function solveNode(frame: Frame, { from, next, on, settled }: Node): Solved {
+  if (next === null) return frame.root;
+  const tableau = copyOf(from);
+  if (from !== frame.root.tableau) settle(tableau, next, on);
+  else
+    for (const s of frame.switches) {
+      const state = settled.get(s.id);
+      if (state !== undefined) settle(tableau, s, state);
+    }
+  return solved(frame, tableau);
+}
+
 /**
  * Solves a programme; deterministic (no clock). Every binary must switch something on (`opens`) and
  * appear, but for its own rows, only in rows it makes harder to keep. Never throws: an unsolvable
  * programme has status `infeasible` or `failed`.
  */
-export function solveProgram(program: Program, options: SolveOptions = {}): Solution {
-  if (options.relax) return solveLinear(program);
-  const frame = frameOf(program);
-  const { switches } = frame;
+export const solveProgram = (program: Program, options: SolveOptions = {}): Solution =>
+  solveFrame(frameOf(program), options);
+
+/** As `solveProgram`, of a programme taken apart before. */
+export function solveFrame(frame: Frame, options: SolveOptions = {}): Solution {
+  const { root } = frame;
+  if (root.outcome !== 'optimal') return unsolved(root.outcome);
+  if (options.relax) return solutionOf(frame, root.tableau.level);
   const gap = Math.max(options.gap ?? 0, 1e-9);
   let best: Solution | null = null;
   let failed = false;
-  const better = (solution: Solution | null): void => {
-    if (solution?.status !== 'optimal') return;
+  const better = (solution: Solution): void => {
+    if (solution.status !== 'optimal') return;
     if (best === null || solution.objective < best.objective) best = solution;
   };
   const cutoff = (): number => (best === null ? Number.POSITIVE_INFINITY : best.objective - gap);
   for (const on of options.tries ?? []) better(settledAt(frame, on));
-  const nodes: Node[] = [{ settled: new Map(), bound: Number.NEGATIVE_INFINITY }];
+  const first: Node = {
+    from: root.tableau,
+    next: null,
+    on: true,
+    settled: new Map(),
+    bound: Number.NEGATIVE_INFINITY,
+  };
+  const nodes = [first];
   for (let count = 0; count < MOST_NODES; count++) {
     const node = pop(nodes);
     if (!node || node.bound >= cutoff()) break;
-    const relaxed = solveNode(frame, node.settled);
-    if (relaxed.status === 'failed') failed = true;
-    if (relaxed.status !== 'optimal' || relaxed.objective >= cutoff()) continue;
-    better(rounded(program, switches, relaxed.values));
-    const next = toBranch(switches, node.settled, relaxed.values);
+    const { tableau, outcome } = solveNode(frame, node);
+    if (outcome === 'failed') failed = true;
+    if (outcome !== 'optimal') continue;
+    const { level } = tableau;
+    const bound = objectiveOf(frame, level);
+    if (bound >= cutoff()) continue;
+    const whole = rounded(frame, level);
+    if (whole) better(solutionOf(frame, whole));
+    const next = toBranch(frame, node.settled, level);
     if (next === null) {
-      const used = switches.filter(
-        (s) => shareOf(s, relaxed.values) > EPS || node.settled.get(s.id),
+      const used = frame.switches.filter(
+        (s) => shareOf(s, level) > EPS || node.settled.get(s.id) === true,
       );
       better(settledAt(frame, new Set(used.map(({ id }) => id))));
       continue;
     }
-    if (count === 0) better(settledAt(frame, usedTogether(frame, relaxed.values)));
-    for (const state of [true, false])
-      nodes.push({
-        settled: new Map([...node.settled, [next.id, state]]),
-        bound: relaxed.objective,
-      });
+    if (count === 0) better(settledAt(frame, usedTogether(frame, level)));
+    const from = nodes.length < MOST_KEPT ? tableau : root.tableau;
+    for (const on of [true, false])
+      nodes.push({ from, next, on, settled: new Map([...node.settled, [next.id, on]]), bound });
   }
-  return best ?? (failed ? { ...INFEASIBLE, status: 'failed' } : INFEASIBLE);
+  return best ?? (failed ? FAILED : INFEASIBLE);
 }
 
 /** Whether rows of nothing but switches, and of what follows from them, let these be on together. */
-function together(program: Program, on: ReadonlySet<string>): boolean {
-  const follows = new Set<string>();
-  for (const { terms, max } of program.rows) {
-    const [first, second] = terms;
-    if (terms.length === 2 && max === 0 && first && second?.[1] === -1 && on.has(first[0]))
-      follows.add(second[0]);
+function together({ packs, follows }: Frame, on: readonly Switch[]): boolean {
+  const whole = new Set<number>();
+  for (const { at } of on) {
+    whole.add(at);
+    for (const food of follows.get(at) ?? []) whole.add(food);
   }
-  const at = (id: string): number => (on.has(id) || follows.has(id) ? 1 : 0);
-  const whole = new Set([...on, ...follows]);
-  return program.rows.every(
-    (row) =>
-      row.switch !== undefined ||
-      row.max === undefined ||
-      !row.terms.some(([id]) => whole.has(id)) ||
-      row.terms.some(([, c]) => c < 0) ||
-      row.terms.reduce((sum, [id, c]) => sum + c * at(id), 0) <= row.max + EPS,
-  );
+  return packs.every(({ at, by, max }) => {
+    let sum = 0;
+    for (let n = 0; n < at.length; n++) if (whole.has(at[n] as number)) sum += by[n] as number;
+    return sum <= max + EPS;
+  });
 }
 
 /** Switches in use, the most used first, as far as they may be on together. */
-function usedTogether({ program }: Frame, values: ReadonlyMap<string, number>): Set<string> {
-  const on = new Set<string>();
-  for (const id of openedBy(program, values)) {
-    on.add(id);
-    if (!together(program, on)) on.delete(id);
-  }
-  return on;
+function usedTogether(frame: Frame, level: Float64Array): Set<string> {
+  const on: Switch[] = [];
+  for (const s of usedBy(frame, level)) if (together(frame, [...on, s])) on.push(s);
+  return new Set(on.map(({ id }) => id));
 }
 
 /** Settles the most used switch, looks again, and so on until every one in use is on; null when it ends nowhere. */
 function dive(frame: Frame): Solution | null {
-  const settled = new Map<string, boolean>();
-  const on = new Set<string>();
+  if (frame.root.outcome !== 'optimal') return null;
+  let tableau = copyOf(frame.root.tableau);
+  const settled = new Set<Switch>();
+  const on: Switch[] = [];
   for (let step = 0; step <= frame.switches.length; step++) {
-    const relaxed = solveNode(frame, settled);
-    if (relaxed.status !== 'optimal') return null;
-    const next = openedBy(frame.program, relaxed.values).find((id) => !settled.has(id));
-    if (next === undefined) return settledAt(frame, on);
-    on.add(next);
-    settled.set(next, true);
-    for (const { id } of frame.switches)
-      if (!settled.has(id) && !together(frame.program, new Set([...on, id])))
-        settled.set(id, false);
+    const next = usedBy(frame, tableau.level).find((s) => !settled.has(s));
+    if (next === undefined) return settledAt(frame, new Set(on.map(({ id }) => id)));
+    on.push(next);
+    settled.add(next);
+    settle(tableau, next, true);
+    for (const s of frame.switches)
+      if (!settled.has(s) && !together(frame, [...on, s])) {
+        settled.add(s);
+        settle(tableau, s, false);
+      }
+    const now = solved(frame, tableau);
+    if (now.outcome !== 'optimal') return null;
+    tableau = now.tableau;
   }
   return null;
 }
@@ -353,9 +263,8 @@ function dive(frame: Frame): Solution | null {
 export const nearlySolve = (program: Program): Solution => near(frameOf(program));
 
 function near(frame: Frame): Solution {
-  const relaxed = solveNode(frame, new Map());
-  if (relaxed.status !== 'optimal') return relaxed;
-  const found = settledAt(frame, usedTogether(frame, relaxed.values));
+  if (frame.root.outcome !== 'optimal') return unsolved(frame.root.outcome);
+  const found = settledAt(frame, usedTogether(frame, frame.root.tableau.level));
   return found.status === 'optimal' ? found : (dive(frame) ?? INFEASIBLE);
 }
 

@@ -1,7 +1,8 @@
 /** The curve of closeness to the original against net carbs of a serving. */
 import type { Plan } from '../model.ts';
-import { frameOf, nearest, openedBy, rebound } from './branch.ts';
+import { nearest, openedBy } from './branch.ts';
 import { closenessOf, lossOf } from './closeness.ts';
+import { frameOf, rebound } from './frame.ts';
 import { type PlanModel, withBudget } from './model.ts';
 import { evaluate } from './state.ts';
 
@@ -39,12 +40,13 @@ export function frontierOf(
   const used = (values: ReadonlyMap<string, number>): Set<string> =>
     new Set(openedBy(model, values));
   const own = used(chosen.values);
-  const frame = frameOf(withBudget(model, most));
+  let frame = frameOf(withBudget(model, most));
   let last: Set<string> | null = null;
   const tryAt = (budget: number): void => {
     const nearby = [...(own.size > 0 ? [own] : []), ...(last ? [last] : [])];
     // The closest plan found: from the relaxed programme, or by the swaps of a plan nearby.
-    const solution = nearest(rebound(frame, 'budget', budget - most), nearby);
+    frame = rebound(frame, 'budget', budget - most);
+    const solution = nearest(frame, nearby);
     if (!solution) return;
     last = used(solution.values);
     const netCarbsG = round(evaluate(model.net, solution.values));

@@ -1,6 +1,7 @@
 /** Finds the plan of a model in kitchen amounts within a budget. */
 import { type Amount, amountsOf, originalAmounts } from './amounts.ts';
-import { nearlySolveWell, openedBy, solveProgram, solveSettled } from './branch.ts';
+import { nearlySolveWell, openedBy, solveFrame, solveProgram, solveSettled } from './branch.ts';
+import { type Frame, frameOf, rebound } from './frame.ts';
 import { judged } from './judge.ts';
 import { type KitchenPlan, kitchenAmounts } from './kitchen.ts';
 import { leastCarbs, type PlanModel, withBudget } from './model.ts';
@@ -71,10 +72,10 @@ function settle(model: PlanModel, solution: Solution, budget: number, nearest: b
 }
 
 /** The closest plan among those with about the least net carbs. */
-function nearLeast(model: PlanModel, budget: number): Solved | null {
+function nearLeast(model: PlanModel, budget: number, at: (net: number) => Frame): Solved | null {
   const low = lowest(model);
   if (low.solution.status !== 'optimal') return null;
-  const closest = solveProgram(withBudget(model, low.net + NEAR_LEAST_G));
+  const closest = solveFrame(at(low.net + NEAR_LEAST_G));
   const best = closest.status === 'optimal' ? closest : low.solution;
   return settle(model, best, budget, true);
 }
@@ -86,16 +87,18 @@ function nearLeast(model: PlanModel, budget: number): Solved | null {
  * about the least net carbs; null when the model cannot be solved.
  */
 export function solveWithin(model: PlanModel, budget: number): Solved | null {
-  const first = solveProgram(withBudget(model, budget));
-  if (first.status !== 'optimal') return nearLeast(model, budget);
+  const frame = frameOf(withBudget(model, budget));
+  const at = (net: number): Frame => rebound(frame, 'budget', net - model.net.constant);
+  const first = solveFrame(frame);
+  if (first.status !== 'optimal') return nearLeast(model, budget, at);
   const on = new Set(openedBy(model, first.values));
   let found = settle(model, first, budget, false);
   let target = budget;
   for (let round = 1; round < ROUNDS && found.net > budget; round++) {
     target -= found.net - budget + MARGIN;
-    const program = withBudget(model, target);
-    const same = solveSettled(program, on);
-    const solution = same.status === 'optimal' ? same : solveProgram(program);
+    const tighter = at(target);
+    const same = solveSettled(tighter, on);
+    const solution = same.status === 'optimal' ? same : solveFrame(tighter);
     if (solution.status !== 'optimal') break;
     const next = settle(model, solution, budget, false);
     if (next.net < found.net) found = next;
@@ -103,6 +106,6 @@ export function solveWithin(model: PlanModel, budget: number): Solved | null {
       openedBy(model, solution.values).forEach((id) => void on.add(id));
   }
   if (found.net <= budget) return found;
-  const low = nearLeast(model, budget);
+  const low = nearLeast(model, budget, at);
   return low && low.net < found.net ? low : found;
 }
