@@ -171,8 +171,11 @@ export const Swap = z.object({
   keptGrams: z.number().nonnegative(),
   to: z.array(z.object({ foodId: z.string(), food: z.string(), grams: z.number() })),
   why: z.string(),
-  /** What the swap does to taste or texture, and what else was considered. */
+  /** What the swap does to taste or texture. */
   effect: z.string(),
+  /** What the cook does differently, in English, for the method; left out when nothing. */
+  method: z.string().optional(),
+  /** What else was considered. */
   considered: z.array(z.string()),
   allergens: z.array(Allergen),
   cautions: z.array(z.string()),

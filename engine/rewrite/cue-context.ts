@@ -22,7 +22,8 @@ export interface CueContext {
   adjustments: readonly Adjustment[];
 }
 
-const FLOURS = /flour|gluten|starch|fibre|bran|flax|casein|protein|egg-white-powder|oats$/;
+const FLOURS =
+  /flour|gluten|starch|fibre|bran|flax|casein|protein|egg-white-powder|(chia|seed)-ground|oats$/;
 const BINDERS = /xanthan|guar|psyllium|glucomannan/;
 
 /** Foods of the original. */

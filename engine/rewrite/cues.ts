@@ -1,5 +1,5 @@
 /** Handling that the new ingredients call for, and where in the method it goes. */
-import type { Plan, RewrittenStep } from '../model.ts';
+import type { Plan, RewrittenStep, Swap } from '../model.ts';
 import { addedItems, type CueContext, floursOf, gumsOf, newShare } from './cue-context.ts';
 import { fill, listIn, nameIn, textOf } from './cue-text.ts';
 import cues from './data/cues.json' with { type: 'json' };
@@ -45,6 +45,10 @@ interface Cue {
   amends?: { step: string; phrase: string; to: string; all?: boolean };
   /** Says its text also when it has corrected a step. */
   too?: boolean;
+  /** Makes the thing that a swap without handling of its own brings in. */
+  makes?: boolean;
+  /** Tells the handling of the foods it is for, in place of what their swaps say. */
+  handles?: boolean;
   /** Lowers the oven in the method; its text is for methods that state no temperature. */
   oven?: boolean;
   /** Only where flour and water can, or cannot, stand together before the rest goes in. */
@@ -99,6 +103,18 @@ const familiesOf = ({ family, parts }: Plan): string[] => [
   ...parts.map((part) => part.family).filter((one) => BESIDE.has(one)),
 ];
 
+const matches = (pattern: string | undefined, id: string): boolean =>
+  pattern === undefined || new RegExp(pattern).test(id);
+
+const concerns = (cue: Cue, { from, to }: Swap): boolean =>
+  matches(cue.replaces, from?.foodId ?? '') && matches(cue.added, to[0]?.foodId ?? '');
+
+/** Whether a swap brings in the foods of a cue and says nothing itself of what is made of them. */
+const isMadeBy = (cue: Cue, swap: Swap): boolean =>
+  matches(cue.replaces, swap.from?.foodId ?? '') &&
+  swap.to.some(({ foodId }) => matches(cue.added, foodId)) &&
+  (swap.method ?? '') === '';
+
 function applies(cue: Cue, context: CueContext): boolean {
   if (!familiesOf(context.plan).some((family) => cue.families.includes(family))) return false;
   const added = addedItems(context).map(({ foodId }) => foodId);
@@ -106,6 +122,7 @@ function applies(cue: Cue, context: CueContext): boolean {
   if (cue.added !== undefined && !some(added, cue.added)) return false;
   if (cue.notAdded !== undefined && some(added, cue.notAdded)) return false;
   if (cue.present !== undefined && !some(all, cue.present)) return false;
+  if (cue.makes === true && !context.plan.swaps.some((swap) => isMadeBy(cue, swap))) return false;
   if (cue.replaces !== undefined && !gone(context, cue.replaces, cue.keepsNone === true))
     return false;
   if (cue.fromShare !== undefined && newShare(context) < cue.fromShare) return false;
@@ -192,6 +209,10 @@ export function amendments(context: CueContext, texts: readonly string[]): Amend
     })),
   );
 }
+
+/** Whether a cue tells the handling of a swap's main food already. */
+export const isPrepared = (swap: Swap, context: CueContext): boolean =>
+  fitting(context).some((cue) => cue.handles === true && concerns(cue, swap));
 
 /** Why the oven is to be cooler, or null when it is not. */
 export const coolerOven = (context: CueContext): string | null =>

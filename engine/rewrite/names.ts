@@ -3,7 +3,7 @@ import type { Ingredient, Plan, PlannedItem } from '../model.ts';
 import made from './data/made.json' with { type: 'json' };
 
 const FLOUR =
-  /flour|gluten|starch|fibre|bran|semolina|meal$|oats|flax|psyllium|casein|protein|egg-white-powder/;
+  /flour|gluten|starch|fibre|bran|semolina|meal$|oats|flax|psyllium|casein|protein|egg-white-powder|(chia|seed)-ground/;
 const SWEET =
   /sugar|allulose|erythritol|xylitol|syrup|honey|monk|stev|sucralose|tagatose|maltitol|isomalt|polydextrose|inulin/;
 

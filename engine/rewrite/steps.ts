@@ -19,6 +19,7 @@ import { listOf, type Mention } from './mentions.ts';
 import { withLowerOven } from './oven.ts';
 import { renameIn } from './rename.ts';
 import { afterRest } from './rested.ts';
+import { swapSteps } from './swap-steps.ts';
 import { usesGas, withAllScales } from './temperature.ts';
 import { whyChanged } from './why.ts';
 import { isForeign, keyed } from './words.ts';
@@ -144,8 +145,8 @@ export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep
   );
   const ovenSaid = oven !== null && texts.some((text) => withLowerOven(text) !== text);
   const local = [...insertions(context, searched, ovenSaid), ...warningsFor(context, searched)];
-  // Accepted changes are worded in English.
-  const accepted = adjustedSteps(context.adjustments, searched);
+  // Accepted changes and the handling of single swaps are worded in English.
+  const accepted = [...swapSteps(context, texts), ...adjustedSteps(context.adjustments, searched)];
   const cues =
     words === null
       ? [...local, ...accepted].map((one) => inAllScales(one, pass.gas))
