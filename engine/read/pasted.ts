@@ -2,9 +2,10 @@ import type { Recipe } from '../model.ts';
 import type { Block } from './blocks.ts';
 import { cleanLines } from './clean.ts';
 import { ingredientsHeading, stepsHeading } from './headings.ts';
-import { isHeadingLine } from './ingredients.ts';
+import { groupTitle, isHeadingLine } from './ingredients.ts';
 import { isSentence, startsWithAmount } from './lines.ts';
 import { draftOfPage, findInPage } from './page-text.ts';
+import { isYieldLine, mayHeadPart } from './pasted-lines.ts';
 import { recipeOf } from './recipe.ts';
 import { readYield, statedServings } from './yield.ts';
 
@@ -42,6 +43,20 @@ function titleOf(blocks: readonly Block[]): string | null {
   return first.text.replace(/^\*+|\*+$/g, '').trim() || null;
 }
 
+/** A heading of a part without its colon, made one that the page reader knows: lines with amounts follow it. */
+function marked(block: Block, next: Block | undefined): Block {
+  if (!next || !startsWithAmount(next.text) || !mayHeadPart(block.text)) return block;
+  return { ...block, text: `${groupTitle(block.text)}:`, bold: true };
+}
+
+/** The heading right above the first ingredient line; null when another line stands there. */
+function firstTitle(blocks: readonly Block[], line: string | undefined): string | null {
+  const at = blocks.findIndex(({ text }) => text === line);
+  const above = blocks[at - 1];
+  if (!above || !isHeadingLine(above.text)) return null;
+  return ingredientsHeading(above) > 0 || stepsHeading(above) > 0 ? null : groupTitle(above.text);
+}
+
 /**
  * Reads a recipe from plain text with line breaks: headings by their words, ingredient lines by
  * their amounts, the rest as the method. Null when it holds no ingredient lines.
@@ -59,11 +74,19 @@ export function readPasted(
     if (line !== '') blocks.push(blockOf(raw, line.replace(/^[*_]{2}(.+?)[*_]{2}(:?)$/, '$1$2')));
   }
   const title = titleOf(blocks);
-  const found = findInPage(title === null ? blocks : blocks.slice(1));
+  const below = title === null ? blocks : blocks.slice(1);
+  const yields = below.filter(({ text }) => isYieldLine(text)).map(({ text }) => text);
+  const body = below
+    .filter(({ text }) => !isYieldLine(text))
+    .map((block, at, all) => marked(block, all[at + 1]));
+  const found = findInPage(body);
   if (!found || found.groups.length === 0) return null;
   const draft = draftOfPage(found);
+  const [first] = draft.groups;
+  if (first?.title === null) first.title = firstTitle(body, first.lines[0]);
   draft.markup = 'pasted';
   draft.title = title;
+  if (yields.length > 0) draft.yields = yields;
   if (draft.yields.length === 0) {
     const line = blocks.find(
       (block) => statedServings(block.text) !== null && block.text.length < 120,
