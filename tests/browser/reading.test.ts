@@ -1,20 +1,14 @@
-/** The built reader in a real page: how long it takes, and that it leaves the page as it was. */
+/** The built reader in a real page: it reads a long one and leaves the page as it was. */
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { JSON_LD, LINES, longPage } from '../speed/long-page.ts';
+import { LINES, longPage } from '../speed/long-page.ts';
 import { buildBoth } from './build.ts';
 import { type ChromiumRun, openChromium } from './chromium.ts';
 import { CHROMIUM_BUILD } from './places.ts';
 import { type Served, serveDemo } from './server.ts';
-
-/** What reading a page of 400 KB may take, milliseconds, median. */
-const BOUND_MS = 10;
-const RUNS = 7;
-/** Rounds of which the quickest counts: other work on the machine is no fault of the reader. */
-const ROUNDS = 40;
 
 /** A page that changes while it is read, and counts what others change in it. */
 const RESTLESS = `<!doctype html><title>Restless</title><h1>Pan loaf</h1>
@@ -68,46 +62,17 @@ async function shown(path: string): Promise<Page> {
   return page;
 }
 
-/** Milliseconds of the first run of the script in the page, and the median of those after it. */
-async function timeOf(page: Page): Promise<{ first: number; median: number }> {
-  return page.evaluate(
-    `((code, runs) => {
-      const times = [];
-      for (let n = 0; n <= runs; n += 1) {
-        const start = performance.now();
-        (0, eval)(code);
-        times.push(performance.now() - start);
-      }
-      const [first, ...rest] = times;
-      return { first, median: rest.sort((a, b) => a - b)[Math.floor(runs / 2)] };
-    })(${JSON.stringify(reader)}, ${RUNS})`,
-  );
-}
-
 describe('the reader in Chromium', () => {
   it.each([
     ['with JSON-LD', 'marked.html'],
     ['without markup', 'plain.html'],
-  ])('reads a page of 400 KB %s in time', async (name, path) => {
+  ])('reads a page of 400 KB %s', async (_, path) => {
     expect(longPage(path === 'marked.html').length).toBeGreaterThan(380_000);
     const page = await shown(path);
     const lines = await page.evaluate(
       `(() => { ${reader}; return reader.recipes[0].groups.flatMap((group) => group.lines); })()`,
     );
     expect(lines).toEqual(LINES);
-    let best = await timeOf(page);
-    for (let round = 1; round < ROUNDS && best.median > BOUND_MS; round += 1) {
-      await page.waitForTimeout(50);
-      const again = await timeOf(page);
-      if (again.median < best.median) best = { ...again, first: best.first };
-    }
-    const parse: number = await page.evaluate(
-      `((text) => { const start = performance.now(); for (let n = 0; n < 2000; n += 1) JSON.parse(text); return (performance.now() - start) / 2000; })(${JSON.stringify(JSON_LD)})`,
-    );
-    console.log(
-      `${name}: first ${best.first.toFixed(1)} ms, median ${best.median.toFixed(1)} ms, ${Math.round(best.median / parse)} times JSON.parse of its JSON-LD`,
-    );
-    expect(best.median).toBeLessThanOrEqual(BOUND_MS);
     await page.close();
   });
 
