@@ -96,7 +96,7 @@ const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])
     (r) => r.liquid + r.egg > 0.6,
   ],
   [/brownie|blondie/, 'brownie', (r) => r.sugar > 0.9],
-  [/cracker|crispbread/, 'cracker', (r) => r.sugar < 0.2],
+  [/cracker|crispbread|oat ?cakes?\b/, 'cracker', (r) => r.sugar < 0.2],
   [
     /cookie|biscotti|snickerdoodle|shortbread|gingersnap|gingerbread (?:men|man|house|hearts)|macaroon/,
     'cookie',
@@ -227,6 +227,8 @@ function dish(r: Ratios, title: string, method: string): FamilyGuess {
   if (main && main.share >= 0.08) {
     return guess(main.id, Math.min(0.95, 0.6 + main.share), `${main.word} is the main starch`);
   }
+  if (has('oats') >= 0.25 && has('oats') > sweet)
+    return guess('other', 0.6, 'oats, sweetened but not held by a dough');
   if (sweet >= 0.08) return guess('sweet-sauce', 0.65, 'sugar without a flour base');
   if (
     r.flour > 0 &&

@@ -90,7 +90,9 @@ const withinDose = (grams: number, food: Food, dish: Dish): number => {
 function changed(a: Amount, grams: number, dish: Dish, asked: string): Amount {
   const step = grain(a.food, a.role, grams);
   const next = near(Math.max(0, grams), step);
-  return { ...a, grams: tidy(grams > a.grams ? withinDose(next, a.food, dish) : next), asked };
+  const settled = tidy(grams > a.grams ? withinDose(next, a.food, dish) : next);
+  // Less than a kitchen can weigh is not followed, and the plan says so.
+  return settled === a.grams ? a : { ...a, grams: settled, asked };
 }
 
 function act(

@@ -10,7 +10,7 @@ import { withLift } from './leavening.ts';
 import { down, near, quarterTsp, stepFor, tidy, up } from './rounding.ts';
 import { shareCap } from './structure-rows.ts';
 import { hydrating, type WaterChange, waterChange } from './water.ts';
-import { sensibleFood, withYeast } from './yeast.ts';
+import { feedsYeast, sensibleFood, withYeast } from './yeast.ts';
 
 /** One large egg without shell, g (USDA SR 171287). */
 const EGG_G = 50;
@@ -19,6 +19,9 @@ const REMNANT = { base: 0.05, other: 0.1 };
 
 /** Share of a sweet line that is dropped as a scrap: within what a tongue tells. Own choice. */
 const SWEET_SCRAP = 0.06;
+
+/** The same in a yeast dough, where so little feeds nothing. Own choice. */
+const YEAST_SCRAP = 0.1;
 
 /** Less fat or salt by under this share is not worth asking for. Own choice. */
 const SAME_SCOOP = 0.03;
@@ -70,7 +73,10 @@ function withoutRemnants(exact: readonly Amount[], section: Section, dish: Dish)
   const dropped = new Set<string>();
   const grown = new Map<string, number>();
   for (const { origin, key, grams, original, base, role } of exact) {
-    const sweet = role === 'sweetness' && !section.limits.yeast && grams < SWEET_SCRAP * original;
+    const scrap = section.limits.yeast
+      ? !feedsYeast(grams, section) && grams < YEAST_SCRAP * original
+      : grams < SWEET_SCRAP * original;
+    const sweet = role === 'sweetness' && scrap;
     if (sweet && key !== null && origin === 'kept' && grams > 0) dropped.add(key);
     const least = (base ? REMNANT.base : REMNANT.other) * original;
     if (origin !== 'kept' || key === null || grams <= 0 || grams >= least || AS_SOLVED.has(role))
@@ -272,7 +278,8 @@ function sectionAmounts(
   const whole = measurable(withoutRemnants(exact, section, dish), section, dish);
   const rounded = whole.map((amount) => {
     const grams = roundedGrams(amount, cautious, dish.goals.flourKept > 0);
-    return grams === amount.grams ? amount : { ...amount, grams: tidy(grams) };
+    if (grams === amount.grams) return amount;
+    return { ...amount, grams: grams === amount.original ? grams : tidy(grams) };
   });
   const based = keepBase(rounded, whole).filter((a) => a.grams > 0 || a.origin === 'kept');
   if (!section.dough) return { amounts: based, reserve: null };

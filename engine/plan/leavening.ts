@@ -85,7 +85,14 @@ const WORTH_LOWERING = 0.15;
 /** Smaller rises of the powder than this are within a level spoon's error. Own choice. */
 const WORTH_RAISING = 1.1;
 
-/** Baking powder for what went with self-raising flour or lost soda, and more for heavy flours; in half grams. */
+/** Flour base after the change as a share of that before, at most 1. */
+function lessFlour(amounts: readonly Amount[], before: readonly Amount[]): number {
+  const mass = (list: readonly Amount[]): number => total(list, (a) => (a.base ? 1 : 0));
+  const was = mass(before);
+  return was > 0 ? Math.min(1, mass(amounts) / was) : 1;
+}
+
+/** Baking powder for what went with self-raising flour or lost soda, more for heavy flours and less for less flour; in half grams. */
 export function withLift(amounts: Amount[], section: Section, dish: Dish): Amount[] {
   const base = total(amounts, (a) => (a.base ? 1 : 0));
   const food = dish.foods.byId('baking-powder');
@@ -104,7 +111,13 @@ export function withLift(amounts: Amount[], section: Section, dish: Dish): Amoun
   );
   if (powder) {
     const most = Math.max(powder.grams, (CAP_PCT * base) / 100);
-    const wanted = (powder.grams + lost) * (1 + EXTRA * heavyShare(amounts, section));
+    const wanted =
+      (powder.grams * lessFlour(amounts, before) + lost) *
+      (1 + EXTRA * heavyShare(amounts, section));
+    if (loose === 0 && wanted <= (1 - WORTH_LOWERING) * powder.grams) {
+      const grams = halfGrams(wanted);
+      return settled.map((a) => (a === powder ? { ...a, grams, because: LESS_FLOUR } : a));
+    }
     const grams = Math.max(powder.grams, halfGrams(Math.min(most, wanted)));
     if (grams < WORTH_RAISING * powder.grams && loose === 0) return amounts;
     return settled.map((a) => (a === powder ? { ...a, grams } : a));
@@ -113,4 +126,5 @@ export function withLift(amounts: Amount[], section: Section, dish: Dish): Amoun
   return [...settled, added(food, halfGrams(lost), 'leavening', section.id)];
 }
 
+const LESS_FLOUR = 'There is less flour for it to lift; more of it is tasted.';
 const LESS_ACID = 'Its acid went with what was replaced; loose soda tastes soapy.';

@@ -59,12 +59,15 @@ const MORE_YEAST = 'With less starch to feed on, it takes more yeast for the sam
 /** Food for yeast below this percent of the flour base does nothing; from it on, at least `least`. */
 const SENSIBLE_FOOD = { from: 0.5, least: 1 } as const;
 
+/** Whether so much sugar does anything for the yeast of a section. */
+export const feedsYeast = (grams: number, { flourBase }: Section): boolean =>
+  100 * grams >= SENSIBLE_FOOD.from * flourBase;
+
 /** Yeast food as a sensible spoon or none. */
 export function sensibleFood(amounts: Amount[], section: Section): Amount[] {
   return amounts.flatMap((a) => {
     if (a.role !== 'yeast-food' || a.origin !== 'add') return [a];
-    const percent = (100 * a.grams) / Math.max(section.flourBase, 1e-9);
-    if (percent < SENSIBLE_FOOD.from) return [];
+    if (!feedsYeast(a.grams, section)) return [];
     const least = (SENSIBLE_FOOD.least * section.flourBase) / 100;
     return [{ ...a, grams: Math.max(a.grams, near(least)) }];
   });

@@ -119,6 +119,15 @@ describe('changes of kitchen amounts', () => {
     }
   });
 
+  it('says so when a kitchen could not weigh the change', () => {
+    const cake = named('Yellow layer cake');
+    const before = ofRole('binder')(plan(cake));
+    expect(before).toBeGreaterThan(0);
+    const after = plan(cake, { adjustments: [change('thickener', { factor: 1.1 })] });
+    expect(ofRole('binder')(after)).toBe(before);
+    expect(after.limits.map(({ code }) => code)).toContain('CHANGE_IN_PART');
+  });
+
   it('several changes of one lever follow one another', () => {
     const before = ofRole('salt')(plan(HEARTH_LOAF));
     const twice = plan(HEARTH_LOAF, {

@@ -27,8 +27,9 @@ const DOSED = [
 
 /** The planner lets sweetness fall by at most 30 %, and kitchen rounding and scraps add a little. */
 const LEAST_SWEET = 0.64;
-/** A fine scale shows tenths of a gram, and a tenth of an intense sweetener is as sweet as 15 g of sugar. */
 const MOST_SWEET = 1.15;
+/** A fine scale shows tenths of a gram, and half a tenth of an intense sweetener is as sweet as 7.5 g of sugar. */
+const GRAIN_SWEET_G = 7.5;
 
 const results = new Map<string, Adaptation>();
 function result(recipe: Pasted, budgetG: number): Adaptation {
@@ -119,7 +120,8 @@ describe.each(PASTED.map((recipe) => [recipe.title, recipe] as const))('%s', (_,
     for (const budgetG of BUDGETS) {
       const share = sweetness(result(recipe, budgetG)) / original;
       expect(share, `${budgetG} g`).toBeGreaterThan(LEAST_SWEET);
-      expect(share, `${budgetG} g`).toBeLessThan(MOST_SWEET);
+      const most = Math.max(MOST_SWEET, 1.03 + GRAIN_SWEET_G / original);
+      expect(share, `${budgetG} g`).toBeLessThan(most);
     }
   });
 
@@ -160,6 +162,6 @@ describe.each(PASTED.map((recipe) => [recipe.title, recipe] as const))('%s', (_,
 
 it('meets 15 g in nine of ten recipes', () => {
   const met = PASTED.filter((recipe) => result(recipe, 15).plan.met).length;
-  expect(PASTED.length).toBeGreaterThanOrEqual(80);
+  expect(PASTED.length).toBeGreaterThanOrEqual(100);
   expect(met / PASTED.length).toBeGreaterThanOrEqual(0.9);
 });

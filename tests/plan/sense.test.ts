@@ -163,4 +163,35 @@ describe('methods a cook can follow', () => {
   it('calls a mix with egg white powder flours as well', () => {
     expect(method('Fresh egg pasta')).toContain('Knead the flours, eggs and salt');
   });
+
+  it('feeds yeast with a spoon of sugar or none', () => {
+    for (const title of ['Burger buns', 'Cinnamon swirl buns', 'Soft sandwich bread'])
+      for (const budgetG of [15, 10, 5])
+        for (const { foodId, grams } of at(title, budgetG).plan.items)
+          if (foodId === 'sugar' && grams > 0)
+            expect(grams, `${title} ${budgetG}`).toBeGreaterThan(1);
+  });
+
+  it('a third less flour takes less baking powder', () => {
+    const { plan } = at('Bacon and cheese muffins', 5);
+    const before = at('Bacon and cheese muffins', 1000).plan;
+    const sum = (items: typeof plan.items, words: RegExp, roles: RegExp): number =>
+      items.reduce((g, i) => g + (words.test(i.foodId) && roles.test(i.role) ? i.grams : 0), 0);
+    const flour = (items: typeof plan.items) => sum(items, /./, /^structure$/);
+    const powder = (items: typeof plan.items) => sum(items, /^baking-powder$/, /./);
+    expect(flour(plan.items)).toBeLessThan(0.8 * flour(before.items));
+    expect(powder(plan.items)).toBeLessThan(0.85 * powder(before.items));
+    // At most 6 % of the flour (common practice, no source).
+    expect(powder(plan.items)).toBeLessThanOrEqual(0.06 * flour(plan.items) + 0.5);
+  });
+
+  it('writes what it does not change as it was', () => {
+    for (const title of ['Cinnamon swirl buns', 'Flour tortillas']) {
+      const before = new Map(at(title, 1000).plan.items.map((i) => [i.key, i.grams]));
+      for (const { key, grams } of at(title).plan.items) {
+        const was = before.get(key);
+        if (was !== undefined && Math.abs(grams - was) < 0.05) expect(grams, key).toBe(was);
+      }
+    }
+  });
 });
