@@ -124,6 +124,8 @@ function swapRecords({ plan, ingredients }: Adaptation) {
   return plan.swaps.map((swap) => ({
     line: swap.key === null ? null : (text.get(swap.key) ?? null),
     from: swap.from && { food: swap.from.food, grams: round(swap.from.grams) },
+    /** Grams of the original that stay; 0 for an addition. */
+    keptGrams: round(swap.keptGrams),
     to: swap.to.map(({ food, grams }) => ({ food, grams: round(grams) })),
     why: swap.why,
   }));

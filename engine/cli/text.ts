@@ -69,10 +69,20 @@ export function tallyText(record: TallyRecord): string {
   ].join('\n');
 }
 
-const swapText = ({ from, to, why }: AdaptRecord['swaps'][number]): string => {
-  const came = to.map(({ food, grams }) => `${grams} g ${food}`).join(' + ');
-  return `${from ? `${from.grams} g ${from.food} -> ` : 'add '}${came || 'nothing'}: ${why}`;
-};
+type SwapRecord = AdaptRecord['swaps'][number];
+
+/** 'add 3 g gum', 'left out: 5 g salt', 'less: 10 g salt -> 9 g', '500 g flour -> 80 g flour + 420 g blend'. */
+function changeText({ from, to, keptGrams }: SwapRecord): string {
+  const came = to.map(({ food, grams }) => `${grams} g ${food}`);
+  if (from === null) return `add ${came.join(' + ')}`;
+  const original = `${from.grams} g ${from.food}`;
+  const stays = keptGrams !== null && keptGrams > 0;
+  if (came.length === 0)
+    return stays ? `less: ${original} -> ${keptGrams} g` : `left out: ${original}`;
+  return `${original} -> ${[...(stays ? [`${keptGrams} g ${from.food}`] : []), ...came].join(' + ')}`;
+}
+
+const swapText = (swap: SwapRecord): string => `${changeText(swap)}: ${swap.why}`;
 
 export const adaptText = (record: AdaptRecord): string =>
   [

@@ -1,9 +1,10 @@
-/** What is boiled like the pasta or rice it stands in for. */
+/** What is boiled like the pasta, rice or potatoes it stands in for. */
 import type { PlannedItem } from '../model.ts';
 import type { Mention } from './mentions.ts';
 
 const BOILS_AS: readonly (readonly [original: RegExp, standIn: RegExp])[] = [
   [/pasta|noodles|lasagne/, /^(pasta|soybean-pasta|egg-noodles|lasagne)/],
+  [/^potato/, /^(?!cream|butter|cheddar|parmesan|mozzarella|egg$|almond|milk|olive)/],
   [/^rice-|couscous|bulgur|quinoa/, /^rice-|couscous|bulgur|quinoa|lentils/],
 ];
 

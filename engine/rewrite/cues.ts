@@ -24,6 +24,8 @@ interface Cue {
   replaces?: string;
   /** Less than a third of what it replaces is left. */
   keepsNone?: boolean;
+  /** Whether flour or starch that thickens is to stay beside the gum, or none. */
+  starchStays?: boolean;
   severalFlours?: boolean;
   /** Only when new flours are at least this share (0..1) of the flours: a little changes no handling. */
   fromShare?: number;
@@ -103,6 +105,12 @@ const familiesOf = ({ family, parts }: Plan): string[] => [
   ...parts.map((part) => part.family).filter((one) => BESIDE.has(one)),
 ];
 
+/** Whether flour or starch is left among what thickens. */
+const starchStays = ({ plan }: CueContext): boolean =>
+  plan.items.some(
+    ({ role, grams, foodId }) => role === 'thickener' && grams > 0 && /flour|starch/.test(foodId),
+  );
+
 const matches = (pattern: string | undefined, id: string): boolean =>
   pattern === undefined || new RegExp(pattern).test(id);
 
@@ -126,6 +134,7 @@ function applies(cue: Cue, context: CueContext): boolean {
   if (cue.replaces !== undefined && !gone(context, cue.replaces, cue.keepsNone === true))
     return false;
   if (cue.fromShare !== undefined && newShare(context) < cue.fromShare) return false;
+  if (cue.starchStays !== undefined && cue.starchStays !== starchStays(context)) return false;
   if (cue.severalFlours === true && floursOf(context).length < 2) return false;
   if (cue.text.includes('{binders}') && gumsOf(context, false).length === 0) return false;
   if (cue.text.includes('{gums}') && gumsOf(context, true).length === 0) return false;
@@ -178,13 +187,37 @@ const inserted = (text: string, why: string): RewrittenStep => ({
   why,
 });
 
-/** Indices of the steps whose words a cue corrects: the last that says otherwise, or all of them. */
-function amendedSteps(cue: Cue, texts: readonly string[]): number[] {
-  const { amends } = cue;
+interface Correction {
+  step: RegExp;
+  phrase: RegExp;
+  to: string;
+}
+
+/** What a cue corrects in the method's language, most special phrase first. */
+function correctionsOf(cue: Cue, { words }: CueContext): Correction[] {
+  const { amends, id } = cue;
   if (amends === undefined) return [];
-  const [step, phrase] = [new RegExp(amends.step, 'i'), new RegExp(amends.phrase, 'i')];
-  const hits = texts.flatMap((text, at) => (step.test(text) && phrase.test(text) ? [at] : []));
-  return amends.all === true ? hits : hits.slice(-1);
+  const local = words?.amends[id] ?? [];
+  const rows = words === null ? [[amends.step, amends.phrase, amends.to] as const] : local;
+  return rows.map(([step, phrase, to]) => ({
+    step: new RegExp(step, 'i'),
+    phrase: new RegExp(phrase, 'i'),
+    to,
+  }));
+}
+
+/** Phrases of steps that a cue corrects: of the last step that says otherwise, or of all of them. */
+function amendedSteps(
+  cue: Cue,
+  context: CueContext,
+  texts: readonly string[],
+): { at: number; correction: Correction }[] {
+  const corrections = correctionsOf(cue, context);
+  const hits = texts.flatMap((text, at) => {
+    const correction = corrections.find((one) => one.step.test(text) && one.phrase.test(text));
+    return correction === undefined ? [] : [{ at, correction }];
+  });
+  return cue.amends?.all === true ? hits : hits.slice(-1);
 }
 
 export interface Amendment {
@@ -201,10 +234,10 @@ const fitting = (context: CueContext): Cue[] =>
 /** Phrases of steps that the new ingredients contradict, such as a shorter cooling. */
 export function amendments(context: CueContext, texts: readonly string[]): Amendment[] {
   return fitting(context).flatMap((cue) =>
-    amendedSteps(cue, texts).map((at) => ({
+    amendedSteps(cue, context, texts).map(({ at, correction }) => ({
       at,
-      phrase: new RegExp(cue.amends?.phrase ?? '', 'i'),
-      to: fill(cue.amends?.to ?? '', context),
+      phrase: correction.phrase,
+      to: fill(correction.to, context),
       why: cue.why,
     })),
   );
@@ -223,17 +256,18 @@ export const restsFirst = (context: CueContext): boolean =>
   fitting(context).some(({ autolyse }) => autolyse === true);
 
 /**
- * Steps to insert, with their places. `ovenSaid`: the method states oven temperatures, which are
- * changed where they stand.
+ * Steps to insert, with their places. `original`: the steps as they are; `texts`: the same with
+ * English key words. `ovenSaid`: the method states oven temperatures, which are changed where they stand.
  */
 export function insertions(
   context: CueContext,
+  original: readonly string[],
   texts: readonly string[],
   ovenSaid: boolean,
 ): Insertion[] {
   return fitting(context)
     .filter((cue) => cue.text !== '' && !(cue.oven === true && ovenSaid))
-    .filter((cue) => cue.too === true || amendedSteps(cue, texts).length === 0)
+    .filter((cue) => cue.too === true || amendedSteps(cue, context, original).length === 0)
     .flatMap((cue) => {
       const at = placeOf(cue, texts);
       if (at === null) return [];

@@ -141,6 +141,31 @@ function replacement(mention: Mention, found: Found, context: RenameContext): st
   return COLLECTIVES.has(called) && called === 'flours' ? `${amount} ${called}` : amount;
 }
 
+/** 'the rest' without a name: followed by no noun. */
+const BARE_REST =
+  /\bthe (?:rest|remainder|other half)(?=[.,;!]|$|\s+(?:and|then|in|into|to|on|over|with|at|for|while|when|until|a little|gradually|slowly)\b)/i;
+
+/** The one changed ingredient of which earlier words used a known part; null when none or several did. */
+function partlyUsed(mentions: readonly Mention[], ledger: Ledger): Mention | null {
+  const open = new Map(
+    mentions
+      .filter((mention) => ledger.left(mention) !== null)
+      .map((mention) => [mention.ingredient.key, mention]),
+  );
+  const [only] = open.values();
+  return open.size === 1 && only?.changed && only.items.length > 0 ? only : null;
+}
+
+/** 'add the rest' with what is left of the one ingredient that it can mean. */
+function bareRest(whole: string, mentions: readonly Mention[], context: RenameContext): string {
+  const mention = partlyUsed(mentions, context.ledger);
+  const left = mention === null ? null : context.ledger.left(mention);
+  if (mention === null || left === null) return whole;
+  context.ledger.use(mention, left);
+  const called = mention.newName === 'flours' ? ' flours' : '';
+  return `${whole} (${shareAmount(mention, left, context)}${called})`;
+}
+
 /** In a step that boils pasta or rice, only the part of the stand-ins that is boiled is meant. */
 function inBoilingStep(mention: Mention, text: string): Mention | null {
   const items = boiledOf(mention);
@@ -216,13 +241,17 @@ export function renameIn(
   );
   if (stems.length === 0) return { text, named: [] };
   const pattern = new RegExp(
-    `${START}(?:${SHARE}|${REST}|${AMOUNT})?${START}(?<name>(?:${stems.map(literal).join('|')})(?:e?s)?)${END}`,
+    `(?<bare>${BARE_REST.source})|${START}(?:${SHARE}|${REST}|${AMOUNT})?${START}(?<name>(?:${stems.map(literal).join('|')})(?:e?s)?)${END}`,
     'giu',
   );
   const named = new Set<Mention>();
   const renamed = text.replace(pattern, (...found) => {
     const whole = found[0] as string;
-    const groups = found.at(-1) as Record<'name' | 'quantity' | 'unit' | 'share' | 'rest', string>;
+    const groups = found.at(-1) as Record<
+      'name' | 'quantity' | 'unit' | 'share' | 'rest' | 'bare',
+      string
+    >;
+    if (groups.bare !== undefined) return bareRest(whole, mentions, context);
     const at = found.at(-3) as number;
     const sentence = sentenceAt(text, at);
     const mention = ownerOf(owners, groups.name, { sentence, text, section, mentions });
@@ -261,5 +290,6 @@ function keptText(mention: Mention, found: Found, { ledger }: RenameContext): st
 const tidied = (text: string): string =>
   text
     .replace(/\b(flours|sweeteners)((?:,| and|, and) (?:the )?\1)+\b/gi, '$1')
+    .replace(/\b(sheets|noodles|crumbs|rice|chips) \1\b/gi, '$1')
     .replace(/\b(flours|sweeteners) is\b/gi, '$1 are')
     .replace(/\b(flours|sweeteners) has\b/gi, '$1 have');

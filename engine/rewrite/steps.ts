@@ -128,9 +128,9 @@ function woven(steps: readonly RewrittenStep[], extra: readonly Insertion[]): Re
 export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep[] {
   const { words } = context;
   const texts = recipe.steps.map(({ text }) => text);
-  // Phrases are corrected in English only; places are found in every language with key words.
+  // Places are found by English key words.
   const searched = words === null ? texts : texts.map((text) => keyed(text, words));
-  const found = words === null ? amendments(context, texts) : [];
+  const found = isForeign(recipe.language) && words === null ? [] : amendments(context, texts);
   const oven = coolerOven(context);
   const pass = { context, ledger: new Ledger(), gas: usesGas(context.method), oven };
   const rewrite = words === null ? rewriteStep : rewriteForeign;
@@ -144,7 +144,10 @@ export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep
     context,
   );
   const ovenSaid = oven !== null && texts.some((text) => withLowerOven(text) !== text);
-  const local = [...insertions(context, searched, ovenSaid), ...warningsFor(context, searched)];
+  const local = [
+    ...insertions(context, texts, searched, ovenSaid),
+    ...warningsFor(context, searched),
+  ];
   // Accepted changes and the handling of single swaps are worded in English.
   const accepted = [...swapSteps(context, texts), ...adjustedSteps(context.adjustments, searched)];
   const cues =

@@ -2,18 +2,22 @@
 import type { Ingredient, Swap } from '../model.ts';
 import { fill } from './cue-text.ts';
 import { type CueContext, type Insertion, isPrepared } from './cues.ts';
-import { capital, listOf, shortName } from './names.ts';
+import { capital, isMade, listOf, shortName } from './names.ts';
 import { namePattern } from './patterns.ts';
 
 const own = (swap: Swap, ingredients: readonly Ingredient[]): Ingredient | undefined =>
   ingredients.find(({ key }) => key === swap.key);
 
-/** 'Eggplant, for the lasagne sheets: slice it 1 cm thick.' */
-function sentence(swap: Swap, method: string, ingredients: readonly Ingredient[]): string {
-  const came = capital(listOf([...new Set(swap.to.map(({ food }) => shortName(food)))]));
-  const old = own(swap, ingredients)?.item.name ?? swap.from?.food ?? '';
+/** 'Eggplant, in place of the lasagne sheets: slice it'; 'Make the curd, in place of ..., of egg and butter: stir it'. */
+function sentence(swap: Swap, method: string, context: CueContext): string {
+  const list = listOf([...new Set(swap.to.map(({ food }) => shortName(food)))]);
+  const name = context.mentions.find(({ ingredient }) => ingredient.key === swap.key)?.newName;
+  const old = own(swap, context.ingredients)?.item.name ?? swap.from?.food ?? '';
   const told = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
-  return `${came}, ${swap.keptGrams > 0 ? 'for part of' : 'in place of'} the ${old}: ${told}`;
+  const stands = `${swap.keptGrams > 0 ? 'for part of' : 'in place of'} the ${old}`;
+  return name && isMade(name)
+    ? `Make the ${name} ${stands}, of ${list}: ${told}`
+    : `${capital(list)}, ${stands}: ${told}`;
 }
 
 /** Index of the first step that names the swapped ingredient; the start of the method when none does. */
@@ -38,7 +42,7 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
   for (const swap of context.plan.swaps) {
     const { method } = swap;
     if (method === undefined || method === '' || isPrepared(swap, context)) continue;
-    const after = fill(sentence(swap, method, context.ingredients), { ...context, words: null });
+    const after = fill(sentence(swap, method, context), { ...context, words: null });
     const why = `What comes in is handled otherwise than the ${own(swap, context.ingredients)?.item.name ?? 'original'}.`;
     const step = { section: null, before: null, after, change: 'inserted', why } as const;
     const same = `${swap.id}.${method}`;

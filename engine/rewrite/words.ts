@@ -27,6 +27,8 @@ const MethodWords = z.strictObject({
   alone: z.array(z.string()).default([]),
   /** Stems of the method's words and what they mean in English, so that steps find their places. */
   keys: z.array(z.tuple([z.string(), z.string()])),
+  /** By id of a cue: step it is for, phrase that contradicts the new foods (patterns), and what to say. */
+  amends: z.record(z.string(), z.array(z.tuple([z.string(), z.string(), z.string()]))).default({}),
   /** Texts of cues and warnings by their id. */
   steps: z.record(z.string(), z.string()),
 });

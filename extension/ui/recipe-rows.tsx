@@ -3,6 +3,7 @@ import type { Adaptation, Food, RewrittenLine } from '../../engine/model.ts';
 import { AmountFields } from './amount-fields.tsx';
 import { type AmountWish, factorText, wishedTexts } from './amounts.ts';
 import { isHeading } from './headings.ts';
+import { reasonOf } from './row-reasons.ts';
 import { RowSources } from './row-sources.tsx';
 
 const WORDS: Record<RewrittenLine['change'], string> = {
@@ -25,6 +26,8 @@ interface RowProps extends Props {
   line: RewrittenLine;
   /** The reworked line as it is to be read; null when it is left out. */
   text: string | null;
+  /** Why the line changed; null when a row above says so already. */
+  why: string | null;
 }
 
 function PinBox({ line, adaptation, onPin }: RowProps) {
@@ -43,7 +46,7 @@ function PinBox({ line, adaptation, onPin }: RowProps) {
 }
 
 function Row(props: RowProps) {
-  const { line, text } = props;
+  const { line, text, why } = props;
   const language = props.adaptation.recipe.language ?? undefined;
   if (isHeading(line, props.adaptation)) {
     return (
@@ -75,7 +78,7 @@ function Row(props: RowProps) {
           <span lang={line.change === 'kept' ? language : undefined}>{text}</span>
         )}
         {line.change !== 'kept' && <span class="mark">{WORDS[line.change]}</span>}
-        {line.why && <p class="why">{line.why}</p>}
+        {why && <p class="why">{why}</p>}
         <RowSources line={line} rows={props.adaptation.lines} />
       </td>
     </tr>
@@ -116,7 +119,13 @@ export function RecipeRows(props: Props) {
             {lines
               .filter((line) => line.group === group)
               .map((line) => (
-                <Row key={`${line.key}.${line.after}`} {...props} line={line} text={textOf(line)} />
+                <Row
+                  key={`${line.key}.${line.after}`}
+                  {...props}
+                  line={line}
+                  text={textOf(line)}
+                  why={reasonOf(line, lines)}
+                />
               ))}
           </tbody>
         ))}

@@ -109,3 +109,138 @@ describe('flours that are ground seeds or proteins', () => {
     }
   });
 });
+
+describe('the rest of an ingredient without its name', () => {
+  const cake = (steps: string[]): string[] => {
+    const recipe = makeRecipe('Cake', ['200 g sugar', '3 eggs', '200 g flour'], steps);
+    const read = understand(recipe);
+    const plan = makePlan('cake', read, [
+      { key: '0', kept: 0, to: [['allulose', 240, 'sweetness']] },
+    ]);
+    return rewriteRecipe(recipe, read, plan, { foods, region: 'us' }).steps.map(
+      ({ after }) => after,
+    );
+  };
+
+  it('gets what is left in grams', () => {
+    const steps = cake([
+      'Beat the eggs with a quarter of the sugar.',
+      'Whisk in the rest, then the flour.',
+    ]);
+    // 240 g, less a quarter
+    expect(steps).toContainEqual('Whisk in the rest (180 g allulose), then the flour.');
+  });
+
+  it('stays as it is where it may mean anything else', () => {
+    const steps = cake([
+      'Beat the eggs with the sugar.',
+      'Add the rest and fold. Chill the rest of the batter.',
+    ]);
+    expect(steps).toContainEqual('Add the rest and fold. Chill the rest of the batter.');
+  });
+});
+
+describe('phrases that the new ingredients contradict', () => {
+  const dough = (language: string, lines: string[], steps: string[]): string => {
+    const recipe = { ...makeRecipe('Brot', lines, steps), language };
+    const read = understand(recipe);
+    const plan = makePlan('lean-yeast-bread', read, [
+      {
+        key: '0',
+        kept: 100,
+        to: [
+          ['vital-wheat-gluten', 200],
+          ['resistant-wheat-starch', 200],
+        ],
+      },
+    ]);
+    return rewriteRecipe(recipe, read, plan, { foods, region: 'us' })
+      .steps.filter(({ before }) => before !== null)
+      .map(({ after }) => after)
+      .join('\n');
+  };
+  const LINES = ['500 g bread flour', '350 g water', '7 g dry yeast', '10 g salt'];
+
+  it('are put right in German', () => {
+    const text = dough('de', LINES, [
+      'Alles mischen und etwa 10 Minuten zu einem glatten Teig verkneten.',
+      'Gehen lassen, bis sich das Volumen verdoppelt hat. 10 Minuten ruhen lassen und kurz kneten.',
+      'Auf das doppelte Volumen aufgehen lassen.',
+    ]);
+    expect(text).toMatch(/mischen und nur 3-4 Minuten zu einem glatten Teig verkneten/);
+    expect(text).toMatch(/lassen, bis er um zwei Drittel größer ist\. 10 Minuten ruhen lassen/);
+    expect(text).toMatch(/^Auf das 1,6- bis 1,8-fache Volumen aufgehen lassen/im);
+  });
+
+  it('are put right in French', () => {
+    const text = dough('fr', LINES, [
+      'Mélanger le tout et pétrir pendant 10 minutes.',
+      "Laisser lever jusqu'à ce que la pâte ait doublé de volume.",
+      'Laisser doubler de volume une seconde fois.',
+    ]);
+    expect(text).toMatch(/pétrir 3-4 minutes seulement\./);
+    expect(text).toMatch(/jusqu'à ce que le volume ait augmenté des deux tiers\./);
+    expect(text).toMatch(/Laisser augmenter de deux tiers de volume/);
+  });
+
+  it('are put right in every kneading step', () => {
+    const text = dough('en', LINES, [
+      'Mix the flour with the water and knead for 10 minutes until smooth.',
+      'Add the salt and knead for 5 minutes more.',
+    ]);
+    expect(text).toMatch(/knead for 3-4 minutes only until smooth/);
+    expect(text).toMatch(/knead for 3-4 minutes only\./);
+  });
+});
+
+describe('cooking that must not be cut short', () => {
+  const sauce = (kept: number, steps: string[]): string => {
+    const recipe = makeRecipe(
+      'Stew',
+      ['30 g flour', '400 g chicken breast', '500 ml stock'],
+      steps,
+    );
+    const read = understand(recipe);
+    const plan = makePlan('thickened-sauce', read, [
+      { key: '0', kept, to: [['xanthan-gum', 1.5, 'thickener']] },
+    ]);
+    const items = plan.items.map((item) =>
+      item.key === '0' ? { ...item, role: 'thickener' as const } : item,
+    );
+    return rewriteRecipe(recipe, read, { ...plan, items }, { foods, region: 'us' })
+      .steps.map(({ after }) => after)
+      .join('\n');
+  };
+
+  it('keeps a long time, which is the meat’s, and drops the minutes of the roux', () => {
+    expect(sauce(0, ['Stir in the flour and chicken and cook for 20 minutes.'])).toMatch(
+      /for 20 minutes/,
+    );
+    expect(sauce(0, ['Stir in the flour and cook for 2 minutes. Add the stock.'])).not.toMatch(
+      /2 minutes/,
+    );
+  });
+
+  it('does not say that starch which stays needs no cooking', () => {
+    const steps = ['Stir in the flour and cook for 2 minutes. Add the stock and simmer.'];
+    expect(sauce(0, steps)).toMatch(/needs no cooking out/);
+    expect(sauce(15, steps)).not.toMatch(/needs no cooking out/);
+    expect(sauce(15, steps)).toMatch(/the starch still has to boil/);
+    expect(sauce(15, steps)).toMatch(/cook for 2 minutes/);
+  });
+});
+
+describe('potatoes that cauliflower and cream cheese stand in for', () => {
+  it('boil without the cheese', () => {
+    const recipe = makeRecipe(
+      'Mash',
+      ['900 g potatoes', '50 g butter'],
+      ['Boil the potatoes for 15 minutes, then mash them with the butter.'],
+    );
+    const steps = swapped(recipe, [
+      ['cauliflower', 800],
+      ['cream-cheese', 50],
+    ]).map(({ after }) => after);
+    expect(steps.join('\n')).toMatch(/Boil the cauliflower for 15 minutes/);
+  });
+});
