@@ -260,6 +260,10 @@ function takenPart(item: Item, line: Line, named: string): string {
   return /zest|rind|peel(?!ed)/i.test(done) ? `${fruit} zest` : named;
 }
 
+/** 'Beets with greens', 'carrots with their tops on' name the root, not what hangs on it; nor does 'the size of a walnut' name a nut. */
+const ATTACHED =
+  /(?<=[a-z])\s+with (?:(?:the|their|its|some|leafy|green) )*(?:greens|leaves|leaf|tops|stems?|fronds|stalks?|roots?)(?: (?:attached|on))?$|\s+(?:about )?the size of .*$/i;
+
 const SURE = 0.7;
 
 const sure = (found: readonly Candidate[]): readonly Candidate[] | null =>
@@ -336,7 +340,11 @@ function matchByName(item: Item, line: Line, options: MatchOptions): Match | nul
       ? found
       : (toMatch(namesOrSynonyms(tokensOf(item.name), lookup, wanted)) ?? found);
   }
-  const name = nameByAmount(takenPart(item, line, meantName(item, lookup)), item, line.text);
+  const name = nameByAmount(
+    takenPart(item, line, meantName(item, lookup)).replace(ATTACHED, ''),
+    item,
+    line.text,
+  );
   if (isLeftover(line)) return null;
   const asked = wanted === 'cooked' ? `cooked ${name}` : name;
   const usual =

@@ -4,6 +4,7 @@ import kinds from './data/kinds.json' with { type: 'json' };
 import pieces from './data/pieces.json' with { type: 'json' };
 import wholes from './data/whole.json' with { type: 'json' };
 import { around, scaled } from './interval.ts';
+import { weighLikened } from './likened.ts';
 import { choosePiece, sizeOf } from './measures.ts';
 import { hasWord, nameOf, plain } from './text.ts';
 import type { Weighed } from './volume.ts';
@@ -192,8 +193,10 @@ const PARTS =
 
 /** 'basil leaves', 'garlic cloves': the counted part when the name ends with it, else null. */
 function partNamed(name: string): string | null {
-  const part = PARTS.exec(plain(name).trim())?.[1];
-  if (part === undefined || plain(name).trim() === part) return null;
+  // 'celery stalks with leaves' are stalks
+  const [own = ''] = plain(name).trim().split(' with ');
+  const part = PARTS.exec(own)?.[1];
+  if (part === undefined || own === part) return null;
   if (part === 'leaves') return 'leaf';
   return part === 'loaves' ? 'loaf' : part.replace(/s$/, '');
 }
@@ -215,7 +218,7 @@ export function weighCount(
   const named = stated ?? partNamed(item.name);
   const unit = isPortion(named, food) ? 'piece' : named;
   const size = sizeOf(item.size) ?? plumpness(unit, item);
-  const special = byKind(count, unit, item);
+  const special = weighLikened(count, unit, item) ?? byKind(count, unit, item);
   if (special) return special;
   const own = food ? byOwnMeasure(count, unit, size, food, text) : null;
   if (own && stated === 'piece' && size === null) {

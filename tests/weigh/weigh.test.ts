@@ -237,6 +237,19 @@ describe('assumptions are told', () => {
       expect(weigh(text)?.assumptions.some((one) => one.includes('read as'))).toBe(false);
   });
 
+  test('a lump likened to a thing is as large as that', () => {
+    expect(best('a walnut-size ball of shortcrust pastry')).toBeCloseTo(15);
+    expect(best('1 lump of butter the size of an egg')).toBeCloseTo(50);
+    expect(best('2 fist-sized turnips')).toBeCloseTo(500);
+    // the size is that of the pieces it is cut into
+    expect(best('2 large potatoes, cut into walnut-size chunks')).toBeGreaterThan(300);
+  });
+
+  test('leaves on the stalk do not make it a leaf', () => {
+    // 40 g a stalk: USDA SR 169988
+    expect(best('4 celery stalks with their leaves')).toBeCloseTo(160);
+  });
+
   test('a size in grams whose unit is left out is told by the ounces behind it', () => {
     expect(best('2 x 410/14.5oz tins of chopped tomatoes')).toBeCloseTo(820);
   });
