@@ -72,7 +72,7 @@ export function tallyText(record: TallyRecord): string {
 type SwapRecord = AdaptRecord['swaps'][number];
 
 /** 'add 3 g gum', 'left out: 5 g salt', 'less: 10 g salt -> 9 g', '500 g flour -> 80 g flour + 420 g blend'. */
-function changeText({ from, to, keptGrams }: SwapRecord): string {
+export function changeText({ from, to, keptGrams }: SwapRecord): string {
   const came = to.map(({ food, grams }) => `${grams} g ${food}`);
   if (from === null) return `add ${came.join(' + ')}`;
   const original = `${from.grams} g ${from.food}`;

@@ -166,16 +166,17 @@ function bareRest(whole: string, mentions: readonly Mention[], context: RenameCo
   return `${whole} (${shareAmount(mention, left, context)}${called})`;
 }
 
-/** In a step that boils pasta or rice, only the part of the stand-ins that is boiled is meant. */
-function inBoilingStep(mention: Mention, text: string): Mention | null {
+/**
+ * In a step that boils pasta, rice or potatoes, only the part of the stand-ins that is boiled is meant;
+ * all of them where none is: what is boiled for its own sake is taken out before.
+ */
+function inBoilingStep(mention: Mention, text: string): Mention {
   const items = boiledOf(mention);
   const called = namePattern(mention);
   const sentence = text.split(/(?<=[.;!])\s+/).find((part) => called.test(part)) ?? text;
   if (items === null || !/\b(boil|cook|simmer)\b/i.test(sentence)) return mention;
-  if (items.length === mention.items.length) return mention;
-  return items.length === 0
-    ? null
-    : { ...mention, items, newName: newNameOf(mention.ingredient, items) };
+  if (items.length === 0 || items.length === mention.items.length) return mention;
+  return { ...mention, items, newName: newNameOf(mention.ingredient, items) };
 }
 
 /** 'flour the board', 'lightly floured', 'butter a tin': the word is a verb there. */
@@ -258,7 +259,6 @@ export function renameIn(
     if (mention === null || isOtherUse(text, at, at + whole.length)) return whole;
     named.add(mention);
     const meant = mention.changed ? inBoilingStep(mention, text) : mention;
-    if (meant === null) return whole;
     const parts: Found = { ...groups, whole };
     if (MIXTURE.test(text.slice(at + whole.length)))
       return meant.changed ? whole.replace(groups.name, mixtureName(meant, groups.name)) : whole;

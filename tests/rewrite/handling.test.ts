@@ -244,3 +244,79 @@ describe('potatoes that cauliflower and cream cheese stand in for', () => {
     expect(steps.join('\n')).toMatch(/Boil the cauliflower for 15 minutes/);
   });
 });
+
+describe('a soup whose pasta gives way to konjac noodles', () => {
+  const soup = makeRecipe(
+    'Bean soup',
+    ['100 g pasta', '240 g canned kidney beans', '1 l stock'],
+    ['Heat the stock.', 'Add the beans and pasta and cook for 10 minutes.'],
+  );
+  const steps = (): string[] => {
+    const read = understand(soup);
+    const plan = makePlan('potato-dish', read, [
+      { key: '0', kept: 0, to: [['konjac-noodles', 290]] },
+    ]);
+    return rewriteRecipe(soup, read, plan, { foods, region: 'us' }).steps.map(({ after }) => after);
+  };
+
+  it('names the noodles where the pasta went in, and rinses them first', () => {
+    expect(steps()).toContainEqual('Add the beans and konjac noodles and cook for 10 minutes.');
+    expect(steps()[0]).toMatch(/^Rinse the konjac noodles/);
+  });
+});
+
+describe('a proof that needs no longer because the yeast was raised', () => {
+  it.each([
+    ['en', /Let it rise about as long as stated/],
+    ['de', /Den Teig etwa so lange gehen lassen/],
+    ['fr', /Laisser lever environ le temps indiqué/],
+    ['es', /Dejar levar aproximadamente el tiempo indicado/],
+    ['it', /Far lievitare circa il tempo indicato/],
+    ['nl', /Laat ongeveer zo lang rijzen/],
+  ])('is not stretched in %s', (language, words) => {
+    const texts: Record<string, string> = {
+      en: 'Let the dough rise.',
+      de: 'Den Teig gehen lassen.',
+      fr: 'Laisser lever la pâte.',
+      es: 'Dejar levar la masa.',
+      it: 'Far lievitare la pasta.',
+      nl: 'Laat het deeg rijzen.',
+    };
+    const recipe = {
+      ...makeRecipe(
+        'X',
+        ['500 g bread flour', '350 g water', '7 g dry yeast'],
+        [texts[language] ?? ''],
+      ),
+      language,
+    };
+    const read = understand(recipe);
+    const plan = makePlan(
+      'lean-yeast-bread',
+      read,
+      [
+        {
+          key: '0',
+          kept: 100,
+          to: [
+            ['vital-wheat-gluten', 200],
+            ['resistant-wheat-starch', 200],
+          ],
+        },
+      ],
+      { starchPct: 15 },
+    );
+    const told = (raised: boolean): string =>
+      rewriteRecipe(
+        recipe,
+        read,
+        raised ? { ...plan, notes: [{ code: 'YEAST_RAISED', text: '', key: null }] } : plan,
+        { foods, region: 'us' },
+      )
+        .steps.map(({ after }) => after)
+        .join('\n');
+    expect(told(true)).toMatch(words);
+    expect(told(true)).not.toMatch(/1½ (times|mal|fois|veces|volte|keer)/);
+    expect(told(false)).toMatch(/1½ (times|mal|fois|veces|volte|keer)/);
+  });
+});

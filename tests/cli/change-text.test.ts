@@ -1,0 +1,22 @@
+import { describe, expect, it } from 'vitest';
+import { changeText } from '../../engine/cli/text.ts';
+
+const salt = { food: 'salt', grams: 10 };
+const blend = { food: 'flour blend', grams: 420 };
+const base = { line: null, why: '' };
+
+describe('a change in words', () => {
+  it('tells less of a food from none of it, and shows what stays beside what comes', () => {
+    expect(changeText({ ...base, from: salt, keptGrams: 9, to: [] })).toBe(
+      'less: 10 g salt -> 9 g',
+    );
+    expect(changeText({ ...base, from: salt, keptGrams: 0, to: [] })).toBe('left out: 10 g salt');
+    const flour = { food: 'bread flour', grams: 500 };
+    expect(changeText({ ...base, from: flour, keptGrams: 80, to: [blend] })).toBe(
+      '500 g bread flour -> 80 g bread flour + 420 g flour blend',
+    );
+    expect(changeText({ ...base, from: null, keptGrams: 0, to: [blend] })).toBe(
+      'add 420 g flour blend',
+    );
+  });
+});
