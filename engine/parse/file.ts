@@ -89,7 +89,8 @@ export function fileAmounts(seg: readonly Token[], parts: Parts, lex: Lexicon): 
   const leadUnit = lex.byName.get(lead?.unit ?? '') ?? null;
   // '3 cups bread (½-inch cubes)': how it is cut, not how much
   if (isMeasured(leadUnit) && list.measures.every((m) => m.unit?.kind === 'length')) return false;
-  const container = leadUnit?.kind === 'container';
+  // '½ box pasta (8 oz)' tells what the half weighs
+  const container = leadUnit?.kind === 'container' && !(lead && lead.quantity < 1);
   parts.amounts.push(
     ...amountsOf(list, (m) => {
       if (!lead) return 'stated';

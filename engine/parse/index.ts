@@ -45,10 +45,15 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
   if (lex.labels.has(clean.toLowerCase()) || isHeading(tokens, lex))
     return { ...line, kind: 'heading', name: clean.replace(/\s*:$/, '') };
   const parts = readParts(tokens, lex);
-  const read = fill(line, clean, parts, lex);
-  if (whole.length <= LONGEST) return read;
-  const beyond = whole.slice(LONGEST);
-  return { ...read, note: read.note === null ? beyond : `${read.note}; ${beyond}` };
+  return {
+    ...line,
+    kind: parts.reference ? 'reference' : 'ingredient',
+    name: nameText(parts) || clean,
+    items: itemsOf(parts, lex),
+    note: [...phrases(parts, 'notes'), whole.slice(LONGEST)].filter(Boolean).join('; ') || null,
+    purpose: phrases(parts, 'purposes').join(', ') || null,
+    optional: isOptional(parts),
+  };
 }
 
 /** Language of a line that stands alone, by its unit and small words: a BCP 47 tag, English when in doubt. */
@@ -78,15 +83,3 @@ function phrases(parts: Parts, of: 'notes' | 'purposes'): string[] {
 }
 
 const isOptional = (parts: Parts): boolean => parts.optional || parts.extras.some(isOptional);
-
-function fill(line: Line, clean: string, parts: Parts, lex: Lexicon): Line {
-  return {
-    ...line,
-    kind: parts.reference ? 'reference' : 'ingredient',
-    name: nameText(parts) || clean,
-    items: itemsOf(parts, lex),
-    note: phrases(parts, 'notes').join('; ') || null,
-    purpose: phrases(parts, 'purposes').join(', ') || null,
-    optional: isOptional(parts),
-  };
-}

@@ -1,5 +1,5 @@
 /** Reads what follows the amounts: the name, then brackets and comma parts. */
-import { file, fileAmounts, fileWords } from './file.ts';
+import { file, fileAmounts } from './file.ts';
 import { finishName, isGloss } from './finish.ts';
 import { isPairAt, type Lexicon } from './lexicon.ts';
 import { findCut } from './name.ts';
@@ -95,7 +95,7 @@ export function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): vo
       fileBracket(b, b.at > first.start && b.at <= end, b.at === end, parts, lex);
   const name = [...parts.name, ...words.slice(0, cut)];
   parts.name = name;
-  if (tail.length > 0) fileWords(between(rest, tail), parts, lex);
+  if (tail.length > 0) file(between(rest, tail), parts, lex);
   for (const s of later) file(between(rest, s.tokens), parts, lex);
   parts.list ||= parts.amounts.length === 0 && isAndList(name, lex);
   finishName(name, parts, lex);

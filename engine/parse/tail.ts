@@ -25,7 +25,8 @@ export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
     if (before.kind === 'w' && lex.leading.has(before.low)) return tokens;
     if (counted && findCut(tokens.slice(0, i), lex) < i) return tokens;
     const per = counted && i > 1 && sizesEach(before.low, parts, lex);
-    const kind = counted ? (per ? 'each' : 'same') : 'stated';
+    const beside = lex.plus.has(before.low) ? 'plus' : 'same';
+    const kind = per ? 'each' : counted ? beside : 'stated';
     for (const [n, a] of amounts.entries()) parts.amounts.push(n === 0 ? { ...a, kind } : a);
     if (parts.size.length === 0) parts.size = size;
     if (per) parts.known.push([before]);

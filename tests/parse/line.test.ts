@@ -84,6 +84,13 @@ describe('sums, products and dual measures', () => {
   it.each([
     ['1 cup plus 2 tbsp flour', '1 cup; 2 tbsp plus'],
     ['1 lb 2 oz beef', '1 lb; 2 oz plus'],
+    ['2 cups honey + 3 tbsp', '2 cup; 3 tbsp plus'],
+    ['¾ cup rye flour plus 2 tbsp', '0.75 cup; 2 tbsp plus'],
+    ['1 cup bran plus about 1 tbsp, toasted', '1 cup; ~1 tbsp plus'],
+    ['1 cup rye flour plus 2 tbsp for dusting', '1 cup'],
+    ['½ box macaroni (8 oz)', '0.5 box; 8 oz same'],
+    ['2 boxes macaroni (8 oz)', '2 box; 8 oz each'],
+    ['½ (16 oz) box macaroni', '0.5 box; 16 oz each'],
     ['2 x 400 g tins chopped tomatoes', '2 tin; 400 g each'],
     ['2 (14 oz) cans black beans', '2 can; 14 oz each'],
     ['1 can (14 oz) black beans', '1 can; 14 oz each'],
