@@ -44,7 +44,7 @@ interface Cue {
   /** Not for a dish whose title says this. */
   notTitled?: string;
   /** Corrects the phrase of the last step (or of `all`) that says otherwise, instead of a step of its own. */
-  amends?: { step: string; phrase: string; to: string; all?: boolean };
+  amends?: { step: string; phrase: string; to: string; all?: boolean; notPresent?: string };
   /** Says its text also when it has corrected a step. */
   too?: boolean;
   /** Makes the thing that a swap without handling of its own brings in. */
@@ -120,6 +120,7 @@ const concerns = (cue: Cue, { from, to }: Swap): boolean =>
 /** Whether a swap brings in the foods of a cue and says nothing itself of what is made of them. */
 const isMadeBy = (cue: Cue, swap: Swap): boolean =>
   matches(cue.replaces, swap.from?.foodId ?? '') &&
+  swap.to.length > 1 &&
   swap.to.some(({ foodId }) => matches(cue.added, foodId)) &&
   (swap.method ?? '') === '';
 
@@ -193,10 +194,15 @@ interface Correction {
   to: string;
 }
 
+/** Whether a food is in the dish for whose sake a phrase stays, such as meat that needs its time. */
+const isHeld = (pattern: string | undefined, plan: Plan): boolean =>
+  pattern !== undefined &&
+  plan.items.some(({ foodId, grams }) => grams > 0 && new RegExp(pattern).test(foodId));
+
 /** What a cue corrects in the method's language, most special phrase first. */
-function correctionsOf(cue: Cue, { words }: CueContext): Correction[] {
+function correctionsOf(cue: Cue, { words, plan }: CueContext): Correction[] {
   const { amends, id } = cue;
-  if (amends === undefined) return [];
+  if (amends === undefined || isHeld(amends.notPresent, plan)) return [];
   const local = words?.amends[id] ?? [];
   const rows = words === null ? [[amends.step, amends.phrase, amends.to] as const] : local;
   return rows.map(([step, phrase, to]) => ({

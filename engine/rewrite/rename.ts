@@ -195,6 +195,12 @@ function isOtherUse(text: string, start: number, end: number): boolean {
   );
 }
 
+/** 'konjac rice' is not renamed once more for its 'rice'. */
+function isNamedAlready({ newName, changed }: Mention, text: string, end: number): boolean {
+  if (!changed || newName === null) return false;
+  return text.slice(0, end).toLowerCase().endsWith(newName.toLowerCase());
+}
+
 const MIXTURE = /^[\s-]+(?:mixture|mix|blend)\b/i;
 
 /** 'flour mixture' stays what it is called; 'sugar mixture' is one of sweeteners. */
@@ -257,6 +263,7 @@ export function renameIn(
     const sentence = sentenceAt(text, at);
     const mention = ownerOf(owners, groups.name, { sentence, text, section, mentions });
     if (mention === null || isOtherUse(text, at, at + whole.length)) return whole;
+    if (isNamedAlready(mention, text, at + whole.length)) return whole;
     named.add(mention);
     const meant = mention.changed ? inBoilingStep(mention, text) : mention;
     const parts: Found = { ...groups, whole };

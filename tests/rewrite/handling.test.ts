@@ -221,6 +221,21 @@ describe('cooking that must not be cut short', () => {
     );
   });
 
+  it.each([
+    ['400 g chicken thighs', /cook for 25 minutes/],
+    ['2 bell peppers', /cook for 5-10 minutes/],
+  ])('gives rice pots with %s the time that needs', (line, time) => {
+    const pot = makeRecipe(
+      'Rice pot',
+      ['300 g white rice', line, '700 ml stock'],
+      ['Fry everything in oil.', 'Add the stock, cover and cook for 25 minutes.'],
+    );
+    const read = understand(pot);
+    const plan = makePlan('rice-dish', read, [{ key: '0', kept: 0, to: [['cauliflower', 700]] }]);
+    const { steps } = rewriteRecipe(pot, read, plan, { foods, region: 'us' });
+    expect(steps.map(({ after }) => after).join('\n')).toMatch(time);
+  });
+
   it('does not say that starch which stays needs no cooking', () => {
     const steps = ['Stir in the flour and cook for 2 minutes. Add the stock and simmer.'];
     expect(sauce(0, steps)).toMatch(/needs no cooking out/);
@@ -318,5 +333,33 @@ describe('a proof that needs no longer because the yeast was raised', () => {
     expect(told(true)).toMatch(words);
     expect(told(true)).not.toMatch(/1½ (times|mal|fois|veces|volte|keer)/);
     expect(told(false)).toMatch(/1½ (times|mal|fois|veces|volte|keer)/);
+  });
+});
+
+describe('things that are not made', () => {
+  it('no almond bread is baked for almond flour in place of crumbs, nor wraps for an egg alone', () => {
+    const cutlets = makeRecipe(
+      'Cutlets',
+      ['120 g dry breadcrumbs', '4 pork cutlets', '2 eggs'],
+      ['Coat the cutlets in egg and breadcrumbs.', 'Fry for 4 minutes a side.'],
+    );
+    const text = swapped(cutlets, [['almond-flour', 85]])
+      .map(({ after }) => after)
+      .join('\n');
+    expect(text).toMatch(/almond flour/);
+    expect(text).not.toMatch(/almond bread/i);
+  });
+
+  it('konjac rice keeps its name where rice is not boiled', () => {
+    const bowl = makeRecipe(
+      'Bowl',
+      ['300 g white rice', '2 eggs'],
+      ['Boil the rice for 12 minutes.', 'Serve the eggs over the rice.'],
+    );
+    const text = swapped(bowl, [['konjac-rice', 800]])
+      .map(({ after }) => after)
+      .join('\n');
+    expect(text).toMatch(/over the konjac rice\./);
+    expect(text).not.toMatch(/konjac konjac/);
   });
 });
