@@ -53,8 +53,7 @@ function solveWithChanges(dish: Dish, start: number): Answer {
   const plain = answer(buildModel(dish), start, false);
   const targets = leverTargets(
     (attribute) => linear(dish, plain.model.choices, attribute),
-    dish.main,
-    dish.goals.adjustments,
+    dish,
     plain.solved.solution.values,
   );
   return targets.length === 0 ? plain : answer(buildModel(dish, targets), start, true);

@@ -1,13 +1,15 @@
 /** Rows for accepted changes after a bake that act on what the flours and sweeteners are. */
 import type { Adjustment, Food, Lever } from '../model.ts';
 import { type Builder, within } from './builder.ts';
-import type { Section } from './dish.ts';
+import type { Dish, Section } from './dish.ts';
 import * as figure from './figures.ts';
 import { type Attribute, evaluate, type Linear, plus, scaled } from './state.ts';
 import { alluloseIn, erythritolIn, isIntense, ofSweeteners } from './taste-rows.ts';
 
 /** Closeness paid for missing a change by all of it. Own choice. */
 const MISSED = 3;
+/** The same when another part of the dish moves the other way. Own choice. */
+const MISSED_ELSEWHERE = 1;
 
 const RESISTANT = /^(resistant-wheat-starch|high-amylose-maize-starch)$/;
 
@@ -56,6 +58,8 @@ export interface LeverTarget {
   /** g, or a share 0..1 for share levers. */
   level: number;
   from: number;
+  /** Where the other parts of the dish stand, in the same unit; null for shares. */
+  elsewhere: number | null;
 }
 
 /** An amount after accepted changes: each factor and each shift (percent of `base`) in turn. */
@@ -86,20 +90,30 @@ function levelOf(
   return whole > 0 ? evaluate(sum(share.part), values) / whole : 0;
 }
 
+/** What a lever counts in the parts besides the main one; null for levers that do not count masses. */
+function countedElsewhere(lever: Lever, { sections, main }: Dish): Attribute | null {
+  if (counted(lever, main) === null) return null;
+  const each = sections.flatMap((s) => (s === main ? [] : (counted(lever, s) ?? [])));
+  return (c) => each.reduce((sum, of) => sum + of(c), 0);
+}
+
 /** Targets for the accepted changes, from a plan made without them. */
 export function leverTargets(
   sum: (attribute: Attribute) => Linear,
-  section: Section,
-  changes: readonly Adjustment[],
+  dish: Dish,
   values: ReadonlyMap<string, number>,
 ): LeverTarget[] {
+  const section = dish.main;
+  const changes = dish.goals.adjustments;
   return [...ROW_LEVERS].flatMap((lever): LeverTarget[] => {
     const own = changes.filter((c) => c.lever === lever);
     const now = own.length > 0 ? levelOf(sum, lever, section, values) : null;
     if (now === null) return [];
     const isShare = shareOf(lever, section) !== null;
     const level = adjusted(now, own, isShare ? 1 : shiftBase(section));
-    return Math.abs(level - now) < 1e-9 ? [] : [{ lever, level, from: now }];
+    const others = countedElsewhere(lever, dish);
+    const elsewhere = others ? evaluate(sum(others), values) : null;
+    return Math.abs(level - now) < 1e-9 ? [] : [{ lever, level, from: now, elsewhere }];
   });
 }
 
@@ -127,10 +141,24 @@ export const askedFor = (targets: readonly LeverTarget[], food: Food): boolean =
         (lever === 'allulose' && alluloseIn(food) > 0)),
   );
 
+/** What the main part gives up or takes on is not taken on or given up by another part instead. */
+function elsewhereRow(b: Builder, { lever, level, from, elsewhere }: LeverTarget): void {
+  const others = countedElsewhere(lever, b.dish);
+  const over = others ? scaled(b.sum(others), 1 / Math.abs(level - from)) : null;
+  if (!over || elsewhere === null || over.terms.length === 0) return;
+  const bound = elsewhere / Math.abs(level - from) - over.constant;
+  const id = `${missedChange(lever)} elsewhere`;
+  b.missed(id, MISSED_ELSEWHERE);
+  if (level > from) b.row({ id: `${id} least`, min: bound, terms: [...over.terms, [id, 1]] }, null);
+  else b.row({ id: `${id} most`, max: bound, terms: [...over.terms, [id, -1]] }, null);
+}
+
 /** Holds the main section to the targets; what cannot be met is paid for, never refused. */
 export function leverRows(b: Builder, targets: readonly LeverTarget[]): void {
   const section = b.dish.main;
-  for (const { lever, level, from } of targets) {
+  for (const target of targets) {
+    const { lever, level, from } = target;
+    elsewhereRow(b, target);
     const mass = counted(lever, section);
     const share = shareOf(lever, section);
     const over: Linear | null = mass

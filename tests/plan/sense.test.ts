@@ -1,8 +1,16 @@
 /** What a cook would object to, each once seen in a plan. */
 import { describe, expect, it } from 'vitest';
+import type { Adaptation, Adjustment } from '../../engine/model.ts';
+import { foods } from './build.ts';
 import { adapted, pastedNamed } from './pasted.ts';
 
-const at = (title: string, budgetG = 15) => adapted(pastedNamed(title), { budgetG });
+const known = new Map<string, Adaptation>();
+function at(title: string, budgetG = 15): Adaptation {
+  const id = `${title} ${budgetG}`;
+  const result = known.get(id) ?? adapted(pastedNamed(title), { budgetG });
+  known.set(id, result);
+  return result;
+}
 const method = (title: string, budgetG = 15): string =>
   at(title, budgetG)
     .steps.map(({ after }) => after)
@@ -194,4 +202,30 @@ describe('methods a cook can follow', () => {
       }
     }
   });
+
+  it.each(['Sticky glazed buns', 'Frosted chocolate cake'])(
+    'less allulose in the dough of %s is not made up for in its glaze or frosting',
+    (title) => {
+      const allulose = ({ plan }: Adaptation): number =>
+        plan.items.reduce(
+          (sum, { foodId, grams }) =>
+            sum + (grams * (foods.byId(foodId)?.per100g.alluloseG ?? 0)) / 100,
+          0,
+        );
+      const less: Adjustment = {
+        id: 'test.allulose',
+        symptom: 'test',
+        lever: 'allulose',
+        factor: 0.8,
+        shiftPct: null,
+        text: 'Less allulose.',
+        why: 'test',
+        source: 'own choice',
+      };
+      const before = allulose(at(title));
+      const after = allulose(adapted(pastedNamed(title), { budgetG: 15, adjustments: [less] }));
+      expect(before).toBeGreaterThan(100);
+      expect(after).toBeLessThan(0.95 * before);
+    },
+  );
 });
