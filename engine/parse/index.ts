@@ -45,9 +45,11 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
   if (lex.labels.has(clean.toLowerCase()) || isHeading(tokens, lex))
     return { ...line, kind: 'heading', name: clean.replace(/\s*:$/, '') };
   const parts = readParts(tokens, lex);
+  // 'pesto (recipe below) or store-bought' may be the ready-made food
+  const own = parts.reference && !tokens.some((t) => lex.bought.has(t.low));
   return {
     ...line,
-    kind: parts.reference ? 'reference' : 'ingredient',
+    kind: own ? 'reference' : 'ingredient',
     name: nameText(parts) || clean,
     items: itemsOf(parts, lex),
     note: [...phrases(parts, 'notes'), whole.slice(LONGEST)].filter(Boolean).join('; ') || null,

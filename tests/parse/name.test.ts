@@ -108,6 +108,8 @@ describe('what kind of line it is', () => {
     ['1 batch pizza dough (recipe follows)', 'reference'],
     ['dough, recipe above', 'reference'],
     ['Custard (see recipe below)', 'reference'],
+    ['250 g custard (recipe below) or store-bought', 'ingredient'],
+    ['6 cups fish stock, shop-bought or homemade (recipe follows)', 'ingredient'],
     ['350 g shortcrust, recipe below', 'reference'],
     ['¾ cup boiled millet (see Note below)', 'ingredient'],
     ['3 cups rye flour (see above)', 'ingredient'],
