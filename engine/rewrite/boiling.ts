@@ -19,7 +19,8 @@ const sentencesOf = (text: string): string[] => text.split(/(?<=[.!;])\s+/);
 const isUnboiled = (mention: Mention): boolean =>
   mention.changed && mention.items.length > 0 && boiledOf(mention)?.length === 0;
 
-const namesOther = (text: string, own: Mention, mentions: readonly Mention[]): boolean =>
+/** Whether a text names another food than this one and what goes into the pot with it. */
+export const namesOther = (text: string, own: Mention, mentions: readonly Mention[]): boolean =>
   mentions.some(
     (other) =>
       other.ingredient.key !== own.ingredient.key &&

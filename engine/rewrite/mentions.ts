@@ -34,9 +34,9 @@ export interface Mention {
 }
 
 const CALLED: Record<string, string[]> = {
-  'pasta-dry': ['pasta', 'spaghetti', 'noodles'],
-  'egg-noodles-dry': ['noodles', 'pasta'],
-  'rice-white-dry': ['rice'],
+  'pasta-dry': ['pasta', 'spaghetti', 'noodles', 'nudeln', 'pâtes'],
+  'egg-noodles-dry': ['noodles', 'pasta', 'nudeln', 'pâtes'],
+  'rice-white-dry': ['rice', 'reis', 'riz'],
   'breadcrumbs-dry': ['breadcrumbs', 'crumbs', 'bread crumbs'],
   panko: ['panko', 'breadcrumbs', 'crumbs'],
   'corn-kernels': ['corn', 'sweetcorn'],

@@ -2,6 +2,7 @@
 import type { FoodTable } from '../foods/index.ts';
 import type { PlannedItem } from '../model.ts';
 import { boiledOf } from './boiled.ts';
+import { namesOther } from './boiling.ts';
 import { amountText, kitchenGrams, pieceText, type Region } from './kitchen.ts';
 import type { Ledger } from './ledger.ts';
 import { asList, joined } from './lists.ts';
@@ -170,12 +171,14 @@ function bareRest(whole: string, mentions: readonly Mention[], context: RenameCo
  * In a step that boils pasta, rice or potatoes, only the part of the stand-ins that is boiled is meant;
  * all of them where none is: what is boiled for its own sake is taken out before.
  */
-function inBoilingStep(mention: Mention, text: string): Mention {
+function inBoilingStep(mention: Mention, text: string, mentions: readonly Mention[]): Mention {
   const items = boiledOf(mention);
   const called = namePattern(mention);
   const sentence = text.split(/(?<=[.;!])\s+/).find((part) => called.test(part)) ?? text;
   if (items === null || !/\b(boil|cook|simmer)\b/i.test(sentence)) return mention;
   if (items.length === 0 || items.length === mention.items.length) return mention;
+  // In a dish of one pot all of them go in together.
+  if (namesOther(sentence, mention, mentions)) return mention;
   return { ...mention, items, newName: newNameOf(mention.ingredient, items) };
 }
 
@@ -265,7 +268,7 @@ export function renameIn(
     if (mention === null || isOtherUse(text, at, at + whole.length)) return whole;
     if (isNamedAlready(mention, text, at + whole.length)) return whole;
     named.add(mention);
-    const meant = mention.changed ? inBoilingStep(mention, text) : mention;
+    const meant = mention.changed ? inBoilingStep(mention, text, mentions) : mention;
     const parts: Found = { ...groups, whole };
     if (MIXTURE.test(text.slice(at + whole.length)))
       return meant.changed ? whole.replace(groups.name, mixtureName(meant, groups.name)) : whole;

@@ -363,3 +363,34 @@ describe('things that are not made', () => {
     expect(text).not.toMatch(/konjac konjac/);
   });
 });
+
+describe('a pot in which rice cooks with other foods', () => {
+  it('takes up everything that stands in for the rice', () => {
+    const pot = makeRecipe(
+      'Rice pot',
+      ['300 g white rice', '400 g canned tomatoes', '700 ml stock'],
+      ['Add the rice, tomatoes and stock and cook for 20 minutes.'],
+    );
+    const read = understand(pot);
+    const plan = makePlan('rice-dish', read, [{ key: '0', kept: 40, to: [['cauliflower', 600]] }]);
+    const { steps } = rewriteRecipe(pot, read, plan, { foods, region: 'us' });
+    expect(steps.map(({ after }) => after).join('\n')).toMatch(
+      /Add the .*rice.* cauliflower, tomatoes and stock/,
+    );
+  });
+});
+
+describe('German noodles of a longer name', () => {
+  it('are told not to be boiled where nothing of them is left', () => {
+    const recipe = {
+      ...makeRecipe(
+        'Gulasch',
+        ['300 g tagliatelle', '600 g beef'],
+        ['Die Nudeln 10 Minuten kochen und dazu servieren.'],
+      ),
+      language: 'de',
+    };
+    const texts = swapped(recipe, [['konjac-noodles', 900]]).map(({ after }) => after);
+    expect(texts.join('\n')).toMatch(/Die Nudeln \(weglassen\) 10 Minuten/);
+  });
+});
