@@ -207,6 +207,8 @@ describe('peel and trimmings', () => {
 describe('pieces of a kind', () => {
   // Common practice: a torn piece of lettuce for a roll about 10 g, a small loaf cake 300 g.
   test.each([
+    // A shell of 3 inches is about an ounce, from memory; a whole crust is eight times that.
+    ['24 mini pie shells', 672],
     ['3 pieces iceberg lettuce', 30],
     ['1 Madeira cake, cubed', 300],
     ['2 slices pound cake', 114],
