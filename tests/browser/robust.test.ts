@@ -118,6 +118,7 @@ describe('the full view', () => {
     const bench = await run.open('bench.html');
     await bench.locator('#saved .transfer').waitFor();
     expect(await bench.locator('#recipe').count()).toBe(0);
+    await bench.locator('#saved .saved > li').nth(1).waitFor();
     expect(await bench.locator('#saved .saved > li').count()).toBe(2);
     await bench.close();
   });
@@ -138,6 +139,7 @@ describe('the full view', () => {
   it('says that a saved recipe is gone and shows the rest', async () => {
     const bench = await run.open('bench.html?id=never-there');
     await bench.getByRole('alert').getByText('not here any more').waitFor();
+    await bench.locator('#saved .saved > li').nth(1).waitFor();
     expect(await bench.locator('#saved .saved > li').count()).toBe(2);
     await bench.close();
   });
@@ -158,6 +160,7 @@ describe('the full view', () => {
     await alert.waitFor();
     expect(await alert.textContent()).toContain(words);
     expect(await alert.textContent()).toContain('Nothing was changed');
+    await bench.locator('#saved .saved > li').nth(1).waitFor();
     expect(await bench.locator('#saved .saved > li').count()).toBe(2);
     await bench.close();
   });
@@ -182,6 +185,7 @@ describe('the full view', () => {
     );
     await bench.reload();
     await bench.getByText('One saved recipe cannot be read').waitFor();
+    await bench.locator('#saved .saved > li').nth(1).waitFor();
     expect(await bench.locator('#saved .saved > li').count()).toBe(2);
     const waiting = bench.waitForEvent('download');
     await bench.getByRole('button', { name: 'Export all to a file' }).click();
