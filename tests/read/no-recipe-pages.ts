@@ -250,7 +250,7 @@ export const NO_RECIPE: Record<string, string> = {
   ),
   'programming manual': page(
     'read(path, options)',
-    `<h2>Parameters</h2><dl><dt>path</dt><dd>string</dd><dt>options.limit</dt><dd>number, 100 at first</dd></dl><h2>Steps</h2><ol>${items(['Install the package.', 'Call read() with a path.', 'Handle the promise.'])}</ol><pre>const one = await read('/tmp/x', { limit: 2 });</pre>${talk('this function')}`,
+    `<h2>Parameters</h2><dl><dt>path</dt><dd>string</dd><dt>options.limit</dt><dd>number, 100 at first</dd></dl><h2>Steps</h2><ol>${items(['Install the package.', 'Call read() with a path.', 'Handle the promise.'])}</ol><pre>const one = await read('notes.txt', { limit: 2 });</pre>${talk('this function')}`,
   ),
   'job advertisement': page(
     'Baker wanted (40 hours)',
