@@ -2,7 +2,7 @@
 
 export { toCsv, toJsonLd, toMarkdown, toText } from './export/index.ts';
 export { type FoodTable, foodTable } from './foods/index.ts';
-export { foodFromLabel, type LabelResult, PackageLabel, Printed } from './foods/label.ts';
+export { foodFromLabel, type LabelResult, PackageLabel, Printed } from './foods/label/label.ts';
 export * from './model.ts';
 export {
   type BakeContext,
@@ -13,9 +13,18 @@ export {
   proposeAdjustments,
 } from './plan/bakes/index.ts';
 export { readPage, readText, withLanguage } from './read/index.ts';
-export { Pan, panFactor } from './rewrite/pans.ts';
-export { type ScaledLine, type ScaleOptions, type System, scaledLines } from './rewrite/scaled.ts';
-export { compareStated, type StatedComparison, type StatedRow } from './tally/stated.ts';
+export { Pan, panFactor } from './rewrite/lines/pans.ts';
+export {
+  type ScaledLine,
+  type ScaleOptions,
+  type System,
+  scaledLines,
+} from './rewrite/lines/scaled-lines.ts';
+export {
+  compareStated,
+  type StatedComparison,
+  type StatedRow,
+} from './tally/stated/compare-stated.ts';
 export { type Trace, type TracedLine, traceFigures } from './trace.ts';
 export {
   adaptRecipe,

@@ -20,7 +20,7 @@ import type {
   Weight,
 } from './model.ts';
 import { parseLine } from './parse/index.ts';
-import { recogniseFamily } from './plan/family.ts';
+import { recogniseFamily } from './plan/dish/dish-family.ts';
 import { planRecipe } from './plan/index.ts';
 import { rewriteRecipe } from './rewrite/index.ts';
 import { allergenChange, cautionsFor } from './tally/cautions.ts';

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { JSDOM, VirtualConsole } from 'jsdom';
 import { describe, expect, it } from 'vitest';
-import { foodFromLabel, type PackageLabel } from '../engine/foods/label.ts';
+import { foodFromLabel, type PackageLabel } from '../engine/foods/label/label.ts';
 import {
   type Adaptation,
   adaptRecipe,
@@ -15,7 +15,7 @@ import {
   tallyRecipe,
   toText,
 } from '../engine/index.ts';
-import { blendEu, blendUs } from './foods/labels.ts';
+import { blendEu, blendUs } from './foods/label/labels.ts';
 
 const PAGES = join(import.meta.dirname, 'pages/demo');
 

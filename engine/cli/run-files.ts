@@ -2,11 +2,11 @@
 import type { Food, Recipe } from '../model.ts';
 import { readPage } from '../read/index.ts';
 import type { Job } from './arguments.ts';
-import { readOwnFoods } from './own-foods.ts';
+import { readOwnFoods } from './own-foods-file.ts';
 import { openPageFile } from './page-file.ts';
 import { print, readLines, reason } from './print.ts';
+import { adaptText, readText, tallyText } from './record-text.ts';
 import { adaptRecord, readRecord, tallyRecord } from './records.ts';
-import { adaptText, readText, tallyText } from './text.ts';
 
 function answer(
   job: Job,

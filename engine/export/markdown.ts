@@ -1,6 +1,6 @@
 /** Markdown, for notes and recipe keepers that read it. */
 import type { Adaptation } from '../model.ts';
-import { ESTIMATES, type ExportParts, exportParts, seen, servingsText } from './parts.ts';
+import { ESTIMATES, type ExportParts, exportParts, seen, servingsText } from './shared-parts.ts';
 
 /** Page text must not turn into markup: neither marks nor what starts a list, a rule or a number. */
 const plain = (text: string): string =>

@@ -26,7 +26,7 @@ import starches from './data/starches.json' with { type: 'json' };
 import stocks from './data/stocks.json' with { type: 'json' };
 import sugars from './data/sugars.json' with { type: 'json' };
 import vegetables from './data/vegetables.json' with { type: 'json' };
-import { foodFromRow, type WrittenRow } from './row.ts';
+import { foodFromRow, type WrittenRow } from './food-row.ts';
 
 interface WrittenFile {
   group: string;

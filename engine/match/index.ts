@@ -2,8 +2,13 @@
 import type { FoodTable } from '../foods/index.ts';
 import type { Item, Line, Match } from '../model.ts';
 import { ambiguousMatch } from './ambiguous.ts';
-import { meantName } from './choice.ts';
 import synonyms from './data/synonyms.json' with { type: 'json' };
+import { meantName } from './first-of-two.ts';
+import {
+  isOtherLanguage,
+  matchAnyLanguage,
+  matchOtherLanguage,
+} from './languages/foreign-names.ts';
 import { lastResort } from './last-resort.ts';
 import {
   bareTokens,
@@ -14,13 +19,12 @@ import {
   orderlessKey,
   type Phrase,
 } from './lookup.ts';
-import { isLeftover, nameByAmount } from './meaning.ts';
-import { isOtherLanguage, matchAnyLanguage, matchOtherLanguage } from './names.ts';
+import { ADJECTIVE, CLASS, headAt, type State, stateOfWord, worth } from './name-words.ts';
+import { isLeftover, nameByAmount } from './named-by-amount.ts';
 import { tokensOf } from './normalise.ts';
 import { FLOOR, nameFit, queryOf } from './score.ts';
 import { withoutSlip } from './slips.ts';
 import { OPPOSED, stateFit, wantedState } from './state.ts';
-import { ADJECTIVE, CLASS, headAt, type State, stateOfWord, worth } from './words.ts';
 
 export interface MatchOptions {
   foods: FoodTable;

@@ -2,8 +2,8 @@
 import type { Line } from '../model.ts';
 import kinds from './data/unknown-kinds.json' with { type: 'json' };
 import { bareTokens, type Candidate, keyOf, type Lookup } from './lookup.ts';
+import { CLASS, GENERAL, GUARDED, headAt, worth } from './name-words.ts';
 import { tokensOf } from './normalise.ts';
-import { CLASS, GENERAL, GUARDED, headAt, worth } from './words.ts';
 
 export type Find = (name: string) => readonly Candidate[];
 

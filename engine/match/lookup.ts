@@ -1,8 +1,8 @@
 /** An index over a food table, built once per table: names to foods, words to names. */
 import type { FoodTable } from '../foods/index.ts';
 import type { Food } from '../model.ts';
+import { ADJECTIVE, headAt, stateOfWord, WEAK, worth } from './name-words.ts';
 import { tokensOf } from './normalise.ts';
-import { ADJECTIVE, headAt, stateOfWord, WEAK, worth } from './words.ts';
 
 /** One name or alias of a food, ready to compare. */
 export interface Phrase {

@@ -1,7 +1,7 @@
 /** How well a name of a food fits the words of a line. */
 import type { Lookup, Phrase } from './lookup.ts';
 import { weightOf } from './lookup.ts';
-import { CLASS, DEFINING, GENERAL, GUARDED, HARMLESS, headAt, worth } from './words.ts';
+import { CLASS, DEFINING, GENERAL, GUARDED, HARMLESS, headAt, worth } from './name-words.ts';
 
 /** Below this a fit says nothing. */
 export const FLOOR = 0.42;

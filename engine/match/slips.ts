@@ -1,6 +1,6 @@
 /** Slips of the pen: the known word a misspelt one most likely stands for. */
 import type { Lookup } from './lookup.ts';
-import { ADJECTIVE, PART, STATE_WORDS, stateOfWord, WEAK } from './words.ts';
+import { ADJECTIVE, PART, STATE_WORDS, stateOfWord, WEAK } from './name-words.ts';
 
 const SHORTEST = 5;
 const SUBSTITUTED = 7;

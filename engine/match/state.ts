@@ -1,7 +1,7 @@
 /** Which state of a food the line asks for: raw, cooked, canned, dry or frozen. */
 import type { Food, Item, Line } from '../model.ts';
+import { type State, stateOfWord } from './name-words.ts';
 import { plainText } from './normalise.ts';
-import { type State, stateOfWord } from './words.ts';
 
 const CANNED_UNITS: ReadonlySet<string> = new Set(['can', 'tin', 'jar']);
 /** Units in which herbs are fresh, whatever the bare name means in a spoon. */

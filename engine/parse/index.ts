@@ -1,13 +1,13 @@
 /** Understands one ingredient line. */
 import type { Line } from '../model.ts';
-import { nameText } from './finish.ts';
-import { guessLanguage } from './guess.ts';
 import { itemsOf } from './items.ts';
-import { isPairAt, type Lexicon, lexiconOf } from './lexicon.ts';
-import type { Parts } from './parts.ts';
-import { readParts } from './read.ts';
-import { tidy } from './tidy.ts';
-import { isAt, type Token, textOf, tokenize } from './tokens.ts';
+import type { Parts } from './line-parts.ts';
+import { nameText } from './name/finish-name.ts';
+import { readParts } from './take-apart.ts';
+import { guessLanguage } from './words/guess-language.ts';
+import { isPairAt, type Lexicon, lexiconOf } from './words/lexicon.ts';
+import { tidy } from './words/tidy-line.ts';
+import { isAt, type Token, textOf, tokenize } from './words/tokens.ts';
 
 export interface ParseOptions {
   /** BCP 47 tag of the page; English when absent or unknown. */

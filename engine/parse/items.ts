@@ -1,12 +1,12 @@
 /** Turns a line's parts into items: several foods, alternatives. */
 import type { Amount, Item } from '../model.ts';
-import { readAmounts } from './amounts.ts';
-import { nameText } from './finish.ts';
-import type { Lexicon } from './lexicon.ts';
-import { findCut, liftPrep } from './name.ts';
-import type { Parts } from './parts.ts';
-import { describes, split } from './segments.ts';
-import { isAt, type Token, textOf } from './tokens.ts';
+import { readAmounts } from './amounts/amount-run.ts';
+import type { Parts } from './line-parts.ts';
+import { findCut, liftPrep } from './name/find-name.ts';
+import { nameText } from './name/finish-name.ts';
+import { describes, split } from './name/segments.ts';
+import type { Lexicon } from './words/lexicon.ts';
+import { isAt, type Token, textOf } from './words/tokens.ts';
 
 type Alternative = Item['alternatives'][number];
 

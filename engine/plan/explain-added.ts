@@ -1,9 +1,9 @@
 /** Says why something is added or there is less of it, how the dose came about and what else was possible. */
 import type { Swap } from '../model.ts';
-import { type Amount, originalAmounts, total } from './amounts.ts';
-import { forbidden } from './candidates.ts';
-import type { Dish, Section } from './dish.ts';
-import { gluten } from './figures.ts';
+import { forbidden } from './dish/candidates.ts';
+import type { Dish, Section } from './dish/dish.ts';
+import { gluten } from './dish/food-figures.ts';
+import { type Amount, originalAmounts, total } from './kitchen/planned-masses.ts';
 
 const one = (value: number): string => (Math.round(value * 10) / 10).toFixed(1);
 

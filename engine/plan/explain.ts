@@ -1,13 +1,13 @@
 /** Says in plain words what a plan changes, why that much, what it does and what else was possible. */
 import type { Allergen, PlannedItem, Swap } from '../model.ts';
-import type { Amount } from './amounts.ts';
-import type { Candidate } from './candidates.ts';
-import type { Choice } from './decisions.ts';
-import type { Dish, Part } from './dish.ts';
+import type { Candidate } from './dish/candidates.ts';
+import type { Dish, Part } from './dish/dish.ts';
+import { netPerGram, sweetness } from './dish/food-figures.ts';
 import { addedSwap, lessSwap } from './explain-added.ts';
-import { netPerGram, sweetness } from './figures.ts';
-import type { PlanModel } from './model.ts';
-import { shareCap } from './structure-rows.ts';
+import type { Amount } from './kitchen/planned-masses.ts';
+import type { Choice } from './model/decisions.ts';
+import type { PlanModel } from './model/plan-model.ts';
+import { shareCap } from './model/structure-rows.ts';
 
 const grams = (value: number): string => `${Math.round(value * 10) / 10} g`;
 const one = (value: number): string => (Math.round(value * 10) / 10).toFixed(1);

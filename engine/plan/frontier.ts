@@ -1,10 +1,10 @@
 /** The curve of closeness to the original against net carbs of a serving. */
 import type { Plan } from '../model.ts';
-import { nearest, openedBy } from './branch.ts';
-import { closenessOf, lossOf } from './closeness.ts';
-import { frameOf, rebound } from './frame.ts';
-import { type PlanModel, withBudget } from './model.ts';
-import { evaluate } from './state.ts';
+import { closenessOf, lossOf } from './model/closeness.ts';
+import { evaluate } from './model/expressions.ts';
+import { type PlanModel, withBudget } from './model/plan-model.ts';
+import { nearest, openedBy } from './solver/branch-and-bound.ts';
+import { frameOf, rebound } from './solver/search-frame.ts';
 
 type Point = Plan['frontier'][number];
 

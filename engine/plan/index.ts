@@ -1,13 +1,6 @@
 /** The plan: the least change that brings a serving within its net-carb budget while the dish still works. */
 import type { FoodTable } from '../foods/index.ts';
 import type { Goals, Ingredient, Plan, Role, Tally } from '../model.ts';
-import { originalAmounts } from './amounts.ts';
-import { closenessOf, closenessParts, lossOf } from './closeness.ts';
-import { type Dish, readDish } from './dish.ts';
-import { doughFigures } from './dough.ts';
-import { itemsOf, swapsOf } from './explain.ts';
-import { frontierOf } from './frontier.ts';
-import { leverTargets } from './lever-rows.ts';
 import {
   bindingLimits,
   cautiousLimit,
@@ -15,14 +8,21 @@ import {
   missedWishes,
   unmetLimits,
   wishesMet,
-} from './limits.ts';
+} from './binding-limits.ts';
+import { type Dish, readDish } from './dish/dish.ts';
+import { itemsOf, swapsOf } from './explain.ts';
+import { frontierOf } from './frontier.ts';
+import { doughFigures } from './kitchen/dough-figures.ts';
+import { originalAmounts } from './kitchen/planned-masses.ts';
 import { loosenings } from './loosen.ts';
-import { buildModel, type PlanModel } from './model.ts';
-import { dishNotes } from './notes.ts';
+import { closenessOf, closenessParts, lossOf } from './model/closeness.ts';
+import { evaluate, linear } from './model/expressions.ts';
+import { leverTargets } from './model/lever-rows.ts';
+import { buildModel, type PlanModel } from './model/plan-model.ts';
+import { dishNotes } from './plan-notes.ts';
 import { nearlyLowest, type Solved, solveWithin, unchanged } from './solve.ts';
-import { evaluate, linear } from './state.ts';
 
-export { recogniseFamily } from './family.ts';
+export { recogniseFamily } from './dish/dish-family.ts';
 
 const rolesRecord = (dish: Dish): Record<string, Role[]> =>
   Object.fromEntries(dish.parts.map(({ key, role }) => [key, [role]]));

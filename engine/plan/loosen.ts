@@ -1,6 +1,6 @@
 /** What the user could allow to bring an unreachable budget nearer, tried out rather than guessed. */
 import type { Goals, Plan } from '../model.ts';
-import type { PlanModel } from './model.ts';
+import type { PlanModel } from './model/plan-model.ts';
 import { lowest } from './solve.ts';
 
 type Limit = Plan['limits'][number];

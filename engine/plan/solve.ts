@@ -1,12 +1,19 @@
 /** Finds the plan of a model in kitchen amounts within a budget. */
-import { type Amount, amountsOf, originalAmounts } from './amounts.ts';
-import { nearlySolveWell, openedBy, solveFrame, solveProgram, solveSettled } from './branch.ts';
-import { type Frame, frameOf, rebound } from './frame.ts';
-import { judged } from './judge.ts';
-import { type KitchenPlan, kitchenAmounts } from './kitchen.ts';
-import { leastCarbs, type PlanModel, withBudget } from './model.ts';
-import type { Solution } from './program.ts';
-import { evaluate } from './state.ts';
+
+import { judged } from './judge-masses.ts';
+import { type Amount, amountsOf, originalAmounts } from './kitchen/planned-masses.ts';
+import { type KitchenPlan, kitchenAmounts } from './kitchen/practical-amounts.ts';
+import { evaluate } from './model/expressions.ts';
+import { leastCarbs, type PlanModel, withBudget } from './model/plan-model.ts';
+import {
+  nearlySolveWell,
+  openedBy,
+  solveFrame,
+  solveProgram,
+  solveSettled,
+} from './solver/branch-and-bound.ts';
+import type { Solution } from './solver/programme.ts';
+import { type Frame, frameOf, rebound } from './solver/search-frame.ts';
 
 export interface Solved {
   solution: Solution;

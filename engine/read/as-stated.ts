@@ -1,6 +1,6 @@
 /** Reads a page without the words of all languages, for the script that runs in pages and has to stay small. */
 import type { ReadResult } from '../model.ts';
-import { readDocument } from './page.ts';
+import { readDocument } from './read-page.ts';
 
 const NONE =
   'No recipe found on this page. Select the recipe’s text and read the selection, or paste it.';

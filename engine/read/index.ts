@@ -5,11 +5,11 @@
  */
 import type { ReadResult } from '../model.ts';
 import { readAsStated } from './as-stated.ts';
-import { withLanguage } from './language.ts';
-import { readPasted } from './pasted.ts';
+import { readPasted } from './pasted/pasted-text.ts';
+import { withLanguage } from './values/language.ts';
 
-export { mayHoldRecipe } from './detect.ts';
-export { withLanguage } from './language.ts';
+export { mayHoldRecipe } from './document/detect.ts';
+export { withLanguage } from './values/language.ts';
 
 /**
  * Reads every recipe of a page, the one the page is about first.

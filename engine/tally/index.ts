@@ -11,14 +11,14 @@ import {
   type Tally,
 } from '../model.ts';
 import { alcoholRetained } from './alcohol.ts';
-import { dishChecks } from './checks.ts';
 import { type FoodNumbers, foodNumbers } from './composition.ts';
 import { cookedWeight } from './cooked.ts';
 import { type CountedLine, selectCounted } from './counted.ts';
-import { showGrams } from './display.ts';
+import { dishChecks } from './dish-checks.ts';
+import { showGrams } from './displayed-figures.ts';
 import { scale } from './interval.ts';
-import { ruleNotes } from './notes.ts';
 import { COVERAGE, type Part, withUncertainty } from './propagate.ts';
+import { ruleNotes } from './tally-notes.ts';
 
 export interface TallyOptions {
   foods: FoodTable;

@@ -1,22 +1,22 @@
 /** Amounts and a food -> grams with a range, and the share of them that is eaten. */
 import type { Food, Item, Line, Weight } from '../model.ts';
-import { drained } from './drained.ts';
-import { eatenShare } from './eaten.ts';
-import { isOfOther, isShape } from './further.ts';
+import { drained } from './eaten/drained.ts';
+import { eatenShare } from './eaten/eaten-share.ts';
+import type { RecipeWords } from './eaten/purpose.ts';
+import { withoutRefuse } from './eaten/refuse.ts';
+import { assumeUnstated } from './eaten/unstated-amounts.ts';
+import { isOfOther, isShape } from './further-weights.ts';
 import { interval } from './interval.ts';
+import { plain, wordsOf } from './line-words.ts';
 import { lostBlankNote } from './lost-blank.ts';
-import { weighReading } from './part.ts';
-import type { RecipeWords } from './purpose.ts';
+import { withGrain } from './measured/salt-grain.ts';
+import { millilitresOf, type Region } from './measured/unit-sizes.ts';
+import type { Weighed } from './measured/volume.ts';
 import { type Reading, readingsOf } from './readings.ts';
-import { withoutRefuse } from './refuse.ts';
-import { withGrain } from './salt.ts';
-import { plain, wordsOf } from './text.ts';
-import { millilitresOf, type Region } from './units.ts';
-import { assumeUnstated } from './unstated.ts';
-import type { Weighed } from './volume.ts';
+import { weighReading } from './weigh-reading.ts';
 
+export type { Region } from './measured/unit-sizes.ts';
 export { measureRegion } from './region.ts';
-export type { Region } from './units.ts';
 
 export interface WeighOptions {
   region: Region;

@@ -1,6 +1,6 @@
 /** The amounts of an item as readings: one quantity each, said in one or several measures. */
 import type { Amount, Item } from '../model.ts';
-import { gramsOf, millilitresOf } from './units.ts';
+import { gramsOf, millilitresOf } from './measured/unit-sizes.ts';
 
 /** `count` units of a package or piece, each of the size in `size`, when the line says so. */
 export interface Part {

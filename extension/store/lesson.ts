@@ -2,7 +2,7 @@
 import { adaptRecipe, type LearnedWater, type WalkOptions } from '../../engine/index.ts';
 import type { Adjustment } from '../../engine/model.ts';
 import type { Store } from './db.ts';
-import { listOwnFoods, type OwnFood, saveOwnFood } from './own-foods.ts';
+import { listOwnFoods, type OwnFood, saveOwnFood } from './kept-packages.ts';
 import type { SavedRecipe } from './records.ts';
 import { listRecipes, saveRecipe } from './saved.ts';
 

@@ -1,7 +1,7 @@
 /** One JSON file out, one JSON file in. An import adds and never takes away. */
 import type { Table } from 'dexie';
 import type { Store } from './db.ts';
-import { OwnFood } from './own-foods.ts';
+import { OwnFood } from './kept-packages.ts';
 import {
   Alias,
   BACKUP_FORMAT,

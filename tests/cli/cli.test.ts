@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { readOwnFoods } from '../../engine/cli/own-foods.ts';
+import { readOwnFoods } from '../../engine/cli/own-foods-file.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 const LOAF = 'tests/pages/demo/hearth-loaf.html';

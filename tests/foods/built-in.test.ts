@@ -4,7 +4,7 @@ import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { BUILT_IN_FOODS, FOOD_FILES } from '../../engine/foods/built-in.ts';
 import functions from '../../engine/foods/data/function.json' with { type: 'json' };
-import { FoodFile, foodFromRow, type WrittenRow } from '../../engine/foods/row.ts';
+import { FoodFile, foodFromRow, type WrittenRow } from '../../engine/foods/food-row.ts';
 import { FoodFunction } from '../../engine/model.ts';
 
 const DATA = new URL('../../engine/foods/data/', import.meta.url);

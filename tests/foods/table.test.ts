@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { foodTable } from '../../engine/foods/index.ts';
 import { type Food, Food as FoodSchema } from '../../engine/model.ts';
-import { volumeMeasures } from '../../engine/weigh/measures.ts';
+import { volumeMeasures } from '../../engine/weigh/measured/household-measures.ts';
 
 const { foods, byId } = foodTable();
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Line } from '../../engine/model.ts';
 import { parseLine } from '../../engine/parse/index.ts';
-import { tidy } from '../../engine/parse/tidy.ts';
+import { tidy } from '../../engine/parse/words/tidy-line.ts';
 
 const UNITS = [
   'g',

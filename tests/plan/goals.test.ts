@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import type { Goals, Plan } from '../../engine/model.ts';
 import { foods, plan, type Sample, tallyAfter, tallyOf } from './build.ts';
 import { adapted, PASTED } from './pasted.ts';
-import { randomSample } from './random.ts';
 import { HEARTH_LOAF, SAMPLES } from './samples.ts';
+import { randomSample } from './solver/random-programme.ts';
 
 const named = (title: string): Sample => {
   const sample = SAMPLES.find((s) => s.title === title);

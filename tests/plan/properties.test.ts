@@ -1,10 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_GOALS, FAMILIES, Plan } from '../../engine/model.ts';
-import { solveProgram } from '../../engine/plan/branch.ts';
 import { planRecipe } from '../../engine/plan/index.ts';
-import { withBudget } from '../../engine/plan/model.ts';
-import { evaluate } from '../../engine/plan/state.ts';
+import { evaluate } from '../../engine/plan/model/expressions.ts';
+import { withBudget } from '../../engine/plan/model/plan-model.ts';
+import { solveProgram } from '../../engine/plan/solver/branch-and-bound.ts';
 import {
   foods,
   ingredient,
@@ -15,7 +15,7 @@ import {
   tallyOf,
 } from './build.ts';
 import { faultsOf } from './checker.ts';
-import { modelOf, randomSample } from './random.ts';
+import { modelOf, randomSample } from './solver/random-programme.ts';
 
 const share = fc.double({ min: 0.2, max: 1.1, noNaN: true });
 

@@ -7,11 +7,11 @@ import {
   labelForGrams,
   roundForUsLabel,
   usLabelInterval,
-} from '../../engine/foods/label-rounding.ts';
+} from '../../engine/foods/label/label-rounding.ts';
 import type { Composition, Family, Food, Ingredient, Tally } from '../../engine/model.ts';
 import { tally } from '../../engine/tally/index.ts';
 import { type NetCarbInput, netCarbs } from '../../engine/tally/net-carbs.ts';
-import { euEnergyKcal } from '../../engine/tally/notes.ts';
+import { euEnergyKcal } from '../../engine/tally/tally-notes.ts';
 import { makeFood, makeIngredient, makeTable, makeWeight, sure } from '../tally/fixtures.ts';
 
 const net = (

@@ -1,7 +1,7 @@
 /** The planner against published figures and common practice, worked by hand. */
 import { describe, expect, it } from 'vitest';
-import { binderDose } from '../../engine/plan/binder.ts';
-import { FAMILY_LIMITS, type FamilyLimits } from '../../engine/plan/knowledge.ts';
+import { FAMILY_LIMITS, type FamilyLimits } from '../../engine/plan/dish/knowledge.ts';
+import { binderDose } from '../../engine/plan/kitchen/binder-dose.ts';
 import { foods, plan, tallyAfter, tallyOf } from '../plan/build.ts';
 import { HEARTH_LOAF } from '../plan/samples.ts';
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Recipe } from '../../engine/model.ts';
 import { readPage, readText } from '../../engine/read/index.ts';
-import { parseJson, parseTolerant } from '../../engine/read/json.ts';
+import { parseJson, parseTolerant } from '../../engine/read/markup/tolerant-json.ts';
 import { documentFrom, recipesIn } from './page-file.ts';
 
 const LD = (text: string) => `<script type="application/ld+json">${text}</script>`;

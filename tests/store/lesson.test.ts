@@ -9,10 +9,10 @@ import {
   readText,
 } from '../../engine/index.ts';
 import { openStore, type Store } from '../../extension/store/db.ts';
+import { listOwnFoods, saveOwnFood } from '../../extension/store/kept-packages.ts';
 import { keepLesson, withoutLearned } from '../../extension/store/lesson.ts';
-import { listOwnFoods, saveOwnFood } from '../../extension/store/own-foods.ts';
 import { getRecipe, saveRecipe, versionsOf } from '../../extension/store/saved.ts';
-import { blendUs } from '../foods/labels.ts';
+import { blendUs } from '../foods/label/labels.ts';
 
 const label = blendUs();
 const made = foodFromLabel(label);

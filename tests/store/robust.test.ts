@@ -5,14 +5,14 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { foodFromLabel } from '../../engine/index.ts';
 import { DEFAULT_GOALS } from '../../engine/model.ts';
 import { saveAlias } from '../../extension/store/aliases.ts';
-import { deleteBake, saveBake } from '../../extension/store/bakes.ts';
 import { openStore, type Store } from '../../extension/store/db.ts';
 import { isStorageFull, storageMessage } from '../../extension/store/failure.ts';
-import { saveOwnFood } from '../../extension/store/own-foods.ts';
+import { deleteBake, saveBake } from '../../extension/store/kept-bakes.ts';
+import { saveOwnFood } from '../../extension/store/kept-packages.ts';
 import { addToPantry } from '../../extension/store/pantry.ts';
 import { listRecipes, saveRecipe, sayOfRecipe } from '../../extension/store/saved.ts';
 import { exportBackup, importBackup } from '../../extension/store/transfer.ts';
-import { blendEu } from '../foods/labels.ts';
+import { blendEu } from '../foods/label/labels.ts';
 import { sampleBake, sampleRecipe, sampleWork } from './sample.ts';
 
 let store: Store;

@@ -1,6 +1,7 @@
 /** Why a bake may have gone wrong, judged by the plan's own figures. */
-import type { BakeFigures, FigureName } from './names.ts';
-import type { Cause, Condition, Row } from './rows.ts';
+
+import type { Cause, Condition, Row } from './failure-table.ts';
+import type { BakeFigures, FigureName } from './value-names.ts';
 
 /** 'likely': the figures say so; 'possible': they cannot tell; 'unlikely': they come near, but speak against it. */
 export type Standing = 'likely' | 'possible' | 'unlikely';

@@ -1,6 +1,7 @@
 /** What to change after a bake. */
 import { foodTable } from '../../foods/index.ts';
 import type { Adaptation, Adjustment, Food, Goals, Lever, Role } from '../../model.ts';
+import { type BakeMeasures, bakeFigures } from './bake-values.ts';
 import {
   allHold,
   filled,
@@ -10,9 +11,8 @@ import {
   type Words,
   wordsOf,
 } from './causes.ts';
-import { type BakeMeasures, bakeFigures } from './figures.ts';
-import { type BakeFigures, FIGURE_NAMES } from './names.ts';
-import { type Change, CONFLICTS, FAILURES, type Row, suitsFamily } from './rows.ts';
+import { type Change, CONFLICTS, FAILURES, type Row, suitsFamily } from './failure-table.ts';
+import { type BakeFigures, FIGURE_NAMES } from './value-names.ts';
 
 /** What is known of the bake beside the plan. */
 export interface BakeContext extends BakeMeasures {

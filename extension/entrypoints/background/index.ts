@@ -3,8 +3,8 @@ import { browser } from 'wxt/browser';
 import { defineBackground } from 'wxt/utils/define-background';
 import { openStore } from '../../store/db.ts';
 import { answerSave } from '../../store/keeper.ts';
-import { markTab, watchPermission } from './detection.ts';
 import { addMenu, onCommand, onMenu } from './menu.ts';
+import { markTab, watchPermission } from './page-marks.ts';
 
 export default defineBackground(() => {
   // Listeners stand here, at the top, so that the browser wakes this script for each of them.

@@ -1,6 +1,6 @@
 /** The entry in the page's context menu and the key that do the same: rework what is selected. */
 import { browser } from 'wxt/browser';
-import { reworkSelection } from './selection.ts';
+import { reworkSelection } from './selected-text.ts';
 
 const ENTRY = 'rework-selection';
 

@@ -2,18 +2,18 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import type { Current } from '../../store/current.ts';
 import { openStore, type Store } from '../../store/db.ts';
-import { listOwnFoods } from '../../store/own-foods.ts';
+import { listOwnFoods } from '../../store/kept-packages.ts';
 import { type Preferences, storePreferences } from '../../store/prefs.ts';
-import { Masthead } from '../../ui/masthead.tsx';
-import { Message } from '../../ui/message.tsx';
-import { NamesList } from '../../ui/names-list.tsx';
-import { PasteBox } from '../../ui/paste-box.tsx';
-import { useNames } from '../../ui/use-names.ts';
-import { usePantry } from '../../ui/use-pantry.ts';
+import { Masthead } from '../../ui/controls/masthead.tsx';
+import { Message } from '../../ui/controls/message.tsx';
+import { PasteBox } from '../../ui/controls/paste-box.tsx';
+import { useNames } from '../../ui/hooks/use-names.ts';
+import { usePantry } from '../../ui/hooks/use-pantry.ts';
+import { NamesList } from '../../ui/packages/names-list.tsx';
 import { hold } from './hold.ts';
+import { Saved } from './kept-place.tsx';
 import { fresh, type Opening, openWith } from './opening.ts';
-import { Packages } from './packages.tsx';
-import { Saved } from './saved.tsx';
+import { Packages } from './packages-place.tsx';
 import { Workbench } from './workbench.tsx';
 
 const titled = (current: Current | null) => {

@@ -1,5 +1,5 @@
 import type { Recipe } from '../../../engine/model.ts';
-import { webAddress } from '../../ui/format.ts';
+import { webAddress } from '../../ui/figures/format.ts';
 
 /** Title, author and where the recipe was read. */
 export function Credit({ recipe }: { recipe: Recipe }) {

@@ -1,12 +1,12 @@
 import type { Adaptation } from '../../../engine/model.ts';
 import type { Store } from '../../store/db.ts';
+import type { OwnFoods } from '../../store/kept-packages.ts';
 import { withoutLearned } from '../../store/lesson.ts';
-import type { OwnFoods } from '../../store/own-foods.ts';
-import type { WorkState } from '../../ui/use-work.ts';
-import { Bakes } from './bakes.tsx';
-import { LearnedWater } from './learned-water.tsx';
+import type { WorkState } from '../../ui/hooks/use-work.ts';
+import { Bakes } from './bakes-place.tsx';
+import { Versions } from './kept-versions.tsx';
+import { LearnedWater } from './learned-water-panel.tsx';
 import type { History } from './use-history.ts';
-import { Versions } from './versions.tsx';
 
 interface Props {
   work: WorkState;

@@ -1,8 +1,8 @@
 import { render } from 'preact';
-import '../../ui/base.css';
-import '../../ui/parts.css';
+import '../../ui/styles/base.css';
+import '../../ui/styles/parts.css';
 import './bench.css';
-import '../../ui/print.css';
+import '../../ui/styles/print.css';
 import { Bench } from './bench.tsx';
 
 const root = document.getElementById('root');

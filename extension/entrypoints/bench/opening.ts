@@ -5,7 +5,7 @@ import { listAliases } from '../../store/aliases.ts';
 import { type Current, loadCurrent } from '../../store/current.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
-import { listOwnFoods, type OwnFoods } from '../../store/own-foods.ts';
+import { listOwnFoods, type OwnFoods } from '../../store/kept-packages.ts';
 import { listPantry } from '../../store/pantry.ts';
 import {
   DEFAULT_PREFERENCES,

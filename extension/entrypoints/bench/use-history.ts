@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
-import { type BakeLog, bakesOf, NO_BAKES } from '../../store/bakes.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
+import { type BakeLog, bakesOf, NO_BAKES } from '../../store/kept-bakes.ts';
 import type { Said, SavedVersion } from '../../store/records.ts';
 import { getRecipe, sayOfRecipe, sayOfVersion, versionsOf } from '../../store/saved.ts';
 

@@ -2,11 +2,11 @@ import { useId } from 'preact/hooks';
 import type { FoodTable } from '../../../engine/index.ts';
 import type { Adaptation, Goals } from '../../../engine/model.ts';
 import type { Preferences } from '../../store/prefs.ts';
-import { AllergenBoxes } from '../../ui/allergen-boxes.tsx';
-import { LimitFields } from '../../ui/limit-fields.tsx';
-import { PantryField } from '../../ui/pantry-field.tsx';
-import { RuleFields } from '../../ui/rule-fields.tsx';
-import type { Pantry } from '../../ui/use-pantry.ts';
+import { AllergenBoxes } from '../../ui/goals/allergen-boxes.tsx';
+import { LimitFields } from '../../ui/goals/limit-fields.tsx';
+import { PantryField } from '../../ui/goals/pantry-field.tsx';
+import { RuleFields } from '../../ui/goals/rule-fields.tsx';
+import type { Pantry } from '../../ui/hooks/use-pantry.ts';
 
 interface Props {
   adaptation: Adaptation;

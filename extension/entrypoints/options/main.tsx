@@ -1,6 +1,6 @@
 import { render } from 'preact';
-import '../../ui/base.css';
-import '../../ui/parts.css';
+import '../../ui/styles/base.css';
+import '../../ui/styles/parts.css';
 import { Options } from './options.tsx';
 
 const root = document.getElementById('root');

@@ -7,11 +7,11 @@ import {
   type Preferences,
   storePreferences,
 } from '../../store/prefs.ts';
-import { AllergenBoxes } from '../../ui/allergen-boxes.tsx';
-import { Masthead } from '../../ui/masthead.tsx';
-import { NumberField } from '../../ui/number-field.tsx';
-import { RuleFields } from '../../ui/rule-fields.tsx';
-import { Detection } from './detection.tsx';
+import { Masthead } from '../../ui/controls/masthead.tsx';
+import { NumberField } from '../../ui/controls/number-field.tsx';
+import { AllergenBoxes } from '../../ui/goals/allergen-boxes.tsx';
+import { RuleFields } from '../../ui/goals/rule-fields.tsx';
+import { Detection } from './page-marks-option.tsx';
 
 interface Choice<T extends string> {
   label: string;

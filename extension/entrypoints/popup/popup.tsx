@@ -4,7 +4,7 @@ import type { Food, Recipe } from '../../../engine/model.ts';
 import { listAliases } from '../../store/aliases.ts';
 import { type Current, loadCurrent, sameRecipe } from '../../store/current.ts';
 import { openStore } from '../../store/db.ts';
-import { listOwnFoods } from '../../store/own-foods.ts';
+import { listOwnFoods } from '../../store/kept-packages.ts';
 import {
   DEFAULT_PREFERENCES,
   goalsFrom,
@@ -13,8 +13,8 @@ import {
 } from '../../store/prefs.ts';
 import type { Alias } from '../../store/records.ts';
 import { findByPage } from '../../store/saved.ts';
-import { Masthead } from '../../ui/masthead.tsx';
-import { Message } from '../../ui/message.tsx';
+import { Masthead } from '../../ui/controls/masthead.tsx';
+import { Message } from '../../ui/controls/message.tsx';
 import { openBench } from './open-bench.ts';
 import { readTab, type TabAnswer } from './read-tab.ts';
 import { Result } from './result.tsx';

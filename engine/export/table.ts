@@ -1,0 +1,90 @@
+/** Comma-separated values after RFC 4180. */
+import type { Adaptation, Interval } from '../model.ts';
+import { ESTIMATES, exportParts, ruleText, seen } from './shared-parts.ts';
+
+type Cell = string | number | null;
+
+/** Columns of every row; `kind` is recipe, nutrient, ingredient, step, change, uncounted or note. */
+export const CSV_COLUMNS = [
+  'kind',
+  'name',
+  'before',
+  'before_low',
+  'before_high',
+  'after',
+  'after_low',
+  'after_high',
+  'unit',
+  'note',
+] as const;
+
+/**
+ * Spreadsheets run a cell that starts like a formula, also behind blanks or in full-width letters, so
+ * page text gets a quote mark in front.
+ */
+const safe = (text: string): string =>
+  /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/.test(text) ? `'${text}` : text;
+
+function cell(value: Cell): string {
+  if (value === null) return '';
+  if (typeof value === 'number') return String(Math.round(value * 1000) / 1000);
+  const text = safe(seen(value));
+  // Some spreadsheets part cells at semicolons or tabs.
+  return /[",;\t\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+const bounds = (value: Interval | null): Cell[] =>
+  value === null ? [null, null, null] : [value.best, value.low, value.high];
+
+/** A row without figures: kind, name, before, after, note. */
+const words = (
+  kind: string,
+  name: string,
+  before: string | null,
+  after: string | null,
+  note: string | null,
+): Cell[] => [kind, name, before, null, null, after, null, null, null, note];
+
+/**
+ * The adaptation as one table: figures per serving with bounds, ingredients and steps before and
+ * after, uncounted lines and notes. Rows end in CRLF; an unknown figure is an empty cell.
+ */
+export function toCsv(adaptation: Adaptation): string {
+  const parts = exportParts(adaptation);
+  const rows: Cell[][] = [
+    [...CSV_COLUMNS],
+    words('recipe', parts.title, null, null, parts.credit),
+    [
+      'recipe',
+      'servings',
+      adaptation.before.servings,
+      null,
+      null,
+      parts.servings,
+      null,
+      null,
+      null,
+      null,
+    ],
+    ...parts.nutrients.map(({ name, before, after, unit }): Cell[] => [
+      'nutrient',
+      name,
+      ...bounds(before),
+      ...bounds(after),
+      `${unit} per serving`,
+      null,
+    ]),
+    ...adaptation.lines.map(({ key, before, after, change, why }) =>
+      words('ingredient', `${key} ${change}`, before, after, why),
+    ),
+    ...adaptation.steps.map(({ before, after, change, why }, at) =>
+      words('step', `${at + 1} ${change}`, before, after, why),
+    ),
+    ...parts.adjustments.map(({ text, why }) => words('change', text, null, null, why)),
+    ...parts.uncounted.map(({ text, why }) => words('uncounted', text, null, null, why)),
+    ...[ESTIMATES, ruleText(adaptation.after.rule), ...parts.allergens, ...parts.cautions].map(
+      (text) => words('note', text, null, null, null),
+    ),
+  ];
+  return `${rows.map((row) => row.map(cell).join(',')).join('\r\n')}\r\n`;
+}

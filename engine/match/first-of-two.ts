@@ -1,0 +1,68 @@
+/** What the first of two named foods is, when the line says their common word only once. */
+import type { Item } from '../model.ts';
+import { keyOf, type Lookup } from './lookup.ts';
+import { headAt, worth } from './name-words.ts';
+import { tokensOf } from './normalise.ts';
+
+const isNamed = (tokens: readonly string[], lookup: Lookup): boolean =>
+  lookup.exact.has(keyOf(tokens));
+
+/** 'whole-wheat' and 'lemon-flavored' tell a kind, though a noun stands in them. */
+const KIND_NAME =
+  /^(?:(?:stone-?ground|organic|plain|fresh) )?(?:whole[- ]?(?:wheat|grain|meal)|multi-?grain|gluten-free|[a-z]+-(?:flavou?red|style|free))$/i;
+
+/** 'canned' of 'canned or fresh coconut milk': every word but the head only tells a kind. */
+const isKindOnly = (name: string, tokens: readonly string[], head: string): boolean =>
+  KIND_NAME.test(name.trim()) || tokens.every((token) => token === head || worth(token) < 1);
+
+/** Foods that stand alone before the name of another: 'butter or olive oil', 'sugar or corn syrup'. */
+const STANDS_ALONE = /\b(?:butter|sugar|honey|water|ghee|lard|margarine|oil)$/i;
+const POURED = /^(?:oil|syrup|fat|spray)$/;
+
+/** 'Walnuts or almond butter': a plural names the pieces themselves. */
+const isPlural = (name: string): boolean => /[a-z]s$/i.test(name.trim()) && !/ss$/i.test(name);
+
+/** 'duck' of 'duck or chicken stock' with the end of the other name: 'duck stock', if there is one. */
+function lentName(name: string, own: readonly string[], other: readonly string[], lookup: Lookup) {
+  const head = other[headAt(other)] ?? '';
+  if (own.includes(head) || (isPlural(name) && isNamed(own, lookup))) return null;
+  if (STANDS_ALONE.test(name.trim()) && POURED.test(head)) return null;
+  const nouns = own.filter((token) => worth(token) === 1);
+  for (let from = 1; from < other.length; from += 1) {
+    const end = other.slice(from);
+    for (const start of [own, nouns]) {
+      if (start.length > 0 && isNamed([...start, ...end], lookup))
+        return [...start, ...end].join(' ');
+    }
+  }
+  return null;
+}
+
+/** '18 corn or 12 flour tortillas': both count the same kind of piece. */
+const bareCounts = (amounts: Item['amounts']): boolean =>
+  amounts.length > 0 && amounts.every(({ unit }) => unit === null);
+
+const sharesAmount = (item: Item, other: Item['alternatives'][number]): boolean =>
+  other.amounts.length === 0 || (bareCounts(item.amounts) && bareCounts(other.amounts));
+
+/**
+ * The name of an item as meant: its own, unless a food offered instead carries the word that both
+ * share and is measured alike.
+ */
+export function meantName(item: Item, lookup: Lookup): string {
+  const own = tokensOf(item.name);
+  if (own.length === 0) return item.name;
+  for (const [at, other] of item.alternatives.entries()) {
+    const full = tokensOf(other.name);
+    if (full.length < 2 || !sharesAmount(item, other)) continue;
+    const lent = lentName(item.name, own, full, lookup);
+    if (lent !== null) return lent;
+    const head = full[headAt(full)] ?? '';
+    // Only the nearest offer shares a head the name has itself: 'canned milk or fresh coconut milk'.
+    const sharesHead = at === 0 || !own.includes(head);
+    const kind = sharesHead && isKindOnly(item.name, own, head) && !isNamed(own, lookup);
+    const wider = full.length > own.length || !isKindOnly(other.name, full, head);
+    if (kind && wider) return other.name;
+  }
+  return item.name;
+}

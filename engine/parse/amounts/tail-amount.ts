@@ -1,0 +1,62 @@
+/** Reads an amount that stands at the end of a line. */
+
+import { told } from '../line-head.ts';
+import type { Parts } from '../line-parts.ts';
+import { findCut } from '../name/find-name.ts';
+import type { Lexicon } from '../words/lexicon.ts';
+import { lowAt, type Token } from '../words/tokens.ts';
+import { type Amounts, readAmounts } from './amount-run.ts';
+import type { Read } from './quantity.ts';
+
+/** Tokens at the line's end among which a late amount is looked for. */
+const TAIL = 7;
+
+/** Takes an amount off the end: 'Flour 200 g', 'Eggs: 3', '1 cup berries 250 ml'; gives the tokens before it. */
+export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
+  const last = tokens.length - 1;
+  for (let i = Math.max(1, last - TAIL); i <= last; i++) {
+    const before = tokens[i - 1];
+    if (!before || tokens[i]?.kind !== 'n') continue;
+    const run = readAmounts(tokens, i, lex);
+    const counted = parts.amounts.length > 0;
+    if (!run || !(run.next === tokens.length || (!counted && leadsOver(tokens, run, lex))))
+      continue;
+    const { amounts, size } = run.value;
+    if (counted && amounts[0]?.unit == null) return tokens;
+    if (before.kind === 'w' && lex.leading.has(before.low)) return tokens;
+    if (counted && findCut(tokens.slice(0, i), lex) < i) return tokens;
+    const per = counted && i > 1 && sizesEach(before.low, parts, lex);
+    const beside = lex.plus.has(before.low) ? 'plus' : 'same';
+    const kind = per ? 'each' : counted ? beside : 'stated';
+    for (const [n, a] of amounts.entries()) parts.amounts.push(n === 0 ? { ...a, kind } : a);
+    if (parts.size.length === 0) parts.size = size;
+    if (per) parts.known.push([before]);
+    parts.known.push(told(tokens.slice(i, run.next), run.value, lex));
+    const mark = before.kind === 'p' || per || lex.times.has(before.low);
+    const name = tokens.slice(0, mark && i > 1 ? i - 1 : i);
+    return [...name, ...tokens.slice(run.next)];
+  }
+  return tokens;
+}
+
+/** 'Butter 100 g, weich', 'Burro 100 g a temperatura ambiente': a measure with words about the food after it. */
+function leadsOver(tokens: readonly Token[], run: Read<Amounts>, lex: Lexicon): boolean {
+  const [lead] = run.value.amounts;
+  const [name] = tokens;
+  const listed = lowAt(tokens, run.next) === ',';
+  // 'Eggs 3, beaten', but not 'Type 550, sifted'
+  if (lead?.unit == null) return listed && lead !== undefined && isCount(lead.quantity);
+  if (listed) return true;
+  return name !== undefined && findCut([name, ...tokens.slice(run.next)], lex) === 1;
+}
+
+/** Whether a bare number may count food: own choice of the bound. */
+const isCount = (n: number): boolean => n > 0 && n <= 20;
+
+/** '2 Dosen à 400 g', '1 rôti de 1,2 kg': the late amount is the size of each thing counted. */
+function sizesEach(low: string, parts: Parts, lex: Lexicon): boolean {
+  if (lex.each.has(low)) return true;
+  const unit = parts.amounts[0]?.unit ?? null;
+  const kind = unit === null ? 'piece' : lex.byName.get(unit)?.kind;
+  return lex.of.has(low) && (kind === 'piece' || kind === 'container');
+}

@@ -1,0 +1,92 @@
+/** What each ingredient does in the dish: structure, sweetness, liquid, thickener, coating ... */
+import type { FoodTable } from '../../foods/index.ts';
+import type { Family, Food, Ingredient, Role } from '../../model.ts';
+import { classOf, FAMILY_LIMITS } from './knowledge.ts';
+
+/** Patterns for foods outside the class table; the first that fits wins. */
+const BY_ID: readonly (readonly [RegExp, string, Role])[] = [
+  [/flour|meal$/, 'other-flours', 'structure'],
+  [/starch/, 'starches', 'thickener'],
+  [/syrup|honey|molasses|treacle/, 'syrups', 'sweetness'],
+  [/sugar/, 'dry-sugars', 'sweetness'],
+  [/(pasta|noodles|spaghetti|macaroni).*dry/, 'pasta-dry', 'starch-bulk'],
+  [/(pasta|noodles).*cooked/, 'pasta-cooked', 'starch-bulk'],
+  [/rice.*dry/, 'rice-dry', 'starch-bulk'],
+  [/rice.*cooked/, 'rice-cooked', 'starch-bulk'],
+  [/oil$|butter|lard|ghee|margarine/, 'fats', 'fat'],
+  [/^egg/, 'eggs', 'egg'],
+  [/^salt|-salt/, 'salts', 'salt'],
+  [/yeast/, 'yeasts', 'yeast'],
+  [/stock|broth|milk|cream|juice|wine|water/, 'liquids', 'liquid'],
+  [/vinegar/, 'acids', 'acid'],
+];
+
+export interface FoodRole {
+  /** Class of the knowledge table, or '' when it has none. */
+  class: string;
+  role: Role;
+}
+
+/** Class and usual role of a food, before the dish is looked at. */
+export function usualRole(food: Food): FoodRole {
+  const known = classOf(food.id);
+  if (known) return { class: known.class, role: known.role };
+  const guess = BY_ID.find(([pattern]) => pattern.test(food.id));
+  if (guess) return { class: guess[1], role: guess[2] };
+  return { class: '', role: (food.per100g.proteinG ?? 0) > 12 ? 'protein' : 'other' };
+}
+
+const isFlour = (cls: string): boolean =>
+  cls === 'wheat-flours' || cls === 'other-flours' || cls === 'low-carb-flours';
+const isMeal = (cls: string): boolean => cls === 'cornmeals' || cls === 'oats';
+
+/** The role of an ingredient in this dish; flour is structure in a dough, a coating on fried food, else a thickener. */
+export function roleIn(food: Food, ingredient: Ingredient, family: Family): FoodRole {
+  const usual = usualRole(food);
+  const dough = FAMILY_LIMITS.get(family)?.kind === 'dough';
+  const filling = /fill|sauce|gravy|topping|glaze|custard/i.test(ingredient.line.group ?? '');
+  if (dough) {
+    if (filling && usual.class === 'starches') return { ...usual, role: 'thickener' };
+    if (isFlour(usual.class) || isMeal(usual.class)) return { ...usual, role: 'structure' };
+    if (usual.class === 'starches') {
+      return { ...usual, role: family === 'pie-crust' ? 'thickener' : 'structure' };
+    }
+    return usual;
+  }
+  if (isFlour(usual.class) || usual.class === 'starches') {
+    const words = `${ingredient.line.text} ${ingredient.line.group ?? ''}`;
+    const coats = /dredg|dust|coat|dip|bread/i.test(words) || family === 'breaded-food';
+    return { ...usual, role: coats ? 'coating' : 'thickener' };
+  }
+  return usual;
+}
+
+const COATS =
+  /\b(toss|coat|dredge|dust|roll|dip)(?:e?d|ing)?\b[^.;]*\b(flour|corn ?flour|corn ?starch|starch)\b/i;
+
+const FRIES =
+  /\b(?:fry|fried|fries|frying|sear|sears|seared|saut[eé]\w*|brown(?:ed)? (?:the|it|them|in|on|all))\b/i;
+
+/**
+ * True when a thickening flour or starch also coats food before frying, by the method's words: gum in
+ * its place would neither coat nor brown.
+ */
+export function alsoCoats(role: FoodRole, family: Family, steps: readonly string[]): boolean {
+  const dough = FAMILY_LIMITS.get(family)?.kind === 'dough';
+  const coats = !dough && role.role === 'thickener' && steps.some((step) => COATS.test(step));
+  return coats && steps.some((step) => FRIES.test(step));
+}
+
+/** Roles of every ingredient with a known food, by key. */
+export function rolesOf(
+  ingredients: readonly Ingredient[],
+  family: Family,
+  foods: FoodTable,
+): Map<string, FoodRole> {
+  const roles = new Map<string, FoodRole>();
+  for (const ingredient of ingredients) {
+    const food = ingredient.match ? foods.byId(ingredient.match.foodId) : null;
+    if (food) roles.set(ingredient.key, roleIn(food, ingredient, family));
+  }
+  return roles;
+}

@@ -1,0 +1,324 @@
+/** Rounds a plan to amounts that a kitchen scale and whole eggs allow; lines that did not change stay as written. */
+import type { Food, Role } from '../../model.ts';
+import { mayAdd } from '../dish/candidates.ts';
+import type { Dish, Section } from '../dish/dish.ts';
+import { functionOf, gluten, starch, sweetness } from '../dish/food-figures.ts';
+import { shareCap } from '../model/structure-rows.ts';
+import { binderDose } from './binder-dose.ts';
+import { down, near, quarterTsp, stepFor, tidy, up } from './kitchen-steps.ts';
+import { withLift } from './leavening.ts';
+import { withAdjustments } from './lever-amounts.ts';
+import { type Amount, added, originalAmounts, total } from './planned-masses.ts';
+import { hydrating, type WaterChange, waterChange } from './water.ts';
+import { feedsYeast, sensibleFood, withYeast } from './yeast.ts';
+
+/** One large egg without shell, g (USDA SR 171287). */
+const EGG_G = 50;
+/** Below this share of a line, the rest of it goes as well: of a flour, of other foods. Own choice. */
+const REMNANT = { base: 0.05, other: 0.1 };
+
+/** Share of a sweet line that is dropped as a scrap: within what a tongue tells. Own choice. */
+const SWEET_SCRAP = 0.06;
+
+/** The same in a yeast dough, where so little feeds nothing. Own choice. */
+const YEAST_SCRAP = 0.1;
+
+/** Less fat or salt by under this share is not worth asking for. Own choice. */
+const SAME_SCOOP = 0.03;
+
+/** Roles whose masses are held by a dose or a balance, so that a scrap of them stays. */
+const AS_SOLVED: ReadonlySet<Role> = new Set(['fat', 'sweetness', 'salt']);
+
+/**
+ * Whether a dough can do with its stand-ins grown in place of kept flours: starch and gluten stay
+ * above what it needs, and no flour goes above its share.
+ */
+function canSpare(
+  exact: readonly Amount[],
+  grown: ReadonlyMap<string, number>,
+  section: Section,
+  dish: Dish,
+): boolean {
+  const after = exact.flatMap((a): Amount[] => {
+    const factor = a.key === null ? undefined : grown.get(a.key);
+    if (factor === undefined) return [a];
+    return a.origin === 'kept' ? [] : [{ ...a, grams: a.grams * factor }];
+  });
+  const percent = (list: readonly Amount[], of: (food: Food) => number): number =>
+    (100 * total(list, (a) => (a.base ? of(a.food) : 0))) /
+    Math.max(
+      total(list, (a) => (a.base ? 1 : 0)),
+      1e-9,
+    );
+  const { limits } = section;
+  const holds = (of: (food: Food) => number, floor: number): boolean =>
+    percent(after, of) >= Math.min(floor, percent(exact, of)) - 0.5;
+  const within = after.every((a) => {
+    if (!a.base || a.origin === 'kept') return true;
+    const cap = shareCap(dish, section, a.food) ?? 100;
+    return percent(after, (food) => (food.id === a.food.id ? 1 : 0)) <= cap + 0.5;
+  });
+  const fibre = (list: readonly Amount[]): number =>
+    percent(list, (food) => functionOf(food).insolubleFibre);
+  return (
+    within &&
+    holds(starch, limits.starch.strong) &&
+    holds(gluten, limits.gluten?.hard ?? 0) &&
+    fibre(after) <= Math.max(limits.inertFibre, fibre(exact)) + 0.5
+  );
+}
+
+/** A scrap of a line that is left is replaced too, by what replaces the rest of it. */
+function withoutRemnants(exact: readonly Amount[], section: Section, dish: Dish): Amount[] {
+  const dropped = new Set<string>();
+  const grown = new Map<string, number>();
+  for (const { origin, key, grams, original, base, role } of exact) {
+    const scrap = section.limits.yeast
+      ? !feedsYeast(grams, section) && grams < YEAST_SCRAP * original
+      : grams < SWEET_SCRAP * original;
+    const sweet = role === 'sweetness' && scrap;
+    if (sweet && key !== null && origin === 'kept' && grams > 0) dropped.add(key);
+    const least = (base ? REMNANT.base : REMNANT.other) * original;
+    if (origin !== 'kept' || key === null || grams <= 0 || grams >= least || AS_SOLVED.has(role))
+      continue;
+    const factor = original / (original - grams);
+    if (base && !canSpare(exact, new Map([...grown, [key, factor]]), section, dish)) continue;
+    grown.set(key, factor);
+  }
+  return exact.map((a) => {
+    // Its stand-in may be at its dose already, so it does not grow.
+    if (a.key !== null && a.origin === 'kept' && dropped.has(a.key)) return { ...a, grams: 0 };
+    const factor = a.key === null ? undefined : grown.get(a.key);
+    if (factor === undefined) return a;
+    return { ...a, grams: a.origin === 'kept' ? 0 : a.grams * factor };
+  });
+}
+
+function roundedGrams(amount: Amount, cautious: boolean, exact: boolean): number {
+  const { grams, role, food, origin } = amount;
+  if (origin === 'kept') {
+    if (Math.abs(grams - amount.original) < 1e-6) return grams;
+    const off = Math.abs(grams - amount.original) / amount.original;
+    if (off < SAME_SCOOP && (role === 'fat' || role === 'salt')) return amount.original;
+    const step = exact && amount.base ? Math.min(1, stepFor(role, grams)) : stepFor(role, grams);
+    return (cautious || role === 'salt' ? down : near)(grams, step);
+  }
+  if (food.id === 'egg') return up(grams - 0.1 * EGG_G, EGG_G);
+  if (role === 'binder' || /gum$|glucomannan|psyllium/.test(food.id))
+    return Math.max(up(grams, quarterTsp(food)), 0);
+  if ((food.function?.sweetness ?? 0) > 10) return grams < 0.05 ? 0 : near(grams, 0.1);
+  // What a serving may hold of it is limited, so rounding must not add to it.
+  if (food.function?.doseCapG) return down(grams, stepFor(role, grams));
+  return near(grams, stepFor(role, grams));
+}
+
+/** What the rounding took from a kept flour goes to its first stand-in, so that the flour base keeps its mass. */
+function keepBase(amounts: Amount[], exact: readonly Amount[]): Amount[] {
+  const missing = new Map<string, number>();
+  exact.forEach((amount, at) => {
+    const now = amounts[at];
+    if (now && amount.base && amount.key !== null) {
+      missing.set(amount.key, (missing.get(amount.key) ?? 0) + amount.grams - now.grams);
+    }
+  });
+  return amounts.map((amount) => {
+    const gap = amount.key === null ? 0 : (missing.get(amount.key) ?? 0);
+    if (amount.origin !== 'swap' || !amount.base || amount.key === null || Math.abs(gap) < 0.5)
+      return amount;
+    missing.set(amount.key, 0);
+    return { ...amount, grams: Math.max(0, tidy(amount.grams + near(gap, 1))) };
+  });
+}
+
+/** Binder from the rounded masses, at least the rule's dose, in quarter teaspoons. */
+function withBinder(amounts: Amount[], section: Section, dish: Dish): Amount[] {
+  const base = total(amounts, (a) => (a.base ? 1 : 0));
+  if (base <= 0 || !amounts.some((a) => a.base && a.origin === 'swap')) return amounts;
+  const replaced = 1 - total(amounts, (a) => (a.base && a.origin === 'kept' ? 1 : 0)) / base;
+  const state = {
+    gluten: (100 * total(amounts, (a) => (a.base ? gluten(a.food) : 0))) / base,
+    replaced,
+    was: (100 * total(originalOf(dish, section), (a) => (a.base ? gluten(a.food) : 0))) / base,
+  };
+  const present = amounts.find((a) => a.role === 'binder');
+  const id =
+    present?.food.id ??
+    Object.keys(section.limits.binder).find((name) => {
+      const food = dish.foods.byId(name);
+      return food !== null && mayAdd(food, dish);
+    });
+  const food = id === undefined ? null : dish.foods.byId(id);
+  if (id === undefined || !food) return amounts;
+  const { least, most } = binderDose(section.limits, id, state);
+  const spoon = quarterTsp(food);
+  const cap = tidy(Math.max(spoon, down((most * base) / 100, spoon)));
+  const grams = tidy(Math.min(cap, up((least * base) / 100, spoon)));
+  if (present)
+    return amounts.map((a) =>
+      a === present && a.origin === 'add'
+        ? { ...a, grams: Math.min(cap, Math.max(a.grams, grams)) }
+        : a,
+    );
+  return grams <= 0 ? amounts : [...amounts, added(food, grams, 'binder', section.id)];
+}
+
+const largestOf = (amounts: readonly Amount[]): Amount | undefined =>
+  [...amounts].sort((a, b) => b.grams - a.grams)[0];
+
+/** Added water below this share of the flour is not felt in the dough. Own choice. */
+const UNFELT = 0.025;
+
+/** Share of milk or buttermilk that need not be left out for the sake of balance. Own choice. */
+const UNNOTICED = 0.06;
+
+const tooWet = (amounts: readonly Amount[], { limits }: Section): boolean => {
+  const base = total(amounts, (a) => (a.base ? 1 : 0));
+  const most = limits.hydration?.[1] ?? Number.POSITIVE_INFINITY;
+  return 100 * total(amounts, hydrating) > most * base;
+};
+
+/** Water into the recipe's own water, or a new line; less comes from the largest liquid. */
+function withWater(amounts: Amount[], change: WaterChange, section: Section, dish: Dish): Amount[] {
+  const shift = change.mixing > 0 ? down(change.mixing, 5) : near(change.mixing, 5);
+  const base = total(amounts, (a) => (a.base ? 1 : 0));
+  if (shift === 0 || (shift > 0 && shift < UNFELT * base)) return amounts;
+  const loose = amounts.filter(
+    (a) => a.role === 'liquid' && a.grams > 0 && !dish.goals.pinned.includes(a.key ?? ''),
+  );
+  const plain =
+    largestOf(loose.filter((a) => a.food.id === 'water' && a.origin === 'kept')) ??
+    largestOf(loose.filter((a) => a.food.id === 'water'));
+  if (shift < 0) {
+    const target = plain ?? largestOf(loose);
+    // A change of a liquid other than water that no one would notice is not asked for.
+    if (!target) return amounts;
+    const slight = !plain && -shift < UNNOTICED * target.grams;
+    if (slight && !tooWet(amounts, section)) return amounts;
+    const grams = Math.max(0.5 * target.grams, target.grams + shift);
+    return amounts.map((a) => (a === target ? { ...a, grams: near(grams, 5) } : a));
+  }
+  if (plain)
+    return amounts.map((a) => (a === plain ? { ...a, grams: near(plain.grams + shift, 5) } : a));
+  const food = dish.foods.byId('water');
+  return food ? [...amounts, added(food, shift, 'liquid', section.id)] : amounts;
+}
+
+/** The original amounts of one section. */
+const originalOf = (dish: Dish, section: Section): Amount[] =>
+  originalAmounts(dish).filter((a) => a.section === section.id);
+
+const sodium = (amounts: readonly Amount[]): number =>
+  total(amounts, (a) => ((a.food.per100g.sodiumMg ?? 0) / 100) * a.eaten);
+
+/** Half grams of salt less while a yeast dough has more sodium than before, down to the family's least salt. */
+function withSalt(amounts: Amount[], section: Section, dish: Dish): Amount[] {
+  const floor = section.limits.yeast ? (section.limits.saltPct?.[0] ?? 0) : 0;
+  const before = sodium(originalOf(dish, section));
+  let now = amounts;
+  while (floor > 0 && sodium(now) > before) {
+    const salt = now.find(
+      (a) => a.role === 'salt' && a.origin === 'kept' && !dish.goals.pinned.includes(a.key ?? ''),
+    );
+    if (!salt || salt.grams - 0.5 < (floor * section.flourBase) / 100) return now;
+    now = now.map((a) => (a === salt ? { ...a, grams: tidy(a.grams - 0.5) } : a));
+  }
+  return now;
+}
+
+/** Pure intense sweeteners below this are not weighed on a fine scale, g. Own choice. */
+const FINE_SCALE_G = 0.1;
+
+/** Sweeteners sold with an intense one in them, as sweet as sugar. */
+const BLENDS: Readonly<Record<string, string>> = {
+  allulose: 'sweetener-blend-allulose',
+  erythritol: 'sweetener-blend-erythritol',
+};
+
+/** A blend may come out this much sweeter or less sweet than what it stands for, share of the original's sweetness. Own choice. */
+const NEAR_ENOUGH = 0.15;
+
+/**
+ * An intense sweetener too little to weigh goes: into a blend in place of its plain sweetener when
+ * that comes near enough, or away when no one would taste it.
+ */
+function measurable(amounts: Amount[], section: Section, dish: Dish): Amount[] {
+  const sweet = total(originalOf(dish, section), (a) =>
+    a.role === 'sweetness' ? sweetness(a.food) : 0,
+  );
+  let list = amounts;
+  for (const a of amounts) {
+    const strength = sweetness(a.food);
+    if (a.origin === 'kept' || strength <= 10 || a.grams >= FINE_SCALE_G) continue;
+    const worth = a.grams * strength;
+    const without = list.filter((b) => b !== a);
+    const host = without.find((b) => b.origin === 'swap' && b.food.id in BLENDS);
+    const blend = host ? dish.foods.byId(BLENDS[host.food.id] ?? '') : null;
+    if (worth < SWEET_SCRAP * sweet) list = without;
+    else if (host && blend && mayAdd(blend, dish)) {
+      const gain = host.grams * (sweetness(blend) - sweetness(host.food));
+      if (Math.abs(gain - worth) <= NEAR_ENOUGH * sweet)
+        list = without.map((b) => (b === host ? { ...b, food: blend } : b));
+    }
+  }
+  return list;
+}
+
+export interface KitchenPlan {
+  amounts: Amount[];
+  /** g of water to hold back, in steps of 5; null when none. */
+  reserve: number | null;
+}
+
+function sectionAmounts(
+  exact: readonly Amount[],
+  section: Section,
+  dish: Dish,
+  cautious: boolean,
+): KitchenPlan {
+  const whole = measurable(withoutRemnants(exact, section, dish), section, dish);
+  const rounded = whole.map((amount) => {
+    const grams = roundedGrams(amount, cautious, dish.goals.flourKept > 0);
+    if (grams === amount.grams) return amount;
+    return { ...amount, grams: grams === amount.original ? grams : tidy(grams) };
+  });
+  const based = keepBase(rounded, whole).filter((a) => a.grams > 0 || a.origin === 'kept');
+  if (!section.dough) return { amounts: based, reserve: null };
+  const before = originalOf(dish, section);
+  const lifted = withLift(withBinder(sensibleFood(based, section), section, dish), section, dish);
+  const risen = withYeast(lifted, before, section, dish.goals.pinned);
+  const bound = withSalt(risen, section, dish);
+  const change = waterChange(before, bound, section.limits);
+  const reserve = near(change.reserve, 5);
+  return {
+    amounts: withWater(bound, change, section, dish),
+    reserve: reserve >= 5 ? reserve : null,
+  };
+}
+
+const ORDER = { kept: 0, swap: 1, add: 2 } as const;
+
+/**
+ * Kitchen amounts for exact ones, part by part, with water and binder settled on the rounded masses
+ * and the changes accepted after a bake made last. `cautious` rounds what stays of a line down, so
+ * that net carbs cannot rise; else to the nearest step. What stays comes first, in the dish's order.
+ */
+export function kitchenAmounts(
+  exact: readonly Amount[],
+  dish: Dish,
+  cautious: boolean,
+): KitchenPlan {
+  const place = new Map(dish.parts.map((part, at) => [part.key, at]));
+  const plans = dish.sections.map((section) => {
+    const own = exact.filter((a) => a.section === section.id);
+    const plan = sectionAmounts(own, section, dish, cautious);
+    return section.id === 0
+      ? { ...plan, amounts: withAdjustments(plan.amounts, section, dish) }
+      : plan;
+  });
+  const amounts = plans.flatMap((plan) => plan.amounts);
+  if (plans.length > 1) {
+    const at = (a: Amount): number => (a.origin === 'kept' ? (place.get(a.key ?? '') ?? 0) : 0);
+    amounts.sort((a, b) => ORDER[a.origin] - ORDER[b.origin] || at(a) - at(b));
+  }
+  return { amounts, reserve: plans[0]?.reserve ?? null };
+}

@@ -1,0 +1,113 @@
+/** Builds the programme of a dish: choices, limits as rows, closeness to the original as the objective. */
+import type { ClosenessPart } from '../../model.ts';
+import type { Dish } from '../dish/dish.ts';
+import * as figure from '../dish/food-figures.ts';
+import type { Program, Row, Variable } from '../solver/programme.ts';
+import { countRows } from './count-rows.ts';
+import { type Choice, choicesFor } from './decisions.ts';
+import type { Linear } from './expressions.ts';
+import { goalRows } from './goal-rows.ts';
+import { askedFor, type LeverTarget, leverRows } from './lever-rows.ts';
+import { Builder, type Meaning } from './row-builder.ts';
+import { structureRows, waterAndFatRows } from './structure-rows.ts';
+import { dishRows, doseRows, freezingRows, sweetRows, tasteRows } from './taste-rows.ts';
+
+export interface PlanModel {
+  dish: Dish;
+  choices: Choice[];
+  variables: Variable[];
+  rows: Row[];
+  meaning: Map<string, Meaning>;
+  /** Part of closeness that each costed variable belongs to. */
+  partOf: Map<string, ClosenessPart>;
+  /** Net carbs of a serving, g, as an expression. */
+  net: Linear;
+}
+
+function wholeRows(b: Builder): void {
+  for (const part of b.dish.parts) {
+    const terms = b.choices.flatMap((c): [string, number][] =>
+      c.kind === 'swap' && c.candidate?.part === part ? [[c.id, 1]] : [],
+    );
+    if (terms.length > 1) b.row({ id: `whole ${part.key}`, max: 1, terms }, null);
+  }
+}
+
+/** Closeness a plan may lose at most: beyond it, it would be another dish. Own choice. */
+const MOST_LOSS = 0.9;
+
+/** The dish stays itself: all that is lost together has a limit. */
+function itselfRow(b: Builder): void {
+  const terms = b.variables.flatMap(({ id, cost, penalty }): [string, number][] =>
+    penalty || cost <= 0 ? [] : [[id, cost]],
+  );
+  b.row(
+    { id: 'itself', max: MOST_LOSS, terms },
+    'Beyond this it would no longer be the dish it is.',
+  );
+}
+
+/**
+ * The programme of a dish without its budget; every row admits the original recipe. `targets` are
+ * the composition that accepted changes after a bake ask for.
+ */
+export function buildModel(dish: Dish, targets: readonly LeverTarget[] = []): PlanModel {
+  const choices = choicesFor(dish);
+  const b = new Builder(dish, choices);
+  for (const { id, cost, part, max } of choices) b.variable(id, cost, part, max);
+  wholeRows(b);
+  if (choices.length > 0) {
+    for (const section of dish.sections) {
+      const moves = choices.some((c) => c.section === section.id && c.candidate?.part.base);
+      if (section.dough && moves) {
+        structureRows(b, section);
+        waterAndFatRows(b, section);
+      }
+      sweetRows(b, section);
+      freezingRows(b, section);
+      if (section.dough) tasteRows(b, section);
+    }
+    doseRows(b);
+    dishRows(b);
+    goalRows(b);
+    leverRows(b, targets);
+    countRows(b, (food) => askedFor(targets, food));
+    itselfRow(b);
+  }
+  const rule = dish.goals.rule;
+  const nets = new Map<string, number>();
+  const net = b.sum((c) => {
+    const known = nets.get(c.food.id) ?? figure.netPerGram(c.food, rule) ?? 0;
+    nets.set(c.food.id, known);
+    return known * c.eaten;
+  }, dish.servings);
+  return {
+    dish,
+    choices,
+    variables: b.variables,
+    rows: b.rows,
+    meaning: b.meaning,
+    partOf: b.partOf,
+    net,
+  };
+}
+
+/** The programme with net carbs of a serving at most `budget`; distance from the original is minimised. */
+export function withBudget(model: PlanModel, budget: number): Program {
+  const row: Row = { id: 'budget', max: budget - model.net.constant, terms: model.net.terms };
+  return {
+    variables: model.variables,
+    rows: [...model.rows, row],
+  };
+}
+
+/**
+ * The programme that lowers net carbs as far as the limits allow, whatever it costs; only missing a
+ * wish by all of it weighs as much as all of the carbohydrate.
+ */
+export function leastCarbs(model: PlanModel): Program {
+  const slope = new Map(model.net.terms);
+  const cost = ({ id, cost, penalty }: Variable): number =>
+    (slope.get(id) ?? 0) + (penalty ? model.net.constant : 1e-5 * cost);
+  return { variables: model.variables.map((v) => ({ ...v, cost: cost(v) })), rows: model.rows };
+}

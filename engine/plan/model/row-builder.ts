@@ -1,0 +1,106 @@
+/** Collects the rows and costed variables of a dish's programme. */
+import type { ClosenessPart, Food } from '../../model.ts';
+import type { Dish, Section } from '../dish/dish.ts';
+import type { Row, Variable } from '../solver/programme.ts';
+import type { Choice } from './decisions.ts';
+import { type Attribute, type Linear, linear } from './expressions.ts';
+
+/** What a row means to the user. */
+export interface Meaning {
+  code: string;
+  text: string;
+}
+
+/** Every limit is loosened to what the original recipe already is, so the original always fits. */
+export class Builder {
+  readonly variables: Variable[] = [];
+  readonly rows: Row[] = [];
+  readonly meaning = new Map<string, Meaning>();
+  readonly partOf = new Map<string, ClosenessPart>();
+  readonly dish: Dish;
+  readonly choices: readonly Choice[];
+
+  constructor(dish: Dish, choices: readonly Choice[]) {
+    this.dish = dish;
+    this.choices = choices;
+  }
+
+  variable(id: string, cost: number, part: ClosenessPart, max?: number): void {
+    this.variables.push(max === undefined ? { id, cost } : { id, cost, max });
+    this.partOf.set(id, part);
+  }
+
+  /** Tightens the upper bounds of variables. */
+  limit(most: ReadonlyMap<string, number>): void {
+    this.variables.forEach((v, at) => {
+      const max = most.get(v.id);
+      if (max !== undefined && max < (v.max ?? Number.POSITIVE_INFINITY))
+        this.variables[at] = { ...v, max };
+    });
+  }
+
+  /** How far a wish is missed, in shares of it; `price` is paid for all of it. */
+  missed(id: string, price: number): void {
+    this.variables.push({ id, cost: price, penalty: true });
+  }
+
+  sum(attribute: Attribute, per = 1): Linear {
+    return linear(this.dish, this.choices, attribute, per);
+  }
+
+  /** `line >= bound`, or no worse than the original when that is already below. */
+  floor(id: string, line: Linear, bound: number, text: string | null): void {
+    this.row({ id, min: Math.min(bound, line.constant) - line.constant, terms: line.terms }, text);
+  }
+
+  /** `line <= bound`, or no worse than the original when that is already above. */
+  cap(id: string, line: Linear, bound: number, text: string | null): void {
+    this.row({ id, max: Math.max(bound, line.constant) - line.constant, terms: line.terms }, text);
+  }
+
+  row(row: Row, text: string | null): void {
+    if (row.terms.length === 0) return;
+    this.rows.push(row);
+    if (text) this.meaning.set(row.id, { code: row.id.replace(/ .*/, '').toUpperCase(), text });
+  }
+
+  /** How much a section's dough counts among the doughs of the dish, 0..1. */
+  weight(section: Section): number {
+    const all = this.dish.sections.reduce((sum, s) => sum + s.flourBase, 0);
+    return all > 0 ? section.flourBase / all : 1;
+  }
+
+  /** Words for a limit of a section, which names it when the dish has several. */
+  said(section: Section, text: string): string {
+    const { title } = section;
+    if (this.dish.sections.length < 2 || title === null) return text;
+    const name = title.replace(/^for the /i, '').replace(/:$/, '');
+    return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+  }
+
+  /** A costed variable for how far `line` rises above (or, `both`, strays from) its original value. */
+  deviation(
+    id: string,
+    line: Linear,
+    cost: number,
+    part: ClosenessPart,
+    allowed = 0,
+    both = true,
+  ): void {
+    if (line.terms.length === 0) return;
+    this.variable(id, cost, part);
+    const up: [string, number][] = line.terms.map(([v, c]) => [v, c]);
+    this.row({ id: `${id} up`, max: allowed, terms: [...up, [id, -1]] }, null);
+    if (both) this.row({ id: `${id} down`, min: -allowed, terms: [...up, [id, 1]] }, null);
+  }
+}
+
+/** An attribute that counts in one section only. */
+export const within =
+  (section: Section, attribute: Attribute): Attribute =>
+  (c) =>
+    c.section === section.id ? attribute(c) : 0;
+
+/** An attribute that counts in the flour base of one section only. */
+export const inBase = (section: Section, attribute: (food: Food) => number): Attribute =>
+  within(section, (c) => (c.base ? attribute(c.food) : 0));

@@ -1,0 +1,90 @@
+import { type Frame, webAddress } from '../draft-to-recipe.ts';
+import { titlesAgree } from '../merge-drafts.ts';
+import type { Block } from './blocks.ts';
+import { cleanText, textKey } from './clean-text.ts';
+import { textOf } from './element-text.ts';
+import { attribute, type Tree } from './tree.ts';
+
+/** Words before an author's name. */
+const BY =
+  /^(?:(?:written |posted |published |recipe |a recipe )?by|von|par|por|door|di|av|af)[\s:]+/i;
+/** A name: two to four words that start with capitals. */
+const NAME =
+  /^\p{Lu}[\p{L}.'’-]*(?:\s(?:(?:de|da|di|van|von|der|den|la|le|du|of|y)\s)*\p{Lu}[\p{L}.'’-]*){0,3}$/u;
+/** Blocks below the main heading in which a line 'By ...' may stand. */
+const BYLINE_REACH = 12;
+
+/** The name in a line 'By ...' below the main heading; null when there is none. */
+function byline(blocks: readonly Block[]): string | null {
+  const title = blocks.findIndex((block) => block.level === 1 && !block.aside);
+  for (const block of blocks.slice(title + 1, title + 1 + BYLINE_REACH)) {
+    if (block.text.length > 80 || !BY.test(block.text)) continue;
+    const name = block.text.replace(BY, '').split(/\s*[|•·,–—]\s*|\s(?:on|am|le|el|op)\s/)[0] ?? '';
+    if (NAME.test(name)) return name;
+  }
+  return null;
+}
+
+/** What parts the dish from the site in a page's title. */
+const APART = /\s[|–—»·]\s|\s-\s/;
+const APART_OR_COLON = new RegExp(`${APART.source}|:\\s`);
+
+/**
+ * The page's title: the main heading that agrees with the document's title, but not the site's name or a
+ * link home while another heading agrees; else the first part of the document's title.
+ */
+function titleOf(blocks: readonly Block[], stated: string, site: string | null): string | null {
+  const near = blocks.filter((block) => block.level > 0 && !block.aside);
+  const main = near.filter(
+    (block) => block.level === 1 && textKey(block.text) !== textKey(site ?? ''),
+  );
+  const agree = (block: Block) => titlesAgree(block.text, stated);
+  const isPart = (block: Block) =>
+    stated.split(APART_OR_COLON).some((part) => textKey(part) === textKey(block.text));
+  const found =
+    main.find((block) => agree(block) && !block.link) ??
+    (main.every((block) => block.link)
+      ? near.find((block) => block.level === 2 && isPart(block))
+      : undefined) ??
+    main.find(agree) ??
+    main[0];
+  const first = stated.split(APART)[0]?.trim() ?? '';
+  return found?.text ?? (first === '' ? null : first);
+}
+
+/** The page's address, language, title, author and picture, from its head and around its main heading. */
+export function frameOf(tree: Tree, blocks: readonly Block[], url: string | null): Frame {
+  const frame: Frame = {
+    url: null,
+    language: attribute(tree.root, 'lang') || null,
+    title: null,
+    author: null,
+    image: null,
+  };
+  let canonical: string | null = null;
+  let documentTitle: string | null = null;
+  let shared: string | null = null;
+  let signed: string | null = null;
+  let site: string | null = null;
+  for (const node of tree.about) {
+    if (node.tag === 'link' && /(?:^|\s)canonical(?:\s|$)/i.test(attribute(node, 'rel')))
+      canonical ??= attribute(node, 'href');
+    else if (node.tag === 'link' && attribute(node, 'rel').toLowerCase() === 'image_src')
+      frame.image ??= attribute(node, 'href');
+    else if (node.tag === 'a') signed ??= textOf(node).replace(BY, '');
+    else if (node.tag === 'title' && documentTitle === null && node.parent?.tag === 'head')
+      documentTitle = cleanText(node.kids.map((kid) => kid.text).join(''));
+    else if (node.tag === 'meta') {
+      const name = (attribute(node, 'property') || attribute(node, 'name')).toLowerCase();
+      if (name === 'og:title') shared ??= cleanText(attribute(node, 'content'));
+      else if (/^(?:og|twitter):image(?::src)?$/.test(name))
+        frame.image ??= attribute(node, 'content');
+      else if (name === 'og:site_name') site ??= cleanText(attribute(node, 'content'));
+      else if (name === 'author') frame.author ??= cleanText(attribute(node, 'content'));
+    }
+  }
+  frame.url = webAddress(canonical, url) ?? webAddress(url, null);
+  frame.author = [frame.author, signed, byline(blocks)].find((name) => name) ?? null;
+  frame.title = titleOf(blocks, shared || documentTitle || '', site);
+  return frame;
+}

@@ -1,0 +1,52 @@
+import { textOf } from '../document/element-text.ts';
+import { attribute, classes, elements, type Leaf, type Tree } from '../document/tree.ts';
+import { type Draft, emptyDraft } from '../draft.ts';
+import { readMinutes } from '../values/duration.ts';
+import { groupLines } from './ingredient-values.ts';
+import { stepsOf } from './instruction-values.ts';
+import { methodTexts, propertyValue } from './microdata.ts';
+
+function withClass(below: readonly Leaf[], ...names: string[]): Leaf[] {
+  for (const name of names) {
+    const found = below.filter((node) => classes(node).includes(` ${name} `));
+    if (found.length > 0) return found;
+  }
+  return [];
+}
+
+/** Elements that do not stand inside another of the same list. */
+function outermost(nodes: readonly Leaf[]): Leaf[] {
+  const set = new Set(nodes);
+  return nodes.filter((node) => {
+    for (let up = node.parent; up; up = up.parent) if (set.has(up)) return false;
+    return true;
+  });
+}
+
+function draftOf(root: Leaf): Draft {
+  const draft = emptyDraft('h-recipe');
+  const below = [...elements(root)];
+  const text = (node: Leaf | undefined): string | null => (node ? textOf(node) || null : null);
+  draft.title = text(withClass(below, 'p-name', 'fn')[0]);
+  draft.groups = groupLines(withClass(below, 'p-ingredient', 'ingredient').map(textOf));
+  draft.steps = stepsOf(
+    outermost(withClass(below, 'e-instructions', 'instructions')).flatMap(methodTexts),
+  );
+  draft.yields = withClass(below, 'p-yield', 'yield').map(textOf);
+  draft.author = text(withClass(below, 'p-author', 'author')[0]);
+  const photo = withClass(below, 'u-photo', 'photo')[0];
+  draft.image = photo ? attribute(photo, 'src') || null : null;
+  const duration = withClass(below, 'dt-duration', 'duration')[0];
+  draft.minutes.total = duration
+    ? (readMinutes(propertyValue(duration)) ?? readMinutes(textOf(duration)))
+    : null;
+  return draft;
+}
+
+/** Recipes marked as h-recipe or the older hRecipe, page order. Source: microformats.org h-recipe. */
+export function readHRecipe(tree: Tree): Draft[] {
+  return tree.marked
+    .filter((node) => / (?:h-recipe|hrecipe) /.test(classes(node)))
+    .slice(0, 30)
+    .map(draftOf);
+}

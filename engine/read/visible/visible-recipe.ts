@@ -1,0 +1,137 @@
+import type { IngredientGroup, Step } from '../../model.ts';
+import type { Block } from '../document/blocks.ts';
+import { textKey } from '../document/clean-text.ts';
+import { type Draft, emptyDraft, linesIn } from '../draft.ts';
+import { hasAmount } from '../markup/ingredient-values.ts';
+import { readYield, statedServings } from '../values/yield.ts';
+import { namesNoFood, speaksOfCooking } from './cooking-words.ts';
+import { ingredientsHeading, isButton, isNeedsHeading } from './heading-kinds.ts';
+import { isMeasured, looksLikeIngredient } from './line-shapes.ts';
+import { amountRun, classRun, collectIngredients } from './visible-ingredients.ts';
+import { findSteps } from './visible-steps.ts';
+import { timesNear } from './visible-times.ts';
+
+/** Ingredients and steps found in the visible page, with where the ingredients stand. */
+export type PageRecipe = {
+  groups: IngredientGroup[];
+  steps: Step[];
+  yields: string[];
+  minutes: Draft['minutes'];
+  /** The ingredients stand under a heading that says so, or in elements named after them. */
+  headed: boolean;
+  /** That heading may as well list tools ('What you need'). */
+  needs: boolean;
+};
+
+type Candidate = { at: number; groups: IngredientGroup[]; end: number; score: number };
+
+function score(groups: readonly IngredientGroup[], block: Block, fit: number): number {
+  const lines = linesIn({ groups });
+  const measured = lines.filter(hasAmount).length;
+  const value = measured + 0.4 * (lines.length - measured) + 0.5 * fit;
+  return lines.length < 2 ? value * 0.1 : block.aside ? value * 0.3 : value;
+}
+
+/** The ingredient list under the best heading; of near equals the first (copies, other sizes). */
+function underHeading(blocks: readonly Block[]): Candidate | null {
+  const candidates: Candidate[] = [];
+  for (let at = 0; at < blocks.length && candidates.length < 40; at += 1) {
+    const block = blocks[at] as Block;
+    const fit = ingredientsHeading(block);
+    if (fit === 0) continue;
+    const { groups, end } = collectIngredients(blocks, at);
+    if (groups.length > 0) candidates.push({ at, groups, end, score: score(groups, block, fit) });
+  }
+  const best = Math.max(0, ...candidates.map((one) => one.score));
+  return candidates.find((one) => one.score >= best * 0.7 && one.score > 1) ?? null;
+}
+
+const MAKES =
+  /^(?:makes|yields?|serves|servings?|portions?|ergibt|für|voor|pour|rendimento|rinde|rendement|porzioni|dosi per|dosi|portioner|antal|adag|per)(?=[\s:\d])/i;
+
+/** Yield statements near the ingredients, nearest first, then anywhere above. */
+function yieldsNear(blocks: readonly Block[], at: number): string[] {
+  const order: number[] = [at];
+  for (let d = 1; d <= 12; d += 1) order.push(at + d, at - d);
+  for (let i = Math.max(0, at - 150); i < at - 12; i += 1) order.push(i);
+  // Where the ingredients stand in a side part, so does how much they make.
+  const apart = (i: number) =>
+    blocks[i]?.aside === true && !(blocks[at]?.aside && Math.abs(i - at) <= 12);
+  for (const i of order) {
+    const block = blocks[i];
+    if (!block || apart(i) || block.text.length > 120) continue;
+    // 'Servings' and '4' may stand in blocks of their own.
+    const next = blocks[i + 1]?.text ?? '';
+    if (
+      /^(?:servings?|serves|portions?|portionen|personen|porties|porciones|porções|porzioni|portioner|yields?)\s*:?$/i.test(
+        block.text,
+      ) &&
+      /^\d/.test(next) &&
+      next.length < 40
+    )
+      return [`${block.text.replace(/[\s:]+$/, '')}: ${next}`];
+    if (isButton(block.text) || !/\d/.test(block.text)) continue;
+    if (statedServings(block.text)) return [block.text];
+  }
+  for (const i of order.slice(0, 80)) {
+    const block = blocks[i];
+    if (!block || apart(i) || block.text.length > 60 || !MAKES.test(block.text)) continue;
+    const found = readYield([block.text]);
+    if (found.servings || found.pieces) return [block.text];
+  }
+  return [];
+}
+
+/**
+ * Finds a recipe in the page's visible lines: the list under an ingredient heading, else the longest
+ * run of lines with amounts; then the method under its heading, else what follows the list. Null
+ * when what is found is too thin to be a recipe.
+ */
+export function findInPage(blocks: readonly Block[]): PageRecipe | null {
+  const headed = underHeading(blocks);
+  const named = headed ?? classRun(blocks);
+  const found = named ?? amountRun(blocks);
+  if (!found) {
+    const steps = findSteps(blocks, null);
+    const minutes = { prep: null, cook: null, total: null };
+    const nothing = { groups: [], yields: [], minutes, headed: false, needs: false };
+    return steps.length > 1 ? { ...nothing, steps } : null;
+  }
+  const lines = new Set(linesIn(found).map(textKey));
+  const steps = findSteps(blocks, { from: found.at, end: found.end, lines });
+  return {
+    groups: found.groups,
+    steps,
+    yields: yieldsNear(blocks, found.at),
+    minutes: timesNear(blocks, found.at),
+    headed: named !== null,
+    needs: headed !== null && isNeedsHeading(blocks[headed.at] as Block),
+  };
+}
+
+/**
+ * True when a page without any markup holds enough to be called a recipe. Soap has ingredients and
+ * directions too, a repair needs things, and tables give amounts: figures, food and kitchen work decide.
+ */
+export function isRecipe(found: PageRecipe): boolean {
+  const lines = linesIn(found);
+  if (lines.length < 2 || namesNoFood(lines)) return false;
+  const measured = lines.filter(isMeasured).length;
+  const figures = lines.filter(looksLikeIngredient).length;
+  if (found.headed && !found.needs) {
+    return figures >= 2 || (figures > 0 && found.steps.length > 0);
+  }
+  if (!speaksOfCooking(found.steps.map((step) => step.text))) return false;
+  if (found.needs) return measured > 0;
+  return measured >= 2 && figures >= 3 && measured >= lines.length * 0.3;
+}
+
+/** What the visible page says, as a draft. */
+export function draftOfPage(found: PageRecipe): Draft {
+  const draft = emptyDraft('page-text');
+  draft.groups = found.groups;
+  draft.steps = found.steps;
+  draft.yields = found.yields;
+  draft.minutes = found.minutes;
+  return draft;
+}

@@ -1,0 +1,90 @@
+/** What cues look at: the plan, its flours and gums, the method's words. */
+import type { FoodTable } from '../../foods/index.ts';
+import type { Adjustment, Ingredient, Plan, PlannedItem } from '../../model.ts';
+import type { MethodWords } from '../languages/method-words.ts';
+import type { Region } from '../lines/written-amounts.ts';
+import type { Mention } from '../naming/mentions.ts';
+
+export interface CueContext {
+  plan: Plan;
+  ingredients: readonly Ingredient[];
+  mentions: readonly Mention[];
+  foods: FoodTable;
+  region: Region;
+  /** The original method, for what it says already; with English key words when it is in another language. */
+  method: string;
+  title: string;
+  /** Words of the method's language; null for English and languages without any. */
+  words: MethodWords | null;
+  /** Whether the method lets flour and water stand together first. */
+  autolyses: boolean;
+  /** Changes accepted after earlier bakes. */
+  adjustments: readonly Adjustment[];
+}
+
+const FLOURS =
+  /flour|gluten|starch|fibre|bran|flax|casein|protein|egg-white-powder|(chia|seed)-ground|oats$/;
+const BINDERS = /xanthan|guar|psyllium|glucomannan/;
+
+/** Foods of the original. */
+export const originalIds = (context: CueContext): Set<string> =>
+  new Set(context.ingredients.flatMap(({ match }) => (match === null ? [] : [match.foodId])));
+
+/** Planned foods that the original did not have. */
+export function addedItems(context: CueContext): PlannedItem[] {
+  const had = originalIds(context);
+  return context.plan.items.filter(({ foodId, grams }) => grams > 0 && !had.has(foodId));
+}
+
+/** Keys of the one part of the dish whose flours change; null when it is all one, or several do. */
+function doughKeys({ plan, ingredients }: CueContext): ReadonlySet<string> | null {
+  const had = new Map(ingredients.map(({ key, match }) => [key, match?.foodId]));
+  const changed = plan.parts.filter(({ keys }) =>
+    plan.items.some(
+      ({ key, foodId, grams, role }) =>
+        keys.includes(key) && grams > 0 && role === 'structure' && had.get(key) !== foodId,
+    ),
+  );
+  const [only] = changed;
+  return plan.parts.length > 1 && changed.length === 1 && only ? new Set(only.keys) : null;
+}
+
+/** The flours of the dough, one item a food. */
+export function floursOf(context: CueContext): PlannedItem[] {
+  const keys = doughKeys(context);
+  return merged(
+    context.plan.items.filter(({ key, foodId, grams, role }) => {
+      const dough = role === 'structure' || role === 'starch-bulk' || role === 'other';
+      const here = keys === null || key.startsWith('new.') || keys.has(key);
+      return grams > 0 && dough && here && FLOURS.test(foodId) && !BINDERS.test(foodId);
+    }),
+  );
+}
+
+/** One item a food, so that a flour that stands in for two lines is named once. */
+function merged(items: readonly PlannedItem[]): PlannedItem[] {
+  const byFood = new Map<string, PlannedItem>();
+  for (const item of items) {
+    const same = byFood.get(item.foodId);
+    byFood.set(item.foodId, same ? { ...same, grams: same.grams + item.grams } : item);
+  }
+  return [...byFood.values()];
+}
+
+/** Gums for the flours of a dough, or, in other dishes and fillings, those that thicken. */
+export const gumsOf = (context: CueContext, thickening: boolean): PlannedItem[] =>
+  merged(
+    context.plan.items.filter(
+      ({ foodId, grams, role }) =>
+        grams > 0 && BINDERS.test(foodId) && thickening === (role === 'thickener'),
+    ),
+  );
+
+/** Share of the flours, by mass, that the original did not have. */
+export function newShare(context: CueContext): number {
+  const had = originalIds(context);
+  const grams = (items: readonly PlannedItem[]): number => items.reduce((t, i) => t + i.grams, 0);
+  const flours = floursOf(context);
+  const fresh = flours.filter(({ foodId }) => !had.has(foodId));
+  return flours.length === 0 ? 1 : grams(fresh) / grams(flours);
+}

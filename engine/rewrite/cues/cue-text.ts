@@ -1,0 +1,145 @@
+/** Fills the blanks in the texts of cues and warnings, in the method's language. */
+import type { PlannedItem } from '../../model.ts';
+import { joinedWith, localUnits } from '../languages/method-words.ts';
+import { amountText, kitchenGrams } from '../lines/written-amounts.ts';
+import { foreignName } from '../naming/bracketed-names.ts';
+import { listOf, shortName } from '../naming/method-names.ts';
+import { bakeMinutes } from '../oven/oven-heat.ts';
+import { celsius } from '../oven/temperature-scales.ts';
+import { type CueContext, floursOf, gumsOf } from './cue-context.ts';
+
+/** A food's name in the method's language; what the recipe had keeps the recipe's word. */
+export function nameIn(item: PlannedItem, { words, ingredients }: CueContext): string {
+  const own = ingredients.find(({ match }) => match?.foodId === item.foodId);
+  if (own !== undefined) return own.item.name;
+  return words === null ? shortName(item.foodName) : foreignName(item, words);
+}
+
+function withAmount(item: PlannedItem, context: CueContext): string {
+  const food = context.foods.byId(item.foodId);
+  const name = nameIn(item, context);
+  if (food === null) return `${Math.round(item.grams)} g ${name}`;
+  const amount = amountText(food, kitchenGrams(food, item.grams, item.role), context.region);
+  const local =
+    context.words === null
+      ? amount
+      : localUnits(amount, context.words).replace(/(\d)\.(\d)/g, '$1,$2');
+  return `${local} ${name}`;
+}
+
+/** A list in the method's language. */
+export const listIn = (list: readonly string[], { words }: CueContext): string =>
+  words === null ? listOf(list) : joinedWith(list, words.and);
+
+const waterOf = (context: CueContext): PlannedItem | undefined =>
+  context.plan.items.find(({ foodId, grams }) => foodId === 'water' && grams > 0);
+
+/** A little of the water: about an eighth, in tens of grams, at least 30 g. */
+function bloomWater(context: CueContext): string {
+  const water = waterOf(context);
+  const { words } = context;
+  if (water === undefined) return words?.someLiquid ?? 'a little of the liquid';
+  const grams = Math.max(30, Math.round(water.grams / 80) * 10);
+  return words?.someWater.replace('{grams}', String(grams)) ?? `${grams} g of the water`;
+}
+
+/** Less water than this, g, is not worth holding back: own choice. */
+const LEAST_RESERVE = 10;
+
+function reserveText(context: CueContext): string {
+  const { reserveWaterG } = context.plan;
+  if (reserveWaterG === null || reserveWaterG < LEAST_RESERVE) return '';
+  const grams = String(Math.round(reserveWaterG));
+  if (context.words !== null) return context.words.reserve.replace('{grams}', grams);
+  return ` If it is still stiff after the rest, work in up to ${Math.round(reserveWaterG)} g more water by feel.`;
+}
+
+/**
+ * Times as long as stated: 1.5 below 25 % digestible starch, else 1.25 (common practice, no source);
+ * about as long where the plan gave it more yeast instead.
+ */
+const proofTimes = ({ plan, words }: CueContext): string => {
+  if (plan.notes.some(({ code }) => code === 'YEAST_RAISED')) return words?.asLong ?? 'about';
+  const little = plan.dough !== null && plan.dough.after.digestibleStarchPct < 25;
+  return `${little ? '1½' : '1¼'} ${words?.times ?? 'times'}`;
+};
+
+/** All of the water but what dry yeast wakes in. */
+function mixWater(context: CueContext): string {
+  if (context.words !== null) return context.words.mixWater;
+  const dry = context.plan.items.some(({ foodId }) => foodId === 'dry-yeast');
+  return dry
+    ? `the water, keeping ${bloomWater(context).replace(' of the water', '')} for the yeast`
+    : 'the water';
+}
+
+/** Share of the bake after which what browns fast is covered: common practice, no source. */
+const COVER_AFTER = 0.6;
+
+/** Minutes under a lid at the start of a loaf's bake: common practice, no source. */
+const COVERED = 25;
+/** Below this a bake is one of rolls. */
+const SHORT = 15;
+
+/** At most {@link COVERED}, and no more than its share of a shorter bake. */
+const coveredFor = ({ method }: CueContext): number =>
+  Math.min(COVERED, Math.round((bakeMinutes(method) ?? COVERED / COVER_AFTER) * COVER_AFTER));
+
+/** '{They are|It is}': the first for small bakes that are many, the second for one loaf or cake. */
+const isMany = ({ title, method }: CueContext): boolean =>
+  MANY.test(title) || (!ONE.test(title) && MANY.test(method));
+const MANY =
+  /\b(muffins?|scones|cupcakes|rolls|buns|baps|bagels|cookies|biscuits|(?:cut|shape|divide)d? into \d+|\d+ (?:rolls|buns|pieces))\b/i;
+const ONE = /\b(loaf|bread|cake|tart|pie|boule|baguette)\b/i;
+
+/** Both scales in English, degrees Celsius in languages whose kitchens know no other. */
+function degrees(low: number, high: number | null, { words }: CueContext): string {
+  if (words === null) return celsius(low, high ?? low);
+  return high === null ? `${low} °C` : `${low}-${high} °C`;
+}
+
+/** A cue's or warning's words in the method's language. */
+export const textOf = ({ id, text }: { id: string; text: string }, { words }: CueContext): string =>
+  words?.steps[id] ?? text;
+
+/** A text of a cue or warning with its blanks filled. */
+export function fill(raw: string, context: CueContext): string {
+  const { plan } = context;
+  const text = raw.replace(/\{([^{}|]+)\|([^{}|]+)\}/g, (_, many: string, one: string) =>
+    isMany(context) ? many : one,
+  );
+  const konjac = plan.items.find(({ foodId }) => /^konjac-(noodles|rice)$/.test(foodId));
+  const words: Record<string, string> = {
+    flours: listIn(
+      floursOf(context).map((item) => withAmount(item, context)),
+      context,
+    ),
+    flourWord: floursOf(context).length > 1 ? 'flours' : 'flour',
+    binders: listIn(
+      gumsOf(context, false).map((item) => withAmount(item, context)),
+      context,
+    ),
+    gums: listIn(
+      gumsOf(context, true).map((item) => withAmount(item, context)),
+      context,
+    ),
+    bloomWater: bloomWater(context),
+    mixWater: mixWater(context),
+    reserveText: reserveText(context),
+    proofTimes: proofTimes(context),
+    coverAt: String(Math.round((bakeMinutes(context.method) ?? 0) * COVER_AFTER)),
+    coveredFor: String(coveredFor(context)),
+    longer: coveredFor(context) < SHORT ? '5-10' : '10-20',
+    konjac: konjac === undefined ? 'konjac' : nameIn(konjac, context),
+  };
+  return text
+    .replace(/\{(\w+)\}/g, (whole, key: string) => words[key] ?? whole)
+    .replace(/\{C:(\d+)(?:-(\d+))?\}/g, (_, low: string, high?: string) =>
+      degrees(Number(low), high === undefined ? null : Number(high), context),
+    )
+    .replace(/\{d:(\d+)-(\d+)\}/g, (_, low: string, high: string) => {
+      const f = (difference: string): number => Math.round((Number(difference) * 1.8) / 5) * 5;
+      const metric = `${low}-${high} °C`;
+      return context.words === null ? `${metric} (${f(low)}-${f(high)} °F)` : metric;
+    });
+}

@@ -1,0 +1,84 @@
+/** Words of other languages for steps that are put in. A new language is a file in `data/words/`. */
+import * as z from 'zod';
+import de from './data/de.json' with { type: 'json' };
+import es from './data/es.json' with { type: 'json' };
+import fr from './data/fr.json' with { type: 'json' };
+import it from './data/it.json' with { type: 'json' };
+import nl from './data/nl.json' with { type: 'json' };
+
+const MethodWords = z.strictObject({
+  and: z.string(),
+  /** Before what stands for an ingredient now: 'Zucker (jetzt Allulose)'. */
+  now: z.string(),
+  leaveOut: z.string(),
+  units: z.strictObject({ tsp: z.string(), tbsp: z.string(), about: z.string() }),
+  /** Sentences and parts of them, with `{grams}` or `{list}`. */
+  reserve: z.string(),
+  someWater: z.string(),
+  someLiquid: z.string(),
+  mixWater: z.string(),
+  times: z.string(),
+  /** 'About', before the stated time. */
+  asLong: z.string(),
+  additions: z.strictObject({ dry: z.string(), moist: z.string(), dish: z.string() }),
+  /** Names of foods that a plan may bring, by id. */
+  foods: z.record(z.string(), z.string()),
+  /** Those whose English name would be misread in the language ('of' is Dutch for 'or'). */
+  alone: z.array(z.string()).default([]),
+  /** Stems of the method's words and what they mean in English, so that steps find their places. */
+  keys: z.array(z.tuple([z.string(), z.string()])),
+  /** By id of a cue: step it is for, phrase that contradicts the new foods (patterns), and what to say. */
+  amends: z.record(z.string(), z.array(z.tuple([z.string(), z.string(), z.string()]))).default({}),
+  /** Texts of cues and warnings by their id. */
+  steps: z.record(z.string(), z.string()),
+});
+export type MethodWords = z.infer<typeof MethodWords>;
+
+const FILES: Readonly<Record<string, unknown>> = { de, es, fr, it, nl };
+
+/** Files are checked when first asked for: most recipes need none. */
+const checked = new Map<string, MethodWords>();
+
+/** The two letters of a tag; English for tags that name no language, such as 'und'. */
+function baseOf(language: string | null): string {
+  const base = (language ?? '').toLowerCase().split(/[-_]/)[0] ?? '';
+  return /^[a-z]{2}$/.test(base) ? base : 'en';
+}
+
+/** Words for a BCP 47 tag; null for English and for languages without a file. */
+export function methodWords(language: string | null): MethodWords | null {
+  const base = baseOf(language);
+  if (!Object.hasOwn(FILES, base)) return null;
+  const words = checked.get(base) ?? MethodWords.parse(FILES[base]);
+  checked.set(base, words);
+  return words;
+}
+
+/** Whether a recipe's language is another than English. */
+export const isForeign = (language: string | null): boolean => baseOf(language) !== 'en';
+
+/** 'Im Ofen 40 Minuten backen' -> 'oven minutes bake: Im oven 40 minutes bake', for finding places. */
+export function keyed(text: string, words: MethodWords): string {
+  const found: string[] = [];
+  let now = text;
+  for (const [stem, english] of words.keys) {
+    const word = new RegExp(`[\\p{L}]*(?:${stem})[\\p{L}]*`, 'giu');
+    if (!word.test(text)) continue;
+    found.push(english);
+    now = now.replace(word, english);
+  }
+  return found.length === 0 ? text : `${found.join(' ')}: ${now}`;
+}
+
+/** 'a', 'a und b', 'a, b und c'. */
+export function joinedWith(list: readonly string[], and: string): string {
+  const last = list.at(-1) ?? '';
+  return list.length < 2 ? last : `${list.slice(0, -1).join(', ')} ${and} ${last}`;
+}
+
+/** 'about 2 tbsp' in the language's own abbreviations. */
+export const localUnits = (text: string, { units }: MethodWords): string =>
+  text
+    .replace(/\btbsp\b/g, units.tbsp)
+    .replace(/\btsp\b/g, units.tsp)
+    .replace(/\babout\b/g, units.about);

@@ -1,0 +1,314 @@
+/** Ingredient lines for another number of servings, another pan or another kitchen's measures. */
+import { type FoodTable, foodTable } from '../../foods/index.ts';
+import type { Adaptation, Amount, Food, Ingredient, PlannedItem, Role } from '../../model.ts';
+import { isForeign, methodWords } from '../languages/method-words.ts';
+import {
+  edibleTail,
+  foodName,
+  type LineRow,
+  lineRows,
+  ownName,
+  tailOf,
+} from './ingredient-lines.ts';
+import {
+  besideText,
+  fractionText,
+  kitchenGrams,
+  liquidText,
+  pieceText,
+} from './written-amounts.ts';
+
+/** `metric`: grams first, millilitres or spoons beside. `us`: cups and spoons first, grams beside; ounces for the rest. */
+export type System = 'metric' | 'us';
+
+export interface ScaledLine {
+  /** Key of the line it came from. */
+  key: string;
+  group: string | null;
+  text: string;
+  /** The grams that the text states; null when it states none. */
+  grams: number | null;
+}
+
+export interface ScaleOptions {
+  /** The user's own foods, as the recipe was worked with. */
+  ownFoods?: readonly Food[];
+  /** BCP 47 tag of lines given without their recipe; English when absent. */
+  language?: string | null;
+}
+
+const GRAMS_PER_OUNCE = 28.349523125;
+const OUNCES_PER_POUND = 16;
+/** Counts are shown in halves when the scaled count is this near to one: own choice. */
+const NEAR_COUNT = 0.04;
+
+/** A food to be written on a line. */
+interface Portion {
+  food: Food;
+  grams: number;
+  role: Role;
+  name: string;
+  tail: string;
+  /** '2 large onions': what was counted, already scaled. */
+  count: { quantity: number; unit: string | null; size: string | null } | null;
+}
+
+const ounces = (grams: number): string => {
+  const all = grams / GRAMS_PER_OUNCE;
+  if (all < 2 * OUNCES_PER_POUND) return `${Math.round(all * 10) / 10} oz`;
+  return `${Math.round((all / OUNCES_PER_POUND) * 100) / 100} lb`;
+};
+
+const grammed = (grams: number, beside: string | null): string =>
+  beside === null ? `${grams} g` : `${grams} g (${beside})`;
+
+function amountIn(system: System, food: Food, grams: number, role: Role): string {
+  if (system === 'metric')
+    return grammed(grams, liquidText(food, grams, role) ?? besideText(food, grams, 'eu'));
+  const measure = besideText(food, grams, 'us');
+  if (measure !== null) return `${measure} (${grams} g)`;
+  return grammed(grams, grams < GRAMS_PER_OUNCE ? null : ounces(grams));
+}
+
+/** Abbreviations stay as they are in the plural. */
+const plural = (unit: string, quantity: number): string =>
+  quantity <= 1 || /s$|^(m?[gl]|k?g|[cd]l|oz|lb|fl oz|tbsp|tsp)$/.test(unit)
+    ? unit
+    : unit
+        .replace(/(ch|sh|x)$/, '$1e')
+        .replace(/(lea|loa)f$/, '$1ve')
+        .concat('s');
+
+/** Things whose grams in brackets would be read as those of each one: '3 cans (400 g)'. */
+const SIZED: ReadonlySet<string> = new Set(
+  'bag block bottle box can carton container envelope jar packet pouch roll sachet tin tub'.split(
+    ' ',
+  ),
+);
+const isSized = (unit: string | null): boolean =>
+  unit !== null && SIZED.has(unit.split(' ').at(-1) ?? '');
+
+/** '4 large onions', or null when the count comes to no half or whole. */
+function countText({ count, name }: Portion): string | null {
+  // 'Cloves' alone is the spice, behind a number it would be garlic's.
+  if (count === null || isSized(count.unit) || /^cloves?$/i.test(name)) return null;
+  const halves = Math.round(count.quantity * 2) / 2;
+  if (halves === 0 || Math.abs(halves - count.quantity) > NEAR_COUNT * count.quantity) return null;
+  const words = [
+    fractionText(halves),
+    count.size,
+    count.unit === null ? null : plural(count.unit, halves),
+    name,
+  ];
+  return words.filter((word) => word !== null && word !== '').join(' ');
+}
+
+function portionText(portion: Portion, system: System): { text: string; grams: number } {
+  const { food, role, name, tail } = portion;
+  const grams = kitchenGrams(food, portion.grams, role);
+  const pieces = pieceText(food, grams);
+  if (pieces !== null) return { text: `${pieces}${tail}`, grams };
+  const counted = countText(portion);
+  const said = edibleTail(food, name + tail);
+  if (counted !== null) return { text: `${counted} (${grams} g)${tail}${said}`, grams };
+  return { text: `${amountIn(system, food, grams, role)} ${name}${tail}${said}`, grams };
+}
+
+/** An amount that cannot be weighed, times the factor, in its own unit. */
+function amountTimes({ quantity, max, unit }: Amount, factor: number): string {
+  const tidy = (value: number): string => {
+    const near = fractionText(value);
+    const exact = Math.round(value * 100) / 100;
+    return Math.abs(value - Math.round(value * 12) / 12) < 0.005 ? near : String(exact);
+  };
+  const end = max === null ? '' : `-${tidy(max * factor)}`;
+  const times = Math.max(quantity, max ?? 0) * factor;
+  const words = [`${tidy(quantity * factor)}${end}`, unit === null ? null : plural(unit, times)];
+  return words.filter((word) => word !== null).join(' ');
+}
+
+function unweighedText({ item, line }: Ingredient, factor: number, alone: boolean): string {
+  const [amount] = item.amounts;
+  if (amount === undefined || factor === 1)
+    return alone ? line.text : [item.name, item.preparation].filter(Boolean).join(', ');
+  const tail = item.preparation === null ? '' : `, ${item.preparation}`;
+  const words = [amountTimes(amount, factor), item.size, item.name].filter(Boolean);
+  return `${words.join(' ')}${tail}`;
+}
+
+/** What was counted on a line, when grams rest on the count. */
+function countOf({ item, weight }: Ingredient, factor: number): Portion['count'] {
+  const [amount] = item.amounts;
+  if (weight?.basis !== 'count' || amount === undefined || amount.max !== null) return null;
+  if (item.amounts.length > 1) return null;
+  return { quantity: amount.quantity * factor, unit: amount.unit, size: item.size };
+}
+
+interface Scale {
+  factor: number;
+  system: System;
+  foods: FoodTable;
+  /** Lines of another language: grams alone, since its measures have words of their own. */
+  foreign: boolean;
+}
+
+/** Units that tell what the food is: 'a tin of tomatoes', 'six leaves of gelatine', 'a packet of yeast'. */
+const TELLING: ReadonlySet<string | null> = new Set(
+  'can tin jar leaf sheet cube packet sachet envelope'.split(' '),
+);
+
+/**
+ * What stands behind the amount on a line, word for word; null when that cannot be told, or when words
+ * before it say what the food is ('the juice of 1 lemon').
+ */
+function behindAmount({ line, item }: Ingredient): string | null {
+  const starts = [item.preparation, line.name, item.name].flatMap((part) => {
+    const at = part === null || part === '' ? -1 : line.text.indexOf(part);
+    return at < 0 ? [] : [at];
+  });
+  if (starts.length === 0) return null;
+  const at = Math.min(...starts);
+  const rest = line.text.slice(at);
+  const unit = item.amounts[0]?.unit ?? null;
+  // '1 lemon' with 'the juice of' before it, or the amount in the middle of the name.
+  const told = unit === null && /\p{L}{3}/u.test(line.text.slice(0, at));
+  const amid = /\d/.test(line.text.slice(at, Math.max(...starts)));
+  if (told || amid || TELLING.has(unit)) return null;
+  return /\d\s*(?:k?g|ml|cl|dl|l|oz)\b/i.test(rest) ? null : rest;
+}
+
+/** A line of another language, in grams. */
+function foreignText(
+  ingredient: Ingredient,
+  { food, grams: exact, role, name, tail }: Portion,
+): { text: string; grams: number } {
+  const grams = kitchenGrams(food, exact, role);
+  const rest = behindAmount(ingredient) ?? `${food.name} (${name}${tail})`;
+  return { text: `${grams} g ${rest}${edibleTail(food, rest)}`, grams };
+}
+
+function scaledIngredient(
+  ingredient: Ingredient,
+  role: Role,
+  alone: boolean,
+  { factor, system, foods, foreign }: Scale,
+): { text: string; grams: number | null } {
+  const { match, weight, item } = ingredient;
+  const food = match === null ? null : foods.byId(match.foodId);
+  const stated = item.amounts.length > 0 || weight?.basis === 'corrected';
+  if (food === null || weight === null || !stated || weight.grams.best <= 0)
+    return { text: unweighedText(ingredient, factor, alone), grams: null };
+  const portion: Portion = {
+    food,
+    grams: weight.grams.best * factor,
+    role,
+    name: ownName(ingredient, food),
+    tail: tailOf(ingredient),
+    count: countOf(ingredient, factor),
+  };
+  return foreign ? foreignText(ingredient, portion) : portionText(portion, system);
+}
+
+function scaledItem(
+  item: PlannedItem,
+  { name, tail }: NonNullable<LineRow['words']>,
+  { factor, system, foods, foreign }: Scale,
+): { text: string; grams: number | null } {
+  const food = foods.byId(item.foodId);
+  const grams = item.grams * factor;
+  if (food === null) return { text: `${Math.round(grams * 10) / 10} g ${name}${tail}`, grams };
+  if (foreign) {
+    const printed = kitchenGrams(food, grams, item.role);
+    return { text: `${printed} g ${name}${tail}${edibleTail(food, name + tail)}`, grams: printed };
+  }
+  return portionText({ food, grams, role: item.role, name, tail, count: null }, system);
+}
+
+const lineOf = (key: string): string => key.split('.')[0] ?? key;
+
+function scaledAdaptation(adaptation: Adaptation, scale: Scale): ScaledLine[] {
+  const { recipe, ingredients, plan } = adaptation;
+  const rows = lineRows(recipe, ingredients, {
+    plan,
+    foods: scale.foods,
+    region: 'us',
+    local: methodWords(recipe.language),
+  });
+  const roleOf = (key: string): Role => plan.roles[key]?.[0] ?? 'other';
+  return rows.flatMap(({ line, item, words, ingredient }): ScaledLine[] => {
+    const { key, group, after } = line;
+    if (after === null) return [];
+    if (item !== null) {
+      const local = methodWords(recipe.language);
+      const said = words ?? { name: foodName(item, local), tail: '' };
+      return [{ key, group, ...scaledItem(item, said, scale) }];
+    }
+    if (ingredient === null) return [{ key, group, text: after, grams: null }];
+    const own = ingredients.filter((one) => lineOf(one.key) === lineOf(key));
+    const meant = after === ingredient.line.text ? own : [ingredient];
+    return scaledOwn(meant, own.length === 1, after, roleOf, scale).map((row) => ({
+      ...row,
+      group,
+    }));
+  });
+}
+
+/** Lines of the original's own: one line while none of its foods is weighed, else one a food. */
+function scaledOwn(
+  ingredients: readonly Ingredient[],
+  alone: boolean,
+  text: string,
+  roleOf: (key: string) => Role,
+  scale: Scale,
+): Omit<ScaledLine, 'group'>[] {
+  const rows = ingredients.map((one) => ({
+    key: one.key,
+    ...scaledIngredient(one, roleOf(one.key), alone, scale),
+  }));
+  const bare = rows.every(({ grams }) => grams === null);
+  const amounts = ingredients.some(({ item }) => item.amounts.length > 0);
+  if (!bare || (amounts && scale.factor !== 1) || rows.length === 0) return rows;
+  return [{ key: ingredients[0]?.key ?? '', text, grams: null }];
+}
+
+function scaledIngredients(ingredients: readonly Ingredient[], scale: Scale): ScaledLine[] {
+  const lines = new Map<string, Ingredient[]>();
+  for (const one of ingredients) {
+    const own = lines.get(lineOf(one.key));
+    if (own) own.push(one);
+    else lines.set(lineOf(one.key), [one]);
+  }
+  return [...lines.values()].flatMap((own) => {
+    const [first] = own;
+    if (first === undefined) return [];
+    const { text, group } = first.line;
+    return scaledOwn(own, own.length === 1, text, () => 'other', scale).map((row) => ({
+      ...row,
+      group,
+    }));
+  });
+}
+
+/**
+ * The lines of a reworked recipe, or of a recipe as it stands, times `factor` (servings wanted over
+ * servings had, or {@link panFactor}), in metric or US measures. A line that states grams says the
+ * same grams when it is read again; they are the exact ones within a half of the last printed digit
+ * (1 g from 20 g, 0.1 g from 1 g, 0.01 g below), or, for gums and husk, within an eighth of a
+ * teaspoon, for eggs within a twentieth. What has no weight keeps its own unit, and 'to taste' its
+ * words. Lines of another language than English are in grams alone. A factor that is not above 0 counts
+ * as 1.
+ */
+export function scaledLines(
+  source: Adaptation | readonly Ingredient[],
+  factor: number,
+  system: System,
+  options: ScaleOptions = {},
+): ScaledLine[] {
+  const scale: Scale = {
+    factor: Number.isFinite(factor) && factor > 0 ? factor : 1,
+    system,
+    foods: foodTable(options.ownFoods),
+    foreign: isForeign('plan' in source ? source.recipe.language : (options.language ?? null)),
+  };
+  return 'plan' in source ? scaledAdaptation(source, scale) : scaledIngredients(source, scale);
+}

@@ -1,0 +1,149 @@
+/** Masses as a cook writes them: grams first, the spoon, cup or count beside. */
+import type { Food, Role } from '../../model.ts';
+
+export type Region = 'us' | 'uk' | 'eu' | 'au';
+
+const FRACTIONS: readonly (readonly [number, string])[] = [
+  [0, ''],
+  [1 / 4, '¼'],
+  [1 / 3, '⅓'],
+  [1 / 2, '½'],
+  [2 / 3, '⅔'],
+  [3 / 4, '¾'],
+  [1, ''],
+];
+
+interface Spoon {
+  unit: 'cup' | 'tbsp' | 'tsp';
+  /** Smallest step that is measured. */
+  steps: readonly number[];
+  from: number;
+  to: number;
+}
+
+const QUARTERS = [0, 1 / 4, 1 / 2, 3 / 4, 1];
+const CUP_STEPS = [0, 1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4, 1];
+const SPOONS: readonly Spoon[] = [
+  { unit: 'cup', steps: CUP_STEPS, from: 1 / 4, to: 12 },
+  { unit: 'tbsp', steps: [0, 1 / 2, 1], from: 1, to: 8 },
+  { unit: 'tsp', steps: QUARTERS, from: 1 / 4, to: 6 },
+];
+
+/** Cups and tablespoons of the table are US ones (236.6 and 14.8 ml), so only like ones are shown. */
+const UNITS: Record<Region, readonly string[]> = {
+  us: ['cup', 'tbsp', 'tsp'],
+  uk: ['tbsp', 'tsp'],
+  eu: ['tbsp', 'tsp'],
+  au: ['tsp'],
+};
+
+/** Nobody measures these by the cup. */
+const WEIGHED_ONLY = /^(meat|fish)/;
+
+/** A measure further than this from the grams is not shown. */
+const CLOSE_ENOUGH = 0.06;
+
+/** Edible grams of a large egg and its parts: SR 171287, 172183, 172184. */
+const PIECES: Record<string, { grams: number; one: string; many: string }> = {
+  egg: { grams: 50, one: 'large egg', many: 'large eggs' },
+  'egg-white': { grams: 33, one: 'large egg white', many: 'large egg whites' },
+  'egg-yolk': { grams: 17, one: 'large egg yolk', many: 'large egg yolks' },
+};
+
+const BINDERS = /xanthan|guar|psyllium|glucomannan|gelatin/;
+
+/** A number as cooks write it, '1½'; thirds and quarters only. */
+export function fractionText(value: number): string {
+  const whole = Math.floor(value + 1e-9);
+  const part = value - whole;
+  const nearest = FRACTIONS.reduce((a, b) =>
+    Math.abs(b[0] - part) < Math.abs(a[0] - part) ? b : a,
+  );
+  if (nearest[0] === 1) return String(whole + 1);
+  if (nearest[0] === 0) return String(whole);
+  return whole === 0 ? nearest[1] : `${whole}${nearest[1]}`;
+}
+
+/** Grams as written: whole from 20 g, tenths from 1 g, hundredths below. */
+export function roundGrams(grams: number): number {
+  if (grams >= 20) return Math.round(grams);
+  return grams >= 1 ? Math.round(grams * 10) / 10 : Math.round(grams * 100) / 100;
+}
+
+function gramsPer(food: Food, unit: string): number | null {
+  return food.measures.find((measure) => measure.unit === unit)?.grams ?? null;
+}
+
+const snap = (value: number, steps: readonly number[]): number => {
+  const whole = Math.floor(value);
+  const part = value - whole;
+  return whole + steps.reduce((a, b) => (Math.abs(b - part) < Math.abs(a - part) ? b : a));
+};
+
+/** '2 tbsp', 'about ½ cup', or null when no household measure is near. */
+export function besideText(food: Food, grams: number, region: Region): string | null {
+  for (const { unit, steps, from, to } of SPOONS) {
+    const each = gramsPer(food, unit);
+    if (each === null || !UNITS[region].includes(unit)) continue;
+    if (unit === 'cup' && WEIGHED_ONLY.test(food.group)) continue;
+    const exactCount = grams / each;
+    const count = snap(exactCount, steps);
+    if (count < from - 1e-9 || count > to) continue;
+    const error = Math.abs(count - exactCount) / exactCount;
+    if (error > CLOSE_ENOUGH) continue;
+    const words = `${fractionText(count)} ${unit}${unit === 'cup' && count > 1 ? 's' : ''}`;
+    return error > 0.02 ? `about ${words}` : words;
+  }
+  return null;
+}
+
+/** A US cup, ml; the cups of the table are US ones. */
+const CUP_ML = 236.588;
+const LIQUID =
+  /(^|-)(water|milk|buttermilk|cream|kefir|juice|stock|broth|wine|beer|vinegar|oil|syrup)($|-)/;
+const NOT_POURED = /sour-cream|cream-cheese|clotted|powder|dried|ice-cream|coconut-oil/;
+
+/** '250 ml', for what is poured and fills three tablespoons or more; null for the rest. */
+export function liquidText(food: Food, grams: number, role: Role): string | null {
+  const cup = gramsPer(food, 'cup');
+  const poured = role === 'liquid' || LIQUID.test(food.id);
+  if (cup === null || !poured || NOT_POURED.test(food.id)) return null;
+  const ml = (grams / cup) * CUP_ML;
+  if (ml < 45) return null;
+  return `${ml < 100 ? Math.round(ml) : Math.round(ml / 5) * 5} ml`;
+}
+
+/**
+ * The grams a reworked line states: binders to a quarter teaspoon where the food has one, the rest
+ * rounded as scales read. A binder too small for a quarter teaspoon stays in hundredths of a gram.
+ */
+export function kitchenGrams(food: Food, grams: number, role: Role): number {
+  const teaspoon = gramsPer(food, 'tsp');
+  if (teaspoon !== null && (role === 'binder' || BINDERS.test(food.id)) && grams < 8 * teaspoon) {
+    const quarters = Math.round((grams / teaspoon) * 4);
+    if (quarters > 0) return Math.round(quarters * teaspoon * 25) / 100;
+  }
+  const piece = PIECES[food.id];
+  const count = piece === undefined ? 0 : Math.round(grams / piece.grams);
+  if (piece !== undefined && isWhole(grams, piece.grams, count)) return count * piece.grams;
+  return roundGrams(grams);
+}
+
+/** A twentieth more or less than a whole egg is within what eggs of one size differ by. */
+const isWhole = (grams: number, each: number, count: number): boolean =>
+  count > 0 && Math.abs(grams - count * each) <= 0.05 * grams;
+
+/** '2 large eggs (100 g shelled)' for whole eggs, else null. `grams` must come from {@link kitchenGrams}. */
+export function pieceText(food: Food, grams: number): string | null {
+  const piece = PIECES[food.id];
+  if (piece === undefined) return null;
+  const count = Math.round(grams / piece.grams);
+  if (count === 0 || Math.abs(grams - count * piece.grams) > 0.01) return null;
+  return `${count} ${count === 1 ? piece.one : piece.many} (${grams} g${food.id === 'egg' ? ' shelled' : ''})`;
+}
+
+/** '350 g (2⅓ cups)' or '350 g'. */
+export function amountText(food: Food, grams: number, region: Region): string {
+  const beside = besideText(food, grams, region);
+  return beside === null ? `${grams} g` : `${grams} g (${beside})`;
+}

@@ -1,0 +1,127 @@
+/** Which ingredient a word of the method means, when several have that name. */
+import type { Mention } from './mentions.ts';
+import { singular } from './method-names.ts';
+import { namePattern } from './name-patterns.ts';
+
+export interface Owners {
+  /** Ingredients by name: a changed one before an unchanged one, else the first line of the name. */
+  named: Map<string, Mention[]>;
+  /** Ingredients by a word that several of them end in. */
+  loose: Map<string, Mention[]>;
+}
+
+function grouped(
+  mentions: readonly Mention[],
+  namesOf: (mention: Mention) => readonly string[],
+): Map<string, Mention[]> {
+  const owners = new Map<string, Mention[]>();
+  for (const mention of mentions)
+    for (const name of namesOf(mention)) owners.set(name, [...(owners.get(name) ?? []), mention]);
+  for (const [name, own] of owners)
+    owners.set(
+      name,
+      own.toSorted((a, b) => Number(b.changed) - Number(a.changed)),
+    );
+  return owners;
+}
+
+/** The recipe's ingredients by what a method may call them. */
+export function ownersOf(mentions: readonly Mention[]): Owners {
+  return {
+    // 'both sugars' and 'sugars' stay plurals; the rest is looked up in the singular.
+    named: grouped(mentions, ({ names, loose, ingredient }) =>
+      names.map((name) =>
+        loose === null && !ingredient.item.name.toLowerCase().includes(name)
+          ? name
+          : singular(name),
+      ),
+    ),
+    loose: grouped(mentions, ({ loose }) => (loose === null ? [] : [loose])),
+  };
+}
+
+/** Where a flour thickens, coats or dusts instead of making the dough. */
+const SAUCE =
+  /\b(sauce|gravy|roux|thicken\w*|simmer|stock|broth|whisk in the (?:milk|stock|cream))\b/i;
+const COATING = /\b(dip|dredge|coat|toss the|dust the)\b/i;
+
+const norm = (title: string | null): string => (title ?? '').toLowerCase().replace(/^for the /, '');
+
+/** Where a name stands: the sentence and step around it, the heading above, and every ingredient of the recipe. */
+export interface Place {
+  sentence: string;
+  text: string;
+  section: string | null;
+  mentions: readonly Mention[];
+}
+
+function bySection(own: readonly Mention[], { section }: Place): Mention | undefined {
+  const heading = norm(section);
+  return own.find(({ ingredient }) => heading !== '' && norm(ingredient.line.group) === heading);
+}
+
+/** By the other ingredients in the sentence: the one whose group most of them are of. */
+function byCompany(
+  own: readonly Mention[],
+  sentence: string,
+  { mentions }: Place,
+): Mention | undefined {
+  const groups = new Set(own.map(({ ingredient }) => ingredient.line.group));
+  if (groups.size < 2) return undefined;
+  const counts = new Map<string | null, number>();
+  for (const other of mentions) {
+    const { group } = other.ingredient.line;
+    const alone =
+      other.loose === null &&
+      !own.some(({ ingredient }) => ingredient.key === other.ingredient.key);
+    const only = mentions.every(
+      (one) =>
+        one.ingredient.line.group === group || !one.names.some((n) => other.names.includes(n)),
+    );
+    if (alone && only && namePattern(other).test(sentence))
+      counts.set(group, (counts.get(group) ?? 0) + 1);
+  }
+  const ranked = [...counts].sort((a, b) => b[1] - a[1]);
+  const [best, second] = ranked;
+  if (best === undefined || best[1] === second?.[1]) return undefined;
+  return own.find(({ ingredient }) => ingredient.line.group === best[0]);
+}
+
+function byRole(own: readonly Mention[], sentence: string): Mention | undefined {
+  const role = SAUCE.test(sentence) ? 'thickener' : COATING.test(sentence) ? 'coating' : null;
+  return role === null ? undefined : own.find((mention) => mention.role === role);
+}
+
+/** Of several ingredients a word may mean, the one the words around it speak of. */
+function meantBy(own: readonly Mention[], place: Place): Mention | null {
+  const [first] = own;
+  if (first === undefined || own.length === 1) return first ?? null;
+  const { sentence, text } = place;
+  return (
+    bySection(own, place) ??
+    byRole(own, sentence) ??
+    byCompany(own, sentence, place) ??
+    byCompany(own, text, place) ??
+    byRole(own, text) ??
+    first
+  );
+}
+
+/** The ingredient that a word in a method means, or null when it means none. */
+export function ownerOf({ named, loose }: Owners, name: string, place: Place): Mention | null {
+  const low = name.toLowerCase();
+  const exact = named.get(low) ?? named.get(singular(low)) ?? named.get(low.replace(/es$/, ''));
+  const any = loose.get(singular(low));
+  if (any !== undefined && low === singular(low)) {
+    const one = bySection(any, place) ?? byCompany(any, place.sentence, place);
+    if (one !== undefined) return one;
+  }
+  return exact === undefined ? null : meantBy(exact, place);
+}
+
+/** The sentence around a place in a text. */
+export const sentenceAt = (text: string, at: number): string => {
+  const start = Math.max(...['. ', '; ', '! '].map((end) => text.lastIndexOf(end, at) + 1));
+  const ends = ['. ', '; ', '! '].map((end) => text.indexOf(end, at)).filter((found) => found >= 0);
+  return text.slice(start, ends.length === 0 ? text.length : Math.min(...ends));
+};

@@ -1,0 +1,76 @@
+/** Steps that boil pasta or rice, when what stands in is not boiled. */
+
+import type { Mention } from '../naming/mentions.ts';
+import { namePattern } from '../naming/name-patterns.ts';
+import { boiledOf } from './boils-as.ts';
+
+const COOKS = /\b(boil|cook|simmer|rinse|soak|parboil)\b/i;
+/** Sentences that only finish what was boiled. */
+const FINISHES =
+  /^(?:drain|rest|rinse|fluff|refresh|keep|reserve|save|set aside|cover|stand|leave)\b/i;
+/** What goes into the pot with it. */
+const POT = /^(?:water|salt|oil|olive oil|vegetable oil|butter)$/;
+const SERVES = /,?\s+(?:and|then)\s+(?:then\s+)?(serve|toss|mix|combine|top|stir|return)\b(.*)$/i;
+const POT_WATER =
+  /\b(of )?(?:the |some )?(?:reserved |starchy )*(?:pasta|noodle|rice|cooking)(?: cooking)? water\b/gi;
+
+const sentencesOf = (text: string): string[] => text.split(/(?<=[.!;])\s+/);
+
+const isUnboiled = (mention: Mention): boolean =>
+  mention.changed && mention.items.length > 0 && boiledOf(mention)?.length === 0;
+
+/** Whether a text names another food than this one and what goes into the pot with it. */
+export const namesOther = (text: string, own: Mention, mentions: readonly Mention[]): boolean =>
+  mentions.some(
+    (other) =>
+      other.ingredient.key !== own.ingredient.key &&
+      !other.names.some((name) => POT.test(name)) &&
+      namePattern(other).test(text),
+  );
+
+/** 'boil the pasta and serve with the sauce' -> 'Serve the pasta with the sauce.' */
+function servedPart(sentence: string, own: Mention): string | null {
+  const found = SERVES.exec(sentence);
+  const [, verb, rest] = found ?? [];
+  if (verb === undefined || rest === undefined) return null;
+  const object = rest.replace(/^\s+(?:it|them|the pasta|the rice)\b/i, '');
+  const name = namePattern(own).exec(sentence)?.[0] ?? own.ingredient.item.name;
+  return `${verb.charAt(0).toUpperCase()}${verb.slice(1)} the ${name}${object}`;
+}
+
+export interface Unboiled {
+  text: string;
+  /** Ingredients whose boiling fell away here. */
+  dropped: Mention[];
+}
+
+/** The step without the sentences that boil what is no longer there; 'pasta water' becomes water. */
+export function withoutBoiling(text: string, mentions: readonly Mention[]): Unboiled {
+  const gone = mentions.filter(isUnboiled);
+  if (gone.length === 0) return { text, dropped: [] };
+  const kept: string[] = [];
+  const dropped = new Set<Mention>();
+  let after = false;
+  for (const sentence of sentencesOf(text)) {
+    const own = gone.find(
+      (mention) =>
+        namePattern(mention).test(sentence) &&
+        COOKS.test(sentence) &&
+        !namesOther(sentence.replace(SERVES, ''), mention, mentions),
+    );
+    const finishing: boolean = after && FINISHES.test(sentence);
+    after = own !== undefined || finishing;
+    if (own !== undefined) {
+      dropped.add(own);
+      const served = servedPart(sentence, own);
+      if (served !== null) kept.push(served);
+    } else if (!finishing) kept.push(sentence);
+  }
+  const water = kept.join(' ').replace(POT_WATER, '$1water');
+  if (water !== '') return { text: water, dropped: [...dropped] };
+  const names = [...dropped].map(({ newName }) => newName).filter((name) => name !== null);
+  return {
+    text: `There is nothing to boil in this step: the ${names.join(' and ')} ${/s$| and /.test(names.join(' and ')) ? 'are' : 'is'} prepared as said above.`,
+    dropped: [...dropped],
+  };
+}

@@ -1,0 +1,52 @@
+/** Handling that a single swap calls for, as steps before the one that uses what came in. */
+import type { Ingredient, Swap } from '../../model.ts';
+import { fill } from '../cues/cue-text.ts';
+import { type CueContext, type Insertion, isPrepared } from '../cues/cues.ts';
+import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
+import { namePattern } from '../naming/name-patterns.ts';
+
+const own = (swap: Swap, ingredients: readonly Ingredient[]): Ingredient | undefined =>
+  ingredients.find(({ key }) => key === swap.key);
+
+/** 'Eggplant, in place of the lasagne sheets: slice it'; 'Make the curd, in place of ..., of egg and butter: stir it'. */
+function sentence(swap: Swap, method: string, context: CueContext): string {
+  const list = listOf([...new Set(swap.to.map(({ food }) => shortName(food)))]);
+  const name = context.mentions.find(({ ingredient }) => ingredient.key === swap.key)?.newName;
+  const old = own(swap, context.ingredients)?.item.name ?? swap.from?.food ?? '';
+  const told = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
+  const stands = `${swap.keptGrams > 0 ? 'for part of' : 'in place of'} the ${old}`;
+  return name && isMade(name)
+    ? `Make the ${name} ${stands}, of ${list}: ${told}`
+    : `${capital(list)}, ${stands}: ${told}`;
+}
+
+/** Index of the first step that names the swapped ingredient; the start of the method when none does. */
+function placeOf(swap: Swap, context: CueContext, texts: readonly string[]): number {
+  const mention = context.mentions.find(({ ingredient }) => ingredient.key === swap.key);
+  if (mention === undefined) return 0;
+  const pattern = namePattern(mention);
+  return Math.max(
+    0,
+    texts.findIndex((text) => pattern.test(text)),
+  );
+}
+
+/**
+ * Steps for what swaps say of the handling of their foods, each once, unless a cue of the method
+ * tells it already. The texts are English.
+ *
+ * @param texts steps of the original method, in its own language
+ */
+export function swapSteps(context: CueContext, texts: readonly string[]): Insertion[] {
+  const steps = new Map<string, Insertion>();
+  for (const swap of context.plan.swaps) {
+    const { method } = swap;
+    if (method === undefined || method === '' || isPrepared(swap, context)) continue;
+    const after = fill(sentence(swap, method, context), { ...context, words: null });
+    const why = `What comes in is handled otherwise than the ${own(swap, context.ingredients)?.item.name ?? 'original'}.`;
+    const step = { section: null, before: null, after, change: 'inserted', why } as const;
+    const same = `${swap.id}.${method}`;
+    if (!steps.has(same)) steps.set(same, { at: placeOf(swap, context, texts), rank: 0, step });
+  }
+  return [...steps.values()];
+}

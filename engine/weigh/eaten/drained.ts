@@ -1,0 +1,69 @@
+/** The label weight of a can against what the food's record stands for: solids without liquid. */
+import type { Food, Interval, Item } from '../../model.ts';
+import { interval } from '../interval.ts';
+import { gramsOf } from '../measured/unit-sizes.ts';
+
+/** [group, low, best, high]: shares of the label weight. */
+type Share = readonly [RegExp, number, number, number];
+
+/** Drained share of the label weight. Common practice, no source. */
+const DRAINED: readonly Share[] = [
+  [/^legumes/, 0.55, 0.6, 0.68],
+  [/^fish/, 0.7, 0.75, 0.85],
+  [/^(vegetable|fruit)/, 0.5, 0.6, 0.7],
+];
+
+/**
+ * Pulses with their liquid hold as much carbohydrate as this share of drained ones: USDA SR 175206
+ * against 173800 (chickpeas) 0.60, SR 175195 against 174285 (kidney beans) 0.69; poured off without
+ * a word, 0.55 and more.
+ */
+const WITH_LIQUID: Share = [/^legumes/, 0.55, 0.62, 0.7];
+
+/** Sold in a sauce that is eaten: the record is of the whole can. */
+const IN_SAUCE = /baked|refried|chili|soup|stew/;
+
+const CONTAINERS: ReadonlySet<string> = new Set(['can', 'tin', 'jar', 'carton']);
+
+/** Is the mass the label weight of a container? */
+const isLabelWeight = (item: Item): boolean =>
+  item.amounts.some(({ unit }) => unit !== null && CONTAINERS.has(unit)) &&
+  item.amounts.some(({ unit, kind }) => kind !== 'stated' && gramsOf(unit) !== null);
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+function left(grams: Interval, [, low, best, high]: Share, assumption: string) {
+  return {
+    grams: interval(grams.low * low, grams.best * best, grams.high * high),
+    assumption: assumption.replace('{}', percent(best)),
+  };
+}
+
+/**
+ * Grams of drained food in a container of a stated label weight. A line that drains it keeps the
+ * drained share; pulses without a word of draining count as the drained ones of the same
+ * carbohydrate. Null for anything else, or when the line states the drained weight itself.
+ */
+export function drained(
+  grams: Interval,
+  item: Item,
+  text: string,
+  food: Food | null,
+): { grams: Interval; assumption: string } | null {
+  if (!food || (food.state !== 'canned' && food.state !== 'cooked')) return null;
+  if (!isLabelWeight(item) || IN_SAUCE.test(food.name)) return null;
+  if (/drained weight|\bg drained\b/.test(text)) return null;
+  const group = ([words]: Share): boolean => words.test(food.group);
+  const liquidKept = /\b(undrained|not drained|don'?t drain|with (?:the |their |its )?liquid)\b/;
+  if (/\b(drained|rinsed)\b/.test(text) && !liquidKept.test(text)) {
+    const share = DRAINED.find(group);
+    return share ? left(grams, share, 'drained: {} of the label weight taken as left') : null;
+  }
+  return group(WITH_LIQUID)
+    ? left(
+        grams,
+        WITH_LIQUID,
+        'label weight with liquid: counted as the drained pulses of the same carbohydrate, {} of it',
+      )
+    : null;
+}

@@ -1,0 +1,146 @@
+/** What a line's food is for, when not all of it is eaten. */
+import type { Food, Item, Line } from '../../model.ts';
+import foreign from '../data/purpose-words.json' with { type: 'json' };
+import { hasWord, nameOf, plain } from '../line-words.ts';
+
+export type Purpose =
+  | 'deep-frying'
+  | 'frying'
+  | 'greasing'
+  | 'dusting'
+  | 'breading'
+  | 'brushing'
+  | 'pasta-water'
+  | 'cooking-water'
+  | 'brine'
+  | 'marinade'
+  | 'syrup'
+  | 'removed'
+  | 'serving'
+  | 'whole';
+
+export interface RecipeWords {
+  title: string;
+  steps: string[];
+  lines: Line[];
+}
+
+/** Oil for frying from this much up is a deep bath, g. Common practice, no source. */
+const DEEP_FROM = 240;
+
+const FAT = /\boil|\blard|\bshortening|\bghee|\bbutter|\bfat\b|\bmargarine|\bspray|\bdripping/;
+const COATING_DRY = /flour|starch|bread ?crumb|panko|crumb|cornmeal|semolina|cracker|polenta|sugar/;
+/** What else may coat, where a line says that it does. */
+const COATING_OTHER =
+  /parmesan|cheese|rinds?\b|almond|hazelnut|walnut|pecan|coconut|seeds?\b|whey|lupin|oats/;
+const COATS =
+  /\b(dredg|bread(ed|ing)|coat(ed|ing)? (the|each|both|with|in)|dip (the|each|one|a|in|into)|roll (the|each|in))/;
+const CRUMBS = /bread ?crumb|panko|cracker crumb|cornflake/;
+const REMOVED =
+  /\bbay (leaf|leaves)|^bay$|cinnamon stick|tea ?bag|\bparchment|\bskewer|\btoothpick|\bbouquet garni|\bkombu\b|\bcheesecloth/;
+
+const stepsText = (recipe: RecipeWords): string => plain(recipe.steps.join(' ').slice(0, 1990));
+
+/** A breaded dish has crumbs among its lines and steps that dip or dredge. */
+function isBreaded(recipe: RecipeWords, steps: string): boolean {
+  const crumbs = recipe.lines.some((line) => CRUMBS.test(plain(line.text)));
+  return crumbs && COATS.test(steps);
+}
+
+function fatPurpose(text: string, steps: string, grams: number | null): Purpose {
+  const says = /\b(fry|frying|deep-?fr|saut|sear|browning|for cooking|to cook)/.test(text);
+  if (/deep.?(fat )?fr/.test(text)) return 'deep-frying';
+  if (says) return (grams ?? 0) >= DEEP_FROM || /deep.?fr/.test(steps) ? 'deep-frying' : 'frying';
+  if (
+    /greas|coat the pan|oiling|for (the )?(pan|tin|bowl|dish|griddle|grill|skillet)|spray/.test(
+      text,
+    )
+  )
+    return 'greasing';
+  if (/brush/.test(text)) return 'brushing';
+  return (grams ?? 0) >= 2 * DEEP_FROM && /deep.?fr/.test(steps) ? 'deep-frying' : 'whole';
+}
+
+function coatingPurpose(
+  name: string,
+  text: string,
+  recipe: RecipeWords,
+  steps: string,
+): Purpose | null {
+  if (/dust|rolling|kneading|work surface|flouring|for (the )?(board|surface|counter)/.test(text))
+    return 'dusting';
+  const coats = COATING_DRY.test(name) || COATING_OTHER.test(name);
+  if (/dredg|coating|breading/.test(text) && coats) return 'breading';
+  if (/egg ?wash|brush|glaz/.test(text) && /egg|milk|cream/.test(name)) return 'brushing';
+  if (!isBreaded(recipe, steps)) return null;
+  const dry = CRUMBS.test(name) || /flour/.test(name);
+  return dry || /^egg|\begg\b/.test(name) ? 'breading' : null;
+}
+
+function bathPurpose(name: string, line: Line, text: string): Purpose | null {
+  const group = plain(line.group ?? '');
+  const water = /\bwater\b/.test(name);
+  if (
+    /salt/.test(name) &&
+    /pasta water|cooking water|boiling water|cooking (the )?pasta|for (the )?water/.test(text)
+  )
+    return 'pasta-water';
+  if (water && /for (boiling|soaking|cooking|poaching|steaming)|water bath|bain/.test(text))
+    return 'cooking-water';
+  if (/\bbrine\b/.test(`${group} ${text}`)) return 'brine';
+  if (/marinad/.test(`${group} ${plain(line.purpose ?? '')}`)) return 'marinade';
+  if (/poaching (syrup|liquid)|pickling liquid/.test(`${group} ${text}`)) return 'syrup';
+  return null;
+}
+
+const EXTRA =
+  /^(?:plus|and|with|\+|&)?\s*(?:a (?:little|bit) |some |a few )?(?:more|extra|additional)\b/;
+/** 'Butter & extra' for greasing. */
+const ENDS_IN_EXTRA = /(?:&|\+|\band|\bplus)\s*(?:more|extra)$/i;
+
+/** The line's words of purpose. 'Plus extra for dusting' speaks of the extra, not of the amount. */
+function purposeWords(item: Item, line: Line): string {
+  const stated = item.amounts.length > 0;
+  const ofExtra = stated && ENDS_IN_EXTRA.test(item.name.trim());
+  const purpose = ofExtra ? null : line.purpose;
+  const parts = [purpose, line.note, item.preparation].filter((part) => part !== null);
+  const said = parts
+    .flatMap((part) => plain(part).split(/[,;(]/))
+    .filter((part) => !(stated && (EXTRA.test(part.trim()) || /^plus\b/.test(part.trim()))))
+    .join(', ');
+  const inEnglish = foreign.flatMap(([words = '', english = '']) =>
+    hasWord(said, words) ? [english] : [],
+  );
+  return [said, ...inEnglish].join(', ');
+}
+
+/**
+ * What the item is for. `grams` is its weight when known: much oil in a fried dish is a bath.
+ * 'whole' means it all stays in the dish.
+ */
+export function purposeOf(
+  item: Item,
+  line: Line,
+  food: Food | null,
+  grams: number | null,
+  recipe: RecipeWords,
+): Purpose {
+  const name = nameOf(item, food);
+  const said = purposeWords(item, line);
+  const steps = stepsText(recipe);
+  if (
+    line.optional ||
+    /to serve|for serving|garnish|to garnish|to decorate|for decorat|to finish|on the side/.test(
+      said,
+    )
+  )
+    return 'serving';
+  if (REMOVED.test(plain(item.name)) || REMOVED.test(name)) return 'removed';
+  const bath = bathPurpose(name, line, said);
+  if (bath) return bath;
+  const coating = coatingPurpose(name, said, recipe, steps);
+  if (coating) return coating;
+  return FAT.test(name) && !/\bpeanut butter|almond butter/.test(name)
+    ? fatPurpose(said, steps, grams)
+    : 'whole';
+}

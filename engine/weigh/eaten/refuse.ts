@@ -1,0 +1,51 @@
+/** What is thrown away of a food bought whole. */
+import type { Food, Interval, Item, Line } from '../../model.ts';
+import trimming from '../data/trimming.json' with { type: 'json' };
+import { interval } from '../interval.ts';
+import { plain } from '../line-words.ts';
+
+/** Words of a name that say the stated mass is already without peel, bone or shell. */
+const TRIMMED =
+  /\b(peeled|boneless|boned|shelled|pitted|fillet|filet|floret|flesh|meat|trimmed|cored|seeded|hulled|deveined|cooked|chopped|diced|sliced|cubed|minced|grated|shredded|leaves|leaf|ready|prepared|baby|frozen|canned|puree|mashed|net|ground)\b/;
+
+/** Words that say so wherever they stand on the line. */
+const TRIMMED_ANYWHERE =
+  /\b(florets?|boneless|shelled|pitted|fillets?|peeled weight|trimmed weight|flesh only)\b/;
+
+/** What the line says before it names the food: '140 g finely diced onion' weighs the dice. */
+function wordsBefore(item: Item, line: Line): string {
+  const text = plain(line.text);
+  const [first = ''] = plain(item.name).split(/[^a-z]+/);
+  const at = first === '' ? -1 : text.indexOf(first);
+  return at < 0 ? '' : text.slice(0, at);
+}
+
+/** What cooks at home cut off where canteens' figures cut more. Common practice, no source. */
+const AT_HOME = new Map(Object.entries(trimming));
+
+/** 'White parts only': no more is used than the published figure leaves. */
+const NARROW_PART = /\b(?:whites?|tender|tips?)(?: and [a-z -]+)? (?:parts? )?only\b/;
+
+/**
+ * Edible grams of a mass as bought: less the refuse USDA states for the food, or less what is usually
+ * trimmed at home where that is known to be less. The low end holds USDA's share; the high end stays at
+ * the full mass, since the line may already mean the trimmed food. Null when nothing is left out.
+ */
+export function withoutRefuse(
+  grams: Interval,
+  item: Item,
+  line: Line,
+  food: Food | null,
+): { grams: Interval; assumption: string } | null {
+  const refuse = food?.refuseShare ?? null;
+  if (refuse === null || refuse <= 0 || refuse >= 1 || food?.state !== 'raw') return null;
+  const text = plain(line.text);
+  const before = `${wordsBefore(item, line)} ${plain(item.name)}`;
+  if (TRIMMED.test(before) || TRIMMED_ANYWHERE.test(text)) return null;
+  const share = NARROW_PART.test(text) ? refuse : (AT_HOME.get(food.id) ?? refuse);
+  const percent = Math.round(share * 100);
+  return {
+    grams: interval(grams.low * (1 - refuse), grams.best * (1 - share), grams.high),
+    assumption: `assumed weight as bought: ${percent} % peel, bone or trimmings left out`,
+  };
+}

@@ -1,0 +1,77 @@
+/** What a logged bake says in figures. */
+import { bakeSymptoms } from '../../../engine/index.ts';
+import type { Adaptation, Family, Interval } from '../../../engine/model.ts';
+import type { Bake, Work } from '../../store/records.ts';
+import { amount, rangeText, short } from '../figures/format.ts';
+import { factorText } from '../recipe/shown-amounts.ts';
+import type { BakeWords } from './bake-form.tsx';
+import { cookWords } from './dish-words.ts';
+
+const scaled = (value: Interval, by: number): Interval => ({
+  low: value.low * by,
+  best: value.best * by,
+  high: value.high * by,
+});
+
+const withRange = (value: Interval): string =>
+  rangeText(value) === ''
+    ? `${amount(value.best)} g`
+    : `${amount(value.best)} g (likely ${rangeText(value)})`;
+
+/** A bake of the recipe as it stands, ready to be kept. */
+export function bakeOf(
+  words: BakeWords,
+  work: Work,
+  { after }: Adaptation,
+  at: { recipeId: string; factor: number; now: number },
+): Bake {
+  const { recipe, goals, corrections } = work;
+  return {
+    ...words,
+    id: crypto.randomUUID(),
+    recipeId: at.recipeId,
+    factor: at.factor,
+    addedAt: at.now,
+    baked: { recipe, goals, corrections },
+    servings: after.servings,
+    rawGrams: after.rawGrams.best > 0 ? after.rawGrams.best : null,
+    netCarbsG: after.whole.netCarbsG,
+  };
+}
+
+/** Net carbs of one slice as weighed, of one of the pieces cut, or of a serving; with the words for it. */
+export function pieceText(bake: Bake): string | null {
+  const { netCarbsG, factor, dishGrams, sliceGrams, pieces } = bake;
+  if (netCarbsG === null) return null;
+  const all = scaled(netCarbsG, factor);
+  if (sliceGrams !== null && dishGrams !== null) {
+    const net = scaled(all, sliceGrams / dishGrams);
+    return `A slice of ${short(sliceGrams)} g: ${withRange(net)} net carbs`;
+  }
+  if (pieces !== null) {
+    return `One of ${short(pieces)}: ${withRange(scaled(all, 1 / pieces))} net carbs`;
+  }
+  return null;
+}
+
+/** '780 g after baking, 12 % lost; 21.5 g net carbs in 100 g', or null when it was not weighed. */
+export function dishText(
+  { dishGrams, factor, rawGrams, netCarbsG }: Bake,
+  family: Family,
+): string | null {
+  if (dishGrams === null) return null;
+  const parts = [`${short(dishGrams)} g ${cookWords(family).after}`];
+  if (factor !== 1) parts.push(factorText(factor));
+  if (rawGrams !== null && dishGrams < rawGrams * factor) {
+    parts.push(`${Math.round(100 * (1 - dishGrams / (rawGrams * factor)))} % lost`);
+  }
+  const per100 = netCarbsG && scaled(netCarbsG, (100 * factor) / dishGrams);
+  const net = per100 ? `; ${withRange(per100)} net carbs in 100 g` : '';
+  return parts.join(', ') + net;
+}
+
+/** Labels of what went wrong, in the words of the list; an id that is gone stays an id. */
+export function symptomLabels({ symptoms }: Bake, family: Family): string[] {
+  const labels = new Map(bakeSymptoms(family).map(({ id, label }) => [id, label]));
+  return symptoms.map((id) => labels.get(id) ?? id);
+}

@@ -1,0 +1,29 @@
+/** Baking has its own words; other dishes are made and are done. */
+import type { Family } from '../../../engine/model.ts';
+
+const NOT_BAKED: readonly Family[] = [
+  'tortilla',
+  'pancake',
+  'fresh-pasta',
+  'pasta-dish',
+  'rice-dish',
+  'potato-dish',
+  'breaded-food',
+  'thickened-sauce',
+  'sweet-sauce',
+  'frozen-dessert',
+  'other',
+];
+
+export interface CookWords {
+  /** 'I baked this' */
+  did: string;
+  /** 'after baking' */
+  after: string;
+}
+
+export function cookWords(family: Family): CookWords {
+  return NOT_BAKED.includes(family)
+    ? { did: 'I made this', after: 'when done' }
+    : { did: 'I baked this', after: 'after baking' };
+}

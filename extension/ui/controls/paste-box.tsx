@@ -1,0 +1,52 @@
+import { useEffect, useId, useState } from 'preact/hooks';
+import { browser } from 'wxt/browser';
+import { readText } from '../../../engine/index.ts';
+import type { Recipe } from '../../../engine/model.ts';
+import { takeUnread } from '../../store/unread.ts';
+
+/** A recipe from pasted text. */
+export function PasteBox({ onRecipe }: { onRecipe(recipe: Recipe): void }) {
+  const id = useId();
+  const [text, setText] = useState('');
+  const [why, setWhy] = useState<string | null>(null);
+  // A selection in a page that could not be read waits here to be put right.
+  useEffect(() => {
+    void takeUnread(browser.storage.session).then((unread) => {
+      if (!unread) return;
+      setText(unread.text);
+      setWhy(unread.why);
+    });
+  }, []);
+  const read = () => {
+    const result = readText(text);
+    const recipe = result.ok ? result.recipes[0] : undefined;
+    if (recipe) onRecipe(recipe);
+    else setWhy(result.ok ? 'No ingredient lines were found in this text.' : result.why);
+  };
+  return (
+    <div class="paste">
+      <label for={`${id}-text`}>
+        Paste a recipe: its title, the ingredients one on a line, then the method
+      </label>
+      <textarea
+        id={`${id}-text`}
+        rows={10}
+        value={text}
+        aria-describedby={why ? `${id}-why` : undefined}
+        aria-invalid={why !== null}
+        onInput={(event) => {
+          setText(event.currentTarget.value);
+          setWhy(null);
+        }}
+      />
+      {why && (
+        <p id={`${id}-why`} role="alert" class="failure">
+          {why}
+        </p>
+      )}
+      <button type="button" class="primary" disabled={text.trim() === ''} onClick={read}>
+        Rework this recipe
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,95 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { FoodTable } from '../../../engine/index.ts';
+import type { Adaptation, Goals } from '../../../engine/model.ts';
+import { FoodPicker } from '../controls/food-picker.tsx';
+import type { Pantry } from '../hooks/use-pantry.ts';
+
+interface Props {
+  adaptation: Adaptation;
+  table: FoodTable;
+  pantry: Pantry;
+  onGoals(goals: Partial<Goals>): void;
+}
+
+/** Foods this plan brings in that are not on the list yet. */
+function newFoods({ plan }: Adaptation, pantry: Pantry): { foodId: string; food: string }[] {
+  const here = new Set(pantry.foods.map(({ foodId }) => foodId));
+  const brought = plan.swaps.flatMap(({ to }) => to);
+  const missing = brought.filter(({ foodId }) => foodId !== 'water' && !here.has(foodId));
+  return [...new Map(missing.map((one) => [one.foodId, one])).values()];
+}
+
+/** Plans with nothing but what is at home, and the list of it. */
+export function PantryField({ adaptation, table, pantry, onGoals }: Props) {
+  const { goals } = adaptation;
+  const on = goals.pantry !== null;
+  const ids = pantry.foods.map(({ foodId }) => foodId);
+  const listed = ids.join();
+  const summary = useRef<HTMLElement>(null);
+  // A pressed button of the list is gone then; focus stays at the list's head.
+  const changing = (change: () => void) => {
+    change();
+    summary.current?.focus();
+  };
+  const behind = goals.pantry !== null && goals.pantry.join() !== listed;
+  // A change of the list is worked in at once; a recipe saved with another list is not changed unasked.
+  const before = useRef(listed);
+  useEffect(() => {
+    if (before.current !== listed && behind) onGoals({ pantry: ids });
+    before.current = listed;
+  }, [listed]);
+  return (
+    <div class="pantry">
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={on}
+          onChange={({ currentTarget }) => onGoals({ pantry: currentTarget.checked ? ids : null })}
+        />{' '}
+        Add only what I have at home
+      </label>
+      {behind && (
+        <p>
+          This recipe was planned with another list.{' '}
+          <button type="button" onClick={() => onGoals({ pantry: ids })}>
+            Plan with what is listed now
+          </button>
+        </p>
+      )}
+      <details>
+        <summary ref={summary}>
+          At home: {ids.length === 0 ? 'nothing listed yet' : `${ids.length} listed`}
+        </summary>
+        {pantry.failure && (
+          <p role="alert" class="failure">
+            {pantry.failure}
+          </p>
+        )}
+        <ul class="chips">
+          {pantry.foods.map(({ foodId, foodName }) => (
+            <li key={foodId}>
+              <span>{foodName}</span>
+              <button type="button" onClick={() => changing(() => pantry.take(foodId))}>
+                Remove<span class="hidden"> {foodName} from what is at home</span>
+              </button>
+            </li>
+          ))}
+        </ul>
+        {newFoods(adaptation, pantry).map(({ foodId, food }) => (
+          <button
+            key={foodId}
+            type="button"
+            onClick={() => changing(() => pantry.add({ foodId, foodName: food }))}
+          >
+            I have {food}
+          </button>
+        ))}
+        <FoodPicker
+          label="Another food I have"
+          table={table}
+          onPick={({ id, name }) => pantry.add({ foodId: id, foodName: name })}
+        />
+      </details>
+    </div>
+  );
+}

@@ -1,0 +1,70 @@
+/** Every swap is of use: a dish takes it when a cook has its foods at home, and not those of its rivals. */
+import { describe, expect, it } from 'vitest';
+import type { Family } from '../../../engine/model.ts';
+import { FAMILY_LIMITS, SWAP_RULES, type SwapRule } from '../../../engine/plan/dish/knowledge.ts';
+import { foods, plan, type Sample } from '../build.ts';
+import { samplesFor, titlesFor } from './knowledge-samples.ts';
+
+/** What a baker has for a dough, and a cook for sweet things, besides a swap's own foods. */
+const FOR_DOUGHS = ['xanthan-gum', 'psyllium-husk-whole', 'egg'];
+const FOR_STRONG_DOUGHS = [...FOR_DOUGHS, 'vital-wheat-gluten'];
+const FOR_SWEET = ['monk-fruit-extract'];
+
+/** Budgets tried, g a serving: the least that can be reached, and looser ones, where a closer swap wins. */
+const BUDGETS = [0, 1, 2, 4, 8, 16, 24];
+
+/** Dishes tried for one swap before it counts as useless. */
+const TRIES = 6;
+
+function staples(family: Family): readonly string[] {
+  const limits = FAMILY_LIMITS.get(family);
+  if (limits?.kind !== 'dough') return FOR_SWEET;
+  return (limits.gluten?.hard ?? 0) > 0 ? FOR_STRONG_DOUGHS : FOR_DOUGHS;
+}
+
+function uses(rule: SwapRule, sample: Sample, budgetG: number): boolean {
+  const pantry = [...staples(sample.family), ...rule.to.map(({ food }) => food)];
+  const result = plan(sample, { pantry, family: sample.family, budgetG });
+  return result.swaps.some(({ id }) => id === rule.id);
+}
+
+const used = (rule: SwapRule): boolean =>
+  samplesFor(rule)
+    .slice(0, TRIES)
+    .some((sample) => BUDGETS.some((budgetG) => uses(rule, sample, budgetG)));
+
+describe('swaps in made-up dishes', () => {
+  it('have words that some title can meet', () => {
+    const never = SWAP_RULES.filter((rule) => titlesFor(rule).length === 0);
+    expect(never.map(({ id, when }) => `${id}: ${when}`)).toEqual([]);
+  });
+
+  it('bring foods with known net carbs', () => {
+    const missing = SWAP_RULES.flatMap(({ to }) => to.map(({ food }) => food)).filter(
+      (id) => foods.byId(id)?.per100g.carbohydrateG == null,
+    );
+    expect([...new Set(missing)]).toEqual([]);
+  });
+
+  it('are each chosen for one of them', () => {
+    expect(SWAP_RULES.filter((rule) => !used(rule)).map(({ id }) => id)).toEqual([]);
+  }, 120_000);
+
+  it.each(['us', 'eu'] as const)('sweeten by what the region allows: %s', (region) => {
+    const biscuits: Sample = {
+      title: 'Brown sugar biscuits',
+      family: 'cookie',
+      servings: 24,
+      parts: [
+        ['all-purpose-flour', 250],
+        ['butter', 150],
+        ['brown-sugar', 150],
+        ['egg', 50],
+      ],
+    };
+    const rule = { region, polyols: 'half' } as const;
+    const { items } = plan(biscuits, { rule, family: 'cookie', budgetG: 9 });
+    const allulose = items.some(({ foodId }) => (foods.byId(foodId)?.per100g.alluloseG ?? 0) > 0);
+    expect(allulose).toBe(region === 'us');
+  });
+});

@@ -1,0 +1,138 @@
+/** A made-up dish for every swap: a food it replaces, in a family it is for, under a title it needs. */
+import { DEFAULT_GOALS, FAMILIES, type Family } from '../../../engine/model.ts';
+import classes from '../../../engine/plan/data/classes.json' with { type: 'json' };
+import { netPerGram } from '../../../engine/plan/dish/food-figures.ts';
+import { FAMILY_LIMITS, type SwapRule, suits } from '../../../engine/plan/dish/knowledge.ts';
+import { usualRole } from '../../../engine/plan/dish/roles.ts';
+import { foods, type Part, type Sample } from '../build.ts';
+
+const net = (id: string): number => {
+  const food = foods.byId(id);
+  return (food && netPerGram(food, DEFAULT_GOALS.rule)) ?? Number.NaN;
+};
+
+/** Net carbs that a swap brings in place of one gram; NaN when one of its foods has none known. */
+export const netBrought = (rule: SwapRule): number =>
+  rule.to.reduce((sum, { food, ratio }) => sum + ratio * net(food), 0);
+
+/** Foods a swap is for. */
+export const foodsOf = (rule: SwapRule): string[] =>
+  classes
+    .filter((row) => rule.replaces.includes(row.class))
+    .flatMap((row) => row.foods)
+    .filter((id) => rule.only === undefined || rule.only.includes(id));
+
+/** Those of them whose net carbs it lowers by a tenth or more, most first. */
+export const helped = (rule: SwapRule): string[] =>
+  foodsOf(rule)
+    .filter((id) => netBrought(rule) < 0.9 * net(id) && !rule.to.some(({ food }) => food === id))
+    .sort((a, b) => net(b) - net(a));
+
+/** Plain words for one way of a pattern: the first of each choice, without what may be missing. */
+const plain = (way: string): string =>
+  way
+    .replace(/\\b/g, '')
+    .replace(/\[\^\.\]\{[\d,]+\}/g, ' ')
+    .replace(/\[(.)[^\]]*\]/g, '$1')
+    .replace(/\(([^()|]*)[^()]*\)\??/g, '$1')
+    .replace(/\.\?/g, ' ')
+    .replace(/ \?/g, ' ')
+    .replace(/(.)\?/g, '$1')
+    .replace(/\+/g, '');
+
+/** The ways of a pattern that are parted by bars outside brackets. */
+function ways(pattern: string): string[] {
+  const found = [''];
+  let depth = 0;
+  for (const letter of pattern) {
+    if (letter === '(') depth += 1;
+    if (letter === ')') depth -= 1;
+    if (letter === '|' && depth === 0) found.push('');
+    else found[found.length - 1] += letter;
+  }
+  return found;
+}
+
+/** Every title that a swap's words allow and its exceptions do not forbid. */
+export function titlesFor(rule: SwapRule): string[] {
+  const words = rule.when === undefined ? ['Supper for friends'] : ways(rule.when).map(plain);
+  return words.filter(
+    (title) =>
+      (rule.when === undefined || new RegExp(rule.when, 'i').test(title)) &&
+      (rule.unless === undefined || !new RegExp(rule.unless, 'i').test(title)),
+  );
+}
+
+export const familiesOf = (rule: SwapRule): Family[] =>
+  FAMILIES.filter((family) => suits(rule, family) && family !== 'choux');
+
+const FLOURS = /^(wheat|other)-flours$/;
+
+/** A dough round a flour and the swap's food, by family. */
+function dough(family: Family, flour: string, extra: Part[]): Part[] {
+  const yeast = FAMILY_LIMITS.get(family)?.yeast === true;
+  const plainDough = yeast || ['tortilla', 'cracker', 'pie-crust'].includes(family);
+  const sweet = ['cookie', 'cake', 'brownie', 'quick-bread'].includes(family);
+  return [
+    [flour, 400],
+    ['water', family === 'fresh-pasta' ? 40 : 200],
+    ...(plainDough ? [] : ([['egg', 150]] as Part[])),
+    ['butter', 120],
+    ['salt', 7],
+    ...(yeast ? ([['dry-yeast', 7]] as Part[]) : []),
+    ...(sweet ? ([['sugar', 150]] as Part[]) : []),
+    ...extra,
+  ];
+}
+
+/** Grams of a food in the made-up dish: much of a starch or liquid, less of what flavours or sweetens. */
+function massOf(id: string): number {
+  const food = foods.byId(id);
+  const role = food === null ? 'other' : usualRole(food).role;
+  return role === 'starch-bulk' || role === 'liquid' ? 300 : 100;
+}
+
+/** What goes into the made-up dish besides the food that is replaced. */
+function partsFor(rule: SwapRule, family: Family, food: string): Part[] {
+  const isDough = FAMILY_LIMITS.get(family)?.kind === 'dough';
+  const flour = rule.replaces.some((name) => FLOURS.test(name));
+  if (isDough && flour) return dough(family, food, []);
+  if (isDough) return dough(family, 'all-purpose-flour', [[food, massOf(food)]]);
+  if (rule.role === 'coating')
+    return [
+      [food, 100, `100 g ${food} to coat`],
+      ['chicken-breast', 600],
+    ];
+  if (rule.role === 'thickener')
+    return [
+      [food, 40],
+      ['butter', 40],
+      ['water', 800],
+    ];
+  return [
+    [food, massOf(food)],
+    ['chicken-breast', 500],
+    ['olive-oil', 30],
+    ['spinach', 300],
+  ];
+}
+
+/** Dishes to try a swap on, the likeliest first. */
+export function samplesFor(rule: SwapRule): Sample[] {
+  const ids = helped(rule).slice(0, 2);
+  const titles = titlesFor(rule).slice(0, 2);
+  const families = familiesOf(rule);
+  const dishes = families.filter((f) => FAMILY_LIMITS.get(f)?.kind === 'dish');
+  const first =
+    rule.role === 'structure' ? families : [...dishes.slice(-1), ...dishes, ...families];
+  return [...new Set(first)].flatMap((family) =>
+    titles.flatMap((title) =>
+      ids.map((food) => ({
+        title,
+        family,
+        servings: 10,
+        parts: partsFor(rule, family, food),
+      })),
+    ),
+  );
+}

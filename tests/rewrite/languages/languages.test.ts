@@ -1,0 +1,205 @@
+/** Methods in other languages: places, names and texts of what is put in. */
+import { describe, expect, it } from 'vitest';
+import { type Adaptation, DEFAULT_GOALS, type Recipe } from '../../../engine/model.ts';
+import cues from '../../../engine/rewrite/data/cues.json' with { type: 'json' };
+import warnings from '../../../engine/rewrite/data/warnings.json' with { type: 'json' };
+import { isForeign, methodWords } from '../../../engine/rewrite/languages/method-words.ts';
+import { adaptRecipe, weighRecipe } from '../../../engine/walk.ts';
+import { foods, makeRecipe } from '../fixtures.ts';
+
+const TAGS = ['de', 'es', 'fr', 'it', 'nl'] as const;
+
+const foreign = (language: string, title: string, lines: string[], steps: string[]): Recipe => ({
+  ...makeRecipe(title, lines, steps),
+  language,
+});
+
+const BREAD = foreign(
+  'de-DE',
+  'Bauernbrot',
+  ['500 g Weizenmehl', '350 ml Wasser', '10 g Salz', '1 TL Trockenhefe'],
+  [
+    'Mehl, Wasser, Salz und Hefe zu einem Teig verkneten.',
+    'Zugedeckt 2 Stunden gehen lassen.',
+    'Das Brot bei 230 °C 40 Minuten backen.',
+    'Auf einem Gitter abkühlen lassen.',
+  ],
+);
+const CAKE = foreign(
+  'fr',
+  'Gâteau au yaourt',
+  ['200 g de sucre', '200 g de farine', '2 œufs', '100 g de beurre'],
+  [
+    'Fouetter le beurre avec le sucre.',
+    'Ajouter 100 g de farine et les œufs, puis le reste.',
+    'Cuire au four à 180 °C pendant 30 minutes.',
+  ],
+);
+const PASTA = foreign(
+  'nl',
+  'Spaghetti',
+  ['400 g spaghetti', '400 g tomatenblokjes uit blik', '2 el olijfolie'],
+  ['Kook de spaghetti beetgaar.', 'Meng de spaghetti met de saus.'],
+);
+
+const work = (recipe: Recipe): Adaptation =>
+  adaptRecipe(recipe, { ...DEFAULT_GOALS, servings: 8, budgetG: 6 });
+const insertedBy = ({ steps }: Adaptation): string[] =>
+  steps.filter(({ change }) => change === 'inserted').map(({ after }) => after);
+
+describe.each(TAGS)('words for %s', (tag) => {
+  const words = methodWords(tag);
+
+  it('has every text that English has, with the same figures and blanks', () => {
+    const texts = [...cues.filter(({ text }) => text !== ''), ...warnings];
+    const blanks = (text: string): string[] =>
+      (text.match(/\{(?:[Cd]:[\d-]+|[a-z]\w*)\}/g) ?? [])
+        // A language may need no word for the flour mix, and names what stands in or not.
+        .filter((blank) => !/\{(flourWord|stand)\}/.test(blank))
+        .sort();
+    for (const { id, text } of texts) {
+      const said = words?.steps[id];
+      expect(said, id).toBeTruthy();
+      expect(blanks(said ?? ''), id).toEqual(blanks(text));
+    }
+    expect(Object.keys(words?.steps ?? {}).length).toBe(texts.length);
+  });
+
+  it('names foods of the table', () => {
+    const ids = Object.keys(words?.foods ?? {});
+    expect(ids.length).toBeGreaterThan(60);
+    expect(ids.filter((id) => foods.byId(id) === null)).toEqual([]);
+  });
+
+  it('names every food a plan may bring, so that its line reads back', () => {
+    const ids = Object.keys(words?.foods ?? {}).filter((id) => !/^(egg|butter|gelatin)/.test(id));
+    const lines = ids.map((id) => {
+      const food = foods.byId(id);
+      const name = words?.alone.includes(id)
+        ? words.foods[id]
+        : `${food?.name} (${words?.foods[id]})`;
+      const raw = food?.state === 'raw' && (food.refuseShare ?? 0) > 0;
+      return `100 g (${words?.units.about} 8 ${words?.units.tbsp}) ${name}${raw ? ', trimmed weight' : ''}`;
+    });
+    const read = weighRecipe(foreign(tag, 'x', lines, []));
+    ids.forEach((id, at) => {
+      const one = read.find(({ key }) => key === String(at));
+      expect(one?.match?.foodId, lines[at]).toBe(id);
+      expect(one?.weight?.grams.best, lines[at]).toBeCloseTo(100, 6);
+    });
+  });
+});
+
+it.each([
+  [null, false],
+  ['en', false],
+  ['EN-gb', false],
+  ['und', false],
+  ['', false],
+  ['x-default', false],
+  ['sv', true],
+  ['de_AT', true],
+])('takes %s as another language: %s', (tag, foreignTag) => {
+  expect(isForeign(tag)).toBe(foreignTag);
+});
+
+describe('a loaf in German', () => {
+  const loaf = work(BREAD);
+  const texts = loaf.steps.map(({ after }) => after);
+  const at = (pattern: RegExp): number => texts.findIndex((text) => pattern.test(text));
+
+  it('puts German steps at their places', () => {
+    expect(at(/^3,5 g .*Xanthan trocken|Xanthan trocken/)).toBeGreaterThanOrEqual(0);
+    expect(at(/Xanthan trocken/)).toBeLessThan(at(/verkneten/));
+    expect(at(/^Fertig bei einer Kerntemperatur von 98-99 °C\.$/)).toBeGreaterThan(
+      at(/40 Minuten backen/),
+    );
+    expect(at(/3 Stunden auskühlen/)).toBeGreaterThan(at(/Gitter abkühlen/));
+  });
+
+  it('says nothing in English and no Fahrenheit', () => {
+    const inserted = insertedBy(loaf).join(' ');
+    expect(inserted).not.toMatch(/\b(the|and|with|dough|flour|minutes)\b|°F|[{}]/);
+  });
+
+  it('keeps the recipe’s own steps but for what changed', () => {
+    expect(texts).toContain('Mehl, Wasser, Salz und Hefe zu einem Teig verkneten.');
+  });
+});
+
+it('French: the word stays, with what stands for it in brackets; the oven is lowered', () => {
+  const texts = work(CAKE).steps.map(({ after }) => after);
+  expect(texts.find((text) => text.startsWith('Fouetter'))).toMatch(
+    /^Fouetter le beurre avec le sucre \(maintenant \d+([.,]\d+)? g /,
+  );
+  expect(texts).toContain('Cuire au four à 170 °C pendant 30 minutes.');
+});
+
+it('Dutch: what is not boiled is left out of the pot', () => {
+  const adaptation = adaptRecipe(PASTA, {
+    ...DEFAULT_GOALS,
+    servings: 4,
+    budgetG: 6,
+    excludedFoods: ['soybean-pasta-dry'],
+  });
+  const texts = adaptation.steps.map(({ after }) => after);
+  expect(texts).toContain('Kook de spaghetti (weglaten) beetgaar.');
+  expect(texts.find((text) => text.startsWith('Meng'))).toMatch(/spaghetti \(nu \d+ g /);
+});
+
+it('an accepted change in a German method says that it is English', () => {
+  const text = 'Let it cool for 3 hours before cutting.';
+  const adjustment = {
+    id: 'gummy.3',
+    symptom: 'gummy',
+    lever: 'method',
+    factor: null,
+    shiftPct: null,
+    text,
+    why: 'Gummy crumb.',
+    source: 'test',
+  } as const;
+  const goals = { ...DEFAULT_GOALS, servings: 8, budgetG: 6, adjustments: [adjustment] };
+  const step = adaptRecipe(BREAD, goals).steps.find(({ after }) => after === text);
+  expect(step).toMatchObject({ change: 'inserted', lang: 'en' });
+});
+
+it('English steps in a language without words say that they are English', () => {
+  const swedish = foreign(
+    'sv',
+    'Bröd',
+    ['500 g vetemjöl', '350 ml vatten', '10 g salt', '7 g torrjäst'],
+    ['Blanda allt.', 'Grädda 40 minuter.'],
+  );
+  const inserted = work(swedish).steps.filter(({ change }) => change === 'inserted');
+  expect(inserted.length).toBeGreaterThan(0);
+  expect(inserted.every(({ lang }) => lang === 'en')).toBe(true);
+  expect(work(BREAD).steps.every(({ lang }) => lang === undefined)).toBe(true);
+});
+
+it.each([BREAD, CAKE, PASTA].map((recipe) => [recipe.title, recipe] as const))(
+  '%s: reworked lines read back',
+  (_, recipe) => {
+    const adaptation = work(recipe);
+    const lines = adaptation.lines.filter(
+      ({ after, change }) => after !== null && change !== 'kept',
+    );
+    const read = weighRecipe({
+      ...recipe,
+      groups: [{ title: null, lines: lines.map(({ after }) => after ?? '') }],
+    });
+    expect(lines.length).toBeGreaterThan(1);
+    lines.forEach(({ key, after }, at) => {
+      const [line, food] = key.split('>');
+      const item = adaptation.plan.items.find(
+        (one) => one.key === line && (food === undefined || one.foodId === food) && one.grams > 0,
+      );
+      const one = read.find((ingredient) => ingredient.key === String(at));
+      expect(one?.match?.foodId, after ?? '').toBe(item?.foodId);
+      expect(
+        Math.abs((one?.weight?.grams.best ?? 0) - (item?.grams ?? 0)),
+        after ?? '',
+      ).toBeLessThan(0.01);
+    });
+  },
+);

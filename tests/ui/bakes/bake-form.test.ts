@@ -1,0 +1,86 @@
+import { h } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, describe, expect, it } from 'vitest';
+import { bakeSymptoms } from '../../../engine/index.ts';
+import { BakeForm, type BakeWords, today } from '../../../extension/ui/bakes/bake-form.tsx';
+import { type Drawn, drawn } from '../screen.ts';
+
+let screen: Drawn;
+let kept: BakeWords[] = [];
+
+function show(answer: string | null, factor = 1): Drawn {
+  kept = [];
+  screen = drawn(
+    h(BakeForm, {
+      family: 'lean-yeast-bread',
+      factor,
+      onKeep: async (words) => {
+        kept.push(words);
+        return answer;
+      },
+    }),
+  );
+  return screen;
+}
+
+const submit = () =>
+  act(async () => {
+    const form = screen.root.querySelector('form');
+    form?.dispatchEvent(new window.Event('submit', { bubbles: true, cancelable: true }));
+  });
+
+const notes = () => screen.field('Your own words');
+
+afterEach(() => screen.clear());
+
+describe('telling of a bake', () => {
+  it('hands over what was measured, and null for what was not', async () => {
+    const { type } = show(null);
+    type('Whole dish after baking', '780');
+    type('Cooled before cutting', '2.5');
+    type('Your own words', 'A little pale.');
+    await submit();
+    expect(kept).toEqual([
+      {
+        day: today(),
+        dishGrams: 780,
+        pieces: null,
+        sliceGrams: null,
+        innerC: null,
+        cooledHours: 2.5,
+        symptoms: [],
+        notes: 'A little pale.',
+      },
+    ]);
+    expect(notes().value).toBe('');
+  });
+
+  it('loses nothing when it could not be kept', async () => {
+    const { type, root } = show('There is no room left on this disk.');
+    type('Whole dish after baking', '780');
+    type('Your own words', 'A little pale.');
+    await submit();
+    expect(root.querySelector('[role=alert]')?.textContent).toContain('no room left');
+    expect(notes().value).toBe('A little pale.');
+    expect(screen.field('Whole dish after baking').value).toBe('780');
+  });
+
+  it('is refused without a day', async () => {
+    const { type, root } = show(null);
+    type('Day', '');
+    await submit();
+    expect(kept).toEqual([]);
+    expect(root.querySelector('[role=alert]')?.textContent).toContain('day of the bake');
+  });
+
+  it('lists what may go wrong with this kind of dish, and no more', () => {
+    const { root } = show(null);
+    const listed = [...root.querySelectorAll('.boxes label')].map((one) => one.textContent?.trim());
+    expect(listed).toEqual(bakeSymptoms('lean-yeast-bread').map(({ label }) => label));
+    expect(listed.length).toBeGreaterThan(5);
+  });
+
+  it('says that a double recipe is told of as a whole', () => {
+    expect(show(null, 2).root.textContent).toContain('Told of ×2 the recipe');
+  });
+});
