@@ -11,6 +11,8 @@ export default defineConfig({
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
           exclude: ['tests/browser/**', 'tests/speed/**'],
           environment: 'node',
+          // The food table and the words are loaded once a worker, not once a file.
+          isolate: false,
           testTimeout: 20_000,
         },
       },
