@@ -1,3 +1,5 @@
+import { numberValue } from '../../numerals.ts';
+
 /** Longest duration believed: 30 days, in minutes (common practice, no source). */
 const MAX_MINUTES = 30 * 24 * 60;
 
@@ -12,14 +14,6 @@ const PROSE: [RegExp, number][] = [
 ];
 /** '1h30': the minutes carry no unit. */
 const CLOCK = /(\d{1,2})\s?h\s?(\d{2})(?!\d|\s?[a-z])/i;
-
-const PARTS: Record<string, number> = { '¼': 0.25, '½': 0.5, '¾': 0.75 };
-
-function number(text: string): number {
-  const part = PARTS[text.at(-1) ?? ''];
-  if (part === undefined) return Number(text.replace(',', '.'));
-  return part + Number(text.slice(0, -1).trim().replace(',', '.'));
-}
 
 function believed(minutes: number): number | null {
   if (!Number.isFinite(minutes) || minutes <= 0 || minutes > MAX_MINUTES) return null;
@@ -40,7 +34,7 @@ export function readMinutes(text: string): number | null {
     for (const part of (iso[2] ?? '').matchAll(/(\d+(?:[.,]\d+)?)\s*([DHMS])/gi)) {
       const unit = (part[2] ?? '').toUpperCase();
       const factor = unit === 'D' ? 1440 : unit === 'H' ? 60 : unit === 'M' ? 1 : 1 / 60;
-      minutes += number(part[1] ?? '0') * factor;
+      minutes += (numberValue(part[1] ?? '') ?? 0) * factor;
     }
     return believed(minutes);
   }
@@ -49,7 +43,8 @@ export function readMinutes(text: string): number | null {
   if (clock) return believed(Number(clock[1]) * 60 + Number(clock[2]));
   let minutes = 0;
   for (const [pattern, factor] of PROSE) {
-    for (const part of value.matchAll(pattern)) minutes += number(part[1] ?? '0') * factor;
+    for (const part of value.matchAll(pattern))
+      minutes += (numberValue(part[1] ?? '') ?? 0) * factor;
   }
   return believed(minutes);
 }

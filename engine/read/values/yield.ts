@@ -1,4 +1,5 @@
 import type { Yield } from '../../model.ts';
+import { numberValue } from '../../numerals.ts';
 import words from '../data/yield-words.json' with { type: 'json' };
 import { cleanText, isLeftover } from '../document/clean-text.ts';
 import { LETTER, LETTERS, WORD } from './letters.ts';
@@ -32,19 +33,10 @@ const COUNT_NOUN = new RegExp(
 );
 
 const NUMBER_WORDS = new Map(words.numbers as [string, number][]);
-const GLYPHS: Record<string, number> = { '¼': 0.25, '½': 0.5, '¾': 0.75, '⅓': 1 / 3, '⅔': 2 / 3 };
 
-/** The value of a number as yields write it: '2', '2.5', '1/2', '1 ½', 'dozen'. Null if it is none. */
+/** The value of a number as yields write it, in figures or as a word ('dozen'). Null if it is none. */
 function value(text: string): number | null {
-  const word = NUMBER_WORDS.get(text.toLowerCase());
-  if (word !== undefined) return word;
-  const parts = /^(\d+)?\s*(?:(\d+)\/(\d+)|([¼½¾⅓⅔]))$/.exec(text);
-  if (parts) {
-    const whole = Number(parts[1] ?? 0);
-    return parts[4] ? whole + (GLYPHS[parts[4]] ?? 0) : whole + Number(parts[2]) / Number(parts[3]);
-  }
-  const plain = Number(text.replace(',', '.'));
-  return Number.isFinite(plain) ? plain : null;
+  return NUMBER_WORDS.get(text.toLowerCase()) ?? numberValue(text);
 }
 
 function believable(count: number | null): count is number {

@@ -1,9 +1,9 @@
+import { withoutAccents } from '../../accents.ts';
 import words from '../data/heading-words.json' with { type: 'json' };
 import type { Block, HeadingReading } from '../document/blocks.ts';
 import { LETTER } from '../values/letters.ts';
 import { listed } from '../values/word-lists.ts';
 import {
-  fold,
   headingKey,
   INGREDIENTS,
   MAX_HEADING,
@@ -18,12 +18,12 @@ const STEPS = new Phrases(listed(words.steps));
 /** Words that end the recipe's part of the page: a star stands for any ending, '!' for nothing after. */
 const STOP = new RegExp(
   `^(?:${listed(words.stop)
-    .map((word) => fold(word).replace('*', '\\S*').replace('!', '$'))
+    .map((word) => withoutAccents(word).replace('*', '\\S*').replace('!', '$'))
     .join('|')})(?!${LETTER})`,
 );
 /** Words that may stand before such a word in a heading. */
 const MAX_STOP_LEAD = 3;
-const BUTTONS = new Set(listed(words.buttons).map(fold));
+const BUTTONS = new Set(listed(words.buttons).map(withoutAccents));
 
 /** Length of the words that end a recipe at the start of a key; 0 when it starts with none. */
 function stopLength(key: string): number {

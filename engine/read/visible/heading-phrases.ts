@@ -1,25 +1,16 @@
 /** Phrases that head a part of a page, and how well a heading's words fit them. */
+import { withoutAccents } from '../../accents.ts';
 import words from '../data/ingredient-words.json' with { type: 'json' };
 import { listed } from '../values/word-lists.ts';
 
 /** Longest text taken for a heading (characters). */
 export const MAX_HEADING = 80;
 
-/** Without accents, so that 'PREPARACION' and 'preparación' are one word. */
-export function fold(text: string): string {
-  return /[^\x20-\x7e]/.test(text)
-    ? text
-        .normalize('NFKD')
-        .replace(/\p{Mn}+/gu, '')
-        .normalize('NFC')
-    : text;
-}
-
 /** Lower case, accents and marks taken off, with numbers of a list and closing colons. */
 export function headingKey(text: string): string {
   const lower = text.toLowerCase();
   if (/^[a-z](?:[a-z']| (?! ))*$/.test(lower)) return lower;
-  return fold(lower)
+  return withoutAccents(lower.normalize('NFKC'))
     .replace(/^\s*\d+\s*[).:]\s*/, '')
     .replace(/[’‘´`]/g, "'")
     .replace(/\(/g, ' (')
@@ -46,7 +37,7 @@ export class Phrases {
   private readonly lasts = new Set<string>();
 
   constructor(phrases: readonly string[]) {
-    this.whole = new Set(phrases.map(fold));
+    this.whole = new Set(phrases.map(withoutAccents));
     for (const phrase of this.whole) {
       this.firsts.add(phrase.split(' ')[0] ?? '');
       this.lasts.add(phrase.split(' ').at(-1) ?? '');
