@@ -79,7 +79,11 @@ describe('in Chromium, as built', () => {
       logLevel: 'error',
       build: {
         outDir: out,
-        lib: { entry: join(ROOT, 'engine/read/detect.ts'), name: 'look', formats: ['iife'] },
+        lib: {
+          entry: join(ROOT, 'engine/read/document/detect.ts'),
+          name: 'look',
+          formats: ['iife'],
+        },
       },
     });
     const file = readdirSync(out).find((name) => name.endsWith('.js')) ?? '';
