@@ -1,11 +1,13 @@
 /** What every figure of an adaptation rests on: figure -> lines -> food -> source. */
 import { foodTable } from './foods/index.ts';
+import { product, scale } from './interval.ts';
 import type {
   Adaptation,
   Food,
   Ingredient,
   Interval,
   Match,
+  Nutrient,
   Nutrients,
   Tally,
   Weight,
@@ -35,21 +37,17 @@ export interface Trace {
   after: TracedLine[];
 }
 
-const times = (value: Interval | null, factor: number): Interval | null =>
-  value && { low: value.low * factor, best: value.best * factor, high: value.high * factor };
-
-const eatenGrams = ({ grams, eaten }: Weight): Interval => ({
-  low: grams.low * eaten.low,
-  best: grams.best * eaten.best,
-  high: grams.high * eaten.high,
-});
+function perServingOf(line: NumberedLine, nutrient: Nutrient, servings: number): Interval | null {
+  const whole = lineNutrient(line, nutrient);
+  return whole && scale(whole, 1 / servings);
+}
 
 function traced(line: NumberedLine, servings: number): TracedLine[] {
   const { ingredient, food, numbers } = line;
   const { match, weight } = ingredient;
   if (!match || !weight) return [];
   const perServing = Object.fromEntries(
-    NUTRIENTS.map((nutrient) => [nutrient, times(lineNutrient(line, nutrient), 1 / servings)]),
+    NUTRIENTS.map((nutrient) => [nutrient, perServingOf(line, nutrient, servings)]),
   ) as Nutrients;
   return [
     {
@@ -58,7 +56,7 @@ function traced(line: NumberedLine, servings: number): TracedLine[] {
       food,
       match,
       weight,
-      grams: eatenGrams(weight),
+      grams: product(weight.grams, weight.eaten),
       per100g: numbers.figures,
       perServing,
     },

@@ -3,6 +3,7 @@
  * Only this file knows the order; no stage calls another one's stage.
  */
 import { type FoodTable, foodTable } from './foods/index.ts';
+import { exact } from './interval.ts';
 import { matchItem } from './match/index.ts';
 import type {
   Adaptation,
@@ -52,10 +53,6 @@ export interface RecipeTally {
 /** Weighed grams of a planned food: a kitchen scale's two percent. Common practice, no source. */
 const SCALE_ERROR = 0.02;
 
-const WHOLE: Interval = { low: 1, best: 1, high: 1 };
-
-const exactly = (grams: number): Interval => ({ low: grams, best: grams, high: grams });
-
 const stepTexts = (recipe: Recipe): string[] => recipe.steps.map((step) => step.text);
 
 /** Every ingredient line of the recipe, understood, in page order. */
@@ -88,8 +85,8 @@ function corrected(ingredient: Ingredient, corrections: Corrections, foods: Food
       grams === undefined
         ? ingredient.weight
         : {
-            grams: exactly(grams),
-            eaten: ingredient.weight?.eaten ?? WHOLE,
+            grams: exact(grams),
+            eaten: ingredient.weight?.eaten ?? exact(1),
             basis: 'corrected',
             assumptions: ['grams set by you'],
             disagreement: null,

@@ -1,7 +1,8 @@
 /** What 100 g of a food brings, under a net-carb rule, with the scatter of its composition. */
+
+import { settledBasis } from '../foods/carbohydrate-basis.ts';
+import { exact } from '../interval.ts';
 import type { Food, Interval, NetCarbRule, Nutrient } from '../model.ts';
-import { settledBasis } from './basis.ts';
-import { exact } from './interval.ts';
 import { netCarbs } from './net-carbs.ts';
 
 /** Figures per 100 g; null is unknown. */

@@ -1,5 +1,6 @@
 /** Grams times composition: nutrients of the whole recipe, a serving and 100 g of the finished dish. */
 import type { FoodTable } from '../foods/index.ts';
+import { scale } from '../interval.ts';
 import {
   type Family,
   type Ingredient,
@@ -16,7 +17,6 @@ import { cookedWeight } from './cooked.ts';
 import { type CountedLine, selectCounted } from './counted.ts';
 import { dishChecks } from './dish-checks.ts';
 import { showGrams } from './displayed-figures.ts';
-import { scale } from './interval.ts';
 import { COVERAGE, type Part, withUncertainty } from './propagate.ts';
 import { ruleNotes } from './tally-notes.ts';
 

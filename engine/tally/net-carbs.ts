@@ -3,9 +3,10 @@
  * plus a counted share of polyols. Neither US nor EU law defines the term; carbohydrate bases are
  * those of 21 CFR 101.9(c)(6) and Reg. (EU) 1169/2011 Annex I.
  */
+
+import { add, clampAtZero, exact, scale, spanning, subtract } from '../interval.ts';
 import type { CarbohydrateBasis, Interval, NetCarbRule } from '../model.ts';
 import data from './data/polyols.json' with { type: 'json' };
-import { add, clampAtZero, exact, interval, scale, subtract } from './interval.ts';
 
 /** A polyol and its grams; `null` grams means it is named, but its amount is not known. */
 export interface PolyolAmount {
@@ -108,7 +109,7 @@ function withoutFiber(input: NetCarbInput, carbohydrate: Interval, flags: string
     flags.push('FIBRE_UNKNOWN');
     // Half as much again as the like food's fibre bounds what methods and cultivars differ by.
     const low = carbohydrate.low - 1.5 * (input.likeFiberG ?? 0);
-    return interval(low, carbohydrate.best, carbohydrate.high);
+    return spanning(low, carbohydrate.best, carbohydrate.high);
   }
   const trapped =
     input.rawStarchWillBeCooked === true && fiber.best > RAW_STARCH_FIBER_SHARE * carbohydrate.best;

@@ -1,6 +1,6 @@
 /** Further amounts on a line that say nothing of how much there is: cuts, shapes, another food's. */
 import type { Amount } from '../model.ts';
-import { gramsOf, millilitresOf } from './measured/unit-sizes.ts';
+import { gramsOf, millilitresOf } from '../units.ts';
 import { COUNT_OR_COUNT, type Reading } from './readings.ts';
 
 const LENGTHS: ReadonlySet<string> = new Set(['inch', 'cm', 'mm', 'ft']);

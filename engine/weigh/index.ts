@@ -1,21 +1,22 @@
 /** Amounts and a food -> grams with a range, and the share of them that is eaten. */
+
+import { massInterval } from '../interval.ts';
 import type { Food, Item, Line, Weight } from '../model.ts';
+import { millilitresOf, type Region } from '../units.ts';
 import { drained } from './eaten/drained.ts';
 import { eatenShare } from './eaten/eaten-share.ts';
 import type { RecipeWords } from './eaten/purpose.ts';
 import { withoutRefuse } from './eaten/refuse.ts';
 import { assumeUnstated } from './eaten/unstated-amounts.ts';
 import { isOfOther, isShape } from './further-weights.ts';
-import { interval } from './interval.ts';
 import { plain, wordsOf } from './line-words.ts';
 import { lostBlankNote } from './lost-blank.ts';
 import { withGrain } from './measured/salt-grain.ts';
-import { millilitresOf, type Region } from './measured/unit-sizes.ts';
 import type { Weighed } from './measured/volume.ts';
 import { type Reading, readingsOf } from './readings.ts';
 import { weighReading } from './weigh-reading.ts';
 
-export type { Region } from './measured/unit-sizes.ts';
+export type { Region } from '../units.ts';
 export { measureRegion } from './region.ts';
 
 export interface WeighOptions {
@@ -178,7 +179,7 @@ function finished(
     (text) => text !== null,
   );
   return {
-    grams: interval(low, best, high),
+    grams: massInterval(low, best, high),
     eaten: eaten.share,
     basis: weighed.basis,
     assumptions: [...weighed.assumptions, ...said],

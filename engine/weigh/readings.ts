@@ -1,6 +1,6 @@
 /** The amounts of an item as readings: one quantity each, said in one or several measures. */
 import type { Amount, Item } from '../model.ts';
-import { gramsOf, millilitresOf } from './measured/unit-sizes.ts';
+import { gramsOf, millilitresOf, OUNCES_PER_POUND } from '../units.ts';
 
 /** `count` units of a package or piece, each of the size in `size`, when the line says so. */
 export interface Part {
@@ -16,7 +16,6 @@ export type Reading = Part[];
 export const COUNT_OR_COUNT =
   /[\d½¼¾⅓⅔]\s*(?:[a-z-]+\s+){0,2}or\s+(?:[\d½¼¾⅓⅔]|one\b|two\b|half\b)/;
 
-const OUNCES_OF_A_POUND = 16;
 const ALIKE = 1.25;
 
 /** Rough grams of one measure; a millilitre counts as a gram. Null for counts and lengths. */
@@ -73,10 +72,10 @@ function joinedPounds(amounts: readonly Amount[], text: string): Amount[] {
   const joined: Amount[] = [];
   for (const amount of amounts) {
     const before = joined[joined.length - 1];
-    const isRest = amount.unit === 'oz' && amount.quantity < OUNCES_OF_A_POUND;
+    const isRest = amount.unit === 'oz' && amount.quantity < OUNCES_PER_POUND;
     const alike = amount.kind !== 'each' || before?.kind === 'each';
     if (before?.unit === 'lb' && isRest && alike) {
-      const quantity = before.quantity * OUNCES_OF_A_POUND + amount.quantity;
+      const quantity = before.quantity * OUNCES_PER_POUND + amount.quantity;
       joined[joined.length - 1] = { ...before, unit: 'oz', quantity, max: null };
     } else joined.push(amount);
   }

@@ -1,8 +1,8 @@
 /** Whose cups and spoons a recipe means. */
 import type { Recipe } from '../model.ts';
+import type { Region } from '../units.ts';
 import words from './data/region-words.json' with { type: 'json' };
 import { hasWord, plain } from './line-words.ts';
-import type { Region } from './measured/unit-sizes.ts';
 
 type Votes = Record<Region, number>;
 

@@ -1,9 +1,10 @@
 /** One part of a reading ('2 (14 oz) cans', '1 cup', '3') -> grams. */
+
+import { massAround, massInterval, scaleMass } from '../interval.ts';
 import type { Amount, Food, Interval, Item } from '../model.ts';
-import { around, interval, scaled } from './interval.ts';
+import { byEyeMillilitres, CM_PER_INCH, gramsOf, millilitresOf, type Region } from '../units.ts';
 import { weighCount } from './measured/count.ts';
 import { sizeOf } from './measured/household-measures.ts';
-import { byEyeMillilitres, gramsOf, millilitresOf, type Region } from './measured/unit-sizes.ts';
 import { type Weighed, weighVolume } from './measured/volume.ts';
 import { type Part, spanOf } from './readings.ts';
 
@@ -11,8 +12,6 @@ import { type Part, spanOf } from './readings.ts';
 const MASS_SCATTER = 0.02;
 const ROUGHLY = 0.05;
 const BY_EYE = 0.5;
-
-const CM_PER_INCH = 2.54;
 
 /** Salt by the pinch: 0.3 g; by the dash: 0.4 g (USDA SR 173468, dash 0.4 g). */
 const SALT_BY_EYE: Readonly<Record<string, number>> = { pinch: 0.3, dash: 0.4 };
@@ -37,13 +36,13 @@ function filled(weighed: Weighed, amount: Amount, text: string): Weighed {
   const fill = weighed.basis === 'volume' ? fills.find(([words]) => words.test(text)) : undefined;
   if (!fill) {
     const { low, best, high } = weighed.grams;
-    return { ...weighed, grams: interval(low * (1 - ROUGHLY), best, high * (1 + ROUGHLY)) };
+    return { ...weighed, grams: massInterval(low * (1 - ROUGHLY), best, high * (1 + ROUGHLY)) };
   }
   const [words, factor, scatter] = fill;
   const { low, best, high } = weighed.grams;
   return {
     ...weighed,
-    grams: interval(low * factor * (1 - scatter), best * factor, high * factor * (1 + scatter)),
+    grams: massInterval(low * factor * (1 - scatter), best * factor, high * factor * (1 + scatter)),
     assumptions: [
       ...weighed.assumptions,
       `${words.exec(text)?.[0] ?? 'rough'}: ${factor} of a level measure assumed`,
@@ -62,14 +61,14 @@ function byEye(
   const salt = SALT_BY_EYE[unit];
   if (salt !== undefined && food && /\bsalt\b/.test(food.name)) {
     return {
-      grams: around(salt, BY_EYE),
+      grams: massAround(salt, BY_EYE),
       basis: 'volume',
       assumptions: [`${unit} of salt taken as ${salt} g`],
     };
   }
   const { grams } = weighVolume(ml, unit, item, food, text, region);
   return {
-    grams: around(grams.best, BY_EYE),
+    grams: massAround(grams.best, BY_EYE),
     basis: 'volume',
     assumptions: [`${unit} taken as ${ml} ml, give or take half`],
   };
@@ -90,7 +89,8 @@ function weighUnit(
   region: Region,
 ): Weighed | null {
   const mass = gramsOf(unit);
-  if (mass !== null) return { grams: around(mass, MASS_SCATTER), basis: 'mass', assumptions: [] };
+  if (mass !== null)
+    return { grams: massAround(mass, MASS_SCATTER), basis: 'mass', assumptions: [] };
   const ml = millilitresOf(unit, region);
   if (ml !== null && unit !== null) return weighVolume(ml, unit, item, food, text, region);
   const own = weighOwn(unit, item, food, text);
@@ -113,7 +113,7 @@ function weighOwn(
   if (unit === null || byEyeMillilitres(unit) === null) return null;
   if (!food?.measures.some((measure) => measure.unit === unit)) return null;
   const own = weighCount(1, unit, item, food, text);
-  return own && { ...own, grams: around(own.grams.best, BY_EYE) };
+  return own && { ...own, grams: massAround(own.grams.best, BY_EYE) };
 }
 
 const squeezed = (name: string): string | null =>
@@ -121,7 +121,7 @@ const squeezed = (name: string): string | null =>
 
 const byAmount = (one: Interval, amount: Amount): Interval => {
   const { low, best, high } = spanOf(amount);
-  return interval(one.low * low, one.best * best, one.high * high);
+  return massInterval(one.low * low, one.best * best, one.high * high);
 };
 
 const LENGTH: ReadonlySet<string> = new Set(['inch', 'cm', 'mm', 'ft']);
@@ -162,7 +162,7 @@ function byDiameter(size: Amount, food: Food | null): Weighed | null {
   const apart = ([inch]: readonly [number, number]): number => Math.abs(inch - inches);
   const nearest = rows.reduce((best, row) => (apart(row) < apart(best) ? row : best));
   return {
-    grams: around(nearest[1], 0.15),
+    grams: massAround(nearest[1], 0.15),
     basis: 'count',
     assumptions: [`one of ${nearest[0]} inches taken as ${nearest[1]} g`],
   };
@@ -223,7 +223,7 @@ function added(a: Weighed, b: Weighed): Weighed {
   };
   const basis = a.basis === b.basis ? a.basis : a.basis === 'mass' ? b.basis : a.basis;
   return {
-    grams: scaled(grams, 1),
+    grams: scaleMass(grams, 1),
     basis,
     assumptions: [...new Set([...a.assumptions, ...b.assumptions])],
   };

@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { basisByEnergy } from '../../engine/foods/carbohydrate-basis.ts';
 import type { Family, Ingredient, NetCarbRule } from '../../engine/model.ts';
 import { Tally } from '../../engine/model.ts';
-import { basisByEnergy } from '../../engine/tally/basis.ts';
 import { tally } from '../../engine/tally/index.ts';
 import { netCarbs } from '../../engine/tally/net-carbs.ts';
 import { withUncertainty } from '../../engine/tally/propagate.ts';

@@ -1,5 +1,5 @@
 /** A package label's printed figures as figures of 100 g, with the range that rounding leaves open. */
-import { interval } from '../../interval.ts';
+import { spanning } from '../../interval.ts';
 import type { Food, Interval } from '../../model.ts';
 import type { PackageLabel, Printed } from './label.ts';
 import { euLabelInterval, type LabelKind, usLabelInterval } from './label-rounding.ts';
@@ -152,7 +152,7 @@ export function labelFigures(label: PackageLabel, like: Food | null): LabelFigur
     alluloseG: grams(allulose),
     proteinG: per100(protein),
     sodiumMg: sodium(label, per100),
-    netCarbsG: per100(interval(net.low, net.best, net.high)),
+    netCarbsG: per100(spanning(net.low, net.best, net.high)),
   };
 }
 

@@ -1,6 +1,6 @@
 /** What a figure printed on a package really means, and how a figure is printed. */
 
-import { clampAtZero, interval, scale } from '../../interval.ts';
+import { clampAtZero, scale, spanning } from '../../interval.ts';
 import type { Interval } from '../../model.ts';
 
 export type LabelKind = 'energy' | 'fat' | 'macro' | 'sodium';
@@ -57,7 +57,7 @@ export function usLabelInterval(printed: number | string, kind: LabelKind): Inte
   if (lessThan) {
     // 'less than 1 g' is used from 0.5 g; below that the label may say 0.
     const low = kind === 'macro' && value === 1 ? 0.5 : 0;
-    return interval(low, (low + value) / 2, value);
+    return spanning(low, (low + value) / 2, value);
   }
   return kind === 'macro' ? usMacro(value) : usStep(value, kind);
 }

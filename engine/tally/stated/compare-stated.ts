@@ -1,8 +1,8 @@
 /** The publisher's own figures beside ours: how far apart they are, and what may be behind it. */
 import type { Note, Nutrient, Nutrients, Recipe, Tally } from '../../model.ts';
+import { type Column, type Nearness, nearnessOf } from './nearness.ts';
 import { readStated, type StatedFigure, servingGrams } from './stated-figures.ts';
 import { likelyReasons, type Reason } from './stated-reasons.ts';
-import { type Column, type Verdict, verdictOf } from './stated-verdict.ts';
 
 export interface StatedRow {
   nutrient: Nutrient;
@@ -10,7 +10,7 @@ export interface StatedRow {
   /** Our best estimate in the same unit, for the same serving; null when we know none. */
   ours: number | null;
   /** Null when we have no figure to compare with. */
-  verdict: Verdict | null;
+  verdict: Nearness | null;
   /** Why the two may be apart, in plain words; null when they are close or nothing is known. */
   likelyReason: string | null;
 }
@@ -76,7 +76,7 @@ const isTotalBasis = (stated: Readonly<Record<string, string>>): boolean =>
     `${stated.sodiumContent ?? ''} ${stated.cholesterolContent ?? ''}`,
   );
 
-const EXPLAINED: ReadonlySet<Verdict | null> = new Set<Verdict | null>(['somewhat', 'differs']);
+const EXPLAINED: ReadonlySet<Nearness | null> = new Set<Nearness | null>(['somewhat', 'differs']);
 
 function rowsOf(
   figures: Partial<Record<Nutrient, StatedFigure>>,
@@ -86,7 +86,7 @@ function rowsOf(
   return Object.entries(figures).map(([key, theirs]) => {
     const nutrient = key as Nutrient;
     const own = ours[nutrient] ?? null;
-    const verdict = own === null ? null : verdictOf(nutrient, theirs.value, own);
+    const verdict = own === null ? null : nearnessOf(nutrient, theirs.value, own);
     const reason = reasons.find(({ explains }) => explains.includes(nutrient));
     return {
       nutrient,
@@ -107,7 +107,7 @@ const NOT_ADDING_UP: Note = {
 function higherCarbs(theirs: Column, ours: Column): Note[] {
   const [stated, own] = [theirs.carbohydrateG, ours.carbohydrateG];
   if (stated === undefined || own === undefined || stated <= own) return [];
-  if (verdictOf('carbohydrateG', stated, own) === 'close') return [];
+  if (nearnessOf('carbohydrateG', stated, own) === 'close') return [];
   const text =
     'The page states more carbohydrate than we find. The budget is judged by our estimate; check the lines that are not counted.';
   return [{ code: 'STATED_CARBS_HIGHER', text, key: null }];

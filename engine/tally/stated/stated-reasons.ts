@@ -1,6 +1,6 @@
 /** Patterns in how a page's figures and ours are apart, and what is likely behind each. */
 import type { Note, Nutrient, Tally } from '../../model.ts';
-import { type Column, verdictOf } from './stated-verdict.ts';
+import { type Column, nearnessOf } from './nearness.ts';
 
 export interface Reason extends Note {
   /** Figures it accounts for. */
@@ -60,7 +60,7 @@ const ratioOf = ({ theirs, ours }: Facts, nutrient: Nutrient): number | null => 
 
 const isClose = ({ theirs, ours }: Facts, nutrient: Nutrient): boolean => {
   const [a, b] = [theirs[nutrient], ours[nutrient]];
-  return a === undefined || b === undefined || verdictOf(nutrient, a, b) === 'close';
+  return a === undefined || b === undefined || nearnessOf(nutrient, a, b) === 'close';
 };
 
 const isHigher = (facts: Facts, nutrient: Nutrient): boolean =>

@@ -1,7 +1,8 @@
 /** The label weight of a can against what the food's record stands for: solids without liquid. */
+
+import { massInterval } from '../../interval.ts';
 import type { Food, Interval, Item } from '../../model.ts';
-import { interval } from '../interval.ts';
-import { gramsOf } from '../measured/unit-sizes.ts';
+import { gramsOf } from '../../units.ts';
 
 /** [group, low, best, high]: shares of the label weight. */
 type Share = readonly [RegExp, number, number, number];
@@ -34,7 +35,7 @@ const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
 function left(grams: Interval, [, low, best, high]: Share, assumption: string) {
   return {
-    grams: interval(grams.low * low, grams.best * best, grams.high * high),
+    grams: massInterval(grams.low * low, grams.best * best, grams.high * high),
     assumption: assumption.replace('{}', percent(best)),
   };
 }

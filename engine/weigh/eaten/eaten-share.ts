@@ -1,8 +1,9 @@
 /** Share of an ingredient that is eaten, by what it is for, with the words that say so. */
+
+import { exact, massInterval } from '../../interval.ts';
 import type { Food, Interval, Item, Line } from '../../model.ts';
-import { interval, ONE } from '../interval.ts';
+import type { Region } from '../../units.ts';
 import { nameOf, plain } from '../line-words.ts';
-import type { Region } from '../measured/unit-sizes.ts';
 import { type Purpose, purposeOf, type RecipeWords } from './purpose.ts';
 import { roughDish, roughPasta } from './rough-dish.ts';
 
@@ -26,22 +27,22 @@ const SHARES: Readonly<Record<string, readonly [number, number, number, string]>
 
 const fromTable = (purpose: Purpose): Share => {
   const [low, best, high, text] = SHARES[purpose] ?? [1, 1, 1, ''];
-  return { share: interval(low, best, high), assumption: text === '' ? null : text };
+  return { share: massInterval(low, best, high), assumption: text === '' ? null : text };
 };
 
 /** `words`: the food's name and what its line says it is for. */
 function coatingShare(purpose: Purpose, words: string): Share {
   if (purpose === 'dusting') {
-    return { share: interval(0.3, 0.5, 0.8), assumption: 'half of the dusting taken as eaten' };
+    return { share: massInterval(0.3, 0.5, 0.8), assumption: 'half of the dusting taken as eaten' };
   }
   if (/crumb|panko|cornflake|cracker/.test(words)) {
     return {
-      share: interval(0.6, 0.75, 0.9),
+      share: massInterval(0.6, 0.75, 0.9),
       assumption: '75 % of the crumbs taken as sticking (60-90 %)',
     };
   }
   return {
-    share: interval(0.4, 0.6, 0.8),
+    share: massInterval(0.4, 0.6, 0.8),
     assumption: '60 % of the coating taken as sticking (40-80 %)',
   };
 }
@@ -66,7 +67,7 @@ function deepFryingShare(grams: number, line: Line, recipe: RecipeWords, region:
   const share = (uptake: number): number =>
     grams <= 0 ? 1 : Math.min(1, (base * uptake) / (1 - uptake) / grams);
   const text = `deep-frying oil: only what ${kind} takes up is counted, ${percent(best)} of the fried weight`;
-  return { share: interval(share(low), share(best), share(high)), assumption: text };
+  return { share: massInterval(share(low), share(best), share(high)), assumption: text };
 }
 
 /** Sodium that cooked pasta takes from salted water: 130 mg per 100 g, as salt 0.8 g per 100 g dry (USDA SR 169751, 169737). */
@@ -75,9 +76,9 @@ export const PASTA_SALT_PER_GRAM = 0.008;
 function pastaWaterShare(grams: number, recipe: RecipeWords, region: Region): Share {
   const pasta = roughPasta(recipe.lines, region);
   const text = 'salt for the cooking water: only what the pasta takes up is counted';
-  if (pasta <= 0 || grams <= 0) return { share: interval(0.03, 0.1, 0.25), assumption: text };
+  if (pasta <= 0 || grams <= 0) return { share: massInterval(0.03, 0.1, 0.25), assumption: text };
   const share = Math.min(1, (pasta * PASTA_SALT_PER_GRAM) / grams);
-  return { share: interval(share * 0.5, share, Math.min(1, share * 1.5)), assumption: text };
+  return { share: massInterval(share * 0.5, share, Math.min(1, share * 1.5)), assumption: text };
 }
 
 const KEEPS =
@@ -87,21 +88,21 @@ const DISCARDS =
 
 function marinadeShare(name: string, steps: string): Share {
   if (KEEPS.test(steps) && !/discard[^.]{0,30}marinade/.test(steps))
-    return { share: ONE, assumption: null };
+    return { share: exact(1), assumption: null };
   const salty = /salt|soy sauce/.test(name);
   if (DISCARDS.test(steps)) {
     return salty
       ? {
-          share: interval(0.05, 0.2, 0.5),
+          share: massInterval(0.05, 0.2, 0.5),
           assumption: 'marinade poured away: 20 % of its salt taken as eaten',
         }
       : {
-          share: interval(0.05, 0.15, 0.3),
+          share: massInterval(0.05, 0.15, 0.3),
           assumption: 'marinade poured away: 15 % taken as eaten',
         };
   }
   return {
-    share: interval(0.05, 1, 1),
+    share: massInterval(0.05, 1, 1),
     assumption: 'marinade: counted whole, as the recipe does not say it is poured away',
   };
 }
@@ -135,13 +136,13 @@ export function eatenShare(
   }
   if (purpose === 'brine' && BATH_PART.test(name)) {
     return {
-      share: interval(0.01, 0.05, 0.15),
+      share: massInterval(0.01, 0.05, 0.15),
       assumption: 'brine poured away: 5 % taken as eaten',
     };
   }
   if (purpose === 'syrup' && BATH_PART.test(name)) {
     return {
-      share: interval(0.1, 0.3, 0.5),
+      share: massInterval(0.1, 0.3, 0.5),
       assumption: 'cooking liquid poured away: 30 % taken as eaten',
     };
   }

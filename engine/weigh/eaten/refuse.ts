@@ -1,7 +1,8 @@
 /** What is thrown away of a food bought whole. */
+
+import { massInterval } from '../../interval.ts';
 import type { Food, Interval, Item, Line } from '../../model.ts';
 import trimming from '../data/trimming.json' with { type: 'json' };
-import { interval } from '../interval.ts';
 import { plain } from '../line-words.ts';
 
 /** Words of a name that say the stated mass is already without peel, bone or shell. */
@@ -45,7 +46,7 @@ export function withoutRefuse(
   const share = NARROW_PART.test(text) ? refuse : (AT_HOME.get(food.id) ?? refuse);
   const percent = Math.round(share * 100);
   return {
-    grams: interval(grams.low * (1 - refuse), grams.best * (1 - share), grams.high),
+    grams: massInterval(grams.low * (1 - refuse), grams.best * (1 - share), grams.high),
     assumption: `assumed weight as bought: ${percent} % peel, bone or trimmings left out`,
   };
 }

@@ -1,7 +1,7 @@
 /** A first rough weight of the dish from its lines alone, for shares that depend on it. */
 import type { Item, Line } from '../../model.ts';
+import { gramsOf, millilitresOf, type Region } from '../../units.ts';
 import { plain } from '../line-words.ts';
-import { gramsOf, millilitresOf, type Region } from '../measured/unit-sizes.ts';
 import { readingsOf, spanOf } from '../readings.ts';
 
 /** Grams of a millilitre and of a counted piece, of foods at large. Common practice, no source. */

@@ -1,8 +1,9 @@
 /** Weight of an item whose line states no amount: assumed where kitchen practice allows it. */
+
+import { massInterval, scaleMass } from '../../interval.ts';
 import type { Food, Interval, Item, Line } from '../../model.ts';
-import { interval, scaled } from '../interval.ts';
+import type { Region } from '../../units.ts';
 import { nameOf, plain } from '../line-words.ts';
-import type { Region } from '../measured/unit-sizes.ts';
 import { PASTA_SALT_PER_GRAM } from './eaten-share.ts';
 import { type Purpose, purposeOf, type RecipeWords } from './purpose.ts';
 import { roughDish, roughPasta } from './rough-dish.ts';
@@ -19,27 +20,33 @@ const PEPPER: Interval = { low: 0.1, best: 0.5, high: 2 };
 /** Unstated amounts by purpose, g. Common practice, no source. */
 const BY_PURPOSE: Partial<Record<Purpose, Assumed>> = {
   frying: {
-    grams: interval(7, 20, 40),
+    grams: massInterval(7, 20, 40),
     assumption: 'no amount: 20 g of frying fat assumed (7-40)',
   },
-  greasing: { grams: interval(3, 5, 12), assumption: 'no amount: 5 g for the pan assumed (3-12)' },
-  dusting: { grams: interval(5, 10, 20), assumption: 'no amount: 10 g for dusting assumed (5-20)' },
+  greasing: {
+    grams: massInterval(3, 5, 12),
+    assumption: 'no amount: 5 g for the pan assumed (3-12)',
+  },
+  dusting: {
+    grams: massInterval(5, 10, 20),
+    assumption: 'no amount: 10 g for dusting assumed (5-20)',
+  },
   brushing: {
-    grams: interval(5, 10, 20),
+    grams: massInterval(5, 10, 20),
     assumption: 'no amount: 10 g for brushing assumed (5-20)',
   },
-  removed: { grams: interval(0, 0.5, 3), assumption: 'no amount; taken out before eating' },
+  removed: { grams: massInterval(0, 0.5, 3), assumption: 'no amount; taken out before eating' },
 };
 
 /** A bath of oil: what is in the pan hardly matters, as only the uptake counts. */
 const DEEP_BATH: Assumed = {
-  grams: interval(500, 900, 1500),
+  grams: massInterval(500, 900, 1500),
   assumption: 'no amount: a bath of 900 g of oil assumed',
 };
 
 /** Common practice, no source. */
 const ICE: Assumed = {
-  grams: interval(50, 120, 250),
+  grams: massInterval(50, 120, 250),
   assumption: 'no amount: 120 g of ice assumed, which holds no carbohydrate',
 };
 
@@ -47,7 +54,7 @@ const SAYS_LITTLE =
   /^(?:just )?(?:a )?(?:very |tiny )?(?:little|touch|bit|smidgen|hint|trickle|lick)\b/;
 /** About a teaspoon. Common practice, no source. */
 const LITTLE: Assumed = {
-  grams: interval(1, 5, 15),
+  grams: massInterval(1, 5, 15),
   assumption: "'a little': 5 g assumed (1-15)",
 };
 
@@ -58,13 +65,13 @@ function assumedSalt(purpose: Purpose, recipe: RecipeWords, region: Region): Ass
     // The share eaten is worked out against this; ten times the uptake is a usual pot of water.
     const pot = pasta * PASTA_SALT_PER_GRAM * 10;
     return {
-      grams: interval(pot * 0.5, pot, pot * 2),
+      grams: massInterval(pot * 0.5, pot, pot * 2),
       assumption: 'no amount: salted cooking water',
     };
   }
   const dish = roughDish(recipe.lines, region);
   if (dish <= 0) return null;
-  const grams = scaled(SALT_SHARE, dish);
+  const grams = scaleMass(SALT_SHARE, dish);
   const high = grams.high.toFixed(0);
   return { grams, assumption: `no amount of salt: 0-${high} g assumed, up to 1.5 % of the dish` };
 }

@@ -1,9 +1,10 @@
 /** Counts -> grams: pieces by size, cloves, cans, sticks, bunches. */
+
+import { massAround, scaleMass } from '../../interval.ts';
 import type { Food, Interval, Item } from '../../model.ts';
 import kinds from '../data/kinds.json' with { type: 'json' };
 import pieces from '../data/pieces.json' with { type: 'json' };
 import wholes from '../data/whole.json' with { type: 'json' };
-import { around, scaled } from '../interval.ts';
 import { hasWord, nameOf, plain } from '../line-words.ts';
 import { choosePiece, sizeOf } from './household-measures.ts';
 import { weighLikened } from './likened.ts';
@@ -109,7 +110,7 @@ function byOwnMeasure(
   const grams = measure.grams * factor;
   const scatter = scatterOf(unit, sized ? size : null, food);
   return {
-    grams: around(count * grams, scatter),
+    grams: massAround(count * grams, scatter),
     basis: 'count',
     assumptions: [`${size ?? ''} ${unit ?? 'piece'} of ${told(grams)} g`.trim()],
   };
@@ -133,7 +134,7 @@ function byPractice(
   const factor = size === null ? 1 : (SIZE_FACTOR[size] ?? 1);
   const grams = row.grams * factor;
   return {
-    grams: around(count * grams, row.scatter),
+    grams: massAround(count * grams, row.scatter),
     basis: 'count',
     assumptions: [`${unit ?? 'piece'} of about ${told(grams)} g (${row.source})`],
   };
@@ -154,7 +155,7 @@ function byKind(count: number, unit: string | null, item: Item): Weighed | null 
   return row === undefined
     ? null
     : {
-        grams: around(count * row.grams, row.scatter),
+        grams: massAround(count * row.grams, row.scatter),
         basis: 'count',
         assumptions: [
           `${row.unit ?? 'piece'} of about ${row.grams} g of this kind (${row.source})`,
@@ -182,7 +183,7 @@ function byGroup(count: number, size: string | null, food: Food | null): Weighed
   const grams = 100 * (size === null ? 1 : (SIZE_FACTOR[size] ?? 1));
   const span: Interval = { low: 0.3 * grams, best: grams, high: 2.5 * grams };
   return {
-    grams: scaled(span, count),
+    grams: scaleMass(span, count),
     basis: 'assumed',
     assumptions: [`no weight of one known; about ${told(grams)} g assumed, which is a rough guess`],
   };

@@ -1,7 +1,7 @@
 /** A food's own measures: which one fits the unit, the size and the form on the line. */
 import type { Food, Measure } from '../../model.ts';
+import { millilitresOf } from '../../units.ts';
 import { plain } from '../line-words.ts';
-import { millilitresOf } from './unit-sizes.ts';
 
 export interface VolumeMeasure {
   measure: Measure;

@@ -1,7 +1,8 @@
 /** 'A walnut-size ball of tamarind': a piece whose size is told by another thing. */
+
+import { massAround } from '../../interval.ts';
 import type { Item } from '../../model.ts';
 import likened from '../data/likened.json' with { type: 'json' };
-import { around } from '../interval.ts';
 import { plain } from '../line-words.ts';
 import type { Weighed } from './volume.ts';
 
@@ -27,7 +28,7 @@ export function weighLikened(count: number, unit: string | null, item: Item): We
   const grams = GRAMS.get(thing ?? '');
   if (thing === undefined || grams === undefined) return null;
   return {
-    grams: around(count * grams, SCATTER),
+    grams: massAround(count * grams, SCATTER),
     basis: 'count',
     assumptions: [`size of a ${thing}: about ${grams} g (common practice, no source)`],
   };

@@ -1,6 +1,7 @@
 /** Salt by the spoon depends on its grain: what was taken, and what the other grains would give. */
+
+import { massInterval } from '../../interval.ts';
 import type { Food } from '../../model.ts';
-import { interval } from '../interval.ts';
 import type { Weighed } from './volume.ts';
 
 /** Grams of a US tablespoon. Fine: USDA SR 173468; coarse grains: common practice, no source. */
@@ -26,7 +27,7 @@ export function withGrain(weighed: Weighed, food: Food | null, text: string): We
     const said = `assumed fine salt; dense coarse salt would be ${grams('dense')} g, light coarse salt ${grams('light')} g`;
     return {
       ...weighed,
-      grams: interval(open ? low * ratio('light') : low, best, high),
+      grams: massInterval(open ? low * ratio('light') : low, best, high),
       assumptions: [...weighed.assumptions, said],
     };
   }
@@ -34,7 +35,7 @@ export function withGrain(weighed: Weighed, food: Food | null, text: string): We
   const said = `assumed ${grain} coarse salt; ${other} coarse salt would be ${grams(other)} g, fine salt ${grams('fine')} g`;
   return {
     ...weighed,
-    grams: interval(
+    grams: massInterval(
       Math.min(low, low * ratio('light')),
       best,
       Math.max(high, best * ratio('dense') * 1.05),

@@ -1,11 +1,12 @@
 /** Volume -> grams: by the food's own measures, else by the density of foods of its kind. */
+
+import { massInterval, scaleMass } from '../../interval.ts';
 import type { Food, Interval, Item } from '../../model.ts';
+import { millilitresOf, type Region, US_CUP_ML } from '../../units.ts';
 import densities from '../data/density.json' with { type: 'json' };
 import scatters from '../data/volume-scatter.json' with { type: 'json' };
-import { interval, scaled } from '../interval.ts';
 import { hasWord, nameOf } from '../line-words.ts';
 import { chooseVolume, type VolumeMeasure } from './household-measures.ts';
-import { millilitresOf, type Region } from './unit-sizes.ts';
 
 export interface Weighed {
   grams: Interval;
@@ -18,7 +19,6 @@ const SCATTER: Readonly<Record<string, { cup: number[] }>> = scatters;
 /** Half-widths of a filled cup or spoon. Common practice, no source. */
 const LIQUID_SCATTER = 0.05;
 const SOLID_SCATTER = 0.12;
-const CUP_ML = 236.58824;
 
 const rounded = (grams: number): string => (grams >= 10 ? grams.toFixed(0) : grams.toFixed(1));
 
@@ -58,12 +58,12 @@ function filledSpan(food: Food, chosen: VolumeMeasure, text: string): Interval |
   const row = Object.hasOwn(SCATTER, food.id) ? SCATTER[food.id] : undefined;
   const [low = 0, best = 0, high = 0] = row?.cup ?? [];
   if (row === undefined) return null;
-  if (/\b(?:lightly|loosely|softly) packed\b/.test(text)) return interval(low, best, high);
+  if (/\b(?:lightly|loosely|softly) packed\b/.test(text)) return massInterval(low, best, high);
   if (/\bpacked\b/.test(text) && food.id === 'brown-sugar')
-    return interval(high * 0.95, high, high * 1.05);
-  if (/\bsifted\b/.test(text)) return interval(low * 0.95, (low + best) / 2, best);
+    return massInterval(high * 0.95, high, high * 1.05);
+  if (/\bsifted\b/.test(text)) return massInterval(low * 0.95, (low + best) / 2, best);
   if (chosen.form.length > 0) return null;
-  return interval(low, best, high);
+  return massInterval(low, best, high);
 }
 
 function withOwnMeasure(
@@ -78,13 +78,14 @@ function withOwnMeasure(
   const span = filledSpan(food, chosen, text);
   const scatter = liquid ? LIQUID_SCATTER : SOLID_SCATTER;
   const grams = span
-    ? scaled(span, ml / CUP_ML)
-    : interval(
+    ? scaleMass(span, ml / US_CUP_ML)
+    : massInterval(
         ml * chosen.density * (1 - scatter),
         ml * chosen.density,
         ml * chosen.density * (1 + scatter),
       );
-  const perUnit = (millilitresOf(unit, region) ?? 1) * (span ? span.best / CUP_ML : chosen.density);
+  const perUnit =
+    (millilitresOf(unit, region) ?? 1) * (span ? span.best / US_CUP_ML : chosen.density);
   const form = chosen.form.length > 0 ? ` (${chosen.form.join(' ')})` : '';
   const metric = /^(ml|cl|dl|l)$/.test(unit);
   const which = unit === 'cup' ? `${CUP_NAME[region]} cup` : unit;
@@ -119,7 +120,7 @@ export function weighVolume(
   const kind = densityByKind(food ? nameOf({ ...item, name: '' }, food) : nameOf(item, null));
   const share = kind.best.toFixed(2);
   return {
-    grams: interval(ml * kind.low, ml * kind.best, ml * kind.high),
+    grams: massInterval(ml * kind.low, ml * kind.best, ml * kind.high),
     basis: 'volume',
     assumptions: [
       kind.known

@@ -4,12 +4,12 @@ import { describe, expect, it } from 'vitest';
 import { compareStated, type Nutrients, type Recipe, type Tally } from '../../../engine/index.ts';
 import { NUTRIENTS } from '../../../engine/model.ts';
 import { tally } from '../../../engine/tally/index.ts';
+import { nearnessOf } from '../../../engine/tally/stated/nearness.ts';
 import {
   readFigure,
   readStated,
   servingGrams,
 } from '../../../engine/tally/stated/stated-figures.ts';
-import { verdictOf } from '../../../engine/tally/stated/stated-verdict.ts';
 import { makeFood, makeIngredient, makeTable, makeWeight } from '../fixtures.ts';
 
 /** One serving of an invented dish: 4 x 8 P + 9 x 10 F + 4 x 60 C = 362 kcal. */
@@ -122,11 +122,11 @@ describe('reading printed figures', () => {
 
 describe('verdicts', () => {
   it('calls carbohydrate within 3 g or 15 % close, within 30 % somewhat off', () => {
-    expect(verdictOf('carbohydrateG', 8, 5)).toBe('close');
-    expect(verdictOf('carbohydrateG', 100, 85)).toBe('close');
-    expect(verdictOf('carbohydrateG', 100, 84)).toBe('somewhat');
-    expect(verdictOf('carbohydrateG', 100, 70)).toBe('somewhat');
-    expect(verdictOf('carbohydrateG', 100, 69)).toBe('differs');
+    expect(nearnessOf('carbohydrateG', 8, 5)).toBe('close');
+    expect(nearnessOf('carbohydrateG', 100, 85)).toBe('close');
+    expect(nearnessOf('carbohydrateG', 100, 84)).toBe('somewhat');
+    expect(nearnessOf('carbohydrateG', 100, 70)).toBe('somewhat');
+    expect(nearnessOf('carbohydrateG', 100, 69)).toBe('differs');
   });
 });
 

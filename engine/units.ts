@@ -1,6 +1,11 @@
 /** Grams and millilitres of units, by the measures in use where the recipe comes from. */
 export type Region = 'us' | 'uk' | 'eu' | 'au';
 
+/** Centimetres of an inch; exact by definition (international inch, 1959). */
+export const CM_PER_INCH = 2.54;
+
+export const OUNCES_PER_POUND = 16;
+
 /** Exact by definition (international avoirdupois pound, 1959). */
 const GRAMS: Readonly<Record<string, number>> = {
   mg: 0.001,
@@ -21,12 +26,15 @@ const METRIC: Readonly<Record<string, number>> = {
   dessertspoon: 10,
 };
 
+/** The cup of the food table's own measures, ml. */
+export const US_CUP_ML = 236.58824;
+
 /** US customary: gallon of 231 cubic inches (3785.411784 ml). */
 const US: Readonly<Record<string, number>> = {
   tsp: 4.92892,
   tbsp: 14.78676,
   'fl oz': 29.57353,
-  cup: 236.58824,
+  cup: US_CUP_ML,
   pint: 473.17647,
   quart: 946.35295,
   gallon: 3785.41178,
