@@ -18,7 +18,7 @@ export interface CautionInput {
   foods: FoodTable;
   /** Title and method, to see frying, slow cooking and the like. */
   words?: string;
-  /** What the user has said of themselves; left out when unknown. */
+  /** What the user has stated about themselves; left out when unknown. */
   person?: { kidneyDisease?: boolean; sglt2?: boolean; needsCarePlan?: boolean };
 }
 
@@ -82,9 +82,9 @@ const addsGluten = ({ served }: Facts): boolean =>
 
 /** The original had it too, so the reader is warned later in the order. */
 const hadGluten = ({ served, plan, foods }: Facts): boolean => {
-  const gone = plan.swaps.map(({ from }) => (from === null ? null : foods.byId(from.foodId)));
-  const stays = served.filter(({ added }) => !added).map(({ food }) => food);
-  return [...gone, ...stays].some((food) => food?.allergens.includes('gluten') === true);
+  const replaced = plan.swaps.map(({ from }) => (from === null ? null : foods.byId(from.foodId)));
+  const kept = served.filter(({ added }) => !added).map(({ food }) => food);
+  return [...replaced, ...kept].some((food) => food?.allergens.includes('gluten') === true);
 };
 
 const DOUGHS: readonly Family[] = [

@@ -137,7 +137,7 @@ function incompleteOf(lines: readonly NumberedLine[]): Tally['incomplete'] {
   return incomplete;
 }
 
-/** What is served beside, said with the net carbs it would bring. */
+/** What is served beside, with the net carbs it would bring. */
 function withAmount(
   row: Tally['uncounted'][number],
   aside: readonly NumberedLine[],

@@ -41,12 +41,12 @@ function fromStated(recipe: Recipe): ServingsProposal | null {
       ? servings.low
       : Math.max(1, Math.floor((servings.low + servings.high) / 2));
   if (!(servings.low > 0) || middle > MOST_SERVINGS) return null;
-  const said = text ?? plural(middle, 'serving');
+  const pageWords = text ?? plural(middle, 'serving');
   const range =
     servings.low === servings.high
       ? ''
       : `; reckoned with ${middle}, the middle of ${servings.low} to ${servings.high}`;
-  return { servings: middle, stated: true, text: `The page says '${said}'${range}.` };
+  return { servings: middle, stated: true, text: `The page says '${pageWords}'${range}.` };
 }
 
 function fromPieces(
@@ -56,7 +56,7 @@ function fromPieces(
 ): ServingsProposal | null {
   const { pieces } = recipe.yield;
   if (pieces === null || !(pieces.count > 0)) return null;
-  const said = recipe.yield.text ?? `${pieces.count} ${pieces.noun}`;
+  const pageWords = recipe.yield.text ?? `${pieces.count} ${pieces.noun}`;
   const pieceGrams = cookedGrams === null ? null : cookedGrams / pieces.count;
   const isWhole = WHOLE.test(pieces.noun) && !SLICE.test(pieces.noun);
   // A pizza each is a serving, a loaf is not: the weight tells.
@@ -69,7 +69,7 @@ function fromPieces(
   const servings = pieces.count / perServing;
   const each =
     perServing === 1 ? 'one is taken as a serving' : `${perServing} are taken as a serving`;
-  return { servings, stated: false, text: `The page says '${said}'; ${each}.` };
+  return { servings, stated: false, text: `The page says '${pageWords}'; ${each}.` };
 }
 
 /**
@@ -94,13 +94,13 @@ export function proposeServings(
     };
   const servings = Math.max(1, Math.round(cooked / reference.grams));
   const { text } = recipe.yield;
-  const unsaid =
+  const pageGap =
     text === null
       ? 'The page gives no servings.'
       : `The page says '${text}', not how many servings.`;
   return {
     servings,
     stated: false,
-    text: `${unsaid} Estimated ${servings}, from about ${Math.round(cooked)} g finished and ${reference.grams} g each (${reference.source}). Set the servings you cut.`,
+    text: `${pageGap} Estimated ${servings}, from about ${Math.round(cooked)} g finished and ${reference.grams} g each (${reference.source}). Set the servings you cut.`,
   };
 }

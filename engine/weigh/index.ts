@@ -79,8 +79,8 @@ function disagreementOf(
     if (alike) continue;
     const stated = chosen.weighed.grams.best;
     const [{ grams } = other.weighed] = readings;
-    const tell = (value: number): string => value.toFixed(value < 10 ? 1 : 0);
-    const text = `the line's amounts differ: ${tell(stated)} g taken, the other reading gives ${tell(grams.best)} g`;
+    const shown = (value: number): string => value.toFixed(value < 10 ? 1 : 0);
+    const text = `the line's amounts differ: ${shown(stated)} g taken, the other reading gives ${shown(grams.best)} g`;
     return { stated, other: grams.best, text };
   }
   return null;
@@ -175,21 +175,23 @@ function finished(
       : null;
   const { low, best, high } = bought?.grams ?? weighed.grams;
   const eaten = eatenShare(item, line, food, best, options.recipe, options.region);
-  const said = [lostBlankNote(item, line), bought?.assumption ?? null, eaten.assumption].filter(
-    (text) => text !== null,
-  );
+  const eatenAndBought = [
+    lostBlankNote(item, line),
+    bought?.assumption ?? null,
+    eaten.assumption,
+  ].filter((text) => text !== null);
   return {
     grams: massInterval(low, best, high),
     eaten: eaten.share,
     basis: weighed.basis,
-    assumptions: [...weighed.assumptions, ...said],
+    assumptions: [...weighed.assumptions, ...eatenAndBought],
     disagreement,
   };
 }
 
 /**
  * Grams (edible part) of an item and the share eaten, 0..1. A stated mass wins over a volume, a
- * volume over a count; readings that disagree are both told. Without a weighable amount salt, pepper, frying
+ * volume over a count; readings that disagree are both reported. Without a weighable amount salt, pepper, frying
  * fat, greasing and dusting get an assumed weight; anything else is null, for the caller to list as
  * uncounted. Never throws.
  */

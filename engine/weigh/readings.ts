@@ -1,4 +1,4 @@
-/** The amounts of an item as readings: one quantity each, said in one or several measures. */
+/** The amounts of an item as readings: one quantity each, in one or several measures. */
 import type { Amount, Item } from '../model.ts';
 import { gramsOf, millilitresOf, OUNCES_PER_POUND } from '../units.ts';
 
@@ -16,7 +16,7 @@ export type Reading = Part[];
 export const COUNT_OR_COUNT =
   /[\d½¼¾⅓⅔]\s*(?:[a-z-]+\s+){0,2}or\s+(?:[\d½¼¾⅓⅔]|one\b|two\b|half\b)/;
 
-const ALIKE = 1.25;
+const SAME_SIZE_RATIO = 1.25;
 
 /** Rough grams of one measure; a millilitre counts as a gram. Null for counts and lengths. */
 const roughly = ({ quantity, unit }: Amount): number | null => {
@@ -24,11 +24,11 @@ const roughly = ({ quantity, unit }: Amount): number | null => {
   return one === null ? null : one * quantity;
 };
 
-/** '150g/5oz' of '10 x 150g/5oz': the size said again, not the whole. */
+/** '150g/5oz' of '10 x 150g/5oz': the size repeated, not the whole. */
 function saysSizeAgain(amount: Amount, size: Amount): boolean {
   const a = roughly(amount);
   const b = roughly(size);
-  return a !== null && b !== null && a > 0 && b > 0 && Math.max(a / b, b / a) < ALIKE;
+  return a !== null && b !== null && a > 0 && b > 0 && Math.max(a / b, b / a) < SAME_SIZE_RATIO;
 }
 
 /** '4 cups, or 3 (15-ounce) cans': the size stands between the count and its unit. */
@@ -82,7 +82,7 @@ function joinedPounds(amounts: readonly Amount[], text: string): Amount[] {
   return joined;
 }
 
-/** '2 x 400/14oz tins': the unit of the first size is left out, and the ounces tell it. */
+/** '2 x 400/14oz tins': the unit of the first size is left out, and the ounces show which. */
 const GRAMS_BEFORE_OUNCES = /\b(\d{2,4})\/\d[\d.]*\s?oz\b/;
 
 /** A size without a unit is in grams where the line says it again in ounces. */
@@ -99,7 +99,7 @@ function sizesInGrams(amounts: readonly Amount[], text: string): Amount[] {
 const isSizeOfCount = (amount: Amount, first: Amount, text: string): boolean =>
   first.unit === null && gramsOf(amount.unit) !== null && /\beach\b/.test(text);
 
-/** '4 large or 6 medium stalks': both counts are of the unit that is said once. */
+/** '4 large or 6 medium stalks': both counts are of the unit that is named once. */
 function withSharedUnit(amounts: readonly Amount[], text: string): Amount[] {
   const [first, second, ...rest] = amounts;
   const shared = first?.unit === null && second?.kind === 'same' && COUNT_OR_COUNT.test(text);

@@ -14,7 +14,7 @@ export interface Share {
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
-/** Default shares. Common practice, no source, unless said. */
+/** Default shares. Common practice, no source, unless one is named. */
 const SHARES: Readonly<Record<string, readonly [number, number, number, string]>> = {
   frying: [0.2, 0.5, 0.9, 'half of the frying fat taken as eaten (20-90 %)'],
   greasing: [0.5, 0.75, 1, 'three quarters of the fat for the pan taken as eaten (50-100 %)'],

@@ -104,14 +104,14 @@ function purposeWords(item: Item, line: Line): string {
   const ofExtra = stated && ENDS_IN_EXTRA.test(item.name.trim());
   const purpose = ofExtra ? null : line.purpose;
   const parts = [purpose, line.note, item.preparation].filter((part) => part !== null);
-  const said = parts
+  const purposeText = parts
     .flatMap((part) => plain(part).split(/[,;(]/))
     .filter((part) => !(stated && (EXTRA.test(part.trim()) || /^plus\b/.test(part.trim()))))
     .join(', ');
   const inEnglish = foreign.flatMap(([words = '', english = '']) =>
-    hasWord(said, words) ? [english] : [],
+    hasWord(purposeText, words) ? [english] : [],
   );
-  return [said, ...inEnglish].join(', ');
+  return [purposeText, ...inEnglish].join(', ');
 }
 
 /**
@@ -126,21 +126,21 @@ export function purposeOf(
   recipe: RecipeWords,
 ): Purpose {
   const name = nameOf(item, food);
-  const said = purposeWords(item, line);
+  const purposeText = purposeWords(item, line);
   const steps = stepsText(recipe);
   if (
     line.optional ||
     /to serve|for serving|garnish|to garnish|to decorate|for decorat|to finish|on the side/.test(
-      said,
+      purposeText,
     )
   )
     return 'serving';
   if (REMOVED.test(plain(item.name)) || REMOVED.test(name)) return 'removed';
-  const bath = bathPurpose(name, line, said);
+  const bath = bathPurpose(name, line, purposeText);
   if (bath) return bath;
-  const coating = coatingPurpose(name, said, recipe, steps);
+  const coating = coatingPurpose(name, purposeText, recipe, steps);
   if (coating) return coating;
   return FAT.test(name) && !/\bpeanut butter|almond butter/.test(name)
-    ? fatPurpose(said, steps, grams)
+    ? fatPurpose(purposeText, steps, grams)
     : 'whole';
 }

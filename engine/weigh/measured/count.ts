@@ -20,7 +20,7 @@ interface PieceRow {
 const PIECES: Readonly<Record<string, readonly PieceRow[]>> = pieces;
 
 /** Words for units that weigh as another one does. */
-const ALIKE: Readonly<Record<string, string>> = {
+const WEIGHS_AS: Readonly<Record<string, string>> = {
   tin: 'can',
   packet: 'package',
   pack: 'package',
@@ -85,7 +85,7 @@ const VAGUE = /^(serving|portion|part|batch|recipe|inch|cm|mm|ft)$/;
 const CONTAINERS =
   /^(can|tin|jar|bottle|pack|packet|stick|envelope|sachet|bag|block|sheet|sleeve|tube|tub|carton|box|pouch|punnet|basket|case)/;
 
-const told = (grams: number): string =>
+const gramsText = (grams: number): string =>
   grams >= 10 ? grams.toFixed(0) : String(+grams.toFixed(2));
 
 function scatterOf(unit: string | null, size: string | null, food: Food): number {
@@ -112,7 +112,7 @@ function byOwnMeasure(
   return {
     grams: massAround(count * grams, scatter),
     basis: 'count',
-    assumptions: [`${size ?? ''} ${unit ?? 'piece'} of ${told(grams)} g`.trim()],
+    assumptions: [`${size ?? ''} ${unit ?? 'piece'} of ${gramsText(grams)} g`.trim()],
   };
 }
 
@@ -126,7 +126,7 @@ function byPractice(
   size: string | null,
   name: string,
 ): Weighed | null {
-  const key = unit === null ? null : (ALIKE[unit] ?? unit);
+  const key = unit === null ? null : (WEIGHS_AS[unit] ?? unit);
   const rows = key !== null && Object.hasOwn(PIECES, key) ? (PIECES[key] ?? []) : [];
   const row =
     firstRow(rows, name) ?? (key === null || key === 'piece' ? firstRow(wholes, name) : null);
@@ -136,7 +136,7 @@ function byPractice(
   return {
     grams: massAround(count * grams, row.scatter),
     basis: 'count',
-    assumptions: [`${unit ?? 'piece'} of about ${told(grams)} g (${row.source})`],
+    assumptions: [`${unit ?? 'piece'} of about ${gramsText(grams)} g (${row.source})`],
   };
 }
 
@@ -177,7 +177,7 @@ const isPortion = (unit: string | null, food: Food | null): boolean =>
 const isLeafy = (food: Food): boolean =>
   food.measures.some((measure) => /^(leaf|sprig|handful)\b/.test(measure.unit));
 
-/** A piece of a vegetable or fruit nothing is known of: wide, and said to be a guess. */
+/** A piece of a vegetable or fruit nothing is known of: a wide range, called a guess. */
 function byGroup(count: number, size: string | null, food: Food | null): Weighed | null {
   if (food?.state !== 'raw' || !/vegetable|fruit/.test(food.group) || isLeafy(food)) return null;
   const grams = 100 * (size === null ? 1 : (SIZE_FACTOR[size] ?? 1));
@@ -185,7 +185,9 @@ function byGroup(count: number, size: string | null, food: Food | null): Weighed
   return {
     grams: scaleMass(span, count),
     basis: 'assumed',
-    assumptions: [`no weight of one known; about ${told(grams)} g assumed, which is a rough guess`],
+    assumptions: [
+      `no weight of one known; about ${gramsText(grams)} g assumed, which is a rough guess`,
+    ],
   };
 }
 

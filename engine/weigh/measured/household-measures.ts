@@ -16,7 +16,7 @@ export interface VolumeMeasure {
 const VOLUME = /^(cup|tbsp|tsp|fl oz|pint|quart|gallon|ml|l|dl)\b/;
 
 /** Forms that are packed to much the same density; a line that says one may use the other. */
-const LIKE: readonly (readonly string[])[] = [
+const SAME_FORMS: readonly (readonly string[])[] = [
   ['chopped', 'diced', 'cubed', 'cubes', 'pieces', 'minced', 'chunks'],
   ['grated', 'shredded'],
   ['sliced', 'slices'],
@@ -34,7 +34,7 @@ const forms = new Map<string, RegExp>();
 function patternOf(form: string): RegExp {
   let pattern = forms.get(form);
   if (!pattern) {
-    const like = LIKE.find((list) => list.includes(form)) ?? [form];
+    const like = SAME_FORMS.find((list) => list.includes(form)) ?? [form];
     const words = like.map((word) => `${word}|${stem(word)}(?:ed|es|e|s)?`);
     pattern = new RegExp(`\\b(?:${words.join('|')})\\b`);
     forms.set(form, pattern);

@@ -1,4 +1,4 @@
-/** 'A walnut-size ball of tamarind': a piece whose size is told by another thing. */
+/** 'A walnut-size ball of tamarind': a piece whose size is compared with another thing. */
 
 import { massAround } from '../../interval.ts';
 import type { Item } from '../../model.ts';

@@ -13,26 +13,26 @@ const grainOf = (food: Food): keyof typeof TABLESPOON | null => {
   return food.id === 'coarse-salt-light' ? 'light' : null;
 };
 
-const told = (grams: number): string => (grams >= 10 ? grams.toFixed(0) : grams.toFixed(1));
+const gramsText = (grams: number): string => (grams >= 10 ? grams.toFixed(0) : grams.toFixed(1));
 
-/** The same weight with the doubt of the grain added and said; anything else unchanged. */
+/** The same weight with the doubt of the grain added and named; anything else unchanged. */
 export function withGrain(weighed: Weighed, food: Food | null, text: string): Weighed {
   const grain = food && weighed.basis === 'volume' ? grainOf(food) : null;
   if (grain === null) return weighed;
   const { low, best, high } = weighed.grams;
   const ratio = (other: keyof typeof TABLESPOON): number => TABLESPOON[other] / TABLESPOON[grain];
-  const grams = (other: keyof typeof TABLESPOON): string => told(best * ratio(other));
+  const grams = (other: keyof typeof TABLESPOON): string => gramsText(best * ratio(other));
   if (grain === 'fine') {
     const open = /\bsea salt|flak/.test(text) && !/\bfine/.test(text);
-    const said = `assumed fine salt; dense coarse salt would be ${grams('dense')} g, light coarse salt ${grams('light')} g`;
+    const assumption = `assumed fine salt; dense coarse salt would be ${grams('dense')} g, light coarse salt ${grams('light')} g`;
     return {
       ...weighed,
       grams: massInterval(open ? low * ratio('light') : low, best, high),
-      assumptions: [...weighed.assumptions, said],
+      assumptions: [...weighed.assumptions, assumption],
     };
   }
   const other = grain === 'dense' ? 'light' : 'dense';
-  const said = `assumed ${grain} coarse salt; ${other} coarse salt would be ${grams(other)} g, fine salt ${grams('fine')} g`;
+  const assumption = `assumed ${grain} coarse salt; ${other} coarse salt would be ${grams(other)} g, fine salt ${grams('fine')} g`;
   return {
     ...weighed,
     grams: massInterval(
@@ -40,6 +40,6 @@ export function withGrain(weighed: Weighed, food: Food | null, text: string): We
       best,
       Math.max(high, best * ratio('dense') * 1.05),
     ),
-    assumptions: [...weighed.assumptions, said],
+    assumptions: [...weighed.assumptions, assumption],
   };
 }
