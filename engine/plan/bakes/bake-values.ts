@@ -1,5 +1,6 @@
 /** The figures of a reworked recipe that tell why a bake went wrong. */
 import type { FoodTable } from '../../foods/index.ts';
+import { hasTag, type Tag } from '../../foods/tags.ts';
 import type { Adaptation, Food, Nutrient, PlannedItem, Tally } from '../../model.ts';
 import { absorption, fat, functionOf, sweetness } from '../dish/food-figures.ts';
 import { FAMILY_LIMITS, type FamilyLimits } from '../dish/knowledge.ts';
@@ -21,17 +22,6 @@ interface Portion {
   role: PlannedItem['role'];
 }
 
-const GUMS = /gum$|glucomannan|carrageenan|pectin|gelatin|agar/;
-const BINDERS = /gum$|glucomannan|psyllium/;
-const NUTS = /(almond|hazelnut|walnut|pecan|pistachio|coconut)-flour/;
-const DUSTY = /^(oat|wheat|bamboo|cellulose)-(fibre|powder)$/;
-const THIRSTY = /fibre$|bran$|^coconut-flour$|^cellulose/;
-const INTENSE = /monk-fruit|steviol|stevia|sucralose/;
-const WATERY = /^(zucchini|cauliflower|cauliflower-rice|spaghetti-squash|turnip|radish|cucumber)$/;
-/** Fibre that a label may count more of than passes undigested: from memory. */
-const DOUBTFUL =
-  /high-amylose|resistant-wheat-starch|resistant-dextrin|low-carb-wheat|isomalto|oligofructose|^inulin|polydextrose/;
-
 const plannedPortions = ({ plan }: Adaptation, foods: FoodTable): Portion[] =>
   plan.items.flatMap(({ foodId, grams, role, eaten }) => {
     const food = foods.byId(foodId);
@@ -50,9 +40,14 @@ const sum = (portions: readonly Portion[], of: (portion: Portion) => number): nu
   portions.reduce((total, portion) => total + portion.grams * of(portion), 0);
 
 const where =
-  (pattern: RegExp) =>
+  (tag: Tag) =>
   ({ food }: Portion): number =>
-    pattern.test(food.id) ? 1 : 0;
+    hasTag(food, tag) ? 1 : 0;
+
+const is =
+  (id: string) =>
+  ({ food }: Portion): number =>
+    food.id === id ? 1 : 0;
 
 const inBase = ({ role }: Portion): boolean => role === 'structure';
 const isSweet = ({ role, food }: Portion): boolean =>
@@ -64,7 +59,7 @@ const ratioPct = (part: number, whole: number): number | null =>
 /** Water for each gram that the flours and binders hold. */
 function wetness(portions: readonly Portion[]): number | null {
   const held = sum(portions, ({ food, role }) =>
-    role === 'structure' || BINDERS.test(food.id) ? Math.max(0, absorption(food)) : 0,
+    role === 'structure' || hasTag(food, 'binder') ? Math.max(0, absorption(food)) : 0,
   );
   const water = sum(portions, ({ food, role }) =>
     // Only food and role decide, so the rest of an amount is of no account.
@@ -94,30 +89,30 @@ function doughPart(
     ...glutenRoom(dough.glutenProteinPct, limits),
     starchPct: dough.digestibleStarchPct,
     ...binderRoom(portions, base, limits),
-    psylliumPct: of(where(/psyllium/)),
+    psylliumPct: of(where('psyllium')),
     saltPct: dough.saltPct,
     yeastPct: dough.yeastPct,
     leaveningPct: of(({ role }) => (role === 'leavening' ? 1 : 0)),
-    sodaPct: of(where(/^baking-soda/)),
+    sodaPct: of(is('baking-soda')),
     sugarPct: dough.sugarPct,
-    resistantPct: of(where(/^(resistant-wheat-starch|high-amylose-maize-starch)$/)),
+    resistantPct: of(where('resistant-starch')),
     browningPct: of((p) => (functionOf(p.food).browning !== 'none' && isSweet(p) ? 1 : 0)),
     fatPct: dough.fatPct,
     addedFatPct: of(({ food, role }) => (role === 'fat' ? fat(food) : 0)),
-    nutPct: of(where(NUTS)),
-    coconutPct: of(where(/^coconut-flour$/)),
-    sunflowerPct: of(where(/^sunflower/)),
+    nutPct: of(where('nut-flour')),
+    coconutPct: of(is('coconut-flour')),
+    sunflowerPct: of(where('green-with-soda')),
     insolubleFibrePct: of((p) => (inBase(p) ? functionOf(p.food).insolubleFibre : 0)),
-    dustyPct: of(where(DUSTY)),
-    thirstyPct: of(where(THIRSTY)),
-    inulinPct: of(where(/inulin|oligofructose/)),
+    dustyPct: of(where('dry-fibre')),
+    thirstyPct: of(where('thirsty-fibre')),
+    inulinPct: of(where('inulin')),
     flavourPct: of((p) => (inBase(p) && functionOf(p.food).flavour >= 2 ? 1 : 0)),
     eggPct: of(({ food, role }) => (role === 'egg' && food.id !== 'egg-white' ? 1 : 0)),
     oneEggPct: egg ? (100 * LARGE_EGG_G) / base : 0,
-    eggPowderPct: of(where(/^egg-white-powder$/)),
-    proteinPowderPct: of(where(/^(whey|casein|egg-white-powder|soy-protein|pea-protein)/)),
-    allulosePct: of(where(/^allulose/)),
-    erythritolPct: of(where(/^erythritol/)),
+    eggPowderPct: of(is('egg-white-powder')),
+    proteinPowderPct: of(where('protein-powder')),
+    allulosePct: of(where('allulose')),
+    erythritolPct: of(where('erythritol')),
   };
 }
 
@@ -141,7 +136,7 @@ function binderRoom(
   base: number,
   limits: FamilyLimits | undefined,
 ): Partial<BakeFigures> {
-  const binders = portions.filter(({ food, role }) => role === 'binder' || BINDERS.test(food.id));
+  const binders = portions.filter(({ food, role }) => role === 'binder' || hasTag(food, 'binder'));
   const pct = (100 * sum(binders, () => 1)) / base;
   const main = [...binders].sort((a, b) => b.grams - a.grams)[0];
   const usual = limits?.binder['xanthan-gum']?.[2] ?? null;
@@ -159,14 +154,14 @@ function sweetPart(portions: readonly Portion[], before: readonly Portion[]): Pa
   const role = (p: Portion): boolean => p.role === 'sweetness' || p.role === 'yeast-food';
   const tasteNow = sum(portions.filter(role), ({ food }) => sweetness(food));
   const tasteWas = sum(before.filter(role), ({ food }) => sweetness(food));
-  const intense = sum(portions.filter(where(INTENSE)), ({ food }) => sweetness(food));
+  const intense = sum(portions.filter(where('intense-sweetener')), ({ food }) => sweetness(food));
   const freezing = (list: readonly Portion[]): number =>
     sum(list.filter(role), ({ food }) => functionOf(food).freezing ?? 0);
   const sugar = (list: readonly Portion[]): number =>
     sum(list.filter(role), ({ food }) => (food.per100g.sugarsG ?? 0) / 100);
   return {
-    alluloseSharePct: ratioPct(sum(sweets, where(/allulose/)), bulk),
-    erythritolSharePct: ratioPct(sum(sweets, where(/erythritol/)), bulk),
+    alluloseSharePct: ratioPct(sum(sweets, where('allulose')), bulk),
+    erythritolSharePct: ratioPct(sum(sweets, where('erythritol')), bulk),
     intenseSharePct: ratioPct(intense, tasteNow),
     sweetG: sum(
       portions.filter(({ role: one }) => one === 'sweetness'),
@@ -183,14 +178,14 @@ function dishPart(portions: readonly Portion[]): Partial<BakeFigures> {
   const of = (count: (portion: Portion) => number): number | null =>
     ratioPct(sum(portions, count), mass);
   return {
-    anyGum: sum(portions, where(GUMS)) + sum(portions, where(/psyllium/)),
+    anyGum: sum(portions, where('gelling')) + sum(portions, where('psyllium')),
     saltG: sum(portions, ({ role }) => (role === 'salt' ? 1 : 0)),
-    alluloseOfDishPct: of(where(/^allulose/)),
-    erythritolOfDishPct: of(where(/^erythritol/)),
-    coolingOfDishPct: of(where(/^(erythritol|xylitol)/)),
-    gumOfDishPct: of(where(GUMS)),
+    alluloseOfDishPct: of(where('allulose')),
+    erythritolOfDishPct: of(where('erythritol')),
+    coolingOfDishPct: of(where('cooling')),
+    gumOfDishPct: of(where('gelling')),
     thickenerOfDishPct: of(({ role }) => (role === 'thickener' ? 1 : 0)),
-    wateryPct: of(where(WATERY)),
+    wateryPct: of(where('watery-vegetable')),
   };
 }
 
@@ -222,7 +217,7 @@ function servingPart(
   const best = (tally: Tally, nutrient: Nutrient): number | null =>
     tally.perServing[nutrient]?.best ?? null;
   const dose = nearestDose(portions, after.servings);
-  const doubtful = portions.filter(where(DOUBTFUL));
+  const doubtful = portions.filter(where('label-fibre'));
   const fibre = sum(doubtful, ({ food }) => (food.per100g.fiberG ?? 0) / 100) / after.servings;
   const net = best(after, 'netCarbsG');
   const [fiberNow, fiberWas] = [best(after, 'fiberG'), best(before, 'fiberG')];

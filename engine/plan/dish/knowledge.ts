@@ -1,6 +1,6 @@
 /** The planner's knowledge as data: family limits, food classes and swaps, checked once on load. */
 import * as z from 'zod';
-import { FAMILIES, Family, Role } from '../../model.ts';
+import { FAMILIES, Family, type Food, Role } from '../../model.ts';
 import classRows from '../data/classes.json' with { type: 'json' };
 import familyRows from '../data/families.json' with { type: 'json' };
 import keepRows from '../data/keeps.json' with { type: 'json' };
@@ -52,7 +52,13 @@ const FamilyLimits = z.strictObject({
 });
 export type FamilyLimits = z.infer<typeof FamilyLimits>;
 
-const FoodClass = z.strictObject({ class: z.string(), role: Role, foods: z.array(z.string()) });
+const FoodClass = z.strictObject({
+  class: z.string(),
+  role: Role,
+  /** Last words of names of the user's own foods that belong here. */
+  named: z.array(z.string()).optional(),
+  foods: z.array(z.string()),
+});
 
 const SwapRule = z.strictObject({
   id: z.string(),
@@ -107,10 +113,17 @@ const KEEP_RULES = z.array(KeepRule).parse(keepRows);
 
 const CLASSES = z.array(FoodClass).parse(classRows);
 const classById = new Map(CLASSES.flatMap((row) => row.foods.map((id) => [id, row] as const)));
+const classByName = new Map(
+  CLASSES.flatMap((row) => (row.named ?? []).map((word) => [word, row] as const)),
+);
 
-/** The class of a food and the role it usually plays, or null when it is in none. */
-export function classOf(foodId: string): { class: string; role: Role } | null {
-  return classById.get(foodId) ?? null;
+/** The last word of a food's name. */
+const headOf = (name: string): string => /[a-z]+$/.exec(name.trim().toLowerCase())?.[0] ?? '';
+
+/** The class of a food and the role it usually plays, or null when it is in none; own foods go by the last word of their name. */
+export function classOf(food: Food): { class: string; role: Role } | null {
+  const own = food.source.kind === 'label' || food.source.kind === 'user';
+  return classById.get(food.id) ?? (own ? classByName.get(headOf(food.name)) : undefined) ?? null;
 }
 
 /** Whether a swap is meant for this dish family. */

@@ -3,24 +3,6 @@ import type { FoodTable } from '../../foods/index.ts';
 import type { Family, Food, Ingredient, Role } from '../../model.ts';
 import { classOf, FAMILY_LIMITS } from './knowledge.ts';
 
-/** Patterns for foods outside the class table; the first that fits wins. */
-const BY_ID: readonly (readonly [RegExp, string, Role])[] = [
-  [/flour|meal$/, 'other-flours', 'structure'],
-  [/starch/, 'starches', 'thickener'],
-  [/syrup|honey|molasses|treacle/, 'syrups', 'sweetness'],
-  [/sugar/, 'dry-sugars', 'sweetness'],
-  [/(pasta|noodles|spaghetti|macaroni).*dry/, 'pasta-dry', 'starch-bulk'],
-  [/(pasta|noodles).*cooked/, 'pasta-cooked', 'starch-bulk'],
-  [/rice.*dry/, 'rice-dry', 'starch-bulk'],
-  [/rice.*cooked/, 'rice-cooked', 'starch-bulk'],
-  [/oil$|butter|lard|ghee|margarine/, 'fats', 'fat'],
-  [/^egg/, 'eggs', 'egg'],
-  [/^salt|-salt/, 'salts', 'salt'],
-  [/yeast/, 'yeasts', 'yeast'],
-  [/stock|broth|milk|cream|juice|wine|water/, 'liquids', 'liquid'],
-  [/vinegar/, 'acids', 'acid'],
-];
-
 export interface FoodRole {
   /** Class of the knowledge table, or '' when it has none. */
   class: string;
@@ -29,10 +11,8 @@ export interface FoodRole {
 
 /** Class and usual role of a food, before the dish is looked at. */
 export function usualRole(food: Food): FoodRole {
-  const known = classOf(food.id);
+  const known = classOf(food);
   if (known) return { class: known.class, role: known.role };
-  const guess = BY_ID.find(([pattern]) => pattern.test(food.id));
-  if (guess) return { class: guess[1], role: guess[2] };
   return { class: '', role: (food.per100g.proteinG ?? 0) > 12 ? 'protein' : 'other' };
 }
 

@@ -1,5 +1,7 @@
 /** The parts of a dish, such as crust and filling: by the page's own headings, else by what pies and pizzas are made of. */
+
 import type { FoodTable } from '../../foods/index.ts';
+import { hasTag } from '../../foods/tags.ts';
 import type { Family, Ingredient } from '../../model.ts';
 import { FAMILY_LIMITS } from './knowledge.ts';
 import { type FamilyGuess, guessFamily } from './recognise-family.ts';
@@ -95,7 +97,7 @@ function byUse(ingredients: readonly Ingredient[], family: Family, foods: FoodTa
     }
     const { role, class: cls } = usualRole(food);
     const water = food.id === 'water' || food.id === 'ice';
-    const cheesy = /cheese|mascarpone|mayonnaise/.test(food.id);
+    const cheesy = hasTag(food, 'filling-fat');
     const own =
       (DOUGH_ROLES.has(role) && cls !== 'starches' && !cheesy) ||
       water ||

@@ -1,11 +1,10 @@
 /** Lift that heavier flours need, and soda that loses its acid (common practice, no source, unless said). */
-
+import { hasTag } from '../../foods/tags.ts';
+import sodaAcids from '../data/soda-acids.json' with { type: 'json' };
 import { mayAdd } from '../dish/candidates.ts';
 import type { Dish, Section } from '../dish/dish.ts';
 import { type Amount, added, originalAmounts, total } from './planned-masses.ts';
 
-/** Flours that cannot hold gas: ground nuts, seeds and coconut. */
-const HEAVY = /almond|coconut|flaxseed|sunflower|sesame|hazelnut|walnut|pecan|peanut|lupin/;
 /**
  * Extra powder (share of the dose) at a flour base all of heavy flours, and the largest dose in
  * percent of the flour base, above which it is tasted. Common practice, no source.
@@ -36,32 +35,19 @@ function heavyShare(amounts: readonly Amount[], section: Section): number {
   if (share !== 'QB' && share !== 'CK') return 0;
   const base = total(amounts, (a) => (a.base ? 1 : 0));
   const heavy = total(amounts, (a) =>
-    a.base && a.origin === 'swap' && HEAVY.test(a.food.id) ? 1 : 0,
+    a.base && a.origin === 'swap' && hasTag(a.food, 'heavy-flour') ? 1 : 0,
   );
   return base > 0 && heavy / base >= 0.3 ? heavy / base : 0;
 }
 
-/**
- * Grams of a food that neutralise one gram of soda. Fermented milk 100-120: a cup to half a
- * teaspoon (McGee); vinegar and lemon 14: from their acidity; cream of tartar 2.2-2.5 (McGee);
- * the rest common practice, no source.
- */
-const ACID: readonly (readonly [RegExp, number])[] = [
-  [/^(buttermilk|kefir|yogurt|skyr|quark)/, 110],
-  [/^(sour-cream|creme-fraiche)/, 120],
-  [/vinegar$|^(lemon|lime)-juice$/, 14],
-  [/^cream-of-tartar$/, 2.35],
-  [/^(cocoa-powder|cacao-powder)$/, 42],
-  [/^brown-sugar/, 250],
-  [/^honey$/, 275],
-  [/^molasses$/, 75],
-  [/^(banana|pumpkin-canned|applesauce)/, 250],
-];
+/** Grams of soda that a gram of a food neutralises, by food: `soda-acids.json` has the sources. */
+const SODA_MET = new Map(
+  sodaAcids.flatMap(({ gramsForOneOfSoda, foods }) =>
+    foods.map((id) => [id, 1 / gramsForOneOfSoda] as const),
+  ),
+);
 
-const acidity = (a: Amount): number => {
-  const row = ACID.find(([pattern]) => pattern.test(a.food.id));
-  return row ? 1 / row[1] : 0;
-};
+const acidity = (a: Amount): number => SODA_MET.get(a.food.id) ?? 0;
 
 /** Soda without acid that is not tasted, percent of the flour base (common practice, no source). */
 const UNTASTED_PCT = 0.2;
@@ -73,8 +59,7 @@ function looseSoda(amounts: readonly Amount[], before: readonly Amount[], base: 
   const soda = total(amounts, (a) => (a.food.id === 'baking-soda' ? 1 : 0));
   if (soda <= 0) return 0;
   // Its green with soda is harmless, but no one would eat it.
-  if (amounts.some((a) => a.origin === 'swap' && /^sunflower-seed-flour/.test(a.food.id)))
-    return soda;
+  if (amounts.some((a) => a.origin === 'swap' && hasTag(a.food, 'green-with-soda'))) return soda;
   const was = soda - total(before, acidity);
   const now = soda - total(amounts, acidity);
   return Math.max(0, Math.min(soda, now - Math.max(was, (UNTASTED_PCT * base) / 100)));

@@ -1,4 +1,5 @@
 /** Accepted changes after a bake that act on kitchen amounts: water, binder, egg, fat, salt, yeast and so on. */
+import { hasTag } from '../../foods/tags.ts';
 import type { Adjustment, Food, Lever, Role } from '../../model.ts';
 import { mayAdd } from '../dish/candidates.ts';
 import type { Dish, Section } from '../dish/dish.ts';
@@ -19,9 +20,6 @@ interface Handle {
   spread?: boolean;
 }
 
-const GUM = /gum$|glucomannan|psyllium/;
-const WHITE = /^egg-white/;
-
 const byRole =
   (role: Role) =>
   (a: Amount): number =>
@@ -35,12 +33,12 @@ const HANDLES: Partial<Record<Lever, Handle>> = {
     role: 'binder',
   },
   egg: {
-    of: (a) => (isEgg(a.food) && !WHITE.test(a.food.id) ? 1 : 0),
+    of: (a) => (isEgg(a.food) && !hasTag(a.food, 'egg-white') ? 1 : 0),
     foods: () => ['egg'],
     role: 'egg',
   },
   'egg-white': {
-    of: (a) => (WHITE.test(a.food.id) ? 1 : 0),
+    of: (a) => (hasTag(a.food, 'egg-white') ? 1 : 0),
     foods: () => ['egg-white'],
     role: 'egg',
   },
@@ -66,7 +64,8 @@ const HANDLES: Partial<Record<Lever, Handle>> = {
     spread: true,
   },
   thickener: {
-    of: (a) => (a.role === 'thickener' || (a.role === 'binder' && GUM.test(a.food.id)) ? 1 : 0),
+    of: (a) =>
+      a.role === 'thickener' || (a.role === 'binder' && hasTag(a.food, 'binder')) ? 1 : 0,
     foods: () => ['xanthan-gum', 'guar-gum'],
     role: 'thickener',
     spread: true,
@@ -75,7 +74,7 @@ const HANDLES: Partial<Record<Lever, Handle>> = {
 
 /** Grain of an adjusted amount, g. */
 function grain(food: Food, role: Role, grams: number): number {
-  if (GUM.test(food.id)) return quarterTsp(food) / 2;
+  if (hasTag(food, 'binder')) return quarterTsp(food) / 2;
   if (sweetness(food) > 10) return 0.1;
   if (role === 'egg' || food.id === 'water') return 5;
   return stepFor(role, grams);

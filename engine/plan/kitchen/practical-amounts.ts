@@ -1,4 +1,5 @@
 /** Rounds a plan to amounts that a kitchen scale and whole eggs allow; lines that did not change stay as written. */
+import { hasTag } from '../../foods/tags.ts';
 import type { Food, Role } from '../../model.ts';
 import { mayAdd } from '../dish/candidates.ts';
 import type { Dish, Section } from '../dish/dish.ts';
@@ -104,8 +105,7 @@ function roundedGrams(amount: Amount, cautious: boolean, exact: boolean): number
     return (cautious || role === 'salt' ? down : near)(grams, step);
   }
   if (food.id === 'egg') return up(grams - 0.1 * EGG_G, EGG_G);
-  if (role === 'binder' || /gum$|glucomannan|psyllium/.test(food.id))
-    return Math.max(up(grams, quarterTsp(food)), 0);
+  if (role === 'binder' || hasTag(food, 'binder')) return Math.max(up(grams, quarterTsp(food)), 0);
   if ((food.function?.sweetness ?? 0) > 10) return grams < 0.05 ? 0 : near(grams, 0.1);
   // What a serving may hold of it is limited, so rounding must not add to it.
   if (food.function?.doseCapG) return down(grams, stepFor(role, grams));

@@ -1,4 +1,5 @@
 /** Rows for accepted changes after a bake that act on what the flours and sweeteners are. */
+import { hasTag } from '../../foods/tags.ts';
 import type { Adjustment, Food, Lever } from '../../model.ts';
 import type { Dish, Section } from '../dish/dish.ts';
 import * as figure from '../dish/food-figures.ts';
@@ -11,8 +12,6 @@ const MISSED = 3;
 /** The same when another part of the dish moves the other way. Own choice. */
 const MISSED_ELSEWHERE = 1;
 
-const RESISTANT = /^(resistant-wheat-starch|high-amylose-maize-starch)$/;
-
 /** What a lever counts, per gram of a food in the section; none for levers that act on kitchen amounts. */
 function counted(lever: Lever, section: Section): Attribute | null {
   const ofBase = (of: (food: Food) => number): Attribute =>
@@ -23,7 +22,7 @@ function counted(lever: Lever, section: Section): Attribute | null {
     case 'insoluble-fibre':
       return ofBase((f) => figure.functionOf(f).insolubleFibre);
     case 'resistant-starch':
-      return ofBase((f) => (RESISTANT.test(f.id) ? 1 : 0));
+      return ofBase((f) => (hasTag(f, 'resistant-starch') ? 1 : 0));
     case 'allulose':
       return ofSweeteners(section, alluloseIn);
     default:
@@ -137,7 +136,7 @@ export const askedFor = (targets: readonly LeverTarget[], food: Food): boolean =
     ({ lever, level, from }) =>
       level > from &&
       ((lever === 'gluten' && food.id === 'vital-wheat-gluten') ||
-        (lever === 'resistant-starch' && RESISTANT.test(food.id)) ||
+        (lever === 'resistant-starch' && hasTag(food, 'resistant-starch')) ||
         (lever === 'allulose' && alluloseIn(food) > 0)),
   );
 

@@ -1,4 +1,5 @@
 /** Rows that keep a dough working: gluten, starch, fibre, yeast food, egg, shares, water and fat. */
+import { hasTag } from '../../foods/tags.ts';
 import type { Food } from '../../model.ts';
 import type { Dish, Section } from '../dish/dish.ts';
 import { isEgg } from '../dish/eggs.ts';
@@ -99,9 +100,7 @@ export function structureRows(b: Builder, section: Section): void {
   }
   shareRows(b, section, base);
   const mucilage = b.sum(
-    within(section, (c) =>
-      /flaxseed|chia|psyllium/.test(c.food.id) && (c.base || c.role === 'binder') ? 1 : 0,
-    ),
+    within(section, (c) => (hasTag(c.food, 'seed-gel') && (c.base || c.role === 'binder') ? 1 : 0)),
     percent,
   );
   b.cap(

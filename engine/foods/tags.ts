@@ -1,0 +1,39 @@
+/** Which foods belong together in the kitchen, such as binders or pasta: `data/tags.json`, asked by {@link hasTag}. */
+import * as z from 'zod';
+import rows from './data/tags.json' with { type: 'json' };
+
+/** A class of foods; the file's keys are the tags. */
+export type Tag = keyof typeof rows;
+
+/** One row of `data/tags.json`: what the foods have in common, the foods, and tags whose foods belong to it as well. */
+export const TagRow = z.strictObject({
+  means: z.string().min(1),
+  foods: z.array(z.string()).default([]),
+  includes: z.array(z.string()).default([]),
+});
+
+const ROWS: Readonly<Record<string, z.input<typeof TagRow>>> = rows;
+
+const sets = new Map<string, ReadonlySet<string>>();
+
+function foodsOf(tag: string): ReadonlySet<string> {
+  const known = sets.get(tag);
+  if (known) return known;
+  const row = ROWS[tag];
+  const found = new Set(row?.foods ?? []);
+  sets.set(tag, found);
+  for (const other of row?.includes ?? []) for (const id of foodsOf(other)) found.add(id);
+  return found;
+}
+
+/**
+ * Whether a food belongs to a class of foods.
+ *
+ * @param food a food, or its id
+ * @example hasTag(food, 'binder')
+ */
+export const hasTag = (food: string | { readonly id: string }, tag: Tag): boolean =>
+  foodsOf(tag).has(typeof food === 'string' ? food : food.id);
+
+/** Ids of the foods of a class, in the file's order. */
+export const foodsTagged = (tag: Tag): readonly string[] => [...foodsOf(tag)];
