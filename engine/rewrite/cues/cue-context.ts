@@ -3,7 +3,7 @@ import type { FoodTable } from '../../foods/index.ts';
 import type { Adjustment, Ingredient, Plan, PlannedItem } from '../../model.ts';
 import type { MethodWords } from '../languages/method-words.ts';
 import type { Region } from '../lines/written-amounts.ts';
-import type { Mention } from '../naming/mentions.ts';
+import type { Mention } from '../naming/mention.ts';
 
 export interface CueContext {
   plan: Plan;

@@ -2,7 +2,7 @@
 import type { Plan, RewrittenStep, Swap } from '../../model.ts';
 import cues from '../data/cues.json' with { type: 'json' };
 import warnings from '../data/warnings.json' with { type: 'json' };
-import type { Mention } from '../naming/mentions.ts';
+import type { Mention } from '../naming/mention.ts';
 import { bakeMinutes } from '../oven/oven-heat.ts';
 import { addedItems, type CueContext, floursOf, gumsOf, newShare } from './cue-context.ts';
 import { fill, listIn, nameIn, textOf } from './cue-text.ts';

@@ -7,8 +7,8 @@ import type { PlannedItem } from '../../model.ts';
 import { joinedWith, keyed, type MethodWords } from '../languages/method-words.ts';
 import { kitchenGrams } from '../lines/written-amounts.ts';
 import { boiledOf } from '../steps/boils-as.ts';
-import type { Ledger } from '../steps/used-so-far.ts';
-import type { Mention } from './mentions.ts';
+import type { UsedSoFar } from '../steps/used-so-far.ts';
+import type { Mention } from './mention.ts';
 import { shortName } from './method-names.ts';
 import { END, literal, START } from './name-patterns.ts';
 
@@ -34,27 +34,27 @@ function remark(
   { words, foods, boils }: { words: MethodWords; foods: FoodTable; boils: boolean },
 ): string | null {
   const { changed, items, newName } = mention;
-  const along = fresh.map((item) => `+ ${weighed(item, words, foods)}`);
-  const said = (text: string): string => [text, ...along].join(' ');
+  const additions = fresh.map((item) => `+ ${weighed(item, words, foods)}`);
+  const withAdditions = (text: string): string => [text, ...additions].join(' ');
   // What stands in for pasta or rice and is not boiled has no place in the pot.
   const unboiled = boils && boiledOf(mention)?.length === 0;
   if (changed && (items.length === 0 || unboiled)) return words.leaveOut;
   if (changed && newName !== null && newName !== 'flours') {
     const list = items.map((item) => weighed(item, words, foods));
-    return said(`${words.now} ${joinedWith(list, words.and)}`);
+    return withAdditions(`${words.now} ${joinedWith(list, words.and)}`);
   }
   if (changed && stated) {
     const grams = items.reduce((sum, item) => sum + item.grams, 0);
-    return said(`${words.now} ${decimal(Math.round(grams * 10) / 10)} g`);
+    return withAdditions(`${words.now} ${decimal(Math.round(grams * 10) / 10)} g`);
   }
-  return along.length > 0 ? along.join(' ') : null;
+  return additions.length > 0 ? additions.join(' ') : null;
 }
 
 /** The step with remarks behind changed ingredients, and which of them it names. Each remark once a step. */
 export function renameForeign(
   text: string,
   mentions: readonly Mention[],
-  context: { words: MethodWords; foods: FoodTable; ledger: Ledger },
+  context: { words: MethodWords; foods: FoodTable; used: UsedSoFar },
 ): { text: string; named: Mention[] } {
   const owners = new Map<string, Mention>();
   for (const mention of mentions)
@@ -75,9 +75,9 @@ export function renameForeign(
     const mention = owners.get(groups.name.toLowerCase());
     if (mention === undefined || named.has(mention)) return whole;
     named.add(mention);
-    const fresh = context.ledger.take(mention);
-    const said = remark(mention, groups.amount !== undefined, fresh, { ...context, boils });
-    return said === null ? whole : `${whole} (${said})`;
+    const fresh = context.used.takeAdditions(mention);
+    const text = remark(mention, groups.amount !== undefined, fresh, { ...context, boils });
+    return text === null ? whole : `${whole} (${text})`;
   });
   return { text: renamed, named: [...named] };
 }

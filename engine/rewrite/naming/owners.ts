@@ -1,13 +1,13 @@
 /** Which ingredient a word of the method means, when several have that name. */
-import type { Mention } from './mentions.ts';
+import type { Mention } from './mention.ts';
 import { singular } from './method-names.ts';
 import { namePattern } from './name-patterns.ts';
 
 export interface Owners {
   /** Ingredients by name: a changed one before an unchanged one, else the first line of the name. */
   named: Map<string, Mention[]>;
-  /** Ingredients by a word that several of them end in. */
-  loose: Map<string, Mention[]>;
+  /** Ingredients by a last word that several of them share. */
+  byHead: Map<string, Mention[]>;
 }
 
 function grouped(
@@ -29,14 +29,14 @@ function grouped(
 export function ownersOf(mentions: readonly Mention[]): Owners {
   return {
     // 'both sugars' and 'sugars' stay plurals; the rest is looked up in the singular.
-    named: grouped(mentions, ({ names, loose, ingredient }) =>
+    named: grouped(mentions, ({ names, sharedHead, ingredient }) =>
       names.map((name) =>
-        loose === null && !ingredient.item.name.toLowerCase().includes(name)
+        sharedHead === null && !ingredient.item.name.toLowerCase().includes(name)
           ? name
           : singular(name),
       ),
     ),
-    loose: grouped(mentions, ({ loose }) => (loose === null ? [] : [loose])),
+    byHead: grouped(mentions, ({ sharedHead }) => (sharedHead === null ? [] : [sharedHead])),
   };
 }
 
@@ -72,7 +72,7 @@ function byCompany(
   for (const other of mentions) {
     const { group } = other.ingredient.line;
     const alone =
-      other.loose === null &&
+      other.sharedHead === null &&
       !own.some(({ ingredient }) => ingredient.key === other.ingredient.key);
     const only = mentions.every(
       (one) =>
@@ -108,10 +108,10 @@ function meantBy(own: readonly Mention[], place: Place): Mention | null {
 }
 
 /** The ingredient that a word in a method means, or null when it means none. */
-export function ownerOf({ named, loose }: Owners, name: string, place: Place): Mention | null {
+export function ownerOf({ named, byHead }: Owners, name: string, place: Place): Mention | null {
   const low = name.toLowerCase();
   const exact = named.get(low) ?? named.get(singular(low)) ?? named.get(low.replace(/es$/, ''));
-  const any = loose.get(singular(low));
+  const any = byHead.get(singular(low));
   if (any !== undefined && low === singular(low)) {
     const one = bySection(any, place) ?? byCompany(any, place.sentence, place);
     if (one !== undefined) return one;

@@ -3,8 +3,7 @@ import type { PlannedItem, RewrittenStep } from '../../model.ts';
 import type { CueContext, Insertion } from '../cues/cues.ts';
 import { joinedWith } from '../languages/method-words.ts';
 import { foreignName } from '../naming/bracketed-names.ts';
-import { listOf, shortName } from '../naming/mentions.ts';
-import { capital } from '../naming/method-names.ts';
+import { capital, listOf, shortName } from '../naming/method-names.ts';
 import { namePattern } from '../naming/name-patterns.ts';
 
 /** Additions that no step speaks of: they must not be forgotten. */

@@ -1,6 +1,6 @@
 /** Steps that boil pasta or rice, when what stands in is not boiled. */
 
-import type { Mention } from '../naming/mentions.ts';
+import type { Mention } from '../naming/mention.ts';
 import { namePattern } from '../naming/name-patterns.ts';
 import { boiledOf } from './boils-as.ts';
 

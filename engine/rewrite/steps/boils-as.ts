@@ -1,6 +1,6 @@
 /** What is boiled like the pasta, rice or potatoes it stands in for. */
 import type { PlannedItem } from '../../model.ts';
-import type { Mention } from '../naming/mentions.ts';
+import type { Mention } from '../naming/mention.ts';
 
 const BOILS_AS: readonly (readonly [original: RegExp, standIn: RegExp])[] = [
   [/pasta|noodles|lasagne/, /^(pasta|soybean-pasta|egg-noodles|lasagne)/],

@@ -12,7 +12,8 @@ import {
 import { isForeign, keyed } from '../languages/method-words.ts';
 import { renameForeign } from '../naming/bracketed-names.ts';
 import { withoutWord } from '../naming/leave-out.ts';
-import { listOf, type Mention } from '../naming/mentions.ts';
+import type { Mention } from '../naming/mention.ts';
+import { listOf } from '../naming/method-names.ts';
 import { renameIn } from '../naming/rename.ts';
 import { withLowerOven } from '../oven/oven-heat.ts';
 import { usesGas, withAllScales } from '../oven/temperature-scales.ts';
@@ -22,7 +23,7 @@ import { withoutBoiling } from './boiling.ts';
 import { afterRest } from './rested-flour.ts';
 import { whyChanged } from './step-reasons.ts';
 import { swapSteps } from './swap-steps.ts';
-import { Ledger } from './used-so-far.ts';
+import { UsedSoFar } from './used-so-far.ts';
 
 /** Ingredients that are gone altogether and that the step still names. */
 function leaveOut(text: string, named: readonly Mention[]): string {
@@ -42,7 +43,7 @@ function leaveOut(text: string, named: readonly Mention[]): string {
 /** What the passes over one method share. */
 interface Pass {
   context: CueContext;
-  ledger: Ledger;
+  used: UsedSoFar;
   gas: boolean;
   /** Why the oven is to be cooler, else null. */
   oven: string | null;
@@ -50,10 +51,10 @@ interface Pass {
 
 /** A step of a method in another language: names with remarks, and the oven. */
 function rewriteForeign(step: Recipe['steps'][number], pass: Pass): RewrittenStep {
-  const { context, ledger, oven } = pass;
+  const { context, used, oven } = pass;
   const { words, foods, mentions } = context;
   if (words === null) return rewriteStep(step, pass);
-  const { text, named } = renameForeign(step.text, mentions, { words, foods, ledger });
+  const { text, named } = renameForeign(step.text, mentions, { words, foods, used });
   const cooler = oven === null ? text : withLowerOven(text);
   const why = [...whyChanged(named), ...(cooler === text || oven === null ? [] : [oven])];
   const changed = cooler !== step.text;
@@ -67,15 +68,10 @@ function rewriteForeign(step: Recipe['steps'][number], pass: Pass): RewrittenSte
 }
 
 function rewriteStep(step: Recipe['steps'][number], pass: Pass): RewrittenStep {
-  const { context, ledger, gas, oven } = pass;
+  const { context, used, gas, oven } = pass;
   const { mentions, foods, region } = context;
   const unboiled = withoutBoiling(step.text, mentions);
-  const { text, named } = renameIn(
-    unboiled.text,
-    mentions,
-    { foods, region, ledger },
-    step.section,
-  );
+  const { text, named } = renameIn(unboiled.text, mentions, { foods, region, used }, step.section);
   const words = leaveOut(text, named);
   const cooler = oven === null ? words : withLowerOven(words);
   const why = [
@@ -132,7 +128,7 @@ export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep
   const searched = words === null ? texts : texts.map((text) => keyed(text, words));
   const found = isForeign(recipe.language) && words === null ? [] : amendments(context, texts);
   const oven = coolerOven(context);
-  const pass = { context, ledger: new Ledger(), gas: usesGas(context.method), oven };
+  const pass = { context, used: new UsedSoFar(), gas: usesGas(context.method), oven };
   const rewrite = words === null ? rewriteStep : rewriteForeign;
   const own = afterRest(
     recipe.steps.map((step, at) =>

@@ -2,7 +2,7 @@
 import type { RewrittenStep } from '../../model.ts';
 import { type CueContext, restsFirst } from '../cues/cues.ts';
 import { withoutWord } from '../naming/leave-out.ts';
-import type { Mention } from '../naming/mentions.ts';
+import type { Mention } from '../naming/mention.ts';
 import { namePattern } from '../naming/name-patterns.ts';
 
 const UNITES = /\b(mix|stir|combine|work|knead|put|add|make|bring)\b/i;

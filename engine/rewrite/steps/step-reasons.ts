@@ -1,6 +1,6 @@
 /** Why a step reads otherwise than before. */
-import { listOf, type Mention, shortName } from '../naming/mentions.ts';
-import { capital } from '../naming/method-names.ts';
+import type { Mention } from '../naming/mention.ts';
+import { capital, listOf, shortName } from '../naming/method-names.ts';
 
 const sentence = (text: string): string => `${capital(text)}.`;
 

@@ -1,11 +1,14 @@
 /** What a method has used so far, step by step. */
 import type { PlannedItem } from '../../model.ts';
-import type { Mention } from '../naming/mentions.ts';
+import type { Mention } from '../naming/mention.ts';
 
-/** What earlier steps have used of an ingredient, share of the whole, and which additions went in. */
-export class Ledger {
+/** Nearly all of an ingredient: what rounding of halves and thirds leaves is no rest. Own choice. */
+const ALL = 0.98;
+
+/** What earlier steps have used of each ingredient, share of the whole, and which additions went in. */
+export class UsedSoFar {
   private readonly shares = new Map<string, number>();
-  private readonly gone = new Set<string>();
+  private readonly added = new Set<string>();
 
   use(mention: Mention, share: number): void {
     const { key } = mention.ingredient;
@@ -15,13 +18,13 @@ export class Ledger {
   /** Share that is left, or null when it cannot be told. */
   left(mention: Mention): number | null {
     const used = this.shares.get(mention.ingredient.key) ?? 0;
-    return used > 0 && used < 0.98 ? 1 - used : null;
+    return used > 0 && used < ALL ? 1 - used : null;
   }
 
-  /** Additions that have not gone in yet; from now on they have. */
-  take(mention: Mention): PlannedItem[] {
-    const fresh = mention.along.filter(({ key }) => !this.gone.has(key));
-    for (const { key } of fresh) this.gone.add(key);
+  /** Additions that go in with this ingredient and have not gone in yet; from now on they have. */
+  takeAdditions(mention: Mention): PlannedItem[] {
+    const fresh = mention.goesInWith.filter(({ key }) => !this.added.has(key));
+    for (const { key } of fresh) this.added.add(key);
     return fresh;
   }
 }

@@ -1,0 +1,75 @@
+/** Amounts that a method's words give of an ingredient, and how the new ones are written. */
+import type { FoodTable } from '../../foods/index.ts';
+import type { PlannedItem } from '../../model.ts';
+import { amountText, kitchenGrams, pieceText, type Region } from '../lines/written-amounts.ts';
+import type { UsedSoFar } from '../steps/used-so-far.ts';
+import { type Mention, massOf } from './mention.ts';
+import { itemName, listOf } from './method-names.ts';
+
+export interface RenameContext {
+  foods: FoodTable;
+  region: Region;
+  used: UsedSoFar;
+}
+
+/** Matches "50 g of the ", "1/2 cup " in front of a name. */
+export const AMOUNT = String.raw`(?:(?<quantity>\d+[¼½¾⅓⅔]|\d+\s+\d\/\d|\d+\/\d|\d+(?:[.,]\d+)?|[¼½¾⅓⅔])\s*(?<unit>g|grams?|kg|ml|cups?|tbsp|tablespoons?|tsp|teaspoons?|oz|ounces?|lbs?|pounds?)?\.?\s+(?:of\s+)?(?:the\s+)?)`;
+
+/** Share of the whole line that an amount in a step names, or null when it cannot be told. */
+export function shareNamed(mention: Mention, quantity: number, unit: string | null): number | null {
+  const { item, weight } = mention.ingredient;
+  const like = item.amounts.find((amount) => amount.unit === unit && amount.quantity > 0);
+  const spoons = like === undefined ? spoonShare(mention, quantity, unit) : null;
+  const grams = weight?.grams.best ?? 0;
+  const inGrams = unit === 'kg' ? quantity * 1000 : unit === 'g' ? quantity : null;
+  const share = like
+    ? quantity / like.quantity
+    : inGrams !== null && grams > 0
+      ? inGrams / grams
+      : spoons;
+  return share !== null && share > 0 && share <= 1.02 ? Math.min(1, share) : null;
+}
+
+/** Teaspoons in each measure: 3 to the tablespoon, 16 tablespoons to the cup. */
+const TEASPOONS: Readonly<Record<string, number>> = { tsp: 1, tbsp: 3, cup: 48 };
+
+/** '2 tbsp of the sugar' of a line in cups. */
+function spoonShare({ ingredient }: Mention, quantity: number, unit: string | null): number | null {
+  const each = TEASPOONS[unit ?? ''];
+  const [stated] = ingredient.item.amounts;
+  const whole = TEASPOONS[stated?.unit ?? ''];
+  if (each === undefined || whole === undefined || !stated || stated.quantity <= 0) return null;
+  return (quantity * each) / (stated.quantity * whole);
+}
+
+export function itemAmount(
+  item: PlannedItem,
+  share: number,
+  { foods, region }: RenameContext,
+): string {
+  const food = foods.byId(item.foodId);
+  if (food === null) return `${Math.round(item.grams * share)} g`;
+  const grams = kitchenGrams(food, item.grams * share, item.role);
+  return amountText(food, grams, region);
+}
+
+/** Grams alone, for lists: '70 g erythritol', '2 large eggs (100 g shelled)'. */
+export function withGrams(
+  item: PlannedItem,
+  name: string,
+  share: number,
+  { foods }: RenameContext,
+): string {
+  const food = foods.byId(item.foodId);
+  const grams =
+    food === null ? item.grams * share : kitchenGrams(food, item.grams * share, item.role);
+  const pieces = food === null ? null : pieceText(food, grams);
+  return pieces ?? `${Math.round(grams * 100) / 100} g ${name}`;
+}
+
+/** '75 g', or '75 g allulose and 35 g erythritol' where one word stands for several foods but flours. */
+export function shareAmount(mention: Mention, share: number, context: RenameContext): string {
+  const { items, newName, ingredient } = mention;
+  if (newName === 'flours') return `${Math.round(massOf(mention) * share)} g`;
+  return listOf(items.map((item) => withGrams(item, itemName(item, ingredient), share, context)));
+}

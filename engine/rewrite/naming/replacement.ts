@@ -1,0 +1,91 @@
+/** What stands in a step in place of an ingredient's old name and amount. */
+import { kitchenGrams, pieceText } from '../lines/written-amounts.ts';
+import {
+  itemAmount,
+  type RenameContext,
+  shareAmount,
+  shareNamed,
+  withGrams,
+} from './amounts-in-steps.ts';
+import type { Mention } from './mention.ts';
+import { COLLECTIVES, itemName, listOf } from './method-names.ts';
+import { numberOf, shareOf, unitOf } from './shares.ts';
+
+/** A name found in a text, with the amount or share in front of it. */
+export interface Found {
+  name: string;
+  quantity: string | undefined;
+  unit: string | undefined;
+  share: string | undefined;
+  rest: string | undefined;
+  whole: string;
+}
+
+/** The mention's name now, with amounts where the same food stands in elsewhere too. */
+function calledNow(mention: Mention, found: Found, context: RenameContext): string {
+  const { newName, items, alsoElsewhere, ingredient } = mention;
+  if (newName === null) return found.name;
+  if (alsoElsewhere.size === 0) return newName;
+  return listOf(
+    items.map((item) => {
+      const name = itemName(item, ingredient);
+      return alsoElsewhere.has(item.foodId) ? withGrams(item, name, 1, context) : name;
+    }),
+  );
+}
+
+/** 'half the sugar' -> 'half the allulose (75 g)'; 'remaining' takes what earlier steps left. */
+function sharedOut(mention: Mention, found: Found, context: RenameContext): string | null {
+  const { used } = context;
+  const lead = found.whole.slice(0, found.whole.length - found.name.length);
+  const share = found.share === undefined ? used.left(mention) : shareOf(found.share);
+  if (share === null) return null;
+  if (mention.changed === false) {
+    used.use(mention, share);
+    return found.whole;
+  }
+  used.use(mention, share);
+  if (mention.items.length === 0) return found.whole;
+  const [only] = mention.items;
+  const amount =
+    mention.items.length === 1 && only !== undefined
+      ? withGrams(only, '', share, context).trim()
+      : shareAmount(mention, share, context);
+  return `${lead}${mention.newName ?? found.name} (${amount})`;
+}
+
+/** The changed ingredient in place of what was found: name, and amount where one was given. */
+export function replacement(mention: Mention, found: Found, context: RenameContext): string {
+  const { used } = context;
+  if (found.share !== undefined || found.rest !== undefined) {
+    const parted = sharedOut(mention, found, context);
+    if (parted !== null) return parted;
+  }
+  const lead = found.whole.slice(0, found.whole.length - found.name.length);
+  if (found.quantity === undefined) return `${lead}${calledNow(mention, found, context)}`;
+  const share = shareNamed(mention, numberOf(found.quantity), unitOf(found.unit));
+  const called = mention.newName ?? found.name;
+  if (share === null || mention.items.length === 0) return `${lead}${called}`;
+  used.use(mention, share);
+  const [only] = mention.items;
+  if (mention.items.length === 1 && only !== undefined) {
+    const food = context.foods.byId(only.foodId);
+    const pieces =
+      food === null ? null : pieceText(food, kitchenGrams(food, only.grams * share, only.role));
+    return pieces ?? `${itemAmount(only, share, context)} ${called}`;
+  }
+  const amount = shareAmount(mention, share, context);
+  return COLLECTIVES.has(called) && called === 'flours' ? `${amount} ${called}` : amount;
+}
+
+/** An unchanged ingredient keeps its words; what a step uses of it is remembered. */
+export function keptText(mention: Mention, found: Found, { used }: RenameContext): string {
+  const share =
+    found.share !== undefined
+      ? shareOf(found.share)
+      : found.quantity === undefined
+        ? null
+        : shareNamed(mention, numberOf(found.quantity), unitOf(found.unit));
+  if (share !== null) used.use(mention, share);
+  return found.whole;
+}
