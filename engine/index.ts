@@ -14,12 +14,8 @@ export {
 } from './plan/bakes/index.ts';
 export { readPage, readText, withLanguage } from './read/index.ts';
 export { Pan, panFactor } from './rewrite/lines/pans.ts';
-export {
-  type ScaledLine,
-  type ScaleOptions,
-  type System,
-  scaledLines,
-} from './rewrite/lines/scaled-lines.ts';
+export type { System } from './rewrite/lines/scaled-amounts.ts';
+export { type ScaledLine, type ScaleOptions, scaledLines } from './rewrite/lines/scaled-lines.ts';
 export {
   compareStated,
   type StatedComparison,

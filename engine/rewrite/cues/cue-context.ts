@@ -3,7 +3,7 @@ import type { FoodTable } from '../../foods/index.ts';
 import type { Adjustment, Ingredient, Plan, PlannedItem } from '../../model.ts';
 import type { MethodWords } from '../languages/method-words.ts';
 import type { Region } from '../lines/written-amounts.ts';
-import type { Mention } from '../naming/mention.ts';
+import { type Mention, mergedByFood } from '../naming/mention.ts';
 
 export interface CueContext {
   plan: Plan;
@@ -52,7 +52,7 @@ function doughKeys({ plan, ingredients }: CueContext): ReadonlySet<string> | nul
 /** The flours of the dough, one item a food. */
 export function floursOf(context: CueContext): PlannedItem[] {
   const keys = doughKeys(context);
-  return merged(
+  return mergedByFood(
     context.plan.items.filter(({ key, foodId, grams, role }) => {
       const dough = role === 'structure' || role === 'starch-bulk' || role === 'other';
       const here = keys === null || key.startsWith('new.') || keys.has(key);
@@ -61,19 +61,9 @@ export function floursOf(context: CueContext): PlannedItem[] {
   );
 }
 
-/** One item a food, so that a flour that stands in for two lines is named once. */
-function merged(items: readonly PlannedItem[]): PlannedItem[] {
-  const byFood = new Map<string, PlannedItem>();
-  for (const item of items) {
-    const same = byFood.get(item.foodId);
-    byFood.set(item.foodId, same ? { ...same, grams: same.grams + item.grams } : item);
-  }
-  return [...byFood.values()];
-}
-
 /** Gums for the flours of a dough, or, in other dishes and fillings, those that thicken. */
 export const gumsOf = (context: CueContext, thickening: boolean): PlannedItem[] =>
-  merged(
+  mergedByFood(
     context.plan.items.filter(
       ({ foodId, grams, role }) =>
         grams > 0 && BINDERS.test(foodId) && thickening === (role === 'thickener'),
@@ -87,4 +77,11 @@ export function newShare(context: CueContext): number {
   const flours = floursOf(context);
   const fresh = flours.filter(({ foodId }) => !had.has(foodId));
   return flours.length === 0 ? 1 : grams(fresh) / grams(flours);
+}
+
+/** Share (0..1) of an ingredient's grams that stays. */
+export function keptShare({ ingredient, items }: Mention): number {
+  const before = ingredient.weight?.grams.best ?? 0;
+  const own = items.filter((item) => item.foodId === ingredient.match?.foodId);
+  return before > 0 ? own.reduce((sum, { grams }) => sum + grams, 0) / before : 1;
 }

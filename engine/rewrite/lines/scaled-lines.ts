@@ -1,25 +1,12 @@
 /** Ingredient lines for another number of servings, another pan or another kitchen's measures. */
 import { type FoodTable, foodTable } from '../../foods/index.ts';
-import type { Adaptation, Amount, Food, Ingredient, PlannedItem, Role } from '../../model.ts';
+import { lineOfKey } from '../../ingredient-keys.ts';
+import type { Adaptation, Food, Ingredient, PlannedItem, Role } from '../../model.ts';
 import { isForeign, methodWords } from '../languages/method-words.ts';
-import {
-  edibleTail,
-  foodName,
-  type LineRow,
-  lineRows,
-  ownName,
-  tailOf,
-} from './ingredient-lines.ts';
-import {
-  besideText,
-  fractionText,
-  kitchenGrams,
-  liquidText,
-  pieceText,
-} from './written-amounts.ts';
-
-/** `metric`: grams first, millilitres or spoons beside. `us`: cups and spoons first, grams beside; ounces for the rest. */
-export type System = 'metric' | 'us';
+import { type LineRow, lineRows } from './ingredient-lines.ts';
+import { edibleTail, foodName, ownName, tailOf } from './line-wording.ts';
+import { amountTimes, type Portion, portionText, type System } from './scaled-amounts.ts';
+import { kitchenGrams } from './written-amounts.ts';
 
 export interface ScaledLine {
   /** Key of the line it came from. */
@@ -35,96 +22,6 @@ export interface ScaleOptions {
   ownFoods?: readonly Food[];
   /** BCP 47 tag of lines given without their recipe; English when absent. */
   language?: string | null;
-}
-
-const GRAMS_PER_OUNCE = 28.349523125;
-const OUNCES_PER_POUND = 16;
-/** Counts are shown in halves when the scaled count is this near to one: own choice. */
-const NEAR_COUNT = 0.04;
-
-/** A food to be written on a line. */
-interface Portion {
-  food: Food;
-  grams: number;
-  role: Role;
-  name: string;
-  tail: string;
-  /** '2 large onions': what was counted, already scaled. */
-  count: { quantity: number; unit: string | null; size: string | null } | null;
-}
-
-const ounces = (grams: number): string => {
-  const all = grams / GRAMS_PER_OUNCE;
-  if (all < 2 * OUNCES_PER_POUND) return `${Math.round(all * 10) / 10} oz`;
-  return `${Math.round((all / OUNCES_PER_POUND) * 100) / 100} lb`;
-};
-
-const grammed = (grams: number, beside: string | null): string =>
-  beside === null ? `${grams} g` : `${grams} g (${beside})`;
-
-function amountIn(system: System, food: Food, grams: number, role: Role): string {
-  if (system === 'metric')
-    return grammed(grams, liquidText(food, grams, role) ?? besideText(food, grams, 'eu'));
-  const measure = besideText(food, grams, 'us');
-  if (measure !== null) return `${measure} (${grams} g)`;
-  return grammed(grams, grams < GRAMS_PER_OUNCE ? null : ounces(grams));
-}
-
-/** Abbreviations stay as they are in the plural. */
-const plural = (unit: string, quantity: number): string =>
-  quantity <= 1 || /s$|^(m?[gl]|k?g|[cd]l|oz|lb|fl oz|tbsp|tsp)$/.test(unit)
-    ? unit
-    : unit
-        .replace(/(ch|sh|x)$/, '$1e')
-        .replace(/(lea|loa)f$/, '$1ve')
-        .concat('s');
-
-/** Things whose grams in brackets would be read as those of each one: '3 cans (400 g)'. */
-const SIZED: ReadonlySet<string> = new Set(
-  'bag block bottle box can carton container envelope jar packet pouch roll sachet tin tub'.split(
-    ' ',
-  ),
-);
-const isSized = (unit: string | null): boolean =>
-  unit !== null && SIZED.has(unit.split(' ').at(-1) ?? '');
-
-/** '4 large onions', or null when the count comes to no half or whole. */
-function countText({ count, name }: Portion): string | null {
-  // 'Cloves' alone is the spice, behind a number it would be garlic's.
-  if (count === null || isSized(count.unit) || /^cloves?$/i.test(name)) return null;
-  const halves = Math.round(count.quantity * 2) / 2;
-  if (halves === 0 || Math.abs(halves - count.quantity) > NEAR_COUNT * count.quantity) return null;
-  const words = [
-    fractionText(halves),
-    count.size,
-    count.unit === null ? null : plural(count.unit, halves),
-    name,
-  ];
-  return words.filter((word) => word !== null && word !== '').join(' ');
-}
-
-function portionText(portion: Portion, system: System): { text: string; grams: number } {
-  const { food, role, name, tail } = portion;
-  const grams = kitchenGrams(food, portion.grams, role);
-  const pieces = pieceText(food, grams);
-  if (pieces !== null) return { text: `${pieces}${tail}`, grams };
-  const counted = countText(portion);
-  const said = edibleTail(food, name + tail);
-  if (counted !== null) return { text: `${counted} (${grams} g)${tail}${said}`, grams };
-  return { text: `${amountIn(system, food, grams, role)} ${name}${tail}${said}`, grams };
-}
-
-/** An amount that cannot be weighed, times the factor, in its own unit. */
-function amountTimes({ quantity, max, unit }: Amount, factor: number): string {
-  const tidy = (value: number): string => {
-    const near = fractionText(value);
-    const exact = Math.round(value * 100) / 100;
-    return Math.abs(value - Math.round(value * 12) / 12) < 0.005 ? near : String(exact);
-  };
-  const end = max === null ? '' : `-${tidy(max * factor)}`;
-  const times = Math.max(quantity, max ?? 0) * factor;
-  const words = [`${tidy(quantity * factor)}${end}`, unit === null ? null : plural(unit, times)];
-  return words.filter((word) => word !== null).join(' ');
 }
 
 function unweighedText({ item, line }: Ingredient, factor: number, alone: boolean): string {
@@ -171,9 +68,9 @@ function behindAmount({ line, item }: Ingredient): string | null {
   const rest = line.text.slice(at);
   const unit = item.amounts[0]?.unit ?? null;
   // '1 lemon' with 'the juice of' before it, or the amount in the middle of the name.
-  const told = unit === null && /\p{L}{3}/u.test(line.text.slice(0, at));
-  const amid = /\d/.test(line.text.slice(at, Math.max(...starts)));
-  if (told || amid || TELLING.has(unit)) return null;
+  const namedBefore = unit === null && /\p{L}{3}/u.test(line.text.slice(0, at));
+  const amountInName = /\d/.test(line.text.slice(at, Math.max(...starts)));
+  if (namedBefore || amountInName || TELLING.has(unit)) return null;
   return /\d\s*(?:k?g|ml|cl|dl|l|oz)\b/i.test(rest) ? null : rest;
 }
 
@@ -224,8 +121,6 @@ function scaledItem(
   return portionText({ food, grams, role: item.role, name, tail, count: null }, system);
 }
 
-const lineOf = (key: string): string => key.split('.')[0] ?? key;
-
 function scaledAdaptation(adaptation: Adaptation, scale: Scale): ScaledLine[] {
   const { recipe, ingredients, plan } = adaptation;
   const rows = lineRows(recipe, ingredients, {
@@ -240,11 +135,11 @@ function scaledAdaptation(adaptation: Adaptation, scale: Scale): ScaledLine[] {
     if (after === null) return [];
     if (item !== null) {
       const local = methodWords(recipe.language);
-      const said = words ?? { name: foodName(item, local), tail: '' };
-      return [{ key, group, ...scaledItem(item, said, scale) }];
+      const wording = words ?? { name: foodName(item, local), tail: '' };
+      return [{ key, group, ...scaledItem(item, wording, scale) }];
     }
     if (ingredient === null) return [{ key, group, text: after, grams: null }];
-    const own = ingredients.filter((one) => lineOf(one.key) === lineOf(key));
+    const own = ingredients.filter((one) => lineOfKey(one.key) === lineOfKey(key));
     const meant = after === ingredient.line.text ? own : [ingredient];
     return scaledOwn(meant, own.length === 1, after, roleOf, scale).map((row) => ({
       ...row,
@@ -274,9 +169,9 @@ function scaledOwn(
 function scaledIngredients(ingredients: readonly Ingredient[], scale: Scale): ScaledLine[] {
   const lines = new Map<string, Ingredient[]>();
   for (const one of ingredients) {
-    const own = lines.get(lineOf(one.key));
+    const own = lines.get(lineOfKey(one.key));
     if (own) own.push(one);
-    else lines.set(lineOf(one.key), [one]);
+    else lines.set(lineOfKey(one.key), [one]);
   }
   return [...lines.values()].flatMap((own) => {
     const [first] = own;

@@ -1,6 +1,6 @@
 /** The ingredients as the method speaks of them, and what became of each. */
 import type { Ingredient, Plan, PlannedItem } from '../../model.ts';
-import { isSame, itemsFor } from '../lines/ingredient-lines.ts';
+import { isSame, itemsFor } from '../lines/line-items.ts';
 import { withAdditions } from './addition-hosts.ts';
 import { type Mention, mergedByFood } from './mention.ts';
 import { madeName, newNameOf, singular } from './method-names.ts';

@@ -1,4 +1,5 @@
 /** What stands in a step in place of an ingredient's old name and amount. */
+import { numberValue } from '../../numerals.ts';
 import { kitchenGrams, pieceText } from '../lines/written-amounts.ts';
 import {
   itemAmount,
@@ -9,7 +10,7 @@ import {
 } from './amounts-in-steps.ts';
 import type { Mention } from './mention.ts';
 import { COLLECTIVES, itemName, listOf } from './method-names.ts';
-import { numberOf, shareOf, unitOf } from './shares.ts';
+import { shareOf, unitOf } from './shares.ts';
 
 /** A name found in a text, with the amount or share in front of it. */
 export interface Found {
@@ -63,7 +64,7 @@ export function replacement(mention: Mention, found: Found, context: RenameConte
   }
   const lead = found.whole.slice(0, found.whole.length - found.name.length);
   if (found.quantity === undefined) return `${lead}${calledNow(mention, found, context)}`;
-  const share = shareNamed(mention, numberOf(found.quantity), unitOf(found.unit));
+  const share = shareNamed(mention, numberValue(found.quantity) ?? Number.NaN, unitOf(found.unit));
   const called = mention.newName ?? found.name;
   if (share === null || mention.items.length === 0) return `${lead}${called}`;
   used.use(mention, share);
@@ -85,7 +86,7 @@ export function keptText(mention: Mention, found: Found, { used }: RenameContext
       ? shareOf(found.share)
       : found.quantity === undefined
         ? null
-        : shareNamed(mention, numberOf(found.quantity), unitOf(found.unit));
+        : shareNamed(mention, numberValue(found.quantity) ?? Number.NaN, unitOf(found.unit));
   if (share !== null) used.use(mention, share);
   return found.whole;
 }

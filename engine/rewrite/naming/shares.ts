@@ -7,25 +7,6 @@ const UNITS: Record<string, string> = {
   ounce: 'oz',
   pound: 'lb',
 };
-const GLYPHS: Record<string, number> = {
-  '¼': 1 / 4,
-  '½': 1 / 2,
-  '¾': 3 / 4,
-  '⅓': 1 / 3,
-  '⅔': 2 / 3,
-};
-
-/** Value of '1 1/2', '2½', '0,5'. */
-export function numberOf(text: string): number {
-  const glyph = /^(\d*)([¼½¾⅓⅔])$/.exec(text);
-  if (glyph) return Number(glyph[1] || 0) + (GLYPHS[glyph[2] ?? ''] ?? 0);
-  const parts = text.split(/\s+/).map((part) => {
-    const [over, under] = part.split('/').map(Number);
-    return under === undefined ? Number(part.replace(',', '.')) : (over ?? 0) / under;
-  });
-  return parts.reduce((sum, value) => sum + value, 0);
-}
-
 /** A unit's short form: 'tablespoons' -> 'tbsp'. */
 export const unitOf = (text: string | undefined): string | null => {
   if (text === undefined) return null;

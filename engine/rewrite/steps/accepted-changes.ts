@@ -1,6 +1,6 @@
 /** Changes of the method that the user accepted after an earlier bake. */
 import type { Adjustment } from '../../model.ts';
-import type { Insertion } from '../cues/cues.ts';
+import type { Insertion } from '../cues/insertion.ts';
 
 /** Steps that a change belongs before, by its own first words; the rest comes at the end. */
 const BEFORE: readonly (readonly [change: RegExp, step: RegExp])[] = [

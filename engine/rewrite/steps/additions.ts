@@ -1,15 +1,16 @@
 /** Steps for foods that a plan adds and no step names. */
 import type { PlannedItem, RewrittenStep } from '../../model.ts';
-import type { CueContext, Insertion } from '../cues/cues.ts';
+import type { CueContext } from '../cues/cue-context.ts';
+import type { Insertion } from '../cues/insertion.ts';
 import { joinedWith } from '../languages/method-words.ts';
 import { foreignName } from '../naming/bracketed-names.ts';
 import { capital, listOf, shortName } from '../naming/method-names.ts';
 import { namePattern } from '../naming/name-patterns.ts';
 
-/** Additions that no step speaks of: they must not be forgotten. */
-function unspoken(context: CueContext, said: string): PlannedItem[] {
+/** Additions that no step names. */
+function unnamed(context: CueContext, written: string): PlannedItem[] {
   const { words } = context;
-  const text = said.toLowerCase();
+  const text = written.toLowerCase();
   const had = new Set(context.ingredients.map(({ match }) => match?.foodId ?? ''));
   const standIns = new Set(
     context.mentions.flatMap(({ items, changed }) => (changed ? items.map((i) => i.foodId) : [])),
@@ -38,10 +39,10 @@ const ENGLISH_ADDITIONS = {
   dish: 'Stir in {list} while mixing.',
 };
 
-const addition = (sentence: string): RewrittenStep => ({
+const addition = (text: string): RewrittenStep => ({
   section: null,
   before: null,
-  after: capital(sentence),
+  after: capital(text),
   change: 'inserted',
   why: 'New in this version, so the method does not name it.',
 });
@@ -49,10 +50,10 @@ const addition = (sentence: string): RewrittenStep => ({
 /** Steps for what no step names: dry things at the start, moist ones where the first moist one goes in. */
 export function additionSteps(
   context: CueContext,
-  said: string,
+  written: string,
   texts: readonly string[],
 ): Insertion[] {
-  const items = unspoken(context, said);
+  const items = unnamed(context, written);
   if (items.length === 0) return [];
   const { words } = context;
   const names = (list: readonly PlannedItem[]): string =>
@@ -62,7 +63,7 @@ export function additionSteps(
           list.map((item) => foreignName(item, words)),
           words.and,
         );
-  const says = words?.additions ?? ENGLISH_ADDITIONS;
+  const sentences = words?.additions ?? ENGLISH_ADDITIONS;
   const moistAt = Math.max(
     0,
     texts.findIndex((text) =>
@@ -73,12 +74,14 @@ export function additionSteps(
       ),
     ),
   );
-  const step = (list: readonly PlannedItem[], at: number, say: string) =>
-    list.length === 0 ? [] : [{ at, rank: 0, step: addition(say.replace('{list}', names(list))) }];
-  if (context.plan.dough === null) return step(items, moistAt, says.dish);
+  const step = (list: readonly PlannedItem[], at: number, sentence: string) =>
+    list.length === 0
+      ? []
+      : [{ at, rank: 0, step: addition(sentence.replace('{list}', names(list))) }];
+  if (context.plan.dough === null) return step(items, moistAt, sentences.dish);
   const isDry = ({ role, foodId }: PlannedItem): boolean =>
     DRY_ROLES.includes(role) && !/liquid|syrup/.test(foodId);
   const dry = items.filter(isDry);
   const wet = items.filter((item) => !isDry(item));
-  return [...step(dry, 0, says.dry), ...step(wet, moistAt, says.moist)];
+  return [...step(dry, 0, sentences.dry), ...step(wet, moistAt, sentences.moist)];
 }

@@ -46,13 +46,13 @@ export interface Unboiled {
 
 /** The step without the sentences that boil what is no longer there; 'pasta water' becomes water. */
 export function withoutBoiling(text: string, mentions: readonly Mention[]): Unboiled {
-  const gone = mentions.filter(isUnboiled);
-  if (gone.length === 0) return { text, dropped: [] };
+  const unboiled = mentions.filter(isUnboiled);
+  if (unboiled.length === 0) return { text, dropped: [] };
   const kept: string[] = [];
   const dropped = new Set<Mention>();
   let after = false;
   for (const sentence of sentencesOf(text)) {
-    const own = gone.find(
+    const own = unboiled.find(
       (mention) =>
         namePattern(mention).test(sentence) &&
         COOKS.test(sentence) &&

@@ -1,14 +1,11 @@
 /** The method of the reworked recipe. */
 import type { Recipe, RewrittenStep } from '../../model.ts';
-import {
-  type Amendment,
-  amendments,
-  type CueContext,
-  coolerOven,
-  type Insertion,
-  insertions,
-  warningsFor,
-} from '../cues/cues.ts';
+import { type Amendment, amendments } from '../cues/amendments.ts';
+import type { CueContext } from '../cues/cue-context.ts';
+import { insertions } from '../cues/cues.ts';
+import { coolerOven } from '../cues/fitting-cues.ts';
+import type { Insertion } from '../cues/insertion.ts';
+import { warningsFor } from '../cues/warnings.ts';
 import { isForeign, keyed } from '../languages/method-words.ts';
 import { renameForeign } from '../naming/bracketed-names.ts';
 import { withoutWord } from '../naming/leave-out.ts';
@@ -27,17 +24,17 @@ import { UsedSoFar } from './used-so-far.ts';
 
 /** Ingredients that are gone altogether and that the step still names. */
 function leaveOut(text: string, named: readonly Mention[]): string {
-  const none = named.filter(({ changed, items }) => changed && items.length === 0);
-  const left: string[] = [];
+  const leftOut = named.filter(({ changed, items }) => changed && items.length === 0);
+  const unnamed: string[] = [];
   let result = text;
-  for (const { names, ingredient } of none) {
+  for (const { names, ingredient } of leftOut) {
     const without = names
       .map((name) => withoutWord(result, name))
       .find((shorter) => shorter !== null);
-    if (without === undefined) left.push(ingredient.item.name);
+    if (without === undefined) unnamed.push(ingredient.item.name);
     else result = without ?? result;
   }
-  return left.length === 0 ? result : `${result} Leave out the ${listOf(left)}.`;
+  return unnamed.length === 0 ? result : `${result} Leave out the ${listOf(unnamed)}.`;
 }
 
 /** What the passes over one method share. */
@@ -103,7 +100,10 @@ function amend(step: RewrittenStep, found: readonly Amendment[]): RewrittenStep 
 }
 
 /** Steps with insertions before the step of their index; a heading stays with its first own step. */
-function woven(steps: readonly RewrittenStep[], extra: readonly Insertion[]): RewrittenStep[] {
+function withInsertions(
+  steps: readonly RewrittenStep[],
+  extra: readonly Insertion[],
+): RewrittenStep[] {
   const result: RewrittenStep[] = [];
   for (let at = 0; at <= steps.length; at += 1) {
     const own = steps[at];
@@ -139,9 +139,9 @@ export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep
     ),
     context,
   );
-  const ovenSaid = oven !== null && texts.some((text) => withLowerOven(text) !== text);
+  const statesOven = oven !== null && texts.some((text) => withLowerOven(text) !== text);
   const local = [
-    ...insertions(context, texts, searched, ovenSaid),
+    ...insertions(context, texts, searched, statesOven),
     ...warningsFor(context, searched),
   ];
   // Accepted changes and the handling of single swaps are worded in English.
@@ -150,11 +150,11 @@ export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep
     words === null
       ? [...local, ...accepted].map((one) => inAllScales(one, pass.gas))
       : [...local, ...accepted.map(inEnglish)];
-  const said = [...own, ...cues.map(({ step }) => step)].map(({ after }) => after).join(' ');
-  const extra = [...cues, ...additionSteps(context, said, texts)];
+  const written = [...own, ...cues.map(({ step }) => step)].map(({ after }) => after).join(' ');
+  const extra = [...cues, ...additionSteps(context, written, texts)];
   // English steps in a method of a language that has no words of its own.
   const english = words === null && isForeign(recipe.language);
-  return woven(own, english ? extra.map(inEnglish) : extra);
+  return withInsertions(own, english ? extra.map(inEnglish) : extra);
 }
 
 const inAllScales = (one: Insertion, gas: boolean): Insertion => ({

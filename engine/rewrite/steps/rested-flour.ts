@@ -1,6 +1,7 @@
 /** Flour and water that stand together before the rest goes in. */
 import type { RewrittenStep } from '../../model.ts';
-import { type CueContext, restsFirst } from '../cues/cues.ts';
+import type { CueContext } from '../cues/cue-context.ts';
+import { restsFirst } from '../cues/fitting-cues.ts';
 import { withoutWord } from '../naming/leave-out.ts';
 import type { Mention } from '../naming/mention.ts';
 import { namePattern } from '../naming/name-patterns.ts';

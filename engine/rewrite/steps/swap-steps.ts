@@ -1,7 +1,9 @@
 /** Handling that a single swap calls for, as steps before the one that uses what came in. */
 import type { Ingredient, Swap } from '../../model.ts';
+import type { CueContext } from '../cues/cue-context.ts';
 import { fill } from '../cues/cue-text.ts';
-import { type CueContext, type Insertion, isPrepared } from '../cues/cues.ts';
+import { isPrepared } from '../cues/fitting-cues.ts';
+import type { Insertion } from '../cues/insertion.ts';
 import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
 import { namePattern } from '../naming/name-patterns.ts';
 
@@ -13,11 +15,11 @@ function sentence(swap: Swap, method: string, context: CueContext): string {
   const list = listOf([...new Set(swap.to.map(({ food }) => shortName(food)))]);
   const name = context.mentions.find(({ ingredient }) => ingredient.key === swap.key)?.newName;
   const old = own(swap, context.ingredients)?.item.name ?? swap.from?.food ?? '';
-  const told = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
-  const stands = `${swap.keptGrams > 0 ? 'for part of' : 'in place of'} the ${old}`;
+  const lower = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
+  const place = `${swap.keptGrams > 0 ? 'for part of' : 'in place of'} the ${old}`;
   return name && isMade(name)
-    ? `Make the ${name} ${stands}, of ${list}: ${told}`
-    : `${capital(list)}, ${stands}: ${told}`;
+    ? `Make the ${name} ${place}, of ${list}: ${lower}`
+    : `${capital(list)}, ${place}: ${lower}`;
 }
 
 /** Index of the first step that names the swapped ingredient; the start of the method when none does. */

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { matchItem } from '../../../engine/match/index.ts';
 import { parseLine } from '../../../engine/parse/index.ts';
 import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
-import { itemText } from '../../../engine/rewrite/lines/ingredient-lines.ts';
+import { itemText } from '../../../engine/rewrite/lines/line-wording.ts';
 import { kitchenGrams } from '../../../engine/rewrite/lines/written-amounts.ts';
 import { weighItem } from '../../../engine/weigh/index.ts';
 import { foods, makePlan, makeRecipe, understand } from '../fixtures.ts';

@@ -5,11 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { DEFAULT_GOALS, type Ingredient, type Recipe } from '../../../engine/model.ts';
 import { readPage, readText } from '../../../engine/read/index.ts';
 import { type Pan, panFactor } from '../../../engine/rewrite/lines/pans.ts';
-import {
-  type ScaledLine,
-  type System,
-  scaledLines,
-} from '../../../engine/rewrite/lines/scaled-lines.ts';
+import type { System } from '../../../engine/rewrite/lines/scaled-amounts.ts';
+import { type ScaledLine, scaledLines } from '../../../engine/rewrite/lines/scaled-lines.ts';
 import { adaptRecipe, weighRecipe } from '../../../engine/walk.ts';
 import { PASTED, textOf } from '../../plan/pasted.ts';
 import { foods, makeRecipe, understand } from '../fixtures.ts';

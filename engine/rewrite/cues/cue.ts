@@ -1,0 +1,52 @@
+/** A cue: handling that new ingredients call for, when it applies, and where it goes. */
+
+export interface Cue {
+  id: string;
+  families: string[];
+  /** Pattern of food ids, one of which the plan adds. */
+  added?: string;
+  /** Pattern of food ids, none of which the plan adds. */
+  notAdded?: string;
+  /** Pattern of food ids, one of which is in the result. */
+  present?: string;
+  /** Pattern of food ids of the original, one of which is cut or gone. */
+  replaces?: string;
+  /** Less than a third of what it replaces is left. */
+  keepsNone?: boolean;
+  /** Whether flour or starch that thickens is to stay beside the gum, or none. */
+  starchStays?: boolean;
+  severalFlours?: boolean;
+  /** Only when new flours are at least this share (0..1) of the flours: a little changes no handling. */
+  fromShare?: number;
+  yeast?: boolean;
+  /** The method says it already. */
+  unless?: string;
+  place: string;
+  where?: string;
+  /** Of the steps that fit `where`, one that says this goes before the others. */
+  prefers?: string;
+  first?: boolean;
+  /** Goes to the method's start (`before`) or end (`after`) when no step matches `where`. */
+  anyway?: boolean;
+  /** Only for a title or method that speaks of this. */
+  ifSaid?: string;
+  /** Not for a dish whose title says this. */
+  notTitled?: string;
+  /** Corrects the phrase of the last step (or of `all`) that says otherwise, instead of a step of its own. */
+  amends?: { step: string; phrase: string; to: string; all?: boolean; notPresent?: string };
+  /** Says its text also when it has corrected a step. */
+  too?: boolean;
+  /** Makes the thing that a swap without handling of its own brings in. */
+  makes?: boolean;
+  /** Tells the handling of the foods it is for, in place of what their swaps say. */
+  handles?: boolean;
+  /** Lowers the oven in the method; its text is for methods that state no temperature. */
+  oven?: boolean;
+  /** Only where flour and water can, or cannot, stand together before the rest goes in. */
+  autolyse?: boolean;
+  /** Only for bakes of at least this many minutes. */
+  bakeFrom?: number;
+  text: string;
+  why: string;
+  source: string;
+}

@@ -1,0 +1,22 @@
+/** The cues that are called for in one recipe, and what they say of the method as a whole. */
+import type { Swap } from '../../model.ts';
+import cues from '../data/cues.json' with { type: 'json' };
+import type { Cue } from './cue.ts';
+import { applies, concerns } from './cue-applies.ts';
+import type { CueContext } from './cue-context.ts';
+
+/** Every cue that is called for, in the order of the data. */
+export const fittingCues = (context: CueContext): Cue[] =>
+  (cues as Cue[]).filter((cue) => applies(cue, context));
+
+/** Whether a cue tells the handling of a swap's main food already. */
+export const isPrepared = (swap: Swap, context: CueContext): boolean =>
+  fittingCues(context).some((cue) => cue.handles === true && concerns(cue, swap));
+
+/** Why the oven is to be cooler, or null when it is not. */
+export const coolerOven = (context: CueContext): string | null =>
+  fittingCues(context).find(({ oven }) => oven === true)?.why ?? null;
+
+/** Whether flour and water are to stand before the other ingredients go in. */
+export const restsFirst = (context: CueContext): boolean =>
+  fittingCues(context).some(({ autolyse }) => autolyse === true);

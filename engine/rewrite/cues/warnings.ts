@@ -1,0 +1,51 @@
+/** Warnings before steps that cannot work as written. */
+import warnings from '../data/warnings.json' with { type: 'json' };
+import { capital } from '../naming/method-names.ts';
+import { addedItems, type CueContext, keptShare } from './cue-context.ts';
+import { fill, listIn, nameIn, textOf } from './cue-text.ts';
+import { type Insertion, inserted, RANKS } from './insertion.ts';
+
+interface Warning {
+  id: string;
+  /** Only in these dishes; in all when absent. */
+  families?: string[];
+  replaced: string;
+  by: string;
+  kept: number;
+  words: string;
+  /** What the title says instead, when no step does. */
+  titled?: string;
+  text: string;
+  why: string;
+  source: string;
+}
+
+/** Warnings before steps that cannot work as written, because what they rest on is gone. */
+export function warningsFor(context: CueContext, texts: readonly string[]): Insertion[] {
+  const added = addedItems(context);
+  const found: Insertion[] = [];
+  for (const warning of warnings as Warning[]) {
+    if (warning.families && !warning.families.includes(context.plan.family.id)) continue;
+    const words = new RegExp(warning.words, 'i');
+    const step = texts.findIndex((text) => words.test(text));
+    const titled =
+      warning.titled !== undefined && new RegExp(warning.titled, 'i').test(context.title);
+    const at = step < 0 && titled ? 0 : step;
+    if (at < 0) continue;
+    const lost = context.mentions.find(
+      (mention) =>
+        mention.changed &&
+        new RegExp(warning.replaced).test(mention.ingredient.match?.foodId ?? '') &&
+        keptShare(mention) < warning.kept,
+    );
+    const by = added.filter(({ foodId }) => new RegExp(warning.by).test(foodId));
+    if (lost === undefined || (warning.by !== '' && by.length === 0)) continue;
+    const own = lost.ingredient.match?.foodId;
+    const others = lost.items.filter(({ foodId }) => foodId !== own);
+    const stands = (warning.by === '' ? others : by).map((item) => nameIn(item, context));
+    const stand = stands.length === 0 ? 'what is left' : listIn([...new Set(stands)], context);
+    const text = fill(textOf(warning, context).replace('{stand}', stand), context);
+    found.push({ at, rank: RANKS.length, step: inserted(capital(text), warning.why) });
+  }
+  return found;
+}
