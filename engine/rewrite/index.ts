@@ -8,14 +8,12 @@ import type {
   RewrittenLine,
   RewrittenStep,
 } from '../model.ts';
+import type { Region } from '../units.ts';
 import { keyed, methodWords } from './languages/method-words.ts';
 import { rewriteLines } from './lines/ingredient-lines.ts';
-import type { Region } from './lines/written-amounts.ts';
 import { mentionsOf } from './naming/mentions.ts';
 import { rewriteSteps } from './steps/method-steps.ts';
 import { autolyses } from './steps/rested-flour.ts';
-
-export type { Region } from './lines/written-amounts.ts';
 
 export interface RewriteOptions {
   foods: FoodTable;

@@ -1,8 +1,8 @@
 /** What cues look at: the plan, its flours and gums, the method's words. */
 import type { FoodTable } from '../../foods/index.ts';
 import type { Adjustment, Ingredient, Plan, PlannedItem } from '../../model.ts';
+import type { Region } from '../../units.ts';
 import type { MethodWords } from '../languages/method-words.ts';
-import type { Region } from '../lines/written-amounts.ts';
 import { type Mention, mergedByFood } from '../naming/mention.ts';
 
 export interface CueContext {

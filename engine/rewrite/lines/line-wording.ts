@@ -1,8 +1,9 @@
 /** How one food of a line is written: amount, name and what follows it. */
 import type { FoodTable } from '../../foods/index.ts';
 import type { Food, Ingredient, Plan, PlannedItem } from '../../model.ts';
+import type { Region } from '../../units.ts';
 import { localUnits, type MethodWords } from '../languages/method-words.ts';
-import { amountText, kitchenGrams, pieceText, type Region } from './written-amounts.ts';
+import { amountText, kitchenGrams, pieceText } from './written-amounts.ts';
 
 export interface LineContext {
   plan: Plan;

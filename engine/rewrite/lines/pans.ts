@@ -1,8 +1,6 @@
 /** Pan sizes: how much more or less of a recipe another pan takes. */
 import * as z from 'zod';
-
-/** Exact by definition (international inch, 1959). */
-const CM_PER_INCH = 2.54;
+import { CM_PER_INCH } from '../../units.ts';
 
 const Length = z.number().positive();
 const Common = {

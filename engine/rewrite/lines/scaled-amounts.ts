@@ -1,5 +1,6 @@
 /** Amounts of a food in metric or US measures, and counts and units times a factor. */
 import type { Amount, Food, Role } from '../../model.ts';
+import { gramsOf, OUNCES_PER_POUND } from '../../units.ts';
 import { edibleTail } from './line-wording.ts';
 import {
   besideText,
@@ -12,8 +13,7 @@ import {
 /** `metric`: grams first, millilitres or spoons beside. `us`: cups and spoons first, grams beside; ounces for the rest. */
 export type System = 'metric' | 'us';
 
-const GRAMS_PER_OUNCE = 28.349523125;
-const OUNCES_PER_POUND = 16;
+const GRAMS_PER_OUNCE = gramsOf('oz') ?? Number.NaN;
 /** Counts are shown in halves when the scaled count is this near to one: own choice. */
 const NEAR_COUNT = 0.04;
 

@@ -1,7 +1,6 @@
 /** Masses as a cook writes them: grams first, the spoon, cup or count beside. */
 import type { Food, Role } from '../../model.ts';
-
-export type Region = 'us' | 'uk' | 'eu' | 'au';
+import { type Region, US_CUP_ML } from '../../units.ts';
 
 const FRACTIONS: readonly (readonly [number, string])[] = [
   [0, ''],
@@ -97,8 +96,6 @@ export function besideText(food: Food, grams: number, region: Region): string | 
   return null;
 }
 
-/** A US cup, ml; the cups of the table are US ones. */
-const CUP_ML = 236.588;
 const LIQUID =
   /(^|-)(water|milk|buttermilk|cream|kefir|juice|stock|broth|wine|beer|vinegar|oil|syrup)($|-)/;
 const NOT_POURED = /sour-cream|cream-cheese|clotted|powder|dried|ice-cream|coconut-oil/;
@@ -108,7 +105,7 @@ export function liquidText(food: Food, grams: number, role: Role): string | null
   const cup = gramsPer(food, 'cup');
   const poured = role === 'liquid' || LIQUID.test(food.id);
   if (cup === null || !poured || NOT_POURED.test(food.id)) return null;
-  const ml = (grams / cup) * CUP_ML;
+  const ml = (grams / cup) * US_CUP_ML;
   if (ml < 45) return null;
   return `${ml < 100 ? Math.round(ml) : Math.round(ml / 5) * 5} ml`;
 }

@@ -1,7 +1,8 @@
 /** Amounts that a method's words give of an ingredient, and how the new ones are written. */
 import type { FoodTable } from '../../foods/index.ts';
 import type { PlannedItem } from '../../model.ts';
-import { amountText, kitchenGrams, pieceText, type Region } from '../lines/written-amounts.ts';
+import type { Region } from '../../units.ts';
+import { amountText, kitchenGrams, pieceText } from '../lines/written-amounts.ts';
 import type { UsedSoFar } from '../steps/used-so-far.ts';
 import { type Mention, massOf } from './mention.ts';
 import { itemName, listOf } from './method-names.ts';
