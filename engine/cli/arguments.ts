@@ -1,6 +1,7 @@
 /** Reads the command line into a job, or says what is wrong with it. */
 import { parseArgs } from 'node:util';
 import { Allergen, DEFAULT_GOALS, type Goals } from '../model.ts';
+import { encodingOf } from './decode-page.ts';
 
 export const VERBS = ['read', 'lines', 'tally', 'adapt'] as const;
 export type Verb = (typeof VERBS)[number];
@@ -12,6 +13,8 @@ export interface Job {
   filesFrom: string | null;
   json: boolean;
   url: string | null;
+  /** The pages' encoding as their server named it. */
+  charset: string | null;
   goals: Goals;
   /** A file of package labels that take part in matching and planning. */
   ownFoods: string | null;
@@ -27,6 +30,7 @@ export const USAGE = `usage: npm run engine -- VERB [FILE...] [options]
   --json              JSON lines instead of text
   --files-from LIST   file names, one a line ('-': standard input)
   --url ADDRESS       the page's address, when the page does not say it
+  --charset NAME      the pages' encoding, when their server named one
   --budget GRAMS      net carbs of one serving (adapt; default 15)
   --servings N        servings to reckon with
   --net-carbs us|eu   how carbohydrate is stated (default us)
@@ -85,6 +89,7 @@ function split(argv: readonly string[]) {
         json: { type: 'boolean', default: false },
         'files-from': { type: 'string' },
         url: { type: 'string' },
+        charset: { type: 'string' },
         budget: { type: 'string' },
         servings: { type: 'string' },
         'net-carbs': { type: 'string' },
@@ -117,9 +122,14 @@ export function readArguments(argv: readonly string[]): Job {
     rule: { ...DEFAULT_GOALS.rule, region: region(values['net-carbs']) },
     avoid: allergens(values.avoid),
   };
+  const charset = values.charset ?? null;
+  if (charset !== null && encodingOf(charset) === null) {
+    throw new UsageError(`--charset does not know '${charset}'`);
+  }
   const ownFoods = values['own-foods'] ?? null;
   if (ownFoods !== null && verb !== 'tally' && verb !== 'adapt') {
     throw new UsageError(`--own-foods goes with tally and adapt, not with ${verb}`);
   }
-  return { verb, files, filesFrom, json: values.json, url: values.url ?? null, goals, ownFoods };
+  const { json, url = null } = values;
+  return { verb, files, filesFrom, json, url, charset, goals, ownFoods };
 }

@@ -22,7 +22,7 @@ function answer(
 /** Works one file and says whether it went well; a failure prints its own line. */
 function runFile(job: Job, file: string, own: readonly Food[]): boolean {
   try {
-    const document = openPageFile(file, job.url);
+    const document = openPageFile(file, job);
     const result = readPage(document, job.url === null ? {} : { url: job.url });
     const [recipe, ...others] = result.ok ? result.recipes : [];
     if (!recipe) throw new Error(result.ok ? 'the page holds no recipe' : result.why);
