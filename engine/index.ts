@@ -2,7 +2,8 @@
 
 export { toCsv, toJsonLd, toMarkdown, toText } from './export/index.ts';
 export { type FoodTable, foodTable } from './foods/index.ts';
-export { foodFromLabel, type LabelResult, PackageLabel, Printed } from './foods/label/label.ts';
+export { foodFromLabel, type LabelResult } from './foods/label/label.ts';
+export { PackageLabel, Printed } from './foods/label/package-label.ts';
 export * from './model.ts';
 export {
   type BakeContext,

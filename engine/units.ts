@@ -91,6 +91,21 @@ const BY_EYE: Readonly<Record<string, number>> = {
 const lookUp = (table: Readonly<Record<string, number>>, unit: string): number | null =>
   Object.hasOwn(table, unit) ? (table[unit] ?? null) : null;
 
+/** Rounding in the tables' fifth decimal, far below any step between two units. */
+const ROUNDING = 1e-4;
+
+/** How many of the second unit make the first, where that is a whole number ('lb' and 'oz': 16); else null. */
+export function unitsIn(large: string, small: string): number | null {
+  for (const sizes of [GRAMS, METRIC, US]) {
+    const whole = lookUp(sizes, large);
+    const part = lookUp(sizes, small);
+    if (whole === null || part === null) continue;
+    const steps = Math.round(whole / part);
+    return steps > 0 && Math.abs(whole / part - steps) < ROUNDING ? steps : null;
+  }
+  return null;
+}
+
 /** Grams of one unit of mass, or null when it is none. */
 export const gramsOf = (unit: string | null): number | null =>
   unit === null ? null : lookUp(GRAMS, unit);

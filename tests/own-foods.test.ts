@@ -3,7 +3,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { JSDOM, VirtualConsole } from 'jsdom';
 import { describe, expect, it } from 'vitest';
-import { foodFromLabel, type PackageLabel } from '../engine/foods/label/label.ts';
+import { foodFromLabel } from '../engine/foods/label/label.ts';
+import type { PackageLabel } from '../engine/foods/label/package-label.ts';
 import {
   type Adaptation,
   adaptRecipe,

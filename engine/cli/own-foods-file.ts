@@ -1,6 +1,7 @@
 /** The user's own packages from a file: a JSON array of labels, as `PackageLabel` describes them. */
 import { readFileSync } from 'node:fs';
-import { foodFromLabel, PackageLabel } from '../foods/label/label.ts';
+import { foodFromLabel } from '../foods/label/label.ts';
+import { PackageLabel } from '../foods/label/package-label.ts';
 import type { Food } from '../model.ts';
 import { reason } from './print.ts';
 

@@ -1,4 +1,5 @@
 /** Words of a food name in one canonical form: case, accents, spelling, plurals. */
+import { withoutAccents } from '../accents.ts';
 import spelling from './data/spelling.json' with { type: 'json' };
 import words from './data/words.json' with { type: 'json' };
 
@@ -11,12 +12,7 @@ const LETTERS: Record<string, string> = { ß: 'ss', œ: 'oe', æ: 'ae', ø: 'o',
 export function plainText(text: string): string {
   const lower = text.toLowerCase();
   if (/^[a-z0-9 -]*$/.test(lower)) return lower;
-  const ascii = /^[\x20-\x7e]*$/.test(lower)
-    ? lower
-    : lower
-        .normalize('NFD')
-        .replace(/\p{M}/gu, '')
-        .replace(/[ßœæøłð]/g, (letter) => LETTERS[letter] ?? letter);
+  const ascii = withoutAccents(lower).replace(/[ßœæøłð]/g, (letter) => LETTERS[letter] ?? letter);
   return ascii.replace(/['’`´]/g, '').replace(/&/g, ' and ');
 }
 

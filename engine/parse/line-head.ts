@@ -56,7 +56,7 @@ function skipLead(tokens: readonly Token[], from: number, lex: Lexicon): number 
 }
 
 /** The tokens of a run of amounts that the amounts themselves tell. */
-export function told(words: readonly Token[], run: Amounts, lex: Lexicon): Token[] {
+export function amountTokens(words: readonly Token[], run: Amounts, lex: Lexicon): Token[] {
   const { loose, front, cut, asides } = run;
   const sized = run.amounts.some((a) => a.kind === 'each');
   const others = new Set([...loose, ...front, ...cut, ...asides.flat()]);
@@ -85,7 +85,7 @@ export function readHead(
   for (const aside of asides) fileWords(aside, parts, lex);
   const food = foodAmongUnits(tokens, head.next, parts, lex);
   const words = tokens.slice(at, food);
-  parts.known.push(told(words, head.value, lex));
+  parts.known.push(amountTokens(words, head.value, lex));
   if (parts.each) parts.eachWord = words.filter((t) => lex.each.has(t.low));
   return food;
 }

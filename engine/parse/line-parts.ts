@@ -24,7 +24,7 @@ export interface Parts {
   known: Token[][];
   /** The amounts hold for every food of the line: '1 tsp each salt and pepper'. */
   each: boolean;
-  /** The word that says so; it is told once there are several foods. */
+  /** The word that says so; kept among the words once there are several foods. */
   eachWord: Token[];
   /** The name is a list of foods with commas: 'salt, pepper'. */
   list: boolean;

@@ -1,9 +1,9 @@
 /** The words of a line that bear on its weight, in one lower-case string without accents. */
+import { withoutAccents } from '../accents.ts';
 import type { Food, Item, Line } from '../model.ts';
 
 export function plain(text: string): string {
-  const lower = text.slice(0, 2000).toLowerCase();
-  return /^[\x20-\x7e]*$/.test(lower) ? lower : lower.normalize('NFD').replace(/\p{M}/gu, '');
+  return withoutAccents(text.slice(0, 2000).toLowerCase());
 }
 
 /** Name, preparation and note of an item; falls back on the line's own text for one-item lines. */

@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { foodFromLabel, type PackageLabel } from '../../engine/foods/label/label.ts';
+import { foodFromLabel } from '../../engine/foods/label/label.ts';
+import type { PackageLabel } from '../../engine/foods/label/package-label.ts';
 import { openStore, type Store } from '../../extension/store/db.ts';
 import {
   deleteOwnFood,

@@ -1,8 +1,8 @@
 /** What cannot be on a label, and what is worth a second look before anything is counted by it. */
 import type { Composition, Food, Note } from '../../model.ts';
 import { basisByEnergy } from '../carbohydrate-basis.ts';
-import type { PackageLabel } from './label.ts';
 import type { LabelFigures } from './label-figures.ts';
+import type { PackageLabel } from './package-label.ts';
 
 /** Pure fat: 9 kcal/g (21 CFR 101.9(c)(1)(i); Reg. (EU) 1169/2011 Annex XIV). */
 const MOST_KCAL = 900;

@@ -1,8 +1,8 @@
 /** A package label's printed figures as figures of 100 g, with the range that rounding leaves open. */
 import { spanning } from '../../interval.ts';
 import type { Food, Interval } from '../../model.ts';
-import type { PackageLabel, Printed } from './label.ts';
 import { euLabelInterval, type LabelKind, usLabelInterval } from './label-rounding.ts';
+import type { PackageLabel, Printed } from './package-label.ts';
 
 /** Per 100 g: grams, kcal, or mg for sodium; null where the label is silent. */
 export interface LabelFigures {

@@ -1,6 +1,6 @@
 /** What a packaged flour or sweetener does in a dough: as the built-in food, moved by its label. */
 import type { Composition, Food, FoodFunction } from '../../model.ts';
-import type { PackageLabel } from './label.ts';
+import type { PackageLabel } from './package-label.ts';
 
 /** Gluten-forming share of the protein: with gluten alone, and with soy, pea, faba or lupin beside it. Common practice, no source. */
 const GLUTEN_SHARE = { alone: 0.9, mixed: 0.7 };

@@ -1,47 +1,11 @@
 /** A food of the user's own, from the label of its package. */
-import * as z from 'zod';
-import { Allergen, type Composition, type Food, type Interval, type Note } from '../../model.ts';
+import { withoutAccents } from '../../accents.ts';
+import type { Allergen, Composition, Food, Interval, Note } from '../../model.ts';
 import { BUILT_IN_FOODS } from '../built-in.ts';
 import { impossible, labelWarnings } from './label-checks.ts';
 import { type LabelFigures, labelFigures, withinHundred } from './label-figures.ts';
 import { labelFunction } from './label-function.ts';
-
-/** A figure as printed: a number, or '<1' for 'less than 1'. */
-export const Printed = z.union([
-  z.number().nonnegative().max(100_000),
-  z.string().regex(/^< ?\d{1,3}([.,]\d+)?$/),
-]);
-export type Printed = z.infer<typeof Printed>;
-
-/**
- * What a label says. `us`: figures of one serving of `servingG` grams (0.1 or more), carbohydrate with its
- * fibre, sodium in mg. `eu`: figures of 100 g, carbohydrate without fibre, salt in g. Energy is kcal.
- * A figure the label does not give is null, never 0.
- */
-export const PackageLabel = z.object({
-  name: z.string().max(80),
-  form: z.enum(['us', 'eu']),
-  servingG: z.number().min(0.1).max(2000).nullable(),
-  energyKcal: Printed,
-  fatG: Printed,
-  saturatedG: Printed.nullable(),
-  carbohydrateG: Printed,
-  fiberG: Printed.nullable(),
-  sugarsG: Printed.nullable(),
-  polyolsG: Printed.nullable(),
-  alluloseG: Printed.nullable(),
-  proteinG: Printed,
-  sodiumMg: Printed.nullable(),
-  saltG: Printed.nullable(),
-  allergens: z.array(Allergen),
-  /** Id of the built-in food the package is used as, or null for a food of its own. */
-  standsInFor: z.string().nullable(),
-  /** Wheat gluten is among the first three ingredients. */
-  glutenAmongFirst: z.boolean(),
-  /** Soy, pea, faba bean or lupin protein is listed. */
-  otherProteins: z.boolean(),
-});
-export type PackageLabel = z.infer<typeof PackageLabel>;
+import { PackageLabel } from './package-label.ts';
 
 export type LabelResult = { ok: true; food: Food; warnings: Note[] } | { ok: false; why: string };
 
@@ -51,18 +15,14 @@ const oneLine = (text: string): string => text.replace(/[\p{C}\s]+/gu, ' ').trim
 
 /** A name without case, accents, signs and a plural's end. */
 const plain = (name: string): string =>
-  name
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
+  withoutAccents(name)
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]/gu, '')
     .replace(/s$/, '');
 
 /** 'own-' and the name's letters and digits; letters outside a-z by their code points. */
 function ownId(name: string): string {
-  const slug = name
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
+  const slug = withoutAccents(name)
     .toLowerCase()
     .replace(/[^a-z0-9\s-]/gu, (sign) =>
       /\p{L}|\p{N}/u.test(sign) ? (sign.codePointAt(0) ?? 0).toString(36) : ' ',

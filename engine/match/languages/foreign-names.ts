@@ -1,6 +1,6 @@
 /**
  * The food an item names in another language than English. To add a language, add its names and its
- * grammar to `name-index.ts`.
+ * grammar to `foreign-name-index.ts`.
  */
 import type { FoodTable } from '../../foods/index.ts';
 import type { Food, Item, Line, Match } from '../../model.ts';
@@ -156,12 +156,12 @@ const stateIn = (words: readonly Word[], index: NameIndex): State | null => {
 function wantedState(item: Item, index: NameIndex): State | null {
   const words = index.wordsOf(item.preparation ?? '');
   const prepared = words.length > SHORT_PREPARATION ? null : stateIn(words, index);
-  const said = stateIn(index.wordsOf(item.name), index) ?? prepared;
+  const stated = stateIn(index.wordsOf(item.name), index) ?? prepared;
   const canned = item.amounts.some(({ unit }) => CANNED_UNITS.has(unit));
   // '1 bote de garbanzos cocidos'
-  if (canned && (said === null || said === 'cooked')) return 'canned';
+  if (canned && (stated === null || stated === 'cooked')) return 'canned';
   const fresh = item.amounts.some(({ unit }) => FRESH_UNITS.has(unit));
-  return said ?? (fresh ? 'raw' : null);
+  return stated ?? (fresh ? 'raw' : null);
 }
 
 function toMatch(found: Found, food: Food): Match {

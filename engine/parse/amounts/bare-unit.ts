@@ -20,8 +20,8 @@ function readBare(
   if (!unit) return null;
   const { kind, name } = unit.value;
   const counted = kind === 'container' || kind === 'piece' || kind === 'trail' || kind === 'volume';
-  const said = vague || sizes.value.size.length > 0 || isAt(lex.of, tokens, unit.next);
-  if (kind !== 'small' && !(said && counted)) return null;
+  const meansOne = vague || sizes.value.size.length > 0 || isAt(lex.of, tokens, unit.next);
+  if (kind !== 'small' && !(meansOne && counted)) return null;
   if (tokens[unit.next]?.kind !== 'w' && tokens[unit.next]?.text !== '(') return null;
   const [low, high] = vague ? FEW : [1, null];
   const amount = stated(low, name, high, true);

@@ -1,6 +1,6 @@
 /** The run of amounts that a line begins with, and how each further measure relates to it. */
 import type { Amount } from '../../model.ts';
-import steps from '../data/steps.json' with { type: 'json' };
+import { unitsIn } from '../../units.ts';
 import type { Unit } from '../words/lexicon.ts';
 import type { Token } from '../words/tokens.ts';
 import { type Measure, stated } from './measure.ts';
@@ -27,13 +27,10 @@ export interface Run extends Amounts {
   last: Unit | null;
 }
 
-/** How many of the second unit make the first: definitions of the units (US customary, SI). */
-const STEPS: Readonly<Record<string, number>> = steps;
-
 /** Factor from `from` to the smaller unit `to`; null when the two have no fixed ratio here. */
 function stepDown(from: Unit | null, to: Unit | null): number | null {
   if (!from || !to) return null;
-  return from.name === to.name ? 1 : (STEPS[`${from.name}>${to.name}`] ?? null);
+  return from.name === to.name ? 1 : unitsIn(from.name, to.name);
 }
 
 export function startRun(first: Measure): Run {

@@ -28,7 +28,7 @@ export const stated = (
   approximate = false,
 ): Amount => ({ quantity, max, unit, kind: 'stated', approximate });
 
-const NONE: Token[] = [];
+const NO_TOKENS: Token[] = [];
 const APPROX_MARKS = new Set('~≈±');
 
 /** How many tokens at `i` name a size: 'large', 'extra large', '#10', 'size 28'; 0 when none. */
@@ -51,8 +51,8 @@ export function readSizes(
   lex: Lexicon,
   withFill: boolean,
 ): Read<Filling> {
-  let size = NONE;
-  let fill = NONE;
+  let size = NO_TOKENS;
+  let fill = NO_TOKENS;
   let rough = false;
   let next = i;
   for (;;) {
@@ -78,7 +78,7 @@ export function readSizes(
 /** Skips 'about', 'a scant', '~' and the like; those that say how full the unit is are kept. */
 function readApprox(tokens: readonly Token[], i: number, lex: Lexicon): Read<Token[]> {
   let next = i;
-  let fill = NONE;
+  let fill = NO_TOKENS;
   for (;;) {
     const t = tokens[next];
     if (!t) break;
@@ -143,7 +143,7 @@ export function readMeasure(
   if (!unit && onlyArticle && sizes.value.size.length === 0) return null;
   // '½-inch-thick' says more than the length
   const long = unit?.value.kind === 'length' && word && !lex.units.has(word.low);
-  const piece = long && word.kind === 'w' ? tokens.slice(rough.next, unit?.next) : NONE;
+  const piece = long && word.kind === 'w' ? tokens.slice(rough.next, unit?.next) : NO_TOKENS;
   const scale = unit?.value.scale ?? 1;
   const behind = unit ? fractionBehind(tokens, unit.next, lex) : 0;
   if (unit && behind > 0) unit = { ...unit, next: unit.next + 2 };

@@ -1,7 +1,8 @@
 /** Reads a number as kitchens write it: digits, decimals, thousands, vulgar and mixed fractions. */
+import { FRACTION_SIGNS, fractionValue, ratio } from '../../numerals.ts';
 
 /** One character that is a fraction: ½, ⅔, ⅞. */
-const V = '[¼-¾⅐-⅞]';
+const SIGN = `[${FRACTION_SIGNS}]`;
 const SLASH = '[/⁄∕]';
 const DASHES = '[-–‑]';
 /** Before a proper fraction in lowest terms: '12/3' is 1 2/3, as nobody writes twelve thirds. */
@@ -16,8 +17,8 @@ const NO_QUANTITY = /\d+(?:[.,]\d+)?\s?(?:%|°(?:\s?[CF](?![\p{L}]))?)|\d{1,2}:\
 /** Numbers; the groups are the parts of each form. */
 const NUMBER = new RegExp(
   [
-    `(\\d+)(?:\\s+|\\s?${DASHES}\\s?|\\s?&\\s?)?(${V})${NO_SIZE}`, // 1½, 1 ½, 1-½
-    `(${V})`,
+    `(\\d+)(?:\\s+|\\s?${DASHES}\\s?|\\s?&\\s?)?(${SIGN})${NO_SIZE}`, // 1½, 1 ½, 1-½
+    `(${SIGN})`,
     `(\\d+)(?:\\s+|\\s?${DASHES}|\\s?&\\s?|${LOST_BLANK})(\\d+)\\s?${SLASH}\\s?(\\d+)(?![\\d.,]*\\d)${NO_SIZE}`, // 1 1/2, 1-1/2
     `(\\d{1,2})\\s?${SLASH}\\s?(\\d{1,3})(?![\\d.,]*\\d)`, // 1/2
     '(\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|[1-9]\\d{0,2} 000(?!\\d)|\\d*[.,]\\d+|\\d+)',
@@ -36,21 +37,10 @@ function decimal(text: string, commaIsDecimal: boolean): number {
   return Number(text.replace(',', '.'));
 }
 
-/** Value of a fraction character; Unicode takes '½' apart into 1, a fraction slash and 2. */
-function vulgar(character: string): number {
-  const [over = '', under = ''] = character.normalize('NFKD').split('⁄');
-  return ratio(over, under);
-}
-
-function ratio(over: string, under: string): number {
-  const d = Number(under);
-  return d > 0 ? Number(over) / d : Number.NaN;
-}
-
 /** Value of a match; NaN for what only looks like a quantity. */
 function quantityOf(m: RegExpExecArray, commaIsDecimal: boolean): number {
-  if (m[2] !== undefined) return Number(m[1]) + vulgar(m[2]);
-  if (m[3] !== undefined) return vulgar(m[3]);
+  if (m[2] !== undefined) return Number(m[1]) + fractionValue(m[2]);
+  if (m[3] !== undefined) return fractionValue(m[3]);
   if (m[6] !== undefined) return Number(m[4]) + ratio(m[5] ?? '', m[6]);
   // '80/20' is a ratio, not a fraction
   if (m[8] !== undefined) return Number(m[7]) >= 50 ? Number.NaN : ratio(m[7] ?? '', m[8]);

@@ -1,6 +1,6 @@
 /** Reads an amount that stands at the end of a line. */
 
-import { told } from '../line-head.ts';
+import { amountTokens } from '../line-head.ts';
 import type { Parts } from '../line-parts.ts';
 import { findCut } from '../name/find-name.ts';
 import type { Lexicon } from '../words/lexicon.ts';
@@ -31,7 +31,7 @@ export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
     for (const [n, a] of amounts.entries()) parts.amounts.push(n === 0 ? { ...a, kind } : a);
     if (parts.size.length === 0) parts.size = size;
     if (per) parts.known.push([before]);
-    parts.known.push(told(tokens.slice(i, run.next), run.value, lex));
+    parts.known.push(amountTokens(tokens.slice(i, run.next), run.value, lex));
     const mark = before.kind === 'p' || per || lex.times.has(before.low);
     const name = tokens.slice(0, mark && i > 1 ? i - 1 : i);
     return [...name, ...tokens.slice(run.next)];

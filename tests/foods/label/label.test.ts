@@ -2,8 +2,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { foodTable } from '../../../engine/foods/index.ts';
-import { foodFromLabel, type PackageLabel } from '../../../engine/foods/label/label.ts';
+import { foodFromLabel } from '../../../engine/foods/label/label.ts';
 import { roundForUsLabel } from '../../../engine/foods/label/label-rounding.ts';
+import type { PackageLabel } from '../../../engine/foods/label/package-label.ts';
 import { Food, type NetCarbRule } from '../../../engine/model.ts';
 import { foodNumbers } from '../../../engine/tally/composition.ts';
 import { blendEu, blendUs, label } from './labels.ts';

@@ -1,5 +1,5 @@
 /** Invented package labels. */
-import type { PackageLabel } from '../../../engine/foods/label/label.ts';
+import type { PackageLabel } from '../../../engine/foods/label/package-label.ts';
 
 /** A US label with nothing optional on it. */
 export const label = (change: Partial<PackageLabel> = {}): PackageLabel => ({

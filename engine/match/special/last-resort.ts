@@ -1,9 +1,9 @@
 /** What may still be read out of a name that matches nothing as a whole. */
-import type { Line } from '../model.ts';
-import kinds from './data/unknown-kinds.json' with { type: 'json' };
-import { bareTokens, type Candidate, keyOf, type Lookup } from './lookup.ts';
-import { CLASS, GENERAL, GUARDED, headAt, worth } from './name-words.ts';
-import { tokensOf } from './normalise.ts';
+import type { Line } from '../../model.ts';
+import kinds from '../data/unknown-kinds.json' with { type: 'json' };
+import { bareTokens, type Candidate, keyOf, type Lookup } from '../lookup.ts';
+import { CLASS, GENERAL, GUARDED, headAt, worth } from '../name-words.ts';
+import { tokensOf } from '../normalise.ts';
 
 export type Find = (name: string) => readonly Candidate[];
 

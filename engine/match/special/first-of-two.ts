@@ -1,8 +1,8 @@
 /** What the first of two named foods is, when the line says their common word only once. */
-import type { Item } from '../model.ts';
-import { keyOf, type Lookup } from './lookup.ts';
-import { headAt, worth } from './name-words.ts';
-import { tokensOf } from './normalise.ts';
+import type { Item } from '../../model.ts';
+import { keyOf, type Lookup } from '../lookup.ts';
+import { headAt, worth } from '../name-words.ts';
+import { tokensOf } from '../normalise.ts';
 
 const isNamed = (tokens: readonly string[], lookup: Lookup): boolean =>
   lookup.exact.has(keyOf(tokens));

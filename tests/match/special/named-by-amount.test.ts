@@ -1,9 +1,9 @@
 /** Names whose food hangs on the amount, the plural or the state. */
 import { describe, expect, test } from 'vitest';
-import { foodTable } from '../../engine/foods/index.ts';
-import { matchItem } from '../../engine/match/index.ts';
-import type { Match } from '../../engine/model.ts';
-import { parseLine } from '../../engine/parse/index.ts';
+import { foodTable } from '../../../engine/foods/index.ts';
+import { matchItem } from '../../../engine/match/index.ts';
+import type { Match } from '../../../engine/model.ts';
+import { parseLine } from '../../../engine/parse/index.ts';
 
 const foods = foodTable();
 

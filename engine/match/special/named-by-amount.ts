@@ -1,6 +1,6 @@
 /** Names whose food hangs on the amount: '2 peppers' are no spice, a spoon of tomato purée is paste. */
-import type { Item, Line } from '../model.ts';
-import { tokensOf } from './normalise.ts';
+import type { Item, Line } from '../../model.ts';
+import { tokensOf } from '../normalise.ts';
 
 const SPICE_WORDS = /\b(?:ground|cracked|cayenne|black|white|peppercorns?|mill(?:ed)?)\b/i;
 const BARE_PEPPER =
@@ -13,9 +13,11 @@ const SPOONS: ReadonlySet<string | null> = new Set(['tsp', 'tbsp', 'dessertspoon
 /** More than a jar of the ground spice, g. */
 const SPICE_JAR = 60;
 
+const isBarePepper = ({ name }: Item): boolean => BARE_PEPPER.test(name.trim());
+
 function isVegetablePepper(item: Item): boolean {
   const name = item.name.trim();
-  if (!BARE_PEPPER.test(name) || SPICE_WORDS.test(item.preparation ?? '')) return false;
+  if (!isBarePepper(item) || SPICE_WORDS.test(item.preparation ?? '')) return false;
   const [first] = item.amounts;
   const unit = first?.unit ?? null;
   if (SPOONS.has(unit)) return false;
@@ -84,21 +86,37 @@ const isCupOfChips = ({ name, preparation, amounts: [first] }: Item): boolean =>
   (first?.unit === 'cup' || first?.unit === 'tbsp') &&
   !/crush|crumbl|broken/i.test(preparation ?? '');
 
+/** Cocktail and dessert usage: the sweet canned product. */
+const isCreamOfCoconut = ({ name }: Item): boolean => /\bcream of coconut\b/i.test(name);
+
+/** One kind of name whose food hangs on its amount. */
+interface SpecialName {
+  /** What the line means. */
+  reads: string;
+  /** Whether a line is of this kind; `text` is the whole line. */
+  when: (item: Item, text: string) => boolean;
+}
+
+/** The first that fits decides. */
+const SPECIAL_NAMES: readonly SpecialName[] = [
+  { reads: 'sweetened coconut cream', when: isCreamOfCoconut },
+  { reads: 'rye whiskey', when: isPouredRye },
+  { reads: 'stevia erythritol blend', when: isBulkSweetener },
+  { reads: 'canned biscuits', when: isCannedBiscuit },
+  { reads: 'carton coconut milk', when: isCartonMilk },
+  { reads: 'mashed potato', when: isMash },
+  { reads: 'jelly crystals', when: isPacketJelly },
+  { reads: 'chips by the cup', when: isCupOfChips },
+  { reads: 'flaked coconut', when: isMeasuredCoconut },
+  { reads: 'bell pepper', when: isVegetablePepper },
+  { reads: 'black pepper', when: isBarePepper },
+  { reads: 'tomato paste', when: isSpoonedPuree },
+];
+
 /** The name as the amount tells it; unchanged when the amount tells nothing. `text` is the whole line. */
 export function nameByAmount(name: string, item: Item, text = ''): string {
   if (name !== item.name) return name;
-  if (/\bcream of coconut\b/i.test(name)) return 'sweetened coconut cream';
-  if (isPouredRye(item)) return 'rye whiskey';
-  if (isBulkSweetener(item)) return 'stevia erythritol blend';
-  if (isCannedBiscuit(item)) return 'canned biscuits';
-  if (isCartonMilk(item, text)) return 'carton coconut milk';
-  if (isMash(item)) return 'mashed potato';
-  if (isPacketJelly(item)) return 'jelly crystals';
-  if (isCupOfChips(item)) return 'chips by the cup';
-  if (isMeasuredCoconut(item, text)) return 'flaked coconut';
-  if (BARE_PEPPER.test(name.trim()))
-    return isVegetablePepper(item) ? 'bell pepper' : 'black pepper';
-  return isSpoonedPuree(item) ? 'tomato paste' : name;
+  return SPECIAL_NAMES.find(({ when }) => when(item, text))?.reads ?? name;
 }
 
 /** 'Shells from 1 pound of shrimp': what is left of a food is none of its kind. */

@@ -1,9 +1,9 @@
-/** Words that stand for several foods whose carbohydrate differs: the common one first, the rest told. */
-import type { FoodTable } from '../foods/index.ts';
-import type { Food, Match } from '../model.ts';
-import ambiguous from './data/ambiguous.json' with { type: 'json' };
-import { keyOf, type Lookup } from './lookup.ts';
-import { tokensOf } from './normalise.ts';
+/** Words that stand for several foods whose carbohydrate differs: the common one first, the others beside it. */
+import type { FoodTable } from '../../foods/index.ts';
+import type { Food, Match } from '../../model.ts';
+import ambiguous from '../data/ambiguous.json' with { type: 'json' };
+import { keyOf, type Lookup } from '../lookup.ts';
+import { tokensOf } from '../normalise.ts';
 
 /** Own choice: which food a bare word means most often in recipes, and how sure that is. */
 const MEANINGS = new Map(

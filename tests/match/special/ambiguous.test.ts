@@ -1,10 +1,10 @@
 /** Bare words that stand for several foods: the usual one first, honestly unsure, the rest told. */
 import { describe, expect, test } from 'vitest';
-import { foodTable } from '../../engine/foods/index.ts';
-import ambiguous from '../../engine/match/data/ambiguous.json' with { type: 'json' };
-import { matchItem } from '../../engine/match/index.ts';
-import type { Food, Match } from '../../engine/model.ts';
-import { parseLine } from '../../engine/parse/index.ts';
+import { foodTable } from '../../../engine/foods/index.ts';
+import ambiguous from '../../../engine/match/data/ambiguous.json' with { type: 'json' };
+import { matchItem } from '../../../engine/match/index.ts';
+import type { Food, Match } from '../../../engine/model.ts';
+import { parseLine } from '../../../engine/parse/index.ts';
 
 const foods = foodTable();
 

@@ -1,0 +1,21 @@
+/** Names that mean a part of what they name, or less than they say: juice, zest, roots without their leaves. */
+import type { Item, Line } from '../../model.ts';
+
+const CITRUS = /^(?:.* )?(lemon|lime|orange|grapefruit|clementine|tangerine|mandarin)s?$/i;
+
+/** '1 lemon, juiced' names its juice, '1 lemon, zested' its zest; 'zest and juice' the juice. */
+export function takenPart(item: Item, line: Line, named: string): string {
+  const [whole = '', ...rest] = named.split(',');
+  const fruit = CITRUS.exec(whole.trim())?.[1];
+  const done = `${item.preparation ?? ''} ${rest.join(' ')} ${line.items.length === 1 ? (line.note ?? '') : ''}`;
+  if (fruit === undefined || done.trim() === '') return named;
+  if (/juice/i.test(done)) return `${fruit} juice`;
+  return /zest|rind|peel(?!ed)/i.test(done) ? `${fruit} zest` : named;
+}
+
+/** 'Beets with greens', 'carrots with their tops on' name the root, not what hangs on it; nor does 'the size of a walnut' name a nut. */
+const ATTACHED =
+  /(?<=[a-z])\s+with (?:(?:the|their|its|some|leafy|green) )*(?:greens|leaves|leaf|tops|stems?|fronds|stalks?|roots?)(?: (?:attached|on))?$|\s+(?:about )?the size of .*$/i;
+
+/** A name without what hangs on it or tells its size. */
+export const withoutAttached = (name: string): string => name.replace(ATTACHED, '');
