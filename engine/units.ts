@@ -1,4 +1,6 @@
 /** Grams and millilitres of units, by the measures in use where the recipe comes from. */
+import definitions from './unit-sizes.json' with { type: 'json' };
+
 export type Region = 'us' | 'uk' | 'eu' | 'au';
 
 /** Centimetres of an inch; exact by definition (international inch, 1959). */
@@ -6,41 +8,12 @@ export const CM_PER_INCH = 2.54;
 
 export const OUNCES_PER_POUND = 16;
 
-/** Exact by definition (international avoirdupois pound, 1959). */
-const GRAMS: Readonly<Record<string, number>> = {
-  mg: 0.001,
-  g: 1,
-  dag: 10,
-  kg: 1000,
-  oz: 28.349523125,
-  lb: 453.59237,
-  stone: 6350.29318,
-};
-
-const METRIC: Readonly<Record<string, number>> = {
-  ml: 1,
-  cl: 10,
-  dl: 100,
-  l: 1000,
-  /** UK kitchen spoon of two teaspoons. */
-  dessertspoon: 10,
-};
+const GRAMS: Readonly<Record<string, number>> = definitions.grams.sizes;
+const METRIC: Readonly<Record<string, number>> = definitions.metricMillilitres.sizes;
+const US: Readonly<Record<string, number>> = definitions.usMillilitres.sizes;
 
 /** The cup of the food table's own measures, ml. */
-export const US_CUP_ML = 236.58824;
-
-/** US customary: gallon of 231 cubic inches (3785.411784 ml). */
-const US: Readonly<Record<string, number>> = {
-  tsp: 4.92892,
-  tbsp: 14.78676,
-  'fl oz': 29.57353,
-  cup: US_CUP_ML,
-  pint: 473.17647,
-  quart: 946.35295,
-  gallon: 3785.41178,
-  shot: 44.36029,
-  gill: 118.29412,
-};
+export const US_CUP_ML = definitions.usMillilitres.sizes.cup;
 
 /**
  * Imperial gallon 4546.09 ml; spoons metric. The cup sold and meant in Britain now is the metric one
@@ -90,21 +63,6 @@ const BY_EYE: Readonly<Record<string, number>> = {
 
 const lookUp = (table: Readonly<Record<string, number>>, unit: string): number | null =>
   Object.hasOwn(table, unit) ? (table[unit] ?? null) : null;
-
-/** Rounding in the tables' fifth decimal, far below any step between two units. */
-const ROUNDING = 1e-4;
-
-/** How many of the second unit make the first, where that is a whole number ('lb' and 'oz': 16); else null. */
-export function unitsIn(large: string, small: string): number | null {
-  for (const sizes of [GRAMS, METRIC, US]) {
-    const whole = lookUp(sizes, large);
-    const part = lookUp(sizes, small);
-    if (whole === null || part === null) continue;
-    const steps = Math.round(whole / part);
-    return steps > 0 && Math.abs(whole / part - steps) < ROUNDING ? steps : null;
-  }
-  return null;
-}
 
 /** Grams of one unit of mass, or null when it is none. */
 export const gramsOf = (unit: string | null): number | null =>

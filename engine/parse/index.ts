@@ -7,7 +7,7 @@ import { readParts } from './take-apart.ts';
 import { guessLanguage } from './words/guess-language.ts';
 import { isPairAt, type Lexicon, lexiconOf } from './words/lexicon.ts';
 import { tidy } from './words/tidy-line.ts';
-import { isAt, type Token, textOf, tokenize } from './words/tokens.ts';
+import { isAt, isNumber, type Token, textOf, tokenize } from './words/tokens.ts';
 
 export interface ParseOptions {
   /** BCP 47 tag of the page; English when absent or unknown. */
@@ -62,11 +62,11 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
 export const lineLanguage = (text: string): string =>
   guessLanguage(tokenize(tidy(text).slice(0, LONGEST)).map((t) => t.low));
 
-const isGrouped = (t: Token): boolean => t.kind === 'n' && /[.,]\d{3}/.test(t.text);
+const isGrouped = (t: Token): boolean => isNumber(t) && /[.,]\d{3}/.test(t.text);
 
 /** A line that only titles the ones after it: 'For the sauce:', 'FOR THE DOUGH', 'Topping:'. */
 function isHeading(tokens: readonly Token[], lex: Lexicon): boolean {
-  if (tokens.some((t) => t.kind === 'n')) return false;
+  if (tokens.some((t) => isNumber(t))) return false;
   if (tokens.at(-1)?.text === ':') return true;
   return (
     tokens.length <= 6 &&

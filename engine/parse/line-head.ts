@@ -4,7 +4,7 @@ import type { Parts } from './line-parts.ts';
 import { fileWords } from './name/file-segments.ts';
 import { classify, onlyDescribes } from './name/segments.ts';
 import type { Lexicon } from './words/lexicon.ts';
-import { isAt, lowAt, type Token } from './words/tokens.ts';
+import { isAt, isMark, isNumber, isWord, lowAt, type Token } from './words/tokens.ts';
 
 /** Longest label before a colon, and longest run of words before 'of' in 'zest and juice of'. */
 const LONGEST_LABEL = 4;
@@ -16,8 +16,8 @@ export function readExtract(tokens: readonly Token[], from: number, lex: Lexicon
   for (let i = from; i < from + LONGEST_EXTRACT; i++) {
     const t = tokens[i];
     // 'zest and juice 1 lemon'
-    if (seen && t?.kind === 'n' && tokens[i + 1]?.kind === 'w') return i;
-    if (!t || (t.kind !== 'w' && !lex.and.has(t.low))) return from;
+    if (seen && isNumber(t) && isWord(tokens[i + 1])) return i;
+    if (!t || (!isWord(t) && !lex.and.has(t.low))) return from;
     if (seen && lex.from.has(t.low)) return i + 1;
     if (lex.extracts.has(t.low)) seen = true;
     else if (!lex.preparing.has(t.low) && !lex.articles.has(t.low)) return from;
@@ -31,13 +31,13 @@ export function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon):
   if (tokens.length > 2 && isAt(lex.optional, tokens, 0)) {
     parts.optional = true;
     parts.known.push(tokens.slice(0, 1));
-    from = tokens[1]?.kind === 'p' && !tokens[1].space ? 2 : 1;
+    from = isMark(tokens[1]) && !tokens[1].space ? 2 : 1;
   }
-  const colon = tokens.findIndex((t, i) => i >= from && t.kind !== 'w');
+  const colon = tokens.findIndex((t, i) => i >= from && !isWord(t));
   if (colon <= from || colon > LONGEST_LABEL || tokens[colon]?.text !== ':') return from;
   const label = tokens.slice(from, colon);
   const head = readAmounts(tokens, colon + 1, lex);
-  const food = head !== null && tokens[head.next]?.kind === 'w';
+  const food = head !== null && isWord(tokens[head.next]);
   if (!food && !isAt(lex.purposeStarts, label, 0) && !isAt(lex.labels, label, 0)) return from;
   parts.purposes.push(label);
   return colon + 1;
@@ -52,7 +52,7 @@ function skipLead(tokens: readonly Token[], from: number, lex: Lexicon): number 
     (at > from && (isAt(lex.of, tokens, at) || isAt(lex.ranges, tokens, at)))
   )
     at++;
-  return at > from && tokens[at]?.kind === 'n' ? at : from;
+  return at > from && isNumber(tokens[at]) ? at : from;
 }
 
 /** The tokens of a run of amounts that the amounts themselves tell. */

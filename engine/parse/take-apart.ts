@@ -6,18 +6,18 @@ import { readExtract, readHead, skipLabel } from './line-head.ts';
 import { keepRest, noParts, type Parts } from './line-parts.ts';
 import { readRest } from './name/after-amounts.ts';
 import type { Lexicon } from './words/lexicon.ts';
-import { isAt, lowAt, type Token } from './words/tokens.ts';
+import { isAt, isMark, isNumber, lowAt, type Token } from './words/tokens.ts';
 
 const OPENING = new Set(`([#'‘"“`);
 
 /** 'de la farine', 'etwas Mehl', 'some salt': the index of the name after words that carry no amount. */
 function skipArticles(tokens: readonly Token[], from: number, parts: Parts, lex: Lexicon): number {
   let at = from;
-  while (tokens[at]?.kind === 'p' && !OPENING.has(lowAt(tokens, at))) at++;
+  while (isMark(tokens[at]) && !OPENING.has(lowAt(tokens, at))) at++;
   for (; at < tokens.length - 1; at++) {
     const low = lowAt(tokens, at);
     // 'cuillères rases de sel': how full the unit is may stand behind it
-    const apart = at > from && tokens[at - 1]?.kind === 'p';
+    const apart = at > from && isMark(tokens[at - 1]);
     if (lex.fill.has(low) && (apart || isAt(lex.of, tokens, at + 1))) {
       parts.preps.push(tokens.slice(at, at + 1));
       if (apart) at = skipStop(tokens, at + 1) - 1;
@@ -40,7 +40,7 @@ export function readParts(tokens: readonly Token[], lex: Lexicon): Parts {
   if (taken) parts.preps.push(tokens.slice(at, extract));
   at = extract;
   // 'je 1 Prise Salz und Zucker'
-  const each = isAt(lex.each, tokens, at) && tokens[at + 1]?.kind === 'n';
+  const each = isAt(lex.each, tokens, at) && isNumber(tokens[at + 1]);
   if (each) at++;
   const rest = readHead(tokens, at, parts, lex);
   if (each && parts.amounts.length > 0) {

@@ -3,11 +3,11 @@
  * holds can be found here and kept as a note: nothing that a line says is lost.
  */
 import type { Lexicon } from './words/lexicon.ts';
-import type { Token } from './words/tokens.ts';
+import { isMark, type Token } from './words/tokens.ts';
 
 /** Small words that say nothing by themselves where no part of the reading took them up. */
 const isSilent = (t: Token, lex: Lexicon): boolean =>
-  t.kind === 'p' || (lex.silent.has(t.low) && !lex.fill.has(t.low));
+  isMark(t) || (lex.silent.has(t.low) && !lex.fill.has(t.low));
 
 const isJoint = (t: Token, lex: Lexicon): boolean => lex.or.has(t.low) || lex.ranges.has(t.low);
 

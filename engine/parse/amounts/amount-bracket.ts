@@ -1,6 +1,6 @@
 /** Reads a bracket within the run of amounts at a line's head. */
 import type { Lexicon } from '../words/lexicon.ts';
-import type { Token } from '../words/tokens.ts';
+import { isMark, type Token } from '../words/tokens.ts';
 import { amountsOf, readAmountList, SAME_MARKS } from './amount-list.ts';
 import { addSize, bracketKind, push, type Run, repeats } from './joined-measures.ts';
 import { type Measure, readMeasure } from './measure.ts';
@@ -56,7 +56,7 @@ function lateUnit(
 /** Whether amounts go on after a bracket of words: '½ cup (…) / 71 grams', '1 (…) piece'. */
 function goesOn(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): boolean {
   const mark = tokens[i];
-  if (mark?.kind !== 'p') return run.stated === null && readUnit(tokens, i, lex) !== null;
+  if (!isMark(mark)) return run.stated === null && readUnit(tokens, i, lex) !== null;
   const next = SAME_MARKS.has(mark.text) ? readMeasure(tokens, i + 1, lex) : null;
   return next !== null && isMeasured(next.value.unit);
 }

@@ -1,7 +1,7 @@
 /** Reads a run of tokens that is nothing but amounts, as brackets and comma parts hold them. */
 import type { Amount } from '../../model.ts';
 import type { Lexicon } from '../words/lexicon.ts';
-import { lowAt, type Token } from '../words/tokens.ts';
+import { isMark, lowAt, type Token } from '../words/tokens.ts';
 import { widen } from './joined-measures.ts';
 import { type Measure, readMeasure } from './measure.ts';
 import { isDash } from './quantity.ts';
@@ -55,7 +55,7 @@ export function readAmountList(tokens: readonly Token[], lex: Lexicon): AmountLi
       // 'a little more' is no amount, nor is the can in 'half of a 6-ounce can'
       if (m.unit === null && lex.articles.has(t.low)) return null;
       const before = list.measures.at(-1);
-      const touches = tokens[i - 1]?.kind !== 'p' || lowAt(tokens, i - 1) === '(';
+      const touches = !isMark(tokens[i - 1]) || lowAt(tokens, i - 1) === '(';
       const sized = before?.unit === null && isMeasured(m.unit) && touches;
       m.amount.kind = sized && kind === 'same' ? 'each' : kind;
       list.measures.push(m);
@@ -78,8 +78,8 @@ export function readAmountList(tokens: readonly Token[], lex: Lexicon): AmountLi
       i = upper.next;
       continue;
     }
-    if (t.kind === 'p' && (SAME_MARKS.has(t.text) || t.text === '.')) kind = 'same';
-    else if ((t.kind === 'p' && PLUS_MARKS.has(t.text)) || lex.plus.has(t.low)) kind = 'plus';
+    if (isMark(t) && (SAME_MARKS.has(t.text) || t.text === '.')) kind = 'same';
+    else if ((isMark(t) && PLUS_MARKS.has(t.text)) || lex.plus.has(t.low)) kind = 'plus';
     else if (lex.or.has(t.low)) kind = 'same';
     else if (lex.each.has(t.low)) list.each = true;
     else if (lex.of.has(t.low) && lowAt(tokens, i + 1) !== '') {

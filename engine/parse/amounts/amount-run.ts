@@ -1,7 +1,7 @@
 /** Reads the whole run of amounts at one place: sums, products, dual measures, containers. */
 
 import type { Lexicon } from '../words/lexicon.ts';
-import { isAt, lowAt, type Token } from '../words/tokens.ts';
+import { isAt, isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 import { readBracket } from './amount-bracket.ts';
 import { PLUS_MARKS, SAME_MARKS } from './amount-list.ts';
 import { readWithoutNumber } from './bare-unit.ts';
@@ -54,7 +54,7 @@ function readJoined(tokens: readonly Token[], i: number, lex: Lexicon, run: Run)
     readMeasure(tokens, i + 1, lex) ?? (or ? readWithoutNumber(tokens, i + 1, lex) : null);
   if (!joint || !measure) return null;
   const m = measure.value;
-  if (joint.text === '/' && m.unit === null && tokens[i + 1]?.kind === 'n') {
+  if (joint.text === '/' && m.unit === null && isNumber(tokens[i + 1])) {
     run.loose.push(...tokens.slice(i + 1, measure.next));
     return measure.next;
   }
@@ -94,7 +94,7 @@ function readNext(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): 
     run.loose.push(...sizes.value.fill);
     return unit.next;
   }
-  if (tokens[i]?.kind === 'w') return readSizeOfOne(tokens, i, lex, run);
+  if (isWord(tokens[i])) return readSizeOfOne(tokens, i, lex, run);
   const measure = readMeasure(tokens, i, lex);
   if (!measure) return null;
   if (juxtapose(run, measure.value)) return measure.next;
@@ -110,7 +110,7 @@ function readSizeOfOne(tokens: readonly Token[], i: number, lex: Lexicon, run: R
   if (run.last !== null) return null;
   let at = i;
   while (at - i < MOST_BETWEEN && isAt(lex.beforeSize, tokens, at)) at++;
-  if (at === i || tokens[at]?.kind !== 'n') return null;
+  if (at === i || !isNumber(tokens[at])) return null;
   const measure = readMeasure(tokens, at, lex);
   if (!measure || !isMeasured(measure.value.unit)) return null;
   push(run, measure.value, 'each');
@@ -129,13 +129,13 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
     if (next !== null) return next;
   }
   // '4 x chicken thighs'
-  if (lex.times.has(t.low) && run.last === null && tokens[i + 1]?.kind === 'w') return i + 1;
+  if (lex.times.has(t.low) && run.last === null && isWord(tokens[i + 1])) return i + 1;
   if (isDash(t) || lex.ranges.has(t.low)) {
     const to = readMeasure(tokens, i + 1, lex);
     if (to && widen(run.amounts.at(-1), run.last, to.value)) return to.next;
   }
   const joint =
-    t.kind === 'p' ||
+    isMark(t) ||
     lex.times.has(t.low) ||
     lex.plus.has(t.low) ||
     lex.or.has(t.low) ||
@@ -149,7 +149,7 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
  */
 function readPackages(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): number | null {
   const [count, mark, size] = tokens.slice(i, i + 3);
-  if (count?.kind !== 'n' || size?.kind !== 'n' || !size.space || size.value < 2 * count.value)
+  if (!isNumber(count) || !isNumber(size) || !size.space || size.value < 2 * count.value)
     return null;
   const one = isDash(mark) || mark?.text === ',' ? readMeasure(tokens, i + 2, lex) : null;
   if (!one || !isMeasured(one.value.unit)) return null;

@@ -1,6 +1,6 @@
 /** Reads an amount without a number: 'pinch of salt', 'a few leaves', 'several eggs'. */
 import type { Lexicon } from '../words/lexicon.ts';
-import { isAt, type Token } from '../words/tokens.ts';
+import { isAt, isWord, type Token } from '../words/tokens.ts';
 import { type Measure, readSizes, stated } from './measure.ts';
 import { found, type Read } from './quantity.ts';
 import { readUnit } from './unit.ts';
@@ -22,7 +22,7 @@ function readBare(
   const counted = kind === 'container' || kind === 'piece' || kind === 'trail' || kind === 'volume';
   const meansOne = vague || sizes.value.size.length > 0 || isAt(lex.of, tokens, unit.next);
   if (kind !== 'small' && !(meansOne && counted)) return null;
-  if (tokens[unit.next]?.kind !== 'w' && tokens[unit.next]?.text !== '(') return null;
+  if (!isWord(tokens[unit.next]) && tokens[unit.next]?.text !== '(') return null;
   const [low, high] = vague ? FEW : [1, null];
   const amount = stated(low, name, high, true);
   const { size, fill } = sizes.value;
@@ -39,7 +39,7 @@ export function readWithoutNumber(
   while (isAt(lex.articles, tokens, at) || isAt(lex.vague, tokens, at)) at++;
   const vague = at > i && isAt(lex.vague, tokens, at - 1);
   const bare = readBare(tokens, at, lex, vague);
-  if (bare || !vague || !isAt(lex.few, tokens, at - 1) || tokens[at]?.kind !== 'w') return bare;
+  if (bare || !vague || !isAt(lex.few, tokens, at - 1) || !isWord(tokens[at])) return bare;
   const { size } = readSizes(tokens, at, lex, false).value;
   const amount = stated(FEW[0], null, FEW[1], true);
   return found({ amount, unit: null, size, fill: [] }, at + size.length);

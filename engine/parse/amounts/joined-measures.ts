@@ -1,6 +1,6 @@
 /** The run of amounts that a line begins with, and how each further measure relates to it. */
 import type { Amount } from '../../model.ts';
-import { unitsIn } from '../../units.ts';
+import { unitsIn } from '../../unit-ratios.ts';
 import type { Unit } from '../words/lexicon.ts';
 import type { Token } from '../words/tokens.ts';
 import { type Measure, stated } from './measure.ts';

@@ -1,7 +1,7 @@
 /** Reads one measure from tokens: 'about 2', '1½ cups', '3 large', 'a heaped tablespoon', '400g'. */
 import type { Amount } from '../../model.ts';
 import type { Lexicon, Unit } from '../words/lexicon.ts';
-import { isAt, lowAt, type Token } from '../words/tokens.ts';
+import { isAt, isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 import { found, isDash, type Read, readQuantity } from './quantity.ts';
 import { isMeasured, readUnit, skipStop } from './unit.ts';
 
@@ -37,9 +37,9 @@ function sizeLength(tokens: readonly Token[], i: number, lex: Lexicon): number {
   if (!t) return 0;
   if (t.text === '#' || lex.sizeMarks.has(t.low)) {
     const number = skipStop(tokens, i + 1);
-    return tokens[number]?.kind === 'n' ? number + 1 - i : 0;
+    return isNumber(tokens[number]) ? number + 1 - i : 0;
   }
-  if (t.kind !== 'w') return 0;
+  if (!isWord(t)) return 0;
   if (lex.phraseStarts.has(t.low) && lex.sizes.has(`${t.low} ${lowAt(tokens, i + 1)}`)) return 2;
   return lex.sizes.has(t.low) || /-sized?$/.test(t.low) ? 1 : 0;
 }
@@ -82,17 +82,17 @@ function readApprox(tokens: readonly Token[], i: number, lex: Lexicon): Read<Tok
   for (;;) {
     const t = tokens[next];
     if (!t) break;
-    if (t.kind === 'w' && lex.approx.has(t.low)) {
+    if (isWord(t) && lex.approx.has(t.low)) {
       if (lex.fill.has(t.low)) fill = [...fill, t];
       next = skipStop(tokens, next + 1);
       // 'cerca de 200 g'
-      if (isAt(lex.of, tokens, next) && tokens[next + 1]?.kind === 'n') next++;
-    } else if (t.kind === 'p' && APPROX_MARKS.has(t.text)) next++;
+      if (isAt(lex.of, tokens, next) && isNumber(tokens[next + 1])) next++;
+    } else if (isMark(t) && APPROX_MARKS.has(t.text)) next++;
     else if (
-      t.kind === 'w' &&
+      isWord(t) &&
       lex.articles.has(t.low) &&
       isAt(lex.approx, tokens, next + 1) &&
-      tokens[next + 2]?.kind === 'n'
+      isNumber(tokens[next + 2])
     )
       next++;
     else break;
@@ -123,12 +123,12 @@ export function readMeasure(
   i: number,
   lex: Lexicon,
 ): Read<Measure> | null {
-  const article = isAt(lex.articles, tokens, i) && tokens[i + 1]?.kind === 'n' ? 1 : 0;
+  const article = isAt(lex.articles, tokens, i) && isNumber(tokens[i + 1]) ? 1 : 0;
   const rough = readApprox(tokens, i + article, lex);
   const quantity = readQuantity(tokens, rough.next, lex);
   if (!quantity) return null;
   let at = quantity.value.quantity < 1 ? skipOfArticle(tokens, quantity.next, lex) : quantity.next;
-  const hyphen = isDash(tokens[at]) && tokens[at + 1]?.kind === 'w';
+  const hyphen = isDash(tokens[at]) && isWord(tokens[at + 1]);
   if (hyphen) at++;
   const rough2 = readApprox(tokens, at, lex);
   const filled = readSizes(tokens, rough2.next, lex, true);
@@ -143,7 +143,7 @@ export function readMeasure(
   if (!unit && onlyArticle && sizes.value.size.length === 0) return null;
   // '½-inch-thick' says more than the length
   const long = unit?.value.kind === 'length' && word && !lex.units.has(word.low);
-  const piece = long && word.kind === 'w' ? tokens.slice(rough.next, unit?.next) : NO_TOKENS;
+  const piece = long && isWord(word) ? tokens.slice(rough.next, unit?.next) : NO_TOKENS;
   const scale = unit?.value.scale ?? 1;
   const behind = unit ? fractionBehind(tokens, unit.next, lex) : 0;
   if (unit && behind > 0) unit = { ...unit, next: unit.next + 2 };

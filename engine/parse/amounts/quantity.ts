@@ -1,6 +1,6 @@
 /** Reads a quantity from tokens: digits, number words, mixed forms, ranges. */
 import type { Lexicon } from '../words/lexicon.ts';
-import { isAt, lowAt, type Token } from '../words/tokens.ts';
+import { isAt, isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 
 export interface Read<T> {
   value: T;
@@ -20,7 +20,7 @@ const DASH = new Set('-–—‒−~‑');
 /** Number words that multiply the one before them: 'two dozen', 'two hundred'. */
 const MULTIPLIERS = new Set([12, 100]);
 
-export const isDash = (t: Token | undefined): boolean => t?.kind === 'p' && DASH.has(t.text);
+export const isDash = (t: Token | undefined): boolean => isMark(t) && DASH.has(t.text);
 
 /** The part that a word names after a number word: a quarter in 'three quarters'. */
 function partOf(low: string, lex: Lexicon): number | null {
@@ -31,10 +31,10 @@ function partOf(low: string, lex: Lexicon): number | null {
 /** A value below one at `i`, after 'and': '1/2', 'media', 'a half', 'three quarters'. */
 function readFraction(tokens: readonly Token[], i: number, lex: Lexicon): Read<number> | null {
   const t = tokens[i];
-  const value = t?.kind === 'n' ? t.value : lex.numbers.get(t?.low ?? '');
+  const value = isNumber(t) ? t.value : lex.numbers.get(t?.low ?? '');
   if (t === undefined || value === undefined) return null;
   if (value > 0 && value < 1) return found(value, i + 1);
-  const part = t.kind === 'w' ? partOf(lowAt(tokens, i + 1), lex) : null;
+  const part = isWord(t) ? partOf(lowAt(tokens, i + 1), lex) : null;
   if (part !== null && value * part < 1) return found(value * part, i + 2);
   const half = lex.articles.has(t.low) ? lex.numbers.get(lowAt(tokens, i + 1)) : undefined;
   return half !== undefined && half < 1 ? found(half, i + 2) : null;
@@ -55,7 +55,7 @@ function withFraction(
 /** A number at `i`: digits, a number word, 'half a', 'a dozen', 'three quarters'; null when none. */
 function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<number> | null {
   const t = tokens[i];
-  if (t?.kind === 'n') {
+  if (isNumber(t)) {
     const whole = withFraction(t.value, i + 1, tokens, lex);
     // '½ a bunch'
     if (t.value < 1 && isAt(lex.articles, tokens, i + 1)) return found(t.value, i + 2);
@@ -64,7 +64,7 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
     const times = lex.numbers.get(low) ?? 0;
     return MULTIPLIERS.has(times) ? found(whole.value * times, whole.next + 1) : whole;
   }
-  if (t?.kind !== 'w') return null;
+  if (!isWord(t)) return null;
   const first = lex.numbers.get(t.low);
   if (first === undefined) return null;
   let value = first;
@@ -97,7 +97,7 @@ function afterLink(tokens: readonly Token[], i: number, lex: Lexicon): number {
     if (!isAt(lex.ranges, tokens, i + 1)) return i + 1;
     return isDash(tokens[i + 2]) ? i + 3 : i + 2;
   }
-  return link?.kind === 'w' && lex.ranges.has(link.low) ? i + 1 : 0;
+  return isWord(link) && lex.ranges.has(link.low) ? i + 1 : 0;
 }
 
 /** A number or a range of two at `i`; null when there is none. */
@@ -111,7 +111,7 @@ export function readQuantity(
   const from = afterLink(tokens, low.next, lex);
   if (from > 0) {
     const high = readNumber(tokens, from, lex);
-    const alike = tokens[from]?.kind === 'n' || tokens[i]?.kind === 'w';
+    const alike = isNumber(tokens[from]) || isWord(tokens[i]);
     if (high && alike && high.value > low.value)
       return found({ quantity: low.value, max: high.value }, high.next);
   }

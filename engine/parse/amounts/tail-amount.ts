@@ -4,7 +4,7 @@ import { amountTokens } from '../line-head.ts';
 import type { Parts } from '../line-parts.ts';
 import { findCut } from '../name/find-name.ts';
 import type { Lexicon } from '../words/lexicon.ts';
-import { lowAt, type Token } from '../words/tokens.ts';
+import { isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 import { type Amounts, readAmounts } from './amount-run.ts';
 import type { Read } from './quantity.ts';
 
@@ -16,14 +16,14 @@ export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
   const last = tokens.length - 1;
   for (let i = Math.max(1, last - TAIL); i <= last; i++) {
     const before = tokens[i - 1];
-    if (!before || tokens[i]?.kind !== 'n') continue;
+    if (!before || !isNumber(tokens[i])) continue;
     const run = readAmounts(tokens, i, lex);
     const counted = parts.amounts.length > 0;
     if (!run || !(run.next === tokens.length || (!counted && leadsOver(tokens, run, lex))))
       continue;
     const { amounts, size } = run.value;
     if (counted && amounts[0]?.unit == null) return tokens;
-    if (before.kind === 'w' && lex.leading.has(before.low)) return tokens;
+    if (isWord(before) && lex.leading.has(before.low)) return tokens;
     if (counted && findCut(tokens.slice(0, i), lex) < i) return tokens;
     const per = counted && i > 1 && sizesEach(before.low, parts, lex);
     const beside = lex.plus.has(before.low) ? 'plus' : 'same';
@@ -32,7 +32,7 @@ export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
     if (parts.size.length === 0) parts.size = size;
     if (per) parts.known.push([before]);
     parts.known.push(amountTokens(tokens.slice(i, run.next), run.value, lex));
-    const mark = before.kind === 'p' || per || lex.times.has(before.low);
+    const mark = isMark(before) || per || lex.times.has(before.low);
     const name = tokens.slice(0, mark && i > 1 ? i - 1 : i);
     return [...name, ...tokens.slice(run.next)];
   }

@@ -1,6 +1,6 @@
 /** Reads a unit from tokens, longest form first. */
 import { isPairAt, type Lexicon, type Unit } from '../words/lexicon.ts';
-import { isAt, lowAt, type Token } from '../words/tokens.ts';
+import { isAt, isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 import { found, isDash, type Read } from './quantity.ts';
 
 const INCH_MARKS = new Set('"”″');
@@ -10,12 +10,12 @@ const LONGEST_FORM = 4;
 export function readUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<Unit> | null {
   const t = tokens[i];
   if (!t) return null;
-  if (t.kind === 'p') {
-    const inch = INCH_MARKS.has(t.text) && !t.space && tokens[i - 1]?.kind === 'n';
+  if (isMark(t)) {
+    const inch = INCH_MARKS.has(t.text) && !t.space && isNumber(tokens[i - 1]);
     const unit = inch ? lex.units.get('inch') : undefined;
     return unit ? found(unit, i + 1) : null;
   }
-  if (t.kind !== 'w') return null;
+  if (!isWord(t)) return null;
   if (isPairAt(lex.notUnits, tokens, i, lex)) return null;
   const special = unitBefore(tokens, i, lex);
   if (special) return special;
@@ -50,7 +50,7 @@ function readLongUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<U
   let at = i;
   for (let n = 0; n < LONGEST_FORM; n++) {
     const t = tokens[at];
-    if (t?.kind !== 'w') break;
+    if (!isWord(t)) break;
     form = form === '' ? t.low : `${form} ${t.low}`;
     at = skipStop(tokens, at + 1);
     const unit = lex.units.get(form);

@@ -3,7 +3,7 @@
 import { readTail } from '../amounts/tail-amount.ts';
 import type { Parts } from '../line-parts.ts';
 import { isPairAt, type Lexicon } from '../words/lexicon.ts';
-import { isAt, lowAt, type Token } from '../words/tokens.ts';
+import { isAt, isMark, lowAt, type Token } from '../words/tokens.ts';
 import { file, fileAmounts } from './file-segments.ts';
 import { findCut } from './find-name.ts';
 import { finishName, isGloss } from './finish-name.ts';
@@ -76,7 +76,7 @@ export function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): vo
   const segs = split(body);
   const first = segs[0];
   if (!first) {
-    parts.name.push(...rest.filter((t) => t.kind !== 'p'));
+    parts.name.push(...rest.filter((t) => !isMark(t)));
     return;
   }
   parts.list = parts.each || (parts.amounts.length === 0 && isBareList(segs, lex));

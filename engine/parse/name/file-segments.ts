@@ -5,7 +5,7 @@ import { readAmounts } from '../amounts/amount-run.ts';
 import { isMeasured } from '../amounts/unit.ts';
 import type { Parts } from '../line-parts.ts';
 import { isPairAt, type Lexicon } from '../words/lexicon.ts';
-import { isAt, type Token } from '../words/tokens.ts';
+import { isAt, isMark, isNumber, isWord, type Token } from '../words/tokens.ts';
 import { findCut } from './find-name.ts';
 import { allPrep, couldBeFood } from './name-span.ts';
 import { classify, isPurposeAt, onlyDescribes } from './segments.ts';
@@ -16,10 +16,10 @@ import { classify, isPurposeAt, onlyDescribes } from './segments.ts';
  */
 function isFurther(seg: readonly Token[], parts: Parts, bracket: boolean, lex: Lexicon): boolean {
   const from = isAt(lex.plus, seg, 0) ? 1 : 0;
-  if (from === 0 && (bracket || seg[0]?.kind !== 'n')) return false;
+  if (from === 0 && (bracket || !isNumber(seg[0]))) return false;
   const head = readAmounts(seg, from, lex);
   const name = head ? seg[head.next] : undefined;
-  if (!head || name?.kind !== 'w' || lex.more.has(name.low) || lex.purposeStarts.has(name.low))
+  if (!head || !isWord(name) || lex.more.has(name.low) || lex.purposeStarts.has(name.low))
     return false;
   const rest = seg.slice(head.next);
   const kind = classify(rest, lex);
@@ -49,7 +49,7 @@ export function fileWords(
   lex: Lexicon,
   bracket = false,
 ): void {
-  if (seg.every((t) => t.kind === 'p')) return;
+  if (seg.every((t) => isMark(t))) return;
   const words = [...seg];
   const or = isAt(lex.or, seg, 0) && !onlyDescribes(seg, lex);
   switch (classify(seg, lex)) {

@@ -2,7 +2,7 @@
 
 import { readMeasure } from '../amounts/measure.ts';
 import { isPairAt, type Lexicon } from '../words/lexicon.ts';
-import { isAt, lowAt, type Token } from '../words/tokens.ts';
+import { isAt, isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 import { isPrepAt, isPurposeAt, onlyDescribes } from './segments.ts';
 
 /** Index where a phrase that is not the name begins ('for frying', 'plus extra', 'or 2 limes'). */
@@ -12,9 +12,9 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
   for (let i = 0; i < tokens.length; i++) {
     const t = tokens[i];
     const before = named;
-    if (t?.kind === 'w' && !isPrepAt(tokens, i, lex) && !lex.unnamed.has(t.low)) named = true;
+    if (isWord(t) && !isPrepAt(tokens, i, lex) && !lex.unnamed.has(t.low)) named = true;
     if (t?.text === '+' && before && goesOn(tokens, i + 1, lex)) return i;
-    if (t?.kind !== 'w' || !before) continue;
+    if (!isWord(t) || !before) continue;
     const after = tokens[i + 1];
     if (isPurposeAt(tokens, i, lex)) return i;
     if (lex.cuts.has(t.low)) return i;
@@ -22,7 +22,7 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
     if (other && leadsToShape(tokens, i, lex)) return i;
     if (lex.or.has(t.low) || lex.plus.has(t.low) || lex.origin.has(t.low)) {
       const measure = readMeasure(tokens, i + 1, lex);
-      if (measure && (measure.value.unit || after?.kind === 'n')) return i;
+      if (measure && (measure.value.unit || isNumber(after))) return i;
       if (other && lex.plus.has(t.low) && goesOn(tokens, i + 1, lex)) return i;
       if (after && lex.orNote.has(after.low)) return i;
     }
@@ -57,13 +57,13 @@ function goesOn(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
 function leadsOn(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
   if (
     !onlyDescribes(
-      tokens.slice(0, i).filter((t) => t.kind === 'w'),
+      tokens.slice(0, i).filter((t) => isWord(t)),
       lex,
     )
   )
     return false;
   const food = tokens[prepRun(tokens, i, lex)];
-  return food?.kind === 'w' && !lex.prepTails.has(food.low) && !lex.cuts.has(food.low);
+  return isWord(food) && !lex.prepTails.has(food.low) && !lex.cuts.has(food.low);
 }
 
 /**
@@ -91,7 +91,7 @@ export function liftPrep(
       while (name.length === 0 && isAt(lex.and, tokens, i)) i++;
     } else name.push(...tokens.slice(i, ++i));
   }
-  const lifted = !keepAll && name.some((t) => t.kind !== 'p');
+  const lifted = !keepAll && name.some((t) => !isMark(t));
   return lifted ? { name, prep } : { name: [...tokens], prep: [] };
 }
 

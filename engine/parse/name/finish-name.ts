@@ -3,7 +3,7 @@ import type { Amount } from '../../model.ts';
 import { readSizes } from '../amounts/measure.ts';
 import type { Parts } from '../line-parts.ts';
 import { hasPair, isPairAt, type Lexicon } from '../words/lexicon.ts';
-import { isAt, lowAt, type Token, textOf } from '../words/tokens.ts';
+import { isAt, isMark, lowAt, type Token, textOf } from '../words/tokens.ts';
 import { liftPrep } from './find-name.ts';
 import { classify, onlyDescribes } from './segments.ts';
 
@@ -87,11 +87,11 @@ function liftUnit(name: Token[], parts: Parts, lead: Amount, lex: Lexicon): Toke
 /** Without marks at its edges and marks that lost the word between them. */
 function withoutStrayMarks(name: readonly Token[], lex: Lexicon): Token[] {
   return name.filter((t, i) => {
-    if (t.kind !== 'p' || lex.and.has(t.low) || QUOTES.has(t.text)) return true;
+    if (!isMark(t) || lex.and.has(t.low) || QUOTES.has(t.text)) return true;
     const after = name[i + 1];
     if (i === 0 || after === undefined) return false;
     // the word between a comma and what follows was lifted out
-    return t.text !== ',' || (after.kind !== 'p' && after.index === t.index + 1);
+    return t.text !== ',' || (!isMark(after) && after.index === t.index + 1);
   });
 }
 

@@ -2,7 +2,7 @@
 
 import { readMeasure } from '../amounts/measure.ts';
 import type { Lexicon } from '../words/lexicon.ts';
-import { isAt, type Token } from '../words/tokens.ts';
+import { isAt, isNumber, isWord, type Token } from '../words/tokens.ts';
 import { findCut, liftPrep } from './find-name.ts';
 import { classify, describes, isPrepAt, onlyDescribes, type Segment } from './segments.ts';
 
@@ -15,7 +15,7 @@ export const allPrep = (seg: readonly Token[], lex: Lexicon): boolean =>
 /** Whether words can be a food with its preparation: 'grated nutmeg', 'melted butter'. */
 export function couldBeFood(run: readonly Token[], lex: Lexicon): boolean {
   const last = run.at(-1);
-  if (last?.kind !== 'w' || allPrep(run, lex) || onlyDescribes(run, lex)) return false;
+  if (!isWord(last) || allPrep(run, lex) || onlyDescribes(run, lex)) return false;
   if (isAt(lex.noteStarts, run, 0) || readMeasure(run, 0, lex)) return false;
   if (isPrepAt(run, run.length - 1, lex) || findCut(run, lex) < run.length) return false;
   return !run.some(
@@ -23,7 +23,7 @@ export function couldBeFood(run: readonly Token[], lex: Lexicon): boolean {
       lex.noteHeads.has(t.low) ||
       lex.prepTails.has(t.low) ||
       lex.optional.has(t.low) ||
-      t.kind === 'n',
+      isNumber(t),
   );
 }
 

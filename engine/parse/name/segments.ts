@@ -3,7 +3,7 @@
 import { readAmounts } from '../amounts/amount-run.ts';
 import { readMeasure } from '../amounts/measure.ts';
 import { hasPair, isPairAt, type Lexicon } from '../words/lexicon.ts';
-import { isAt, lowAt, type Token } from '../words/tokens.ts';
+import { isAt, isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 
 export type SegmentKind = 'name' | 'prep' | 'note' | 'purpose' | 'optional' | 'reference';
 
@@ -43,15 +43,15 @@ export function takeBrackets(tokens: readonly Token[]): { plain: Token[]; bracke
 function isBreak(tokens: readonly Token[], i: number): boolean {
   const t = tokens[i];
   const after = tokens[i + 1];
-  if (t?.kind !== 'p') return false;
+  if (!isMark(t)) return false;
   if (ALWAYS.has(t.text)) return true;
   // a full stop parts before a capital, but not after a unit ('2 tsp. Extra'); elsewhere it shortens a word
   if (t.text === '.') {
-    if (after === undefined || after.kind === 'p') return true;
-    return after.space && after.text !== after.low && tokens[i - 2]?.kind !== 'n';
+    if (after === undefined || isMark(after)) return true;
+    return after.space && after.text !== after.low && !isNumber(tokens[i - 2]);
   }
   // a dash after a space parts, unless it joins a number to its unit: '1 –inch'
-  const spaced = t.space && (after?.space !== false || tokens[i - 1]?.kind !== 'n');
+  const spaced = t.space && (after?.space !== false || !isNumber(tokens[i - 1]));
   return (t.text === '–' || t.text === '-') && spaced;
 }
 
@@ -79,7 +79,7 @@ export function split(tokens: readonly Token[]): Segment[] {
 /** Whether the word at `i` names a preparation: 'chopped', or 'ground' after 'freshly'. */
 export function isPrepAt(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
   const t = tokens[i];
-  if (t?.kind !== 'w') return false;
+  if (!isWord(t)) return false;
   const before = lowAt(tokens, i - 1);
   if (lex.keepAfter.has(before)) return false;
   if (isPairAt(lex.prepPairs, tokens, i - 1, lex)) return true;
@@ -100,7 +100,7 @@ export function isPrepAt(tokens: readonly Token[], i: number, lex: Lexicon): boo
 export function isPurposeAt(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
   const t = tokens[i];
   const after = tokens[i + 1];
-  if (t?.kind !== 'w' || after?.kind !== 'w' || !lex.purposeStarts.has(t.low)) return false;
+  if (!isWord(t) || !isWord(after) || !lex.purposeStarts.has(t.low)) return false;
   // 'nata para montar' is a kind of cream
   if (hasPair(lex.keepPairs, t.low, after.low, lex)) return false;
   if (lex.purposeAny.has(t.low)) return true;
@@ -122,7 +122,7 @@ export function classify(seg: readonly Token[], lex: Lexicon): SegmentKind {
   if (seg.some((_, i) => isPrepAt(seg, i, lex))) return 'prep';
   if (seg.some((t) => lex.noteHeads.has(t.low)) && seg.length <= 4) return 'prep';
   if (seg.some((t) => lex.onlyNote.has(t.low))) return 'note';
-  if (first.kind !== 'w' || /^\d/.test(first.low)) return 'note';
+  if (!isWord(first) || /^\d/.test(first.low)) return 'note';
   if (/(?:ed|[^s]less)$/.test(first.low) && !lex.descriptors.has(first.low)) return 'prep';
   return 'name';
 }

@@ -15,6 +15,11 @@ export interface Token {
   index: number;
 }
 
+/** Whether it is a word, a number, a mark; false past either end of the line. */
+export const isWord = (t: Token | undefined): t is Token & { kind: 'w' } => t?.kind === 'w';
+export const isNumber = (t: Token | undefined): t is Token & { kind: 'n' } => t?.kind === 'n';
+export const isMark = (t: Token | undefined): t is Token & { kind: 'p' } => t?.kind === 'p';
+
 /** What a token says, wherever it stands. */
 type Piece = Pick<Token, 'kind' | 'text' | 'low' | 'value'>;
 
