@@ -13,3 +13,4 @@ export * from './model/ingredient.ts';
 export * from './model/plan.ts';
 export * from './model/recipe.ts';
 export * from './model/tally.ts';
+export * from './model/verdict.ts';

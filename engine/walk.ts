@@ -27,6 +27,8 @@ import { rewriteRecipe } from './rewrite/index.ts';
 import { allergenChange, cautionsFor } from './tally/cautions.ts';
 import { tally } from './tally/index.ts';
 import { proposeServings } from './tally/servings.ts';
+import { stillContains } from './tally/still-contains.ts';
+import { verdictOf } from './tally/verdict.ts';
 import { measureRegion, weighItem } from './weigh/index.ts';
 
 export interface WalkOptions {
@@ -47,6 +49,8 @@ export interface RecipeTally {
   family: Plan['family'];
   servings: number;
   tally: Tally;
+  /** What to ask before the figures are believed; empty as a rule. */
+  questions: Note[];
   notes: Note[];
 }
 
@@ -144,7 +148,7 @@ export function tallyRecipe(
     minutes: recipe.minutes.cook,
     cookedGrams: options.cookedGrams ?? null,
   });
-  return { ingredients, family, servings, tally: before, notes };
+  return { ingredients, family, servings, tally: before, questions: [], notes };
 }
 
 const totalGrams = (ingredients: readonly Ingredient[]): number | null => {
@@ -248,6 +252,7 @@ export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions =
     family,
     servings,
     tally: before,
+    questions,
     notes,
   } = tallyRecipe(recipe, goals, options);
   const words = { title: recipe.title, steps: stepTexts(recipe) };
@@ -258,7 +263,7 @@ export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions =
     before,
   });
   const afterIngredients = plannedIngredients(plan, ingredients);
-  const after = tally(afterIngredients, {
+  const afterOptions = {
     foods,
     servings,
     rule: goals.rule,
@@ -266,7 +271,8 @@ export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions =
     title: recipe.title,
     minutes: recipe.minutes.cook,
     cookedGrams: options.reworkedGrams ?? null,
-  });
+  };
+  const after = tally(afterIngredients, afterOptions);
   const { lines, steps } = rewriteRecipe(recipe, ingredients, plan, {
     foods,
     region: measureRegion(recipe),
@@ -283,10 +289,13 @@ export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions =
     before,
     plan,
     after,
+    verdict: verdictOf(after, afterIngredients, goals.budgetG, afterOptions),
+    questions,
     lines,
     steps,
     allergensAdded: allergens.added,
     allergensRemoved: allergens.removed,
+    stillContains: stillContains(afterIngredients, goals.avoid, foods),
     cautions: cautionsFor({
       before,
       after,

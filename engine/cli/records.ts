@@ -96,7 +96,9 @@ export function tallyRecord(
   goals: Goals,
   ownFoods: readonly Food[] = [],
 ) {
-  const { ingredients, servings, tally, notes } = tallyRecipe(recipe, goals, { ownFoods });
+  const { ingredients, servings, tally, questions, notes } = tallyRecipe(recipe, goals, {
+    ownFoods,
+  });
   const net = new Map(tally.contributions.map(({ key, netCarbsG }) => [key, netCarbsG]));
   const range = tally.perServing.netCarbsG;
   return {
@@ -115,9 +117,19 @@ export function tallyRecord(
         netCarbsG: share ? round(share.best) : null,
       };
     }),
+    questions: questions.map(({ text }) => text),
     notes: notes.map((note) => note.text),
   };
 }
+
+/** Lines the verdict lacks, with the rough net carbs a serving they may add. */
+const missingRecords = ({ verdict }: Adaptation) =>
+  ('missing' in verdict ? verdict.missing : []).map(({ text, why, kind, netCarbsG }) => ({
+    line: text,
+    why,
+    kind,
+    netCarbsG: netCarbsG && bounds(netCarbsG),
+  }));
 
 function swapRecords({ plan, ingredients }: Adaptation) {
   const text = new Map(ingredients.map(({ key, line }) => [key, line.text]));
@@ -146,6 +158,9 @@ export function adaptRecord(
     servings: before.servings,
     budgetG: plan.budgetG,
     met: plan.met,
+    verdict: adaptation.verdict.state,
+    missing: missingRecords(adaptation),
+    questions: adaptation.questions.map(({ text }) => text),
     before: perServing(before),
     after: perServing(after),
     swaps: swapRecords(adaptation),
@@ -153,6 +168,7 @@ export function adaptRecord(
     steps: adaptation.steps.map((step) => step.after),
     cautions: adaptation.cautions.map((caution) => caution.text),
     allergensAdded: adaptation.allergensAdded,
+    stillContains: adaptation.stillContains,
     closeness: round(plan.closeness),
     frontier: plan.frontier.map((point) => ({
       netCarbsG: round(point.netCarbsG),

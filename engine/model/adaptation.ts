@@ -6,6 +6,7 @@ import { Corrections, Ingredient } from './ingredient.ts';
 import { Goals, Plan } from './plan.ts';
 import { Recipe } from './recipe.ts';
 import { Tally } from './tally.ts';
+import { StillContains, Verdict } from './verdict.ts';
 
 export const RewrittenLine = z.object({
   key: z.string(),
@@ -37,10 +38,15 @@ export const Adaptation = z.object({
   before: Tally,
   plan: Plan,
   after: Tally,
+  verdict: Verdict,
+  /** To ask before the figures are believed, with the key of the line that causes it; empty as a rule. */
+  questions: z.array(Note),
   lines: z.array(RewrittenLine),
   steps: z.array(RewrittenStep),
   allergensAdded: z.array(Allergen),
   allergensRemoved: z.array(Allergen),
+  /** What the result still has of what the goals avoid. */
+  stillContains: z.array(StillContains),
   cautions: z.array(Note),
   notes: z.array(Note),
 });

@@ -12,6 +12,7 @@ import {
 import { readPage } from '../../engine/read/index.ts';
 import { rewriteRecipe } from '../../engine/rewrite/index.ts';
 import { tally } from '../../engine/tally/index.ts';
+import { verdictFrom } from '../../engine/tally/verdict.ts';
 import { adaptRecipe, tallyRecipe } from '../../engine/walk.ts';
 import { foods, makePlan, makeRecipe, understand } from '../rewrite/fixtures.ts';
 
@@ -84,10 +85,13 @@ function makeAdaptation(): Adaptation {
     before,
     plan,
     after,
+    verdict: verdictFrom(after.perServing.netCarbsG, DEFAULT_GOALS.budgetG, []),
+    questions: [],
     lines,
     steps,
     allergensAdded: ['soy'],
     allergensRemoved: [],
+    stillContains: [],
     cautions: [
       { code: 'ESTIMATES', text: 'Estimates. Not for working out insulin doses.', key: null },
       { code: 'GLUTEN', text: 'Contains wheat gluten.', key: null },

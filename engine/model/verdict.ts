@@ -1,0 +1,52 @@
+/** Whether one serving of the reworked dish keeps to the budget, and what the answer leaves out. */
+import * as z from 'zod';
+import { Interval } from './common.ts';
+import { Allergen } from './food.ts';
+
+/** A line outside the totals that may hold more than a gram of net carbs a serving. */
+export const MissingLine = z.object({
+  /** Key of its ingredient; null when no line could be counted at all. */
+  key: z.string().nullable(),
+  text: z.string(),
+  why: z.string(),
+  /** What it seems to be ('bread', 'jam'); null when nothing is known of it. */
+  kind: z.string().nullable(),
+  /** Rough net carbs it may add to one serving, g; null when nothing is known of its kind. */
+  netCarbsG: Interval.nullable(),
+});
+export type MissingLine = z.infer<typeof MissingLine>;
+
+const counted = { netCarbsG: Interval, budgetG: z.number().nonnegative() };
+
+/**
+ * The one answer that every screen, export and the command line tell. `netCarbsG` is one serving as
+ * counted, g.
+ *
+ * - `fits`: everything that matters is counted and the whole range lies within the budget.
+ * - `probablyFits`: everything that matters is counted, the best estimate fits, the range reaches above.
+ * - `fitsAsCounted`: what was counted fits by its best estimate, but `missing` is not in it.
+ * - `tooMuch`: the best estimate of what was counted is above the budget; `missing` would come on top.
+ */
+export const Verdict = z.discriminatedUnion('state', [
+  z.object({ state: z.literal('fits'), ...counted }),
+  z.object({ state: z.literal('probablyFits'), ...counted }),
+  z.object({
+    state: z.literal('fitsAsCounted'),
+    /** Null when nothing could be counted. */
+    netCarbsG: Interval.nullable(),
+    budgetG: z.number().nonnegative(),
+    missing: z.array(MissingLine).min(1),
+  }),
+  z.object({ state: z.literal('tooMuch'), ...counted, missing: z.array(MissingLine) }),
+]);
+export type Verdict = z.infer<typeof Verdict>;
+
+/** An allergen the user avoids that the reworked dish still contains, or may contain. */
+export const StillContains = z.object({
+  allergen: Allergen,
+  /** Lines whose food has it: keys as in the plan's items ('3', '3.1', 'new.food-id'). */
+  keys: z.array(z.string()),
+  /** Lines without a known food whose own words name it. */
+  likelyKeys: z.array(z.string()),
+});
+export type StillContains = z.infer<typeof StillContains>;

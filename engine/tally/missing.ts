@@ -1,0 +1,179 @@
+/** Lines outside the totals that may hold starch or sugar, with a rough span of what they would add. */
+import { withoutAccents } from '../accents.ts';
+import type { Food, Ingredient, Interval, MissingLine } from '../model.ts';
+import { foodNumbers } from './composition.ts';
+import data from './data/missing-kinds.json' with { type: 'json' };
+import { lineNutrient, type NumberedLine, numberedLines, type TallyOptions } from './index.ts';
+
+/** Net carbs a serving from which a missing line matters, g. Own choice. */
+const MATTERS_FROM_G = 1;
+
+type Bounds = readonly [low: number, high: number];
+
+interface Kind {
+  kind: string;
+  per100: Bounds;
+  serving: Bounds;
+}
+
+const bounds = ([low = 0, high = 0]: readonly number[]): Bounds => [low, high];
+
+const KINDS: readonly (Kind & { words: RegExp })[] = data.kinds.map((row) => ({
+  kind: row.kind,
+  words: new RegExp(`(?:^|[^a-z])(?:${row.words})`),
+  per100: bounds(row.per100),
+  serving: bounds(row.serving),
+}));
+
+const PORTIONS = new Map(data.portions.map(({ group, serving }) => [group, bounds(serving)]));
+
+const plainText = (text: string): string => withoutAccents(text.slice(0, 500)).toLowerCase();
+
+/** The first kind whose words begin a word of the text; the starchy ones are asked first. */
+const kindOf = (text: string): Kind | null =>
+  KINDS.find(({ words }) => words.test(plainText(text))) ?? null;
+
+const GARNISH = /\b(garnish|decorat|sprinkl|dust|topping)/i;
+
+const between = ([low, high]: Bounds): Interval => ({ low, best: (low + high) / 2, high });
+
+const times = (grams: Bounds, per100: Bounds): Bounds => [
+  (grams[0] * per100[0]) / 100,
+  (grams[1] * per100[1]) / 100,
+];
+
+/** Grams of a serving, where the line has an amount that could be weighed. */
+function gramsOf({ weight }: Ingredient, servings: number): Bounds | null {
+  if (weight === null) return null;
+  return [weight.grams.low / servings, weight.grams.high / servings];
+}
+
+const wordsOf = ({ line, item }: Ingredient): string =>
+  line.items.length > 1 ? item.name : line.text;
+
+/** A known food without an amount: a usual portion of it. */
+function ofKnownFood(ingredient: Ingredient, figure: Interval, food: Food): Bounds {
+  const text = wordsOf(ingredient);
+  const portion = GARNISH.test(text)
+    ? bounds(data.garnish.serving)
+    : (smallKind(text) ?? PORTIONS.get(food.group) ?? bounds(data.anyPortion.serving));
+  return times(portion, [figure.low, figure.high]);
+}
+
+/** Herbs, lemon and seasonings are eaten by the sprig and the wedge, whatever their group. */
+const SMALL_KINDS: ReadonlySet<string> = new Set([
+  'nothing to count',
+  'lemon or lime',
+  'herb or leaf',
+  'spice or seasoning',
+]);
+
+function smallKind(text: string): Bounds | null {
+  const kind = kindOf(text);
+  return kind !== null && SMALL_KINDS.has(kind.kind) ? kind.serving : null;
+}
+
+interface Span {
+  kind: string | null;
+  span: Bounds | null;
+}
+
+/** An unknown food: its kind by its words, times its own amount or a usual portion. */
+function ofUnknown(ingredient: Ingredient, servings: number): Span {
+  const name = kindOf(ingredient.item.name) ?? kindOf(wordsOf(ingredient));
+  const grams = gramsOf(ingredient, servings);
+  if (name !== null) return { kind: name.kind, span: times(grams ?? name.serving, name.per100) };
+  // Of a gram or less of anything no more than a gram can be carbohydrate.
+  return { kind: null, span: grams !== null && grams[1] <= MATTERS_FROM_G ? [0, grams[1]] : null };
+}
+
+const SERVED_WITH =
+  /\b(?:serv\w*|eat\w*|enjoy\w*|ladl\w*|spoon\w*)\b[^.;]{0,25}?\b(?:over|on|with|in|alongside|atop|between)\b([^.;]{0,60})/;
+const STARCHY: ReadonlySet<string> = new Set([
+  'tortillas or wraps',
+  'bread or rolls',
+  'chips or fries',
+  'pasta, noodles or dumplings',
+  'rice or grain',
+  'potatoes or starchy vegetable',
+]);
+
+/** 'Beef stew meat, served over rice': the rice that no line counts. */
+function servedWith(ingredient: Ingredient, counted: readonly Food[]): MissingLine | null {
+  const { line, key } = ingredient;
+  const beside = SERVED_WITH.exec(plainText(line.text))?.[1];
+  const kind = beside === undefined ? null : kindOf(beside);
+  if (beside === undefined || kind === null || !STARCHY.has(kind.kind)) return null;
+  if (counted.some((food) => kindOf(food.name)?.kind === kind.kind)) return null;
+  return {
+    key,
+    text: line.text,
+    why: `to be eaten with ${kind.kind}, which no line counts`,
+    kind: kind.kind,
+    netCarbsG: between(times(kind.serving, kind.per100)),
+  };
+}
+
+function spanOf(
+  ingredient: Ingredient,
+  food: Food | null,
+  besides: readonly NumberedLine[],
+  figureOf: (food: Food) => Interval | null,
+  servings: number,
+): Span {
+  const beside = besides.find((line) => line.ingredient.key === ingredient.key);
+  const known = beside ? lineNutrient(beside, 'netCarbsG') : null;
+  if (known)
+    return { kind: food?.name ?? null, span: [known.low / servings, known.high / servings] };
+  if (food === null || ingredient.line.kind === 'reference') return ofUnknown(ingredient, servings);
+  const figure = figureOf(food);
+  if (figure === null) return { kind: food.name, span: null };
+  return { kind: food.name, span: ofKnownFood(ingredient, figure, food) };
+}
+
+/** Net carbs of 100 g, for a food that stands in no total. */
+const figuresOf = (food: Food, { rule }: TallyOptions): Interval | null =>
+  foodNumbers(food, rule, { polyolsPerServingG: 0, alcoholRetained: 1 }).figures.netCarbsG;
+
+/** Counted foods that lack a figure for carbohydrate. */
+function withoutFigure(lines: readonly NumberedLine[], servings: number): MissingLine[] {
+  const lacking = lines.filter(
+    ({ numbers, grams }) => numbers.figures.netCarbsG === null && grams / servings > MATTERS_FROM_G,
+  );
+  return lacking.map(({ ingredient, food }) => ({
+    key: ingredient.key,
+    text: wordsOf(ingredient),
+    why: `the carbohydrate of ${food.name} is not known`,
+    kind: food.name,
+    netCarbsG: null,
+  }));
+}
+
+/**
+ * What the totals lack: lines without a food, without an amount, of another recipe or served beside,
+ * that are not optional and may hold more than 1 g net carbs a serving; counted foods whose
+ * carbohydrate is unknown; and starch that a line says to eat with. Never throws.
+ */
+export function missingLines(
+  ingredients: readonly Ingredient[],
+  options: TallyOptions,
+): MissingLine[] {
+  const { lines, besides, uncounted, servings } = numberedLines(ingredients, options);
+  const byKey = new Map(ingredients.map((ingredient) => [ingredient.key, ingredient]));
+  const figureOf = (food: Food): Interval | null => figuresOf(food, options);
+  const rows = uncounted.flatMap(({ key, text, why }): MissingLine[] => {
+    const ingredient = byKey.get(key);
+    if (ingredient === undefined || ingredient.line.optional) return [];
+    const food = ingredient.match ? options.foods.byId(ingredient.match.foodId) : null;
+    const { kind, span } = spanOf(ingredient, food, besides, figureOf, servings);
+    if (span !== null && span[1] <= MATTERS_FROM_G) return [];
+    return [{ key, text, why, kind, netCarbsG: span && between(span) }];
+  });
+  const foods = lines.map(({ food }) => food);
+  const firsts = ingredients.filter(({ key, line }) => !key.includes('.') && !line.optional);
+  return [
+    ...rows,
+    ...withoutFigure(lines, servings),
+    ...firsts.flatMap((first) => servedWith(first, foods) ?? []),
+  ];
+}

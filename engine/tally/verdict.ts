@@ -1,0 +1,41 @@
+/** The one answer about the budget: fits, probably fits, fits for what was counted, too much. */
+import type { Ingredient, MissingLine, Tally, Verdict } from '../model.ts';
+import type { TallyOptions } from './index.ts';
+import { missingLines } from './missing.ts';
+
+/** Figures this near to the budget, g, are the same: the planner works to a billionth. Own choice. */
+const SAME_G = 1e-6;
+
+const NOTHING_COUNTED: MissingLine = {
+  key: null,
+  text: 'the whole recipe',
+  why: 'no line could be counted',
+  kind: null,
+  netCarbsG: null,
+};
+
+/** The answer for figures and gaps already at hand; `netCarbsG` of one serving, g. */
+export function verdictFrom(
+  netCarbsG: Tally['perServing']['netCarbsG'],
+  budgetG: number,
+  missing: MissingLine[],
+): Verdict {
+  if (netCarbsG === null) {
+    const gaps = missing.length > 0 ? missing : [NOTHING_COUNTED];
+    return { state: 'fitsAsCounted', netCarbsG, budgetG, missing: gaps };
+  }
+  if (netCarbsG.best > budgetG + SAME_G) return { state: 'tooMuch', netCarbsG, budgetG, missing };
+  if (missing.length > 0) return { state: 'fitsAsCounted', netCarbsG, budgetG, missing };
+  const whole = netCarbsG.high <= budgetG + SAME_G;
+  return { state: whole ? 'fits' : 'probablyFits', netCarbsG, budgetG };
+}
+
+/** The answer for a tallied recipe. `ingredients` and `options` must be those it was tallied with. */
+export function verdictOf(
+  tally: Tally,
+  ingredients: readonly Ingredient[],
+  budgetG: number,
+  options: TallyOptions,
+): Verdict {
+  return verdictFrom(tally.perServing.netCarbsG, budgetG, missingLines(ingredients, options));
+}

@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import type { Ingredient } from '../../engine/model.ts';
+import { missingLines } from '../../engine/tally/missing.ts';
+import { makeFood, makeIngredient, makeLine, makeTable, makeWeight, sure } from './fixtures.ts';
+
+const table = makeTable(makeFood('paste-of-unknown-make', { energyKcal: 100 }));
+
+const unknown = (text: string, grams: number | null): Ingredient => ({
+  ...makeIngredient('0', null, grams === null ? null : makeWeight(sure(grams))),
+  line: makeLine(text),
+  item: { amounts: [], size: null, name: text, preparation: null, alternatives: [] },
+});
+
+const missing = (ingredient: Ingredient, servings = 4) =>
+  missingLines([ingredient], {
+    foods: table,
+    servings,
+    rule: { region: 'us', polyols: 'half' },
+    family: 'other',
+  });
+
+describe('kinds of food by their words', () => {
+  it.each([
+    ['quillberry dough', 'dough'],
+    ['press-in quillberry crust', 'pie crust or pastry'],
+    ['snorvel wraps', 'tortillas or wraps'],
+    ['seeded snorvel rolls', 'bread or rolls'],
+    ['snorvel gelling sugar', 'gelling sugar'],
+    ['Gelierzucker 2:1', 'gelling sugar'],
+    ['snorvel ravioli', 'pasta, noodles or dumplings'],
+    ['quillberry jam', 'jam or sweet spread'],
+    ['snorvel oat clusters', 'rice or grain'],
+    ['snorvel sauce', 'sauce or dressing'],
+  ])('%s is %s', (text, kind) => {
+    const [line] = missing(unknown(text, 200));
+    expect(line?.kind).toBe(kind);
+    expect(line?.netCarbsG?.low).toBeLessThan(line?.netCarbsG?.high ?? 0);
+  });
+
+  it('reckons with the grams of the line: 400 g of dough in four servings', () => {
+    const [line] = missing(unknown('quillberry dough', 400));
+    expect(line?.netCarbsG).toEqual({ low: 38, best: 46.5, high: 55 });
+  });
+
+  it('takes a usual portion where there are no grams', () => {
+    const [line] = missing(unknown('snorvel rolls', null));
+    expect(line?.netCarbsG?.low).toBeCloseTo(12.6, 5);
+    expect(line?.netCarbsG?.high).toBeCloseTo(55, 5);
+  });
+});
+
+describe('what cannot matter', () => {
+  it.each([
+    ['snorvel', 4],
+    ['smoked snorvel salmon', 400],
+    ['wooden skewers', null],
+    ['snorvel parsley', null],
+  ])('%s, %s g for four', (text, grams) => {
+    expect(missing(unknown(text, grams))).toEqual([]);
+  });
+
+  it('is named from the first gram above one a serving', () => {
+    expect(missing(unknown('snorvel', 4.1))).toMatchObject([{ kind: null, netCarbsG: null }]);
+  });
+});
+
+describe('a counted food without a figure', () => {
+  it('is missing, since its carbohydrate is not in the sum', () => {
+    const paste = makeIngredient('0', 'paste-of-unknown-make', makeWeight(sure(80)));
+    expect(missing(paste)).toMatchObject([{ key: '0', netCarbsG: null }]);
+    const pinch = makeIngredient('0', 'paste-of-unknown-make', makeWeight(sure(3)));
+    expect(missing(pinch)).toEqual([]);
+  });
+});

@@ -1,0 +1,137 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Adaptation, DEFAULT_GOALS, type Goals, Verdict } from '../../engine/model.ts';
+import { readText } from '../../engine/read/index.ts';
+import { verdictFrom } from '../../engine/tally/verdict.ts';
+import { adaptRecipe } from '../../engine/walk.ts';
+
+const GAP = { key: '1', text: '2 slices x', why: 'no food', kind: 'bread', netCarbsG: null };
+
+function adapted(lines: readonly string[], goals: Partial<Goals> = {}): Adaptation {
+  const text = ['Green egg pan', '', 'Serves 2', '', 'Ingredients', ...lines.map((l) => `- ${l}`)];
+  const found = readText([...text, '', 'Method', '1. Cook it all in a pan.'].join('\n'));
+  if (!found.ok || !found.recipes[0]) throw new Error('the sample must be readable');
+  return adaptRecipe(found.recipes[0], { ...DEFAULT_GOALS, ...goals });
+}
+
+const PLAIN = ['4 eggs', '200 g spinach', '15 g butter'];
+
+const missingOf = ({ verdict }: Adaptation) => ('missing' in verdict ? verdict.missing : []);
+
+describe('the four answers', () => {
+  it.each([
+    ['fits', { low: 8, best: 10, high: 12 }, []],
+    ['fits', { low: 8, best: 10, high: 15 }, []],
+    ['probablyFits', { low: 8, best: 10, high: 15.1 }, []],
+    ['probablyFits', { low: 8, best: 15, high: 16 }, []],
+    ['fitsAsCounted', { low: 8, best: 10, high: 12 }, [GAP]],
+    ['fitsAsCounted', { low: 8, best: 10, high: 40 }, [GAP]],
+    ['tooMuch', { low: 8, best: 15.1, high: 16 }, []],
+    ['tooMuch', { low: 16, best: 17, high: 18 }, [GAP]],
+  ] as const)('%s', (state, netCarbsG, missing) => {
+    const verdict = verdictFrom(netCarbsG, 15, [...missing]);
+    expect(verdict.state).toBe(state);
+    expect(Verdict.parse(verdict)).toEqual(verdict);
+  });
+
+  it('never says that a recipe fits of which nothing is counted', () => {
+    const verdict = verdictFrom(null, 15, []);
+    expect(verdict).toMatchObject({ state: 'fitsAsCounted', netCarbsG: null });
+    expect(Verdict.parse(verdict)).toEqual(verdict);
+  });
+
+  it('says fits only of a whole range within the budget', () => {
+    const figure = fc.double({ min: 0, max: 200, noNaN: true });
+    fc.assert(
+      fc.property(figure, figure, figure, figure, (a, b, c, budgetG) => {
+        const [low = 0, best = 0, high = 0] = [a, b, c].sort((x, y) => x - y);
+        const { state } = verdictFrom({ low, best, high }, budgetG, []);
+        expect(state === 'fits').toBe(high <= budgetG + 1e-6 && best <= budgetG + 1e-6);
+        expect(state === 'tooMuch').toBe(best > budgetG + 1e-6);
+      }),
+    );
+  });
+});
+
+describe('what is missing', () => {
+  it('is nothing in a dish that is counted whole', () => {
+    const { verdict } = adapted(PLAIN, { budgetG: 30 });
+    expect(verdict.state).toBe('fits');
+  });
+
+  it.each([
+    '1 portion bread dough (see recipe)',
+    '4 of the seeded rolls, to serve',
+    'warm tortillas, to serve',
+    '150 g snorvelstuff',
+    '2 cups snorvelstuff',
+    '1 batch tomato jam (recipe below)',
+    'toasted bread, to serve',
+    'hot cooked rice, to serve',
+  ])('names %s', (line) => {
+    const found = adapted([...PLAIN, line], { budgetG: 200 });
+    expect(found.verdict.state).toBe('fitsAsCounted');
+    expect(missingOf(found).map(({ key }) => key)).toEqual(['3']);
+  });
+
+  it('gives a rough span where the kind of food is known', () => {
+    const [roll] = missingOf(adapted([...PLAIN, 'crusty rolls, to serve'], { budgetG: 200 }));
+    expect(roll?.netCarbsG?.low).toBeGreaterThan(5);
+    expect(roll?.netCarbsG?.high).toBeLessThan(80);
+    const [unknown] = missingOf(adapted([...PLAIN, '150 g snorvelstuff'], { budgetG: 200 }));
+    expect(unknown).toMatchObject({ kind: null, netCarbsG: null });
+  });
+
+  it('sees the starch that a line says to serve it over', () => {
+    const found = adapted([...PLAIN, '300 g stewing beef, served over rice'], { budgetG: 200 });
+    expect(missingOf(found)).toMatchObject([{ key: '3', kind: 'rice or grain' }]);
+    const counted = adapted(
+      [...PLAIN, '200 g cooked white rice', '300 g stewing beef, served over rice'],
+      { budgetG: 200 },
+    );
+    expect(missingOf(counted)).toEqual([]);
+  });
+
+  it.each([
+    '50 g snorvelstuff (optional)',
+    '1 pinch snorvelstuff',
+    'fresh parsley, to garnish',
+    '4 wooden skewers',
+    'salt and pepper',
+    'lemon wedges, to serve',
+  ])('leaves out %s', (line) => {
+    expect(missingOf(adapted([...PLAIN, line], { budgetG: 200 }))).toEqual([]);
+  });
+
+  it('comes on top of what is too much already', () => {
+    const found = adapted(['500 g sugar', '150 g snorvelstuff'], { budgetG: 1, pinned: ['0'] });
+    expect(found.verdict.state).toBe('tooMuch');
+    expect(missingOf(found)).toHaveLength(1);
+  });
+});
+
+describe('what the result still contains', () => {
+  it('names each line with an avoided allergen, of the original and of the additions', () => {
+    const { stillContains, plan } = adapted(['200 g all-purpose flour', ...PLAIN], {
+      avoid: ['egg', 'gluten', 'fish'],
+      budgetG: 200,
+    });
+    expect(plan.swaps).toEqual([]);
+    expect(stillContains).toEqual([
+      { allergen: 'egg', keys: ['1'], likelyKeys: [] },
+      { allergen: 'gluten', keys: ['0'], likelyKeys: [] },
+    ]);
+  });
+
+  it('takes an unknown food by its own words as likely', () => {
+    const { stillContains } = adapted([...PLAIN, '50 g snorvel walnut crumble'], {
+      avoid: ['tree nuts'],
+    });
+    const likely = stillContains.flatMap(({ keys, likelyKeys }) => [...keys, ...likelyKeys]);
+    expect(likely).toEqual(['3']);
+  });
+
+  it('says nothing of what is not avoided', () => {
+    expect(adapted(PLAIN).stillContains).toEqual([]);
+  });
+});
