@@ -1,6 +1,6 @@
 /**
- * Every check of the project, one after another: lint, types, unit and published checks, and the
- * built extension in real browsers. Ends with one line that counts them all.
+ * The checks of the project in stages, each with its time: all of them, or with the word `quick` those
+ * that need less than a minute. Lint and types must pass before any test runs.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
@@ -12,16 +12,22 @@ interface Count {
   failed: number;
 }
 
+interface Stage {
+  name: string;
+  /** Nothing after it is worth running when it fails. */
+  first: boolean;
+  quick: boolean;
+  run: () => Count;
+}
+
 const folder = mkdtempSync(join(tmpdir(), 'crumbshift-tests-'));
 
 const runs = (command: string, args: readonly string[]): boolean =>
   spawnSync('npx', ['--no-install', command, ...args], { stdio: 'inherit' }).status === 0;
 
 /** A tool that either passes or fails as a whole. */
-function check(name: string, command: string, args: readonly string[]): Count {
-  console.log(`\n== ${name}`);
-  return runs(command, args) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
-}
+const check = (command: string, ...args: string[]): Count =>
+  runs(command, args) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 
 /** A suite that could not even report counts as one failure. */
 function counted(report: string, ended: boolean): Count {
@@ -37,8 +43,8 @@ function counted(report: string, ended: boolean): Count {
   }
 }
 
+/** A project of `vitest.config.ts`. */
 function suite(project: string): Count {
-  console.log(`\n== ${project} tests`);
   const report = join(folder, `${project}.json`);
   const ended = runs('vitest', [
     'run',
@@ -51,14 +57,34 @@ function suite(project: string): Count {
   return counted(report, ended);
 }
 
-const counts = [
-  check('lint', 'biome', ['check', '.']),
-  check('types', 'tsc', ['--noEmit']),
-  suite('unit'),
-  suite('browser'),
+const STAGES: readonly Stage[] = [
+  { name: 'lint', first: true, quick: true, run: () => check('biome', 'check', '.') },
+  { name: 'types', first: true, quick: true, run: () => check('tsc', '--noEmit') },
+  { name: 'unused', first: false, quick: false, run: () => check('knip') },
+  { name: 'unit', first: false, quick: true, run: () => suite('unit') },
+  { name: 'thorough', first: false, quick: false, run: () => suite('thorough') },
+  { name: 'browser', first: false, quick: false, run: () => suite('browser') },
 ];
+
+const quickOnly = process.argv[2] === 'quick';
+const total: Count = { passed: 0, failed: 0 };
+const summary: string[] = [];
+for (const stage of STAGES.filter(({ quick }) => quick || !quickOnly)) {
+  console.log(`\n== ${stage.name}`);
+  const start = performance.now();
+  const { passed, failed } = stage.run();
+  const seconds = ((performance.now() - start) / 1000).toFixed(1);
+  const line = `${stage.name.padEnd(10)}${seconds.padStart(7)} s  ${passed} passed, ${failed} failed`;
+  console.log(`== ${line}`);
+  summary.push(line);
+  total.passed += passed;
+  total.failed += failed;
+  if (failed > 0 && stage.first) {
+    summary.push(`stopped here: mend ${stage.name} first`);
+    break;
+  }
+}
 rmSync(folder, { recursive: true, force: true });
 
-const total = (part: keyof Count): number => counts.reduce((sum, count) => sum + count[part], 0);
-console.log(`\n${total('passed')} passed, ${total('failed')} failed`);
-process.exitCode = total('failed') === 0 ? 0 : 1;
+console.log(`\n${summary.join('\n')}\n\n${total.passed} passed, ${total.failed} failed`);
+process.exitCode = total.failed === 0 ? 0 : 1;

@@ -1,25 +1,39 @@
+/** The suites: which files each takes, and how they run. */
 import { defineConfig } from 'vitest/config';
 
-/** `unit` needs nothing but Node; `browser` drives the built extension in installed browsers. */
+/** Many generated cases, a second solver, processes of their own: seconds each, left out of a quick check. */
+const THOROUGH = [
+  'tests/cli/cli.test.ts',
+  'tests/plan/properties.test.ts',
+  'tests/plan/solver/programme.test.ts',
+  'tests/read/hostile.test.ts',
+  'tests/rewrite/lines/round-trip.test.ts',
+  'tests/rewrite/lines/scaled-lines.test.ts',
+];
+
+const BROWSER = ['tests/browser/**/*.test.ts'];
+
+/** Nothing but Node; the food table and the words are loaded once a worker, not once a file. */
+const NODE = { environment: 'node', isolate: false, testTimeout: 20_000 } as const;
+
 export default defineConfig({
   root: `${import.meta.dirname}/..`,
   test: {
     projects: [
       {
         test: {
+          ...NODE,
           name: 'unit',
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-          exclude: ['tests/browser/**', 'tests/speed/**'],
-          environment: 'node',
-          // The food table and the words are loaded once a worker, not once a file.
-          isolate: false,
-          testTimeout: 20_000,
+          exclude: [...BROWSER, ...THOROUGH],
         },
       },
+      { test: { ...NODE, name: 'thorough', include: THOROUGH } },
       {
+        // The built extension in installed browsers.
         test: {
           name: 'browser',
-          include: ['tests/browser/**/*.test.ts'],
+          include: BROWSER,
           environment: 'node',
           fileParallelism: false,
           testTimeout: 120_000,
