@@ -1,12 +1,12 @@
 /** The verbs that take pages. */
 import type { Food, Recipe } from '../model.ts';
 import { readPage } from '../read/index.ts';
+import { adaptText, readText, tallyText } from './answer-text.ts';
+import { adaptRecord, readRecord, tallyRecord } from './answers.ts';
 import type { Job } from './arguments.ts';
 import { readOwnFoods } from './own-foods-file.ts';
 import { openPageFile } from './page-file.ts';
 import { print, readLines, reason } from './print.ts';
-import { adaptText, readText, tallyText } from './record-text.ts';
-import { adaptRecord, readRecord, tallyRecord } from './records.ts';
 
 function answer(
   job: Job,

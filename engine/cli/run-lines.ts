@@ -1,8 +1,9 @@
 /** The verb that takes ingredient lines. */
+
+import { lineText } from './answer-text.ts';
+import { lineRecord } from './answers.ts';
 import type { Job } from './arguments.ts';
 import { print, readLines } from './print.ts';
-import { lineText } from './record-text.ts';
-import { lineRecord } from './records.ts';
 
 /** Answers each line on standard input; the exit status is always 0. */
 export function runLines(job: Job): number {

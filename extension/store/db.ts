@@ -1,7 +1,14 @@
 /** The database on the user's disk. Never lower a version number; add a new one with its upgrade. */
 import Dexie, { type Table } from 'dexie';
-import type { OwnFood } from './kept-packages.ts';
-import type { Alias, Bake, PantryFood, Said, SavedRecipe, SavedVersion } from './records.ts';
+import type {
+  Alias,
+  Bake,
+  OwnFood,
+  PantryFood,
+  Said,
+  SavedRecipe,
+  SavedVersion,
+} from './records.ts';
 
 export const DATABASE_NAME = 'crumbshift';
 

@@ -1,12 +1,6 @@
 /** The user's own foods, from package labels. One food an id: a new package in the same place replaces the old. */
-import type * as z from 'zod';
-import { PackageLabel } from '../../engine/index.ts';
-import { Food } from '../../engine/model.ts';
 import type { Store } from './db.ts';
-
-/** A food from a package, with its label as typed; null for one kept before labels were kept. */
-export const OwnFood = Food.extend({ label: PackageLabel.nullable().catch(null).default(null) });
-export type OwnFood = z.infer<typeof OwnFood>;
+import { OwnFood } from './records.ts';
 
 /** Own foods that fit their schema, by name, and how many rows do not; those stay on disk. */
 export interface OwnFoods {

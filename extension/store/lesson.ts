@@ -2,8 +2,8 @@
 import { adaptRecipe, type LearnedWater, type WalkOptions } from '../../engine/index.ts';
 import type { Adjustment } from '../../engine/model.ts';
 import type { Store } from './db.ts';
-import { listOwnFoods, type OwnFood, saveOwnFood } from './kept-packages.ts';
-import type { SavedRecipe } from './records.ts';
+import { listOwnFoods, saveOwnFood } from './kept-packages.ts';
+import type { OwnFood, SavedRecipe } from './records.ts';
 import { listRecipes, saveRecipe } from './saved.ts';
 
 /** Corrections without those that the flour itself makes from now on. */

@@ -1,6 +1,7 @@
 /** Shapes of what is kept on disk and in the exported file. Every read goes through these. */
 import * as z from 'zod';
-import { Adaptation, Corrections, Goals, Interval, Recipe } from '../../engine/model.ts';
+import { PackageLabel } from '../../engine/index.ts';
+import { Adaptation, Corrections, Food, Goals, Interval, Recipe } from '../../engine/model.ts';
 
 /** What the user is working on: a recipe as read, what was asked of it, what was put right. */
 export const Work = z.object({ recipe: Recipe, goals: Goals, corrections: Corrections });
@@ -75,6 +76,10 @@ export const Bake = z.object({
   notes: z.string().max(5000),
 });
 export type Bake = z.infer<typeof Bake>;
+
+/** A food from a package, with its label as typed; null for one kept before labels were kept. */
+export const OwnFood = Food.extend({ label: PackageLabel.nullable().catch(null).default(null) });
+export type OwnFood = z.infer<typeof OwnFood>;
 
 /** A name that the user gave to a food: lines with this name are taken for it from then on. */
 export const Alias = z.object({

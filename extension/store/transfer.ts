@@ -1,13 +1,14 @@
 /** One JSON file out, one JSON file in. An import adds and never takes away. */
 import type { Table } from 'dexie';
 import type { Store } from './db.ts';
-import { OwnFood } from './kept-packages.ts';
+
 import {
   Alias,
   BACKUP_FORMAT,
   BACKUP_VERSION,
   BackupFile,
   Bake,
+  OwnFood,
   PantryFood,
   SavedRecipe,
   SavedVersion,

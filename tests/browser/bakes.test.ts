@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { violations } from './axe.ts';
-import { buildBoth } from './build.ts';
-import { type ChromiumRun, openChromium } from './chromium.ts';
-import { benchWith, LOAF_TEXT, rowsOf, saveHere } from './loaf-text.ts';
+import { violations } from './drive/axe.ts';
+import { buildBoth } from './drive/build.ts';
+import { type ChromiumRun, openChromium } from './drive/chromium.ts';
+import { benchWith, LOAF_TEXT, rowsOf, saveHere } from './drive/loaf-text.ts';
 
 let folder: string;
 let run: ChromiumRun;

@@ -5,12 +5,12 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { AXE_RUN, AXE_SOURCE } from './axe.ts';
-import { buildBoth } from './build.ts';
-import { type ChromiumRun, openChromium } from './chromium.ts';
-import { type FirefoxRun, openFirefox } from './firefox.ts';
-import { CHROMIUM_BUILD, LOAF, ROOT } from './places.ts';
-import { type Served, serveDemo } from './server.ts';
+import { AXE_RUN, AXE_SOURCE } from './drive/axe.ts';
+import { buildBoth } from './drive/build.ts';
+import { type ChromiumRun, openChromium } from './drive/chromium.ts';
+import { type FirefoxRun, openFirefox } from './drive/firefox.ts';
+import { CHROMIUM_BUILD, LOAF, ROOT } from './drive/places.ts';
+import { type Served, serveDemo } from './drive/server.ts';
 
 const NONE = '<!doctype html><title>Notes</title><h2>Tuesday</h2><p>We met and talked.</p>';
 /** A page that draws other content without loading: first none, then a recipe, then none again. */

@@ -2,12 +2,12 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { AXE_RUN, AXE_SOURCE } from './axe.ts';
-import { buildBoth } from './build.ts';
-import { adaptByCommandLine, type CommandLineResult, shownGrams } from './expected.ts';
-import { type FirefoxRun, openFirefox } from './firefox.ts';
-import { LOAF } from './places.ts';
-import { recordingProxy, type Served, serveDemo } from './server.ts';
+import { AXE_RUN, AXE_SOURCE } from './drive/axe.ts';
+import { buildBoth } from './drive/build.ts';
+import { adaptByCommandLine, type CommandLineResult, shownGrams } from './drive/expected.ts';
+import { type FirefoxRun, openFirefox } from './drive/firefox.ts';
+import { LOAF } from './drive/places.ts';
+import { recordingProxy, type Served, serveDemo } from './drive/server.ts';
 
 /** Services the browser itself calls; the extension has no way to be heard there. */
 const BROWSER_ERRANDS = /(^|[/.])(mozilla\.(com|net|org)|firefox\.com)(:\d+)?(\/|$)/;

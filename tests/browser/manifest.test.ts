@@ -1,8 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { buildBoth } from './build.ts';
-import { CHROMIUM_BUILD, FIREFOX_BUILD } from './places.ts';
+import { buildBoth } from './drive/build.ts';
+import { CHROMIUM_BUILD, FIREFOX_BUILD } from './drive/places.ts';
 
 interface Manifest {
   manifest_version: number;

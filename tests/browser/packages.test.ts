@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { AXE_RUN, AXE_SOURCE } from './axe.ts';
-import { buildBoth } from './build.ts';
-import { type ChromiumRun, openChromium } from './chromium.ts';
-import { benchWith, LOAF_TEXT } from './loaf-text.ts';
+import { AXE_RUN, AXE_SOURCE } from './drive/axe.ts';
+import { buildBoth } from './drive/build.ts';
+import { type ChromiumRun, openChromium } from './drive/chromium.ts';
+import { benchWith, LOAF_TEXT } from './drive/loaf-text.ts';
 
 /** An invented package, for a serving of 30 g. */
 const FIGURES: readonly [label: RegExp, text: string][] = [

@@ -5,10 +5,10 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LINES, longPage } from '../speed/long-page.ts';
-import { buildBoth } from './build.ts';
-import { type ChromiumRun, openChromium } from './chromium.ts';
-import { CHROMIUM_BUILD } from './places.ts';
-import { type Served, serveDemo } from './server.ts';
+import { buildBoth } from './drive/build.ts';
+import { type ChromiumRun, openChromium } from './drive/chromium.ts';
+import { CHROMIUM_BUILD } from './drive/places.ts';
+import { type Served, serveDemo } from './drive/server.ts';
 
 /** A page that changes while it is read, and counts what others change in it. */
 const RESTLESS = `<!doctype html><title>Restless</title><h1>Pan loaf</h1>

@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildBoth } from './build.ts';
-import { type ChromiumRun, openChromium } from './chromium.ts';
-import { LOAF } from './places.ts';
-import { type Served, serveDemo } from './server.ts';
+import { buildBoth } from './drive/build.ts';
+import { type ChromiumRun, openChromium } from './drive/chromium.ts';
+import { LOAF } from './drive/places.ts';
+import { type Served, serveDemo } from './drive/server.ts';
 
 /** What the browser holds for a session, and what its storage is asked to do here. */
 interface SessionArea {

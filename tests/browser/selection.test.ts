@@ -4,11 +4,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildBoth } from './build.ts';
-import { type ChromiumRun, openChromium } from './chromium.ts';
-import { type FirefoxRun, openFirefox } from './firefox.ts';
-import { CHROMIUM_BUILD, FIREFOX_BUILD } from './places.ts';
-import { type Served, serveDemo } from './server.ts';
+import { buildBoth } from './drive/build.ts';
+import { type ChromiumRun, openChromium } from './drive/chromium.ts';
+import { type FirefoxRun, openFirefox } from './drive/firefox.ts';
+import { CHROMIUM_BUILD, FIREFOX_BUILD } from './drive/places.ts';
+import { type Served, serveDemo } from './drive/server.ts';
 
 const LINES = ['300 g bread flour', '200 g water', '6 g salt'];
 const STEPS = ['Mix everything and let it rest for an hour.', 'Bake at 220 °C for 40 minutes.'];

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { beforeAll, expect, it } from 'vitest';
-import { buildBoth } from './build.ts';
-import { CHROMIUM_BUILD, FIREFOX_BUILD } from './places.ts';
+import { buildBoth } from './drive/build.ts';
+import { CHROMIUM_BUILD, FIREFOX_BUILD } from './drive/places.ts';
 
 /** What the script that runs in pages may weigh, compressed, bytes: a sixth of it is words of many languages. */
 const MOST = 30_000;

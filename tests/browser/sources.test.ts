@@ -4,12 +4,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { violations } from './axe.ts';
-import { buildBoth } from './build.ts';
-import { type ChromiumRun, openChromium } from './chromium.ts';
-import { benchWith, LOAF_TEXT, rowsOf } from './loaf-text.ts';
-import { LOAF } from './places.ts';
-import { type Served, serveDemo } from './server.ts';
+import { violations } from './drive/axe.ts';
+import { buildBoth } from './drive/build.ts';
+import { type ChromiumRun, openChromium } from './drive/chromium.ts';
+import { benchWith, LOAF_TEXT, rowsOf } from './drive/loaf-text.ts';
+import { LOAF } from './drive/places.ts';
+import { type Served, serveDemo } from './drive/server.ts';
 
 const UNSURE_PAGE = `<!doctype html><title>Cake</title><script type="application/ld+json">${JSON.stringify(
   {

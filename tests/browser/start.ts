@@ -3,12 +3,12 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
-import { type Engine, findBrowser, installHint, needBrowser } from './browsers.ts';
-import { buildBoth } from './build.ts';
-import { openChromium } from './chromium.ts';
-import { openFirefox } from './firefox.ts';
-import { CHROMIUM_BUILD, DEMO_PAGES, FIREFOX_BUILD, LOAF, ROOT } from './places.ts';
-import { serveDemo } from './server.ts';
+import { type Engine, findBrowser, installHint, needBrowser } from './drive/browsers.ts';
+import { buildBoth } from './drive/build.ts';
+import { openChromium } from './drive/chromium.ts';
+import { openFirefox } from './drive/firefox.ts';
+import { CHROMIUM_BUILD, DEMO_PAGES, FIREFOX_BUILD, LOAF, ROOT } from './drive/places.ts';
+import { serveDemo } from './drive/server.ts';
 
 const PICTURES = join(ROOT, '.output/demo');
 const shown = (path: string): string => relative(process.cwd(), path) || '.';

@@ -6,10 +6,10 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { buildBoth } from '../browser/build.ts';
-import { openChromium } from '../browser/chromium.ts';
-import { CHROMIUM_BUILD } from '../browser/places.ts';
-import { serveDemo } from '../browser/server.ts';
+import { buildBoth } from '../browser/drive/build.ts';
+import { openChromium } from '../browser/drive/chromium.ts';
+import { CHROMIUM_BUILD } from '../browser/drive/places.ts';
+import { serveDemo } from '../browser/drive/server.ts';
 import { JSON_LD, longPage } from './long-page.ts';
 
 /** Milliseconds, median of the runs after the first. */

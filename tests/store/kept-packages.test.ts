@@ -3,12 +3,8 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { foodFromLabel } from '../../engine/foods/label/label.ts';
 import type { PackageLabel } from '../../engine/foods/label/package-label.ts';
 import { openStore, type Store } from '../../extension/store/db.ts';
-import {
-  deleteOwnFood,
-  listOwnFoods,
-  type OwnFood,
-  saveOwnFood,
-} from '../../extension/store/kept-packages.ts';
+import { deleteOwnFood, listOwnFoods, saveOwnFood } from '../../extension/store/kept-packages.ts';
+import type { OwnFood } from '../../extension/store/records.ts';
 import { saveRecipe } from '../../extension/store/saved.ts';
 import { exportBackup, importBackup, importMessage } from '../../extension/store/transfer.ts';
 import { blendEu, blendUs } from '../foods/label/labels.ts';

@@ -7,8 +7,9 @@ import {
 import type { Adaptation } from '../../../engine/model.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
-import type { OwnFood, OwnFoods } from '../../store/kept-packages.ts';
+import type { OwnFoods } from '../../store/kept-packages.ts';
 import { keepLesson } from '../../store/lesson.ts';
+import type { OwnFood } from '../../store/records.ts';
 import { listRecipes } from '../../store/saved.ts';
 
 interface Props {

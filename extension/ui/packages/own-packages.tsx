@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PackageLabel } from '../../../engine/index.ts';
 import { foodTable } from '../../../engine/index.ts';
 import type { Food } from '../../../engine/model.ts';
-import type { OwnFood } from '../../store/kept-packages.ts';
+import type { OwnFood } from '../../store/records.ts';
 import { amount } from '../figures/format.ts';
 import { LabelForm } from './label-form.tsx';
 import '../styles/packages.css';

@@ -9,7 +9,8 @@ import {
 } from '../../../engine/index.ts';
 import { LearnedWater } from '../../../extension/entrypoints/bench/learned-water-panel.tsx';
 import { openStore, type Store } from '../../../extension/store/db.ts';
-import { listOwnFoods, type OwnFood, saveOwnFood } from '../../../extension/store/kept-packages.ts';
+import { listOwnFoods, saveOwnFood } from '../../../extension/store/kept-packages.ts';
+import type { OwnFood } from '../../../extension/store/records.ts';
 import { blendUs } from '../../foods/label/labels.ts';
 import { adaptedText } from '../adapted.ts';
 import { type Drawn, drawn } from '../screen.ts';

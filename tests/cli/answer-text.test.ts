@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { changeText } from '../../engine/cli/record-text.ts';
+import { changeText } from '../../engine/cli/answer-text.ts';
 
 const salt = { food: 'salt', grams: 10 };
 const blend = { food: 'flour blend', grams: 420 };

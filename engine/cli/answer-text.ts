@@ -1,6 +1,6 @@
 /** The records in words, for a person at a terminal. */
 import { NUTRIENTS, type Nutrient } from '../model.ts';
-import type { AdaptRecord, LineRecord, PerServing, ReadRecord, TallyRecord } from './records.ts';
+import type { AdaptRecord, LineRecord, PerServing, ReadRecord, TallyRecord } from './answers.ts';
 
 const LABELS: Record<Nutrient, string> = {
   energyKcal: 'Energy, kcal',
