@@ -1,5 +1,6 @@
 import type { Note, Recipe } from '../model.ts';
-import { type Block, blocksOf } from './document/blocks.ts';
+import type { Block } from './document/block.ts';
+import { blocksOf } from './document/blocks.ts';
 import { jsonLdScripts } from './document/detect.ts';
 import { frameOf } from './document/page-facts.ts';
 import { copyTree, type Tree } from './document/tree.ts';

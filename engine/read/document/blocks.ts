@@ -1,40 +1,12 @@
-import {
-  headWithColon,
-  ingredientsHeading,
-  MAX_HEADING,
-  stepsHeading,
-} from '../visible/heading-kinds.ts';
+/** Makes the visible lines of a page out of its copied tree. */
+import { headWithColon, ingredientsHeading, stepsHeading } from '../visible/heading-kinds.ts';
+import { MAX_HEADING } from '../visible/heading-phrases.ts';
 import { startsWithFigure } from '../visible/line-shapes.ts';
+import { type Block, HEAD_ROW } from './block.ts';
 import { isBlock } from './block-tags.ts';
 import { cleanLines } from './clean-text.ts';
 import { isUnseen, TextRun, textOf } from './element-text.ts';
 import { attribute, classes, type Leaf } from './tree.ts';
-
-/** What a line's words say it heads; kept on the block once it has been asked for. */
-export type HeadingReading = { ingredients: number; needs: boolean; steps: number; stop: boolean };
-
-/** A line of the visible page, in reading order. */
-export type Block = {
-  text: string;
-  /** The block element the line stands in: 'li', 'p', 'h2', 'tr' ... */
-  tag: string;
-  /** 1..6 in a heading, else 0. */
-  level: number;
-  /** All of the line is in bold. */
-  bold: boolean;
-  /** Number of the list or table the line is an entry of, -1 outside; entries of one list share it. */
-  list: number;
-  ordered: boolean;
-  /** Lists and tables the line stands in, one in the other. */
-  depth: number;
-  /** Class names of the element and its parent, lower case. */
-  classes: string;
-  /** All of the line is link text. */
-  link: boolean;
-  /** In navigation, a footer, comments, a box of related pages or the like. */
-  aside: boolean;
-  reading?: HeadingReading;
-};
 
 const ASIDE_TAGS = new Set(['nav', 'footer', 'aside']);
 /** Class or id words of parts that are not the recipe (common practice, no source). */
@@ -88,9 +60,6 @@ function isAside(node: Leaf): boolean {
   if (name.length <= 1) return false;
   return COMMENT_WORDS.test(name) || (ASIDE_WORDS.test(name) && !holdsPage(node));
 }
-
-/** The `tag` of a block that names a table's columns. */
-export const HEAD_ROW = 'head-row';
 
 const STRUCTURE = new Set(['ul', 'ol', 'table', 'h1', 'h2', 'h3', 'h4', 'h5', 'h6', 'dl']);
 

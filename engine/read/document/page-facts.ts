@@ -1,6 +1,6 @@
 import { type Frame, webAddress } from '../draft-to-recipe.ts';
 import { titlesAgree } from '../merge-drafts.ts';
-import type { Block } from './blocks.ts';
+import type { Block } from './block.ts';
 import { cleanText, textKey } from './clean-text.ts';
 import { textOf } from './element-text.ts';
 import { attribute, type Tree } from './tree.ts';

@@ -1,5 +1,5 @@
 import type { Recipe } from '../../model.ts';
-import type { Block } from '../document/blocks.ts';
+import type { Block } from '../document/block.ts';
 import { cleanLines } from '../document/clean-text.ts';
 import { recipeOf } from '../draft-to-recipe.ts';
 import { groupTitle, isHeadingLine } from '../markup/ingredient-values.ts';

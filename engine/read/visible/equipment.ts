@@ -1,6 +1,6 @@
 /** Tools that markup lists among the ingredients, told by the page's own list of equipment. */
 import type { IngredientGroup } from '../../model.ts';
-import type { Block } from '../document/blocks.ts';
+import type { Block } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
 import { hasAmount } from '../markup/ingredient-values.ts';
 import { phraseKey } from './heading-phrases.ts';

@@ -1,9 +1,10 @@
 import type { IngredientGroup } from '../../model.ts';
-import type { Block } from '../document/blocks.ts';
+import type { Block } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
 import { groupTitle } from '../markup/ingredient-values.ts';
 import { statedServings } from '../values/yield.ts';
-import { ingredientsHeading, isButton, MAX_HEADING, stepsHeading } from './heading-kinds.ts';
+import { ingredientsHeading, isButton, stepsHeading } from './heading-kinds.ts';
+import { MAX_HEADING } from './heading-phrases.ts';
 import { isSentence, startsWithAmount } from './line-shapes.ts';
 
 /** Blocks one marked-up line may be spread over, and blocks passed over between two lines. */

@@ -1,6 +1,6 @@
 import { withoutAccents } from '../../accents.ts';
 import words from '../data/heading-words.json' with { type: 'json' };
-import type { Block, HeadingReading } from '../document/blocks.ts';
+import type { Block, HeadingReading } from '../document/block.ts';
 import { LETTER } from '../values/letters.ts';
 import { listed } from '../values/word-lists.ts';
 import {
@@ -11,8 +11,6 @@ import {
   Phrases,
   phraseKey,
 } from './heading-phrases.ts';
-
-export { MAX_HEADING };
 
 const STEPS = new Phrases(listed(words.steps));
 /** Words that end the recipe's part of the page: a star stands for any ending, '!' for nothing after. */

@@ -1,8 +1,9 @@
-import type { Block } from '../document/blocks.ts';
+import type { Block } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
 import { type Draft, linesIn } from '../draft.ts';
 import { groupTitle } from '../markup/ingredient-values.ts';
-import { ingredientsHeading, isStop, MAX_HEADING, stepsHeading } from './heading-kinds.ts';
+import { ingredientsHeading, isStop, stepsHeading } from './heading-kinds.ts';
+import { MAX_HEADING } from './heading-phrases.ts';
 import { looksLikeIngredient, startsWithFigure } from './line-shapes.ts';
 import { draftOfPage, findInPage, isRecipe, type PageRecipe } from './visible-recipe.ts';
 

@@ -1,5 +1,5 @@
 import type { IngredientGroup, Step } from '../../model.ts';
-import type { Block } from '../document/blocks.ts';
+import type { Block } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
 import { type Draft, emptyDraft, linesIn } from '../draft.ts';
 import { hasAmount } from '../markup/ingredient-values.ts';
@@ -7,7 +7,9 @@ import { readYield, statedServings } from '../values/yield.ts';
 import { namesNoFood, speaksOfCooking } from './cooking-words.ts';
 import { ingredientsHeading, isButton, isNeedsHeading } from './heading-kinds.ts';
 import { isMeasured, looksLikeIngredient } from './line-shapes.ts';
-import { amountRun, classRun, collectIngredients } from './visible-ingredients.ts';
+import { findAmountRun } from './lists/amount-run.ts';
+import { readHeadedList } from './lists/headed-list.ts';
+import { findNamedList } from './lists/named-list.ts';
 import { findSteps } from './visible-steps.ts';
 import { timesNear } from './visible-times.ts';
 
@@ -39,7 +41,7 @@ function underHeading(blocks: readonly Block[]): Candidate | null {
     const block = blocks[at] as Block;
     const fit = ingredientsHeading(block);
     if (fit === 0) continue;
-    const { groups, end } = collectIngredients(blocks, at);
+    const { groups, end } = readHeadedList(blocks, at);
     if (groups.length > 0) candidates.push({ at, groups, end, score: score(groups, block, fit) });
   }
   const best = Math.max(0, ...candidates.map((one) => one.score));
@@ -89,8 +91,8 @@ function yieldsNear(blocks: readonly Block[], at: number): string[] {
  */
 export function findInPage(blocks: readonly Block[]): PageRecipe | null {
   const headed = underHeading(blocks);
-  const named = headed ?? classRun(blocks);
-  const found = named ?? amountRun(blocks);
+  const named = headed ?? findNamedList(blocks);
+  const found = named ?? findAmountRun(blocks);
   if (!found) {
     const steps = findSteps(blocks, null);
     const minutes = { prep: null, cook: null, total: null };

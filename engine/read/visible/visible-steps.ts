@@ -1,15 +1,10 @@
 import type { Step } from '../../model.ts';
-import type { Block } from '../document/blocks.ts';
+import type { Block } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
 import { groupTitle } from '../markup/ingredient-values.ts';
 import { splitMethod, tidySteps } from '../markup/instruction-values.ts';
-import {
-  ingredientsHeading,
-  isButton,
-  isStop,
-  MAX_HEADING,
-  stepsHeading,
-} from './heading-kinds.ts';
+import { ingredientsHeading, isButton, isStop, stepsHeading } from './heading-kinds.ts';
+import { MAX_HEADING } from './heading-phrases.ts';
 import { isSentence, looksLikeIngredient } from './line-shapes.ts';
 
 const MAX_STEPS = 150;

@@ -1,5 +1,5 @@
 import words from '../data/time-words.json' with { type: 'json' };
-import type { Block } from '../document/blocks.ts';
+import type { Block } from '../document/block.ts';
 import type { Draft } from '../draft.ts';
 import { readMinutes } from '../values/duration.ts';
 

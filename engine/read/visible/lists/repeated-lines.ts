@@ -1,0 +1,39 @@
+/** Drops second copies of an ingredient list: print copies, other serving sizes, other measures. */
+import type { IngredientGroup } from '../../../model.ts';
+import { textKey } from '../../document/clean-text.ts';
+import { linesIn } from '../../draft.ts';
+import { foodWords } from '../line-shapes.ts';
+
+/** Fewest lines of a copy, most copies, and the share of foods that must agree (own choice). */
+const FEWEST = 3;
+const MOST_COPIES = 4;
+const AGREEING = 0.75;
+
+/** The first `count` lines of groups. */
+function firstLines(groups: readonly IngredientGroup[], count: number): IngredientGroup[] {
+  let left = count;
+  return groups
+    .map((group) => {
+      const lines = group.lines.slice(0, left);
+      left -= lines.length;
+      return { title: group.title, lines };
+    })
+    .filter((group) => group.lines.length > 0);
+}
+
+/** The groups without later copies, when the whole sequence of lines is there twice or more. */
+export function withoutCopies(groups: IngredientGroup[]): IngredientGroup[] {
+  const lines = linesIn({ groups });
+  const keys = lines.map(textKey);
+  const foods = lines.map(foodWords);
+  const smallest = Math.max(FEWEST, Math.ceil(lines.length / MOST_COPIES));
+  for (let size = smallest; size * 2 <= lines.length; size += 1) {
+    if (lines.length % size !== 0) continue;
+    const same = keys.every((key, i) => i < size || key === keys[i - size]);
+    const agreeing = foods.filter(
+      (food, i) => i >= size && food !== '' && food === foods[i - size],
+    ).length;
+    if (same || agreeing >= (lines.length - size) * AGREEING) return firstLines(groups, size);
+  }
+  return groups;
+}
