@@ -2,7 +2,7 @@
 import type { ReadResult } from '../model.ts';
 import { readDocument } from './read-page.ts';
 
-const NONE =
+const NOT_FOUND =
   'No recipe found on this page. Select the recipe’s text and read the selection, or paste it.';
 
 /** Milliseconds after which reading stops and returns what it has, when a clock is given. */
@@ -17,8 +17,8 @@ export function readAsStated(
   const spent = elapsedMs ? (share = 1) => elapsedMs() > TIME_BOX * share : () => false;
   try {
     const recipes = readDocument(document, options.url ?? null, spent);
-    return recipes.length > 0 ? { ok: true, recipes } : { ok: false, why: NONE };
+    return recipes.length > 0 ? { ok: true, recipes } : { ok: false, why: NOT_FOUND };
   } catch {
-    return { ok: false, why: NONE };
+    return { ok: false, why: NOT_FOUND };
   }
 }

@@ -1,3 +1,4 @@
+/** What one source of a page says about a recipe, before sources are joined. */
 import type { IngredientGroup, Markup, Step } from '../model.ts';
 
 /** What one source of the page says about a recipe, before sources are merged. */

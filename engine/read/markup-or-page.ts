@@ -1,3 +1,4 @@
+/** Decides, field by field, whether the visible page should stand in for the markup. */
 import type { IngredientGroup, Step } from '../model.ts';
 import { textKey } from './document/clean-text.ts';
 import { linesIn } from './draft.ts';

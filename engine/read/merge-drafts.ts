@@ -1,3 +1,4 @@
+/** Merges what several markups of a page say about one recipe, and orders the recipes of a page. */
 import { textKey } from './document/clean-text.ts';
 import { type Draft, linesIn } from './draft.ts';
 
@@ -24,7 +25,7 @@ export function fullness(draft: Draft, heading: string | null): number {
 }
 
 /** Fills what a draft lacks from another, field by field; the first one wins where both speak. */
-export function fill(draft: Draft, other: Draft): Draft {
+export function fillFrom(draft: Draft, other: Draft): Draft {
   const takeLines =
     draft.groups.length === 0 || (draft.glued && !other.glued && other.groups.length > 0);
   return {
@@ -78,7 +79,7 @@ export function mergeDrafts(drafts: readonly Draft[], heading: string | null): D
   for (const draft of order) {
     const at = merged.findIndex((one) => sameRecipe(one, draft));
     const twin = merged[at];
-    if (twin) merged[at] = rank(draft) < rank(twin) ? fill(draft, twin) : fill(twin, draft);
+    if (twin) merged[at] = rank(draft) < rank(twin) ? fillFrom(draft, twin) : fillFrom(twin, draft);
     else merged.push(draft);
   }
   const first = merged[0];

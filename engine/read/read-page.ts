@@ -1,9 +1,11 @@
+/** Reads a page: every markup, then the visible lines, and settles between them. */
 import type { Note, Recipe } from '../model.ts';
 import type { Block } from './document/block.ts';
 import { blocksOf } from './document/blocks.ts';
+import { copyTree } from './document/copy-tree.ts';
 import { jsonLdScripts } from './document/detect.ts';
-import { frameOf } from './document/page-facts.ts';
-import { copyTree, type Tree } from './document/tree.ts';
+import { pageFactsOf } from './document/page-facts.ts';
+import type { Tree } from './document/tree.ts';
 import { type Draft, linesIn } from './draft.ts';
 import { readNote, recipeOf } from './draft-to-recipe.ts';
 import { readHRecipe } from './markup/h-recipe.ts';
@@ -11,7 +13,7 @@ import { readJsonLd } from './markup/json-ld-recipes.ts';
 import { readLooseProperties, readMicrodata } from './markup/microdata.ts';
 import { readRdfa } from './markup/rdfa.ts';
 import { differingAmounts, pageListIsFuller, pageStepsAreBetter } from './markup-or-page.ts';
-import { fill, mergeDrafts, titlesAgree } from './merge-drafts.ts';
+import { fillFrom, mergeDrafts, titlesAgree } from './merge-drafts.ts';
 import { listedTools, withoutTools } from './visible/equipment.ts';
 import { regainGroups } from './visible/groups-on-page.ts';
 import { pageDrafts } from './visible/several-recipes.ts';
@@ -36,10 +38,10 @@ function markedDrafts(document: Document, tree: Tree, spent: Spent): Draft[] {
   return drafts;
 }
 
-const FIELDS = 'Taken from the visible page';
+const FROM_PAGE = 'Taken from the visible page';
 
 /** Lets the visible page settle what the markup of the main recipe leaves out or damages. */
-function settle(
+function settleWithPage(
   draft: Draft,
   page: PageRecipe | null,
   blocks: readonly Block[],
@@ -51,7 +53,7 @@ function settle(
     if (lines) {
       settled.groups = page.groups;
       settled.glued = false;
-      notes.push(readNote('ingredients-from-page', `${FIELDS}: ingredients (${lines}).`));
+      notes.push(readNote('ingredients-from-page', `${FROM_PAGE}: ingredients (${lines}).`));
     } else {
       for (const pair of differingAmounts(draft.groups, page.groups).slice(0, 10)) {
         notes.push(
@@ -65,11 +67,11 @@ function settle(
     const steps = pageStepsAreBetter(draft.steps, page.steps);
     if (steps) {
       settled.steps = page.steps;
-      notes.push(readNote('method-from-page', `${FIELDS}: method (${steps}).`));
+      notes.push(readNote('method-from-page', `${FROM_PAGE}: method (${steps}).`));
     }
     if (settled.yields.length === 0 && page.yields.length > 0) {
       settled.yields = page.yields;
-      notes.push(readNote('yield-from-page', `${FIELDS}: yield.`));
+      notes.push(readNote('yield-from-page', `${FROM_PAGE}: yield.`));
     }
     const { prep, cook, total } = draft.minutes;
     if (prep === null && cook === null && total === null) settled.minutes = page.minutes;
@@ -99,27 +101,27 @@ function mainFirst(drafts: readonly Draft[], title: string | null): Draft[] {
 export function readDocument(document: Document, url: string | null, spent: Spent): Recipe[] {
   const tree = copyTree(document, () => spent(COPY_SHARE));
   const blocks = blocksOf(tree.root, () => spent(BLOCKS_SHARE));
-  const frame = frameOf(tree, blocks, url);
+  const facts = pageFactsOf(tree, blocks, url);
   const cut = tree.cut
     ? [readNote('page-cut', 'The page is very large; only its first part was read.')]
     : [];
   if (tree.late || spent(BLOCKS_SHARE))
     cut.push(readNote('time-up', 'Reading took too long and was ended; parts may be missing.'));
-  const drafts = mergeDrafts(markedDrafts(document, tree, spent), frame.title);
+  const drafts = mergeDrafts(markedDrafts(document, tree, spent), facts.title);
   // What was found by then is short enough to be looked through, late or not.
   const page = findInPage(blocks);
   const loose = drafts.length === 0 || drafts.every(isEmpty) ? readLooseProperties(tree) : null;
   const main = drafts[0];
-  const base = main && loose ? fill(main, loose) : (main ?? loose);
+  const base = main && loose ? fillFrom(main, loose) : (main ?? loose);
   if (!base) {
-    const found = mainFirst(pageDrafts(blocks, page), frame.title);
-    return found.map((draft) => recipeOf(draft, frame, cut));
+    const found = mainFirst(pageDrafts(blocks, page), facts.title);
+    return found.map((draft) => recipeOf(draft, facts, cut));
   }
-  const settled = settle(base, page, blocks);
-  const first = recipeOf(settled.draft, frame, [...cut, ...settled.notes]);
+  const settled = settleWithPage(base, page, blocks);
+  const first = recipeOf(settled.draft, facts, [...cut, ...settled.notes]);
   const others = drafts.slice(1).map((draft) => {
     const groups = draft.groups.length === 1 ? regainGroups(blocks, linesIn(draft)) : null;
-    return recipeOf({ ...draft, groups: groups ?? draft.groups }, { ...frame, title: null }, cut);
+    return recipeOf({ ...draft, groups: groups ?? draft.groups }, { ...facts, title: null }, cut);
   });
   return [first, ...others].filter((recipe) => recipe.groups.length > 0 || recipe.steps.length > 1);
 }

@@ -1,3 +1,4 @@
+/** Cleans text values of markup and pages: entities, tags, blanks, invisible characters. */
 import { decodeEntities } from './html-entities.ts';
 
 const BLOCK_TAG =

@@ -1,3 +1,4 @@
+/** The visible text of elements of the copied tree. */
 import { isBlock } from './block-tags.ts';
 import { cleanLines, cleanText, needsBlank } from './clean-text.ts';
 import { attribute, classes, type Leaf } from './tree.ts';

@@ -1,3 +1,4 @@
+/** Decodes character references ('&eacute;', '&#189;') without parsing markup. */
 import named from '../data/html-entities.json' with { type: 'json' };
 
 const NAMED = new Map<string, string>(Object.entries(named));

@@ -1,9 +1,20 @@
-import { type Frame, webAddress } from '../draft-to-recipe.ts';
+/** What a page says of itself as a whole: address, language, title, author, picture. */
+
 import { titlesAgree } from '../merge-drafts.ts';
+import { webAddress } from '../values/web-address.ts';
 import type { Block } from './block.ts';
 import { cleanText, textKey } from './clean-text.ts';
 import { textOf } from './element-text.ts';
 import { attribute, type Tree } from './tree.ts';
+
+/** What is known of the page as a whole. */
+export type PageFacts = {
+  url: string | null;
+  language: string | null;
+  title: string | null;
+  author: string | null;
+  image: string | null;
+};
 
 /** Words before an author's name. */
 const BY =
@@ -53,8 +64,8 @@ function titleOf(blocks: readonly Block[], stated: string, site: string | null):
 }
 
 /** The page's address, language, title, author and picture, from its head and around its main heading. */
-export function frameOf(tree: Tree, blocks: readonly Block[], url: string | null): Frame {
-  const frame: Frame = {
+export function pageFactsOf(tree: Tree, blocks: readonly Block[], url: string | null): PageFacts {
+  const facts: PageFacts = {
     url: null,
     language: attribute(tree.root, 'lang') || null,
     title: null,
@@ -70,7 +81,7 @@ export function frameOf(tree: Tree, blocks: readonly Block[], url: string | null
     if (node.tag === 'link' && /(?:^|\s)canonical(?:\s|$)/i.test(attribute(node, 'rel')))
       canonical ??= attribute(node, 'href');
     else if (node.tag === 'link' && attribute(node, 'rel').toLowerCase() === 'image_src')
-      frame.image ??= attribute(node, 'href');
+      facts.image ??= attribute(node, 'href');
     else if (node.tag === 'a') signed ??= textOf(node).replace(BY, '');
     else if (node.tag === 'title' && documentTitle === null && node.parent?.tag === 'head')
       documentTitle = cleanText(node.kids.map((kid) => kid.text).join(''));
@@ -78,13 +89,13 @@ export function frameOf(tree: Tree, blocks: readonly Block[], url: string | null
       const name = (attribute(node, 'property') || attribute(node, 'name')).toLowerCase();
       if (name === 'og:title') shared ??= cleanText(attribute(node, 'content'));
       else if (/^(?:og|twitter):image(?::src)?$/.test(name))
-        frame.image ??= attribute(node, 'content');
+        facts.image ??= attribute(node, 'content');
       else if (name === 'og:site_name') site ??= cleanText(attribute(node, 'content'));
-      else if (name === 'author') frame.author ??= cleanText(attribute(node, 'content'));
+      else if (name === 'author') facts.author ??= cleanText(attribute(node, 'content'));
     }
   }
-  frame.url = webAddress(canonical, url) ?? webAddress(url, null);
-  frame.author = [frame.author, signed, byline(blocks)].find((name) => name) ?? null;
-  frame.title = titleOf(blocks, shared || documentTitle || '', site);
-  return frame;
+  facts.url = webAddress(canonical, url) ?? webAddress(url, null);
+  facts.author = [facts.author, signed, byline(blocks)].find((name) => name) ?? null;
+  facts.title = titleOf(blocks, shared || documentTitle || '', site);
+  return facts;
 }

@@ -1,3 +1,4 @@
+/** Reads recipes marked by class names: h-recipe and the older hRecipe. */
 import { textOf } from '../document/element-text.ts';
 import { attribute, classes, elements, type Leaf, type Tree } from '../document/tree.ts';
 import { type Draft, emptyDraft } from '../draft.ts';

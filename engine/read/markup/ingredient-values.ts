@@ -1,3 +1,4 @@
+/** Makes ingredient lines and groups out of the values that markup gives for them. */
 import type { IngredientGroup } from '../../model.ts';
 import { cleanLines, cleanText, isLeftover } from '../document/clean-text.ts';
 import type { Json } from './tolerant-json.ts';

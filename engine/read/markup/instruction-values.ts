@@ -1,3 +1,4 @@
+/** Makes steps out of the values that markup gives for a method. */
 import type { Step } from '../../model.ts';
 import { cleanLines, cleanText, isLeftover, textKey } from '../document/clean-text.ts';
 import type { Json } from './tolerant-json.ts';

@@ -1,3 +1,4 @@
+/** Reads recipes from a page's JSON-LD scripts. */
 import { cleanText, isLeftover } from '../document/clean-text.ts';
 import { type Draft, emptyDraft, linesIn } from '../draft.ts';
 import { readMinutes } from '../values/duration.ts';

@@ -1,3 +1,4 @@
+/** Reads recipes marked by attributes: microdata, and what RDFa Lite shares with it. */
 import { cleanLines, isLeftover } from '../document/clean-text.ts';
 import { cleanPlain, linesOf, textOf } from '../document/element-text.ts';
 import { attribute, elements, type Leaf, type Tree } from '../document/tree.ts';

@@ -1,3 +1,4 @@
+/** Reads recipes marked up in RDFa Lite. */
 import { attribute, type Tree } from '../document/tree.ts';
 import type { Draft } from '../draft.ts';
 import { isRecipeType } from './json-ld-recipes.ts';

@@ -1,3 +1,4 @@
+/** Reads a recipe from plain text with line breaks. */
 import type { Recipe } from '../../model.ts';
 import type { Block } from '../document/block.ts';
 import { cleanLines } from '../document/clean-text.ts';

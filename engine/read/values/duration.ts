@@ -1,3 +1,4 @@
+/** Minutes that a text states. */
 import { numberValue } from '../../numerals.ts';
 
 /** Longest duration believed: 30 days, in minutes (common practice, no source). */

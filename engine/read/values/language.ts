@@ -1,3 +1,4 @@
+/** Tells a recipe's language from its words and script. */
 import type { Recipe } from '../../model.ts';
 import table from '../data/language-words.json' with { type: 'json' };
 import { languageTag } from './language-tag.ts';

@@ -1,3 +1,4 @@
+/** Servings and pieces that a page says a recipe makes. */
 import type { Yield } from '../../model.ts';
 import { numberValue } from '../../numerals.ts';
 import words from '../data/yield-words.json' with { type: 'json' };

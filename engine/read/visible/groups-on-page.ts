@@ -1,3 +1,4 @@
+/** Finds the groups of a flat list of lines again by walking the visible page beside it. */
 import type { IngredientGroup } from '../../model.ts';
 import type { Block } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';

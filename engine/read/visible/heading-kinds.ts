@@ -1,3 +1,4 @@
+/** Tells what a line of the page heads: ingredients, the method, or what comes after the recipe. */
 import { withoutAccents } from '../../accents.ts';
 import words from '../data/heading-words.json' with { type: 'json' };
 import type { Block, HeadingReading } from '../document/block.ts';

@@ -1,3 +1,4 @@
+/** Parts a page without markup that holds several recipes. */
 import type { Block } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
 import { type Draft, linesIn } from '../draft.ts';

@@ -1,3 +1,4 @@
+/** Finds the recipe in the visible lines of a page. */
 import type { IngredientGroup, Step } from '../../model.ts';
 import type { Block } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';

@@ -1,3 +1,4 @@
+/** Finds times stated in the visible lines of a page. */
 import words from '../data/time-words.json' with { type: 'json' };
 import type { Block } from '../document/block.ts';
 import type { Draft } from '../draft.ts';
