@@ -11,14 +11,14 @@ const WORD_END = /[\p{L}\p{N}]$/u;
 const WORD_START = /^[\p{L}\p{N}¼-¾⅐-⅞]/u;
 
 /**
- * Whether a blank belongs between two pieces of text that inline tags part. `apart` says that two
+ * Whether a blank belongs between two pieces of text that inline tags part. `elementsTouch` says that two
  * elements touch, so words are separate; else letters on both sides are one word ('egg' + 's').
  */
-export function needsBlank(left: string, right: string, apart: boolean): boolean {
+export function needsBlank(left: string, right: string, elementsTouch: boolean): boolean {
   // A bracket in an element of its own is a remark: 'flour' + '(sifted)'.
-  if (apart && /^\([^)]{3}/.test(right)) return WORD_END.test(left.slice(-2));
+  if (elementsTouch && /^\([^)]{3}/.test(right)) return WORD_END.test(left.slice(-2));
   if (!WORD_END.test(left.slice(-2)) || !WORD_START.test(right)) return false;
-  if (apart) return true;
+  if (elementsTouch) return true;
   return /\p{N}$/u.test(left) || /^\p{N}/u.test(right);
 }
 

@@ -14,7 +14,7 @@ export function isUnseen(node: Leaf): boolean {
   );
 }
 
-/** Collects the text of inline content; `apart` is set where two elements touch. */
+/** Collects the text of inline content. */
 export class TextRun {
   text = '';
   private edges = 0;

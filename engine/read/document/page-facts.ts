@@ -37,8 +37,8 @@ function byline(blocks: readonly Block[]): string | null {
 }
 
 /** What parts the dish from the site in a page's title. */
-const APART = /\s[|–—»·]\s|\s-\s/;
-const APART_OR_COLON = new RegExp(`${APART.source}|:\\s`);
+const SITE_SEPARATOR = /\s[|–—»·]\s|\s-\s/;
+const SITE_SEPARATOR_OR_COLON = new RegExp(`${SITE_SEPARATOR.source}|:\\s`);
 
 /**
  * The page's title: the main heading that agrees with the document's title, but not the site's name or a
@@ -51,7 +51,7 @@ function titleOf(blocks: readonly Block[], stated: string, site: string | null):
   );
   const agree = (block: Block) => titlesAgree(block.text, stated);
   const isPart = (block: Block) =>
-    stated.split(APART_OR_COLON).some((part) => textKey(part) === textKey(block.text));
+    stated.split(SITE_SEPARATOR_OR_COLON).some((part) => textKey(part) === textKey(block.text));
   const found =
     main.find((block) => agree(block) && !block.link) ??
     (main.every((block) => block.link)
@@ -59,7 +59,7 @@ function titleOf(blocks: readonly Block[], stated: string, site: string | null):
       : undefined) ??
     main.find(agree) ??
     main[0];
-  const first = stated.split(APART)[0]?.trim() ?? '';
+  const first = stated.split(SITE_SEPARATOR)[0]?.trim() ?? '';
   return found?.text ?? (first === '' ? null : first);
 }
 

@@ -1,6 +1,6 @@
 /** Finds the groups of a flat list of lines again by walking the visible page beside it. */
 import type { IngredientGroup } from '../../model.ts';
-import type { Block } from '../document/block.ts';
+import { type Block, isMadeLike } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
 import { groupTitle } from '../markup/ingredient-values.ts';
 import { statedServings } from '../values/yield.ts';
@@ -79,9 +79,9 @@ function headingLook(block: Block): number {
   return block.list >= 0 || /\d/.test(text) ? 0 : 1;
 }
 
-/** Element and classes: titles of one list are made alike. */
-function makeOf(block: Block): string {
-  return `${block.tag} ${block.level} ${block.classes}`;
+/** Titles of one list are made alike. */
+function isTitledLike(one: Block, other: Block): boolean {
+  return one.level === other.level && isMadeLike(one, other);
 }
 
 /** The block of the title among blocks passed over, nearest to the line that follows; null when none. */
@@ -100,6 +100,52 @@ function titleBetween(
   return null;
 }
 
+/** Titles found between two lines that follow each other, by the number of the line below. */
+function titlesBetween(blocks: readonly Block[], matches: readonly Match[]): Map<number, Block> {
+  const titles = new Map<number, Block>();
+  matches.forEach((now, m) => {
+    const before = matches[m - 1];
+    // A line that was not found in between may be what was passed over.
+    if (!before || now.line !== before.line + 1) return;
+    const block = titleBetween(blocks, before.to + 1, now.from, (one) => headingLook(one) >= 1);
+    if (block && groupTitle(block.text)) titles.set(now.line, block);
+  });
+  return titles;
+}
+
+/** Numbers of the lines of the markup that are headings on the page. */
+function linesThatHead(
+  blocks: readonly Block[],
+  lines: readonly string[],
+  matches: readonly Match[],
+): Set<number> {
+  const isHead = ({ line, from }: Match) => {
+    const block = blocks[from] as Block;
+    if (/\d/.test(lines[line] ?? '')) return false;
+    return block.level > 0 || (block.bold && block.list < 0);
+  };
+  return new Set(matches.filter(isHead).map(({ line }) => line));
+}
+
+/**
+ * The title above the first line. A plain line counts only when other groups have their titles in such
+ * lines; alone it counts when its words say that it heads a group.
+ */
+function leadingTitle(
+  blocks: readonly Block[],
+  first: Match,
+  titles: ReadonlyMap<number, Block>,
+  grouped: boolean,
+): string | null {
+  const others = [...titles.values()];
+  const block = titleBetween(blocks, first.from - 2, first.from, (one) => {
+    const look = headingLook(one);
+    return look === 2 || (look === 1 && others.some((title) => isTitledLike(one, title)));
+  });
+  const title = block && groupTitle(block.text);
+  return title && (grouped || /^for\b|:$/i.test(title)) ? title : null;
+}
+
 /**
  * Wins back the groups ('For the filling') that a flat list of lines has lost, by walking the visible
  * page beside the lines. Lines and their order stay; null when the page shows no groups or does not
@@ -111,42 +157,18 @@ export function regainGroups(
 ): IngredientGroup[] | null {
   if (lines.length < 2) return null;
   const matches = align(blocks, lines);
-  if (!matches) return null;
-  const titles = new Map<number, string>();
-  const makes = new Set<string>();
-  for (let m = 1; m < matches.length; m += 1) {
-    const before = matches[m - 1] as Match;
-    const now = matches[m] as Match;
-    // A line that was not found in between may be what was passed over.
-    if (now.line !== before.line + 1) continue;
-    const block = titleBetween(blocks, before.to + 1, now.from, (one) => headingLook(one) >= 1);
-    const title = block && groupTitle(block.text);
-    if (!title) continue;
-    titles.set(now.line, title);
-    makes.add(makeOf(block));
-  }
-  // A line of the markup that is a heading on the page heads a group.
-  const headings = new Set<number>();
-  for (const { line, from } of matches) {
-    const block = blocks[from] as Block;
-    const text = lines[line] ?? '';
-    if (/\d/.test(text) || (block.level === 0 && !(block.bold && block.list < 0))) continue;
-    headings.add(line);
-    const title = groupTitle(text);
+  const first = matches?.[0];
+  if (!matches || !first) return null;
+  const found = titlesBetween(blocks, matches);
+  const titles = new Map([...found].map(([line, { text }]) => [line, groupTitle(text)]));
+  const headings = linesThatHead(blocks, lines, matches);
+  for (const line of headings) {
+    const title = groupTitle(lines[line] ?? '');
     if (title && line + 1 < lines.length) titles.set(line + 1, title);
   }
-  const start = matches[0] as Match;
-  // Above the first line a plain line counts only when other groups have their titles in such lines.
-  const first = titleBetween(
-    blocks,
-    start.from - 2,
-    start.from,
-    (one) => headingLook(one) === 2 || (headingLook(one) === 1 && makes.has(makeOf(one))),
-  );
-  const leading = first && groupTitle(first.text);
-  const named = leading !== null && (titles.size > 0 || /^for\b|:$/i.test(leading));
-  if (titles.size === 0 && !named) return null;
-  const groups: IngredientGroup[] = [{ title: named ? leading : null, lines: [] }];
+  const leading = leadingTitle(blocks, first, found, titles.size > 0);
+  if (titles.size === 0 && leading === null) return null;
+  const groups: IngredientGroup[] = [{ title: leading, lines: [] }];
   lines.forEach((line, i) => {
     const title = titles.get(i);
     if (title !== undefined) groups.push({ title, lines: [] });

@@ -58,11 +58,11 @@ function yieldsNear(blocks: readonly Block[], at: number): string[] {
   for (let d = 1; d <= 12; d += 1) order.push(at + d, at - d);
   for (let i = Math.max(0, at - 150); i < at - 12; i += 1) order.push(i);
   // Where the ingredients stand in a side part, so does how much they make.
-  const apart = (i: number) =>
+  const isElsewhere = (i: number) =>
     blocks[i]?.aside === true && !(blocks[at]?.aside && Math.abs(i - at) <= 12);
   for (const i of order) {
     const block = blocks[i];
-    if (!block || apart(i) || block.text.length > 120) continue;
+    if (!block || isElsewhere(i) || block.text.length > 120) continue;
     // 'Servings' and '4' may stand in blocks of their own.
     const next = blocks[i + 1]?.text ?? '';
     if (
@@ -78,7 +78,7 @@ function yieldsNear(blocks: readonly Block[], at: number): string[] {
   }
   for (const i of order.slice(0, 80)) {
     const block = blocks[i];
-    if (!block || apart(i) || block.text.length > 60 || !MAKES.test(block.text)) continue;
+    if (!block || isElsewhere(i) || block.text.length > 60 || !MAKES.test(block.text)) continue;
     const found = readYield([block.text]);
     if (found.servings || found.pieces) return [block.text];
   }

@@ -1,6 +1,6 @@
 /** Finds the method in the visible lines of a page. */
 import type { Step } from '../../model.ts';
-import type { Block } from '../document/block.ts';
+import { type Block, isEntry, type Spot, spots } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
 import { groupTitle } from '../markup/ingredient-values.ts';
 import { splitMethod, tidySteps } from '../markup/instruction-values.ts';
@@ -9,6 +9,12 @@ import { MAX_HEADING } from './heading-phrases.ts';
 import { isSentence, looksLikeIngredient } from './line-shapes.ts';
 
 const MAX_STEPS = 150;
+/** Shortest step (characters). */
+const MIN_STEP = 4;
+/** Blocks passed over before the first entry at most, and looked ahead for entries: at first, between steps. */
+const MOST_BEFORE = 6;
+const AHEAD = 8;
+const AHEAD_BETWEEN = 4;
 
 /** Where the ingredients stand: their heading or first line, and the block after the last; keys of the lines. */
 type Around = { from: number; end: number; lines: ReadonlySet<string> };
@@ -18,10 +24,6 @@ function isLabel(text: string): boolean {
   return /^(?:\p{L}{1,12}\s*)?#?\d{1,2}\s*[.):]?(?:\s?(?:\/|von|of|av|de|van)\s?\d+)?$/iu.test(
     text,
   );
-}
-
-function isEntry(block: Block): boolean {
-  return block.list >= 0 && block.level === 0;
 }
 
 /** True for an entry that is one of the ingredient lines again. */
@@ -59,48 +61,69 @@ function ends(block: Block, head: Block, found: number): boolean {
   return head.level > 0 ? block.level <= head.level && found > 0 : found > 0;
 }
 
+/** A short line between steps that titles the ones below it. */
+function isStepTitle(block: Block): boolean {
+  const short = block.text.length <= MAX_HEADING && !/[.!?。]$/.test(block.text);
+  return short && (block.level > 0 || block.bold) && !isEntry(block);
+}
+
+/** Takes the blocks below a method's heading, one after the other. */
+class StepReader {
+  readonly steps: Step[] = [];
+  private section: string | null = null;
+  /** Blocks passed over since the last step. */
+  private passed = 0;
+  /** The steps are entries of lists. */
+  private readonly listed: boolean;
+
+  constructor(
+    private readonly blocks: readonly Block[],
+    private readonly at: number,
+    private readonly around: Around | null,
+  ) {
+    this.listed = entriesAhead(blocks, at + 1, AHEAD, around) >= 1;
+  }
+
+  /** Takes a block; false when the method ends before it. */
+  take({ at, block }: Spot): boolean {
+    const { text } = block;
+    const { around, steps } = this;
+    const head = this.blocks[this.at] as Block;
+    if (around && at >= around.from && at < around.end) return true;
+    if ((isButton(text) && block.level === 0) || isLabel(text)) return true;
+    if (ends(block, head, steps.length) || (block.aside && !head.aside)) return false;
+    // Some steps repeat the lines they use.
+    if (isRepeated(block, around)) return true;
+    if (isStepTitle(block)) {
+      if (stepsHeading(block) === 0) this.section = groupTitle(text);
+      return true;
+    }
+    if (this.listed && !isEntry(block)) return this.passOver(at);
+    const isLine = steps.length === 0 && looksLikeIngredient(text) && !isSentence(text);
+    if (text.length < MIN_STEP || isLine) return true;
+    this.passed = 0;
+    steps.push({ section: this.section, text });
+    return true;
+  }
+
+  /** Passes over a block between entries; false when no entry comes after it. */
+  private passOver(at: number): boolean {
+    this.passed += 1;
+    if (this.steps.length === 0) return this.passed <= MOST_BEFORE;
+    return entriesAhead(this.blocks, at + 1, AHEAD_BETWEEN, this.around) > 0;
+  }
+}
+
 /** The method under a heading: entries of lists where there are any, else paragraphs. */
 function collectSteps(blocks: readonly Block[], at: number, around: Around | null): Step[] {
-  const head = blocks[at] as Block;
-  const listed = entriesAhead(blocks, at + 1, 8, around) >= 1;
-  const steps: Step[] = [];
-  let section: string | null = null;
-  let missed = 0;
-  for (let i = at + 1; i < blocks.length && steps.length < MAX_STEPS; i += 1) {
-    const block = blocks[i] as Block;
-    const { text } = block;
-    if (around && i >= around.from && i < around.end) continue;
-    if ((isButton(text) && block.level === 0) || isLabel(text)) continue;
-    if (ends(block, head, steps.length) || (block.aside && !head.aside)) break;
-    // Some steps repeat the lines they use.
-    if (isRepeated(block, around)) continue;
-    const titled =
-      text.length <= MAX_HEADING && !/[.!?。]$/.test(text) && (block.level > 0 || block.bold);
-    if (titled && !isEntry(block)) {
-      if (stepsHeading(block) === 0) section = groupTitle(text);
-      continue;
-    }
-    if (listed && !isEntry(block)) {
-      missed += 1;
-      if (steps.length === 0) {
-        if (missed > 6) break;
-        continue;
-      }
-      if (entriesAhead(blocks, i + 1, 4, around) === 0) break;
-      continue;
-    }
-    if (text.length < 4 || (steps.length === 0 && looksLikeIngredient(text) && !isSentence(text)))
-      continue;
-    missed = 0;
-    steps.push({ section, text });
-  }
-  if (steps.length === 1) {
-    const only = steps[0] as Step;
-    const parts = splitMethod(only.text.replace(/</g, '‹'));
-    if (parts.length > 1)
-      return tidySteps(parts.map((part) => ({ section: only.section, text: part })));
-  }
-  return tidySteps(withoutCopies(steps));
+  const reader = new StepReader(blocks, at, around);
+  for (const spot of spots(blocks, at + 1))
+    if (reader.steps.length >= MAX_STEPS || !reader.take(spot)) break;
+  const [only, second] = reader.steps;
+  if (!only || second) return tidySteps(withoutCopies(reader.steps));
+  const parts = splitMethod(only.text.replace(/</g, '‹'));
+  if (parts.length < 2) return tidySteps(reader.steps);
+  return tidySteps(parts.map((text) => ({ section: only.section, text })));
 }
 
 /** Drops the second copy when the same steps stand twice in a row. */

@@ -23,7 +23,7 @@ const STATEMENTS = KINDS.map(
     ] as const,
 );
 /** Parts of one line: 'Prep: 10 min | Cook: 35 min', 'Prep Time 10 minutes Cook Time 35 minutes'. */
-const APART = /\s*[|•·]\s*|\s+\/\s+|(?<=\d\s?(?:h|m|[a-z]{3,7})\.?)\s+(?=[A-Z])/;
+const STATEMENT_SEPARATOR = /\s*[|•·]\s*|\s+\/\s+|(?<=\d\s?(?:h|m|[a-z]{3,7})\.?)\s+(?=[A-Z])/;
 const TIMED = /^\D{0,12}[\d½¼¾].*[A-Za-z]/;
 /** A sentence of the method: 'Cook 5 minutes.' */
 const SENTENCE = /[a-zà-ÿ]{5,}[.!]$/;
@@ -43,7 +43,7 @@ export function timesNear(blocks: readonly Block[], from: number): Minutes {
     const block = blocks[i] as Block;
     if (!/[\d½¼¾]/.test(`${block.text}${blocks[i + 1]?.text ?? ''}`)) continue;
     if (block.text.length > MAX_LINE || (block.aside && !blocks[from]?.aside)) continue;
-    const parts = block.text.split(APART);
+    const parts = block.text.split(STATEMENT_SEPARATOR);
     for (const part of parts) {
       if (part.length > MAX_STATEMENT) continue;
       const next = parts.length === 1 ? (blocks[i + 1]?.text ?? '') : '';
