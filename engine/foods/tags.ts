@@ -14,6 +14,9 @@ export const TagRow = z.strictObject({
 
 const ROWS: Readonly<Record<string, z.input<typeof TagRow>>> = rows;
 
+/** Whether a word is the name of a class. */
+export const isTag = (word: string): word is Tag => Object.hasOwn(ROWS, word);
+
 const sets = new Map<string, ReadonlySet<string>>();
 
 function foodsOf(tag: string): ReadonlySet<string> {

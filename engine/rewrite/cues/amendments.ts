@@ -1,5 +1,4 @@
 /** Phrases of the method that the new ingredients contradict, put right where they stand. */
-import type { Plan } from '../../model.ts';
 import type { Cue } from './cue.ts';
 import type { CueContext } from './cue-context.ts';
 import { fill } from './cue-text.ts';
@@ -11,15 +10,18 @@ interface Correction {
   to: string;
 }
 
-/** Whether a food is in the dish for whose sake a phrase stays, such as meat that needs its time. */
-const isHeld = (pattern: string | undefined, plan: Plan): boolean =>
-  pattern !== undefined &&
-  plan.items.some(({ foodId, grams }) => grams > 0 && new RegExp(pattern).test(foodId));
+/** Whether meat, fish or eggs are in the dish, which need their time. */
+const hasMeat = ({ plan, foods }: CueContext): boolean =>
+  plan.items.some(({ foodId, grams }) => {
+    const group = foods.byId(foodId)?.group ?? '';
+    return grams > 0 && /^(meat|fish|eggs)/.test(group);
+  });
 
 /** What a cue corrects in the method's language, most special phrase first. */
-function correctionsOf(cue: Cue, { words, plan }: CueContext): Correction[] {
+function correctionsOf(cue: Cue, context: CueContext): Correction[] {
   const { amends, id } = cue;
-  if (amends === undefined || isHeld(amends.notPresent, plan)) return [];
+  const { words } = context;
+  if (amends === undefined || (amends.notWithMeat === true && hasMeat(context))) return [];
   const local = words?.amends[id] ?? [];
   const rows = words === null ? [[amends.step, amends.phrase, amends.to] as const] : local;
   return rows.map(([step, phrase, to]) => ({

@@ -1,7 +1,7 @@
 /** Whether a cue is called for. */
 import type { Plan, Swap } from '../../model.ts';
 import { bakeMinutes } from '../oven/oven-heat.ts';
-import type { Cue } from './cue.ts';
+import { type Cue, isDish, isFor } from './cue.ts';
 import {
   addedItems,
   type CueContext,
@@ -10,75 +10,60 @@ import {
   keptShare,
   newShare,
 } from './cue-context.ts';
+import { isListed, listsOneOf } from './listed-foods.ts';
 
-const YEAST = /yeast/;
-
-const some = (ids: readonly string[], pattern: string): boolean =>
-  ids.some((id) => new RegExp(pattern).test(id));
-
-/** Whether foods of the original that fit the pattern are cut; with `keepsNone`, to a third or less. */
-function areCut(context: CueContext, pattern: string, keepsNone: boolean): boolean {
+/** Whether listed foods of the original are cut; with `keepsNone`, to a third or less. */
+function areCut(context: CueContext, list: readonly string[], keepsNone: boolean): boolean {
   return context.mentions.some((mention) => {
     const { ingredient, changed } = mention;
     const id = ingredient.match?.foodId ?? '';
-    return changed && new RegExp(pattern).test(id) && !(keepsNone && keptShare(mention) > 1 / 3);
+    return changed && isListed(id, list) && !(keepsNone && keptShare(mention) > 1 / 3);
   });
 }
 
-/** Families of parts that go with a dough: a sauce or filling has handling of its own, a second dough not. */
-const SIDE_FAMILIES: ReadonlySet<string> = new Set([
-  'pasta-dish',
-  'rice-dish',
-  'potato-dish',
-  'breaded-food',
-  'thickened-sauce',
-  'sweet-sauce',
-  'frozen-dessert',
-  'other',
-]);
-
+/** A sauce or filling beside a dough has handling of its own, a second dough not. */
 const familiesOf = ({ family, parts }: Plan): string[] => [
   family.id,
-  ...parts.map((part) => part.family).filter((one) => SIDE_FAMILIES.has(one)),
+  ...parts.map((part) => part.family).filter(isDish),
 ];
 
 /** Whether flour or starch is left among what thickens. */
 const starchStays = ({ plan }: CueContext): boolean =>
   plan.items.some(
-    ({ role, grams, foodId }) => role === 'thickener' && grams > 0 && /flour|starch/.test(foodId),
+    ({ role, grams, foodId }) =>
+      role === 'thickener' && grams > 0 && isListed(foodId, ['flour', 'starch']),
   );
 
-const matches = (pattern: string | undefined, id: string): boolean =>
-  pattern === undefined || new RegExp(pattern).test(id);
+const fits = (list: readonly string[] | undefined, id: string): boolean =>
+  list === undefined || isListed(id, list);
 
 /** Whether a cue is about what a swap takes out and brings in. */
 export const concerns = (cue: Cue, { from, to }: Swap): boolean =>
-  matches(cue.replaces, from?.foodId ?? '') && matches(cue.added, to[0]?.foodId ?? '');
+  fits(cue.cut, from?.foodId ?? '') && fits(cue.added, to[0]?.foodId ?? '');
 
 /** Whether a swap brings in the foods of a cue and says nothing itself of what is made of them. */
 const isMadeBy = (cue: Cue, swap: Swap): boolean =>
-  matches(cue.replaces, swap.from?.foodId ?? '') &&
+  fits(cue.cut, swap.from?.foodId ?? '') &&
   swap.to.length > 1 &&
-  swap.to.some(({ foodId }) => matches(cue.added, foodId)) &&
+  swap.to.some(({ foodId }) => fits(cue.added, foodId)) &&
   (swap.method ?? '') === '';
 
 /** Whether a cue is called for: by the plan, by the dish, and by what the method does not say already. */
 export function applies(cue: Cue, context: CueContext): boolean {
-  if (!familiesOf(context.plan).some((family) => cue.families.includes(family))) return false;
+  if (!familiesOf(context.plan).some((family) => isFor(cue.families, family))) return false;
   const added = addedItems(context).map(({ foodId }) => foodId);
   const all = context.plan.items.filter(({ grams }) => grams > 0).map(({ foodId }) => foodId);
-  if (cue.added !== undefined && !some(added, cue.added)) return false;
-  if (cue.notAdded !== undefined && some(added, cue.notAdded)) return false;
-  if (cue.present !== undefined && !some(all, cue.present)) return false;
+  if (cue.added !== undefined && !listsOneOf(added, cue.added)) return false;
+  if (cue.notAdded !== undefined && listsOneOf(added, cue.notAdded)) return false;
+  if (cue.present !== undefined && !listsOneOf(all, cue.present)) return false;
   if (cue.makes === true && !context.plan.swaps.some((swap) => isMadeBy(cue, swap))) return false;
-  if (cue.replaces !== undefined && !areCut(context, cue.replaces, cue.keepsNone === true))
-    return false;
+  if (cue.cut !== undefined && !areCut(context, cue.cut, cue.keepsNone === true)) return false;
   if (cue.fromShare !== undefined && newShare(context) < cue.fromShare) return false;
   if (cue.starchStays !== undefined && cue.starchStays !== starchStays(context)) return false;
   if (cue.severalFlours === true && floursOf(context).length < 2) return false;
   if (cue.text.includes('{binders}') && gumsOf(context, false).length === 0) return false;
   if (cue.text.includes('{gums}') && gumsOf(context, true).length === 0) return false;
-  if (cue.yeast === true && !all.some((id) => YEAST.test(id))) return false;
+  if (cue.yeast === true && !listsOneOf(all, ['yeast'])) return false;
   const words = `${context.title}\n${context.method}`;
   if (cue.ifSaid !== undefined && !new RegExp(cue.ifSaid, 'i').test(words)) return false;
   if (cue.notTitled !== undefined && new RegExp(cue.notTitled, 'i').test(context.title))

@@ -1,5 +1,6 @@
 /** What cues look at: the plan, its flours and gums, the method's words. */
 import type { FoodTable } from '../../foods/index.ts';
+import { hasTag } from '../../foods/tags.ts';
 import type { Adjustment, Ingredient, Plan, PlannedItem } from '../../model.ts';
 import type { Region } from '../../units.ts';
 import type { MethodWords } from '../languages/method-words.ts';
@@ -21,10 +22,6 @@ export interface CueContext {
   /** Changes accepted after earlier bakes. */
   adjustments: readonly Adjustment[];
 }
-
-const FLOURS =
-  /flour|gluten|starch|fibre|bran|flax|casein|protein|egg-white-powder|(chia|seed)-ground|oats$/;
-const BINDERS = /xanthan|guar|psyllium|glucomannan/;
 
 /** Foods of the original. */
 export const originalIds = (context: CueContext): Set<string> =>
@@ -56,7 +53,9 @@ export function floursOf(context: CueContext): PlannedItem[] {
     context.plan.items.filter(({ key, foodId, grams, role }) => {
       const dough = role === 'structure' || role === 'starch-bulk' || role === 'other';
       const here = keys === null || key.startsWith('new.') || keys.has(key);
-      return grams > 0 && dough && here && FLOURS.test(foodId) && !BINDERS.test(foodId);
+      return (
+        grams > 0 && dough && here && hasTag(foodId, 'flour-like') && !hasTag(foodId, 'binder')
+      );
     }),
   );
 }
@@ -66,7 +65,7 @@ export const gumsOf = (context: CueContext, thickening: boolean): PlannedItem[] 
   mergedByFood(
     context.plan.items.filter(
       ({ foodId, grams, role }) =>
-        grams > 0 && BINDERS.test(foodId) && thickening === (role === 'thickener'),
+        grams > 0 && hasTag(foodId, 'binder') && thickening === (role === 'thickener'),
     ),
   );
 

@@ -1,4 +1,5 @@
 /** Fills the blanks in the texts of cues and warnings, in the method's language. */
+import { hasTag } from '../../foods/tags.ts';
 import type { PlannedItem } from '../../model.ts';
 import { joinedWith, localUnits } from '../languages/method-words.ts';
 import { amountText, kitchenGrams } from '../lines/written-amounts.ts';
@@ -108,7 +109,7 @@ export function fill(raw: string, context: CueContext): string {
   const text = raw.replace(/\{([^{}|]+)\|([^{}|]+)\}/g, (_, many: string, one: string) =>
     isMany(context) ? many : one,
   );
-  const konjac = plan.items.find(({ foodId }) => /^konjac-(noodles|rice)$/.test(foodId));
+  const konjac = plan.items.find(({ foodId }) => hasTag(foodId, 'konjac'));
   const words: Record<string, string> = {
     flours: listIn(
       floursOf(context).map((item) => withAmount(item, context)),

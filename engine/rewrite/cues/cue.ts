@@ -2,16 +2,17 @@
 
 export interface Cue {
   id: string;
+  /** Families of dishes, or `dishes` and `doughs` for all of a kind. */
   families: string[];
-  /** Pattern of food ids, one of which the plan adds. */
-  added?: string;
-  /** Pattern of food ids, none of which the plan adds. */
-  notAdded?: string;
-  /** Pattern of food ids, one of which is in the result. */
-  present?: string;
-  /** Pattern of food ids of the original, one of which is cut or gone. */
-  replaces?: string;
-  /** Less than a third of what it replaces is left. */
+  /** Tags and ids of foods, one of which the plan adds. */
+  added?: string[];
+  /** Tags and ids of foods, none of which the plan adds. */
+  notAdded?: string[];
+  /** Tags and ids of foods, one of which is in the result. */
+  present?: string[];
+  /** Tags and ids of foods of the original, one of which is cut or left out. */
+  cut?: string[];
+  /** A third at most of what is cut is left. */
   keepsNone?: boolean;
   /** Whether flour or starch that thickens is to stay beside the gum, or none. */
   starchStays?: boolean;
@@ -33,7 +34,7 @@ export interface Cue {
   /** Not for a dish whose title says this. */
   notTitled?: string;
   /** Corrects the phrase of the last step (or of `all`) that says otherwise, instead of a step of its own. */
-  amends?: { step: string; phrase: string; to: string; all?: boolean; notPresent?: string };
+  amends?: { step: string; phrase: string; to: string; all?: boolean; notWithMeat?: boolean };
   /** Says its text also when it has corrected a step. */
   too?: boolean;
   /** Makes the thing that a swap without handling of its own brings in. */
@@ -50,3 +51,40 @@ export interface Cue {
   why: string;
   source: string;
 }
+
+/** Short words for many families in the data. */
+const GROUPS: Readonly<Record<string, readonly string[]>> = {
+  dishes: [
+    'pasta-dish',
+    'rice-dish',
+    'potato-dish',
+    'breaded-food',
+    'thickened-sauce',
+    'sweet-sauce',
+    'frozen-dessert',
+    'other',
+  ],
+  doughs: [
+    'lean-yeast-bread',
+    'enriched-yeast-bread',
+    'flatbread',
+    'tortilla',
+    'quick-bread',
+    'pancake',
+    'biscuit',
+    'cookie',
+    'cake',
+    'brownie',
+    'pie-crust',
+    'choux',
+    'cracker',
+    'fresh-pasta',
+  ],
+};
+
+/** Whether a cue or warning is for dishes of a family. */
+export const isFor = (families: readonly string[], family: string): boolean =>
+  families.some((one) => one === family || GROUPS[one]?.includes(family) === true);
+
+/** Whether dishes of a family have no dough of their own: a sauce, a filling, a pan. */
+export const isDish = (family: string): boolean => isFor(['dishes'], family);

@@ -1,16 +1,20 @@
 /** Warnings before steps that cannot work as written. */
 import warnings from '../data/warnings.json' with { type: 'json' };
 import { capital } from '../naming/method-names.ts';
+import { isFor } from './cue.ts';
 import { addedItems, type CueContext, keptShare } from './cue-context.ts';
 import { fill, listIn, nameIn, textOf } from './cue-text.ts';
 import { type Insertion, inserted, RANKS } from './insertion.ts';
+import { isListed } from './listed-foods.ts';
 
 interface Warning {
   id: string;
   /** Only in these dishes; in all when absent. */
   families?: string[];
-  replaced: string;
-  by: string;
+  /** Tags and ids of foods of the original, one of which is cut to less than `kept` (0..1). */
+  cut: string[];
+  /** Tags and ids of foods, one of which stands in; any when absent. */
+  by?: string[];
   kept: number;
   words: string;
   /** What the title says instead, when no step does. */
@@ -25,7 +29,7 @@ export function warningsFor(context: CueContext, texts: readonly string[]): Inse
   const added = addedItems(context);
   const found: Insertion[] = [];
   for (const warning of warnings as Warning[]) {
-    if (warning.families && !warning.families.includes(context.plan.family.id)) continue;
+    if (warning.families && !isFor(warning.families, context.plan.family.id)) continue;
     const words = new RegExp(warning.words, 'i');
     const step = texts.findIndex((text) => words.test(text));
     const titled =
@@ -35,14 +39,15 @@ export function warningsFor(context: CueContext, texts: readonly string[]): Inse
     const lost = context.mentions.find(
       (mention) =>
         mention.changed &&
-        new RegExp(warning.replaced).test(mention.ingredient.match?.foodId ?? '') &&
+        isListed(mention.ingredient.match?.foodId ?? '', warning.cut) &&
         keptShare(mention) < warning.kept,
     );
-    const by = added.filter(({ foodId }) => new RegExp(warning.by).test(foodId));
-    if (lost === undefined || (warning.by !== '' && by.length === 0)) continue;
+    const { by: list } = warning;
+    const by = list === undefined ? [] : added.filter(({ foodId }) => isListed(foodId, list));
+    if (lost === undefined || (list !== undefined && by.length === 0)) continue;
     const own = lost.ingredient.match?.foodId;
     const others = lost.items.filter(({ foodId }) => foodId !== own);
-    const stands = (warning.by === '' ? others : by).map((item) => nameIn(item, context));
+    const stands = (list === undefined ? others : by).map((item) => nameIn(item, context));
     const stand = stands.length === 0 ? 'what is left' : listIn([...new Set(stands)], context);
     const text = fill(textOf(warning, context).replace('{stand}', stand), context);
     found.push({ at, rank: RANKS.length, step: inserted(capital(text), warning.why) });

@@ -1,4 +1,5 @@
 /** Masses as a cook writes them: grams first, the spoon, cup or count beside. */
+import { hasTag } from '../../foods/tags.ts';
 import type { Food, Role } from '../../model.ts';
 import { type Region, US_CUP_ML } from '../../units.ts';
 
@@ -49,8 +50,6 @@ const PIECES: Record<string, { grams: number; one: string; many: string }> = {
   'egg-yolk': { grams: 17, one: 'large egg yolk', many: 'large egg yolks' },
 };
 
-const BINDERS = /xanthan|guar|psyllium|glucomannan|gelatin/;
-
 /** A number as cooks write it, '1½'; thirds and quarters only. */
 export function fractionText(value: number): string {
   const whole = Math.floor(value + 1e-9);
@@ -96,15 +95,11 @@ export function besideText(food: Food, grams: number, region: Region): string | 
   return null;
 }
 
-const LIQUID =
-  /(^|-)(water|milk|buttermilk|cream|kefir|juice|stock|broth|wine|beer|vinegar|oil|syrup)($|-)/;
-const NOT_POURED = /sour-cream|cream-cheese|clotted|powder|dried|ice-cream|coconut-oil/;
-
 /** '250 ml', for what is poured and fills three tablespoons or more; null for the rest. */
 export function liquidText(food: Food, grams: number, role: Role): string | null {
   const cup = gramsPer(food, 'cup');
-  const poured = role === 'liquid' || LIQUID.test(food.id);
-  if (cup === null || !poured || NOT_POURED.test(food.id)) return null;
+  const poured = role === 'liquid' || hasTag(food, 'pourable');
+  if (cup === null || !poured || hasTag(food, 'spooned')) return null;
   const ml = (grams / cup) * US_CUP_ML;
   if (ml < 45) return null;
   return `${ml < 100 ? Math.round(ml) : Math.round(ml / 5) * 5} ml`;
@@ -116,7 +111,11 @@ export function liquidText(food: Food, grams: number, role: Role): string | null
  */
 export function kitchenGrams(food: Food, grams: number, role: Role): number {
   const teaspoon = gramsPer(food, 'tsp');
-  if (teaspoon !== null && (role === 'binder' || BINDERS.test(food.id)) && grams < 8 * teaspoon) {
+  if (
+    teaspoon !== null &&
+    (role === 'binder' || hasTag(food, 'binder') || hasTag(food, 'gelling')) &&
+    grams < 8 * teaspoon
+  ) {
     const quarters = Math.round((grams / teaspoon) * 4);
     if (quarters > 0) return Math.round(quarters * teaspoon * 25) / 100;
   }

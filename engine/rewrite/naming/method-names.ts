@@ -1,11 +1,7 @@
 /** What foods are called in the method. */
+import { hasTag } from '../../foods/tags.ts';
 import type { Ingredient, Plan, PlannedItem } from '../../model.ts';
 import made from '../data/made.json' with { type: 'json' };
-
-const FLOUR =
-  /flour|gluten|starch|fibre|bran|semolina|meal$|oats|flax|psyllium|casein|protein|egg-white-powder|(chia|seed)-ground/;
-const SWEET =
-  /sugar|allulose|erythritol|xylitol|syrup|honey|monk|stev|sucralose|tagatose|maltitol|isomalt|polydextrose|inulin/;
 
 /** Words for several foods that are spoken of as one. */
 export const COLLECTIVES: ReadonlySet<string> = new Set(['flours', 'sweeteners']);
@@ -27,8 +23,8 @@ export function listOf(words: readonly string[]): string {
   return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
 }
 
-export const isFlour = (foodId: string): boolean => FLOUR.test(foodId);
-export const isSweetener = (foodId: string): boolean => SWEET.test(foodId);
+export const isFlour = (foodId: string): boolean => hasTag(foodId, 'flour-like');
+export const isSweetener = (foodId: string): boolean => hasTag(foodId, 'sweetener');
 
 /** What one item of an ingredient is called: its own food keeps the recipe's word. */
 export const itemName = (item: PlannedItem, ingredient: Ingredient): string =>

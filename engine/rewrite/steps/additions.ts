@@ -1,4 +1,5 @@
 /** Steps for foods that a plan adds and no step names. */
+import { hasTag } from '../../foods/tags.ts';
 import type { PlannedItem, RewrittenStep } from '../../model.ts';
 import type { CueContext } from '../cues/cue-context.ts';
 import type { Insertion } from '../cues/insertion.ts';
@@ -80,7 +81,7 @@ export function additionSteps(
       : [{ at, rank: 0, step: addition(sentence.replace('{list}', names(list))) }];
   if (context.plan.dough === null) return step(items, moistAt, sentences.dish);
   const isDry = ({ role, foodId }: PlannedItem): boolean =>
-    DRY_ROLES.includes(role) && !/liquid|syrup/.test(foodId);
+    DRY_ROLES.includes(role) && !hasTag(foodId, 'syrup');
   const dry = items.filter(isDry);
   const wet = items.filter((item) => !isDry(item));
   return [...step(dry, 0, sentences.dry), ...step(wet, moistAt, sentences.moist)];
