@@ -1,4 +1,5 @@
 /** Weight of the finished dish: measured, or reckoned from what goes in. */
+import { hasTag } from '../foods/tags.ts';
 import type { Family, Interval } from '../model.ts';
 import type { CountedLine } from './counted.ts';
 import data from './data/yields.json' with { type: 'json' };
@@ -25,7 +26,7 @@ function takesUpWater(line: CountedLine, lines: readonly CountedLine[]): boolean
 }
 
 const isDrinkable = (line: CountedLine): boolean =>
-  line.food.id === 'water' || /stock|broth|milk/.test(line.food.id);
+  line.food.id === 'water' || hasTag(line.food, 'milk-or-stock');
 
 type Holder = (typeof data.bakeLoss.holders)[number];
 

@@ -1,4 +1,5 @@
 /** Checks of a whole dish: figures outside the usual say 'look at the amounts', never 'wrong'. */
+import { hasTag } from '../foods/tags.ts';
 import type { Family, Interval, Note, Nutrients, Tally } from '../model.ts';
 import type { CountedLine } from './counted.ts';
 
@@ -104,10 +105,9 @@ function dominanceNotes(input: DishCheckInput): Note[] {
   ];
 }
 
-const FLOUR = /flour|semolina|cornmeal|starch|fibre|gluten|bran|flax/;
 /** Flour, or what takes its place in a dough. */
 const isFlour = ({ food }: CountedLine): boolean =>
-  FLOUR.test(food.id) || (food.function?.absorption ?? null) !== null;
+  hasTag(food, 'flour-like') || (food.function?.absorption ?? null) !== null;
 
 /** Largest share of the flour; powder goes to 6.8 % in a published white cake (TM 10-412, 2003), the rest is common practice, no source. */
 const LEAVENER_LIMITS: Record<string, number> = {
@@ -129,7 +129,7 @@ function unitNotes(input: DishCheckInput): Note[] {
       notes.push(unitNote(food.name, grams, ingredient.key));
     if (food.id === 'egg' && grams > 20 * 50)
       notes.push(unitNote(food.name, grams, ingredient.key));
-    if (/^(sea-|coarse-)?salt/.test(food.id) && total > 0 && grams > 0.04 * total && grams > 20)
+    if (hasTag(food, 'salt') && total > 0 && grams > 0.04 * total && grams > 20)
       notes.push(unitNote(food.name, grams, ingredient.key));
     const isOil = (food.per100g.fatG ?? 0) >= 99;
     if (family === 'breaded-food' && isOil && grams > 0.15 * total)

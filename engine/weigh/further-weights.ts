@@ -1,5 +1,6 @@
 /** Further amounts on a line that say nothing of how much there is: cuts, shapes, another food's. */
 import type { Amount } from '../model.ts';
+import { FRACTION_SIGNS, numberValue } from '../numerals.ts';
 import { gramsOf, millilitresOf } from '../units.ts';
 import { COUNT_OR_COUNT, type Reading } from './readings.ts';
 
@@ -24,33 +25,26 @@ export function isShape(reading: Reading, text: string): boolean {
   return VAGUE.has(first.amount.unit) || CUT_INTO.test(text) || COUNT_OR_COUNT.test(text);
 }
 
-const FRACTIONS: Readonly<Record<string, number>> = {
-  '½': 1 / 2,
-  '¼': 1 / 4,
-  '¾': 3 / 4,
-  '⅓': 1 / 3,
-  '⅔': 2 / 3,
-  '⅛': 1 / 8,
-};
-const NUMBER = /(\d+)?\s*(?:([½¼¾⅓⅔⅛])|(\d+)\/(\d+))|\d+(?:[.,]\d+)?/g;
+const NUMBER = new RegExp(
+  `(?:\\d+)?\\s*(?:[${FRACTION_SIGNS}]|\\d+\\/\\d+)|\\d+(?:[.,]\\d+)?`,
+  'g',
+);
 
-function numbersIn(text: string): number[] {
-  return [...text.matchAll(NUMBER)].map(([all, whole, sign, over, under]) => {
-    if (sign !== undefined) return Number(whole ?? 0) + (FRACTIONS[sign] ?? 0);
-    if (over !== undefined) return Number(whole ?? 0) + Number(over) / Number(under);
-    return Number(all.replace(',', '.'));
-  });
-}
+const numbersIn = (text: string): number[] =>
+  [...text.matchAll(NUMBER)].flatMap(([written]) => numberValue(written) ?? []);
 
 /** 'Dates or ½ cup sugar', '..., or 2 (15-ounce) cans': what comes then is measured for itself. */
-const OTHER_FOOD = /([a-z]{3,}|[,;)])\s+or\s+(?=[\d½¼¾⅓⅔⅛]|one\b|two\b|a\s)/g;
+const OTHER_FOOD = new RegExp(
+  `([a-z]{3,}|[,;)])\\s+or\\s+(?=[\\d${FRACTION_SIGNS}]|one\\b|two\\b|a\\s)`,
+  'g',
+);
 /** '1 pound or 450 g': the same food in another measure. */
 const UNIT_WORD =
   /^(?:cups?|pounds?|lbs|ounces?|grams?|tablespoons?|tbsps?|teaspoons?|tsps?|sticks?|pints?|quarts?|litres?|liters?|small|medium|large|packets?|packages?|sachets?|envelopes?|cans?|tins?|jars?|bags?|boxe?s?|cloves?|heads?|bunch|bunches|pieces?|slices?|stalks?|ears?|about)$/;
 
 /** 'Or 3 (15-ounce) cans, drained': still the same food. */
 const ONLY_CONTAINERS =
-  /^[\d½¼¾⅓⅔⅛a-z\s(). /-]*\b(?:cans?|tins?|jars?|packages?|boxe?s?)\b\)?\s*(?:[,;)]|$)/;
+  /^[\d¼-¾⅐-⅞a-z\s(). /-]*\b(?:cans?|tins?|jars?|packages?|boxe?s?)\b\)?\s*(?:[,;)]|$)/;
 
 function otherFoodAt(text: string): number | null {
   for (const found of text.matchAll(OTHER_FOOD)) {

@@ -1,10 +1,8 @@
 /** The words of a line that bear on its weight, in one lower-case string without accents. */
-import { withoutAccents } from '../accents.ts';
+import { withoutAccents, withoutAccents } from '../accents.ts';
 import type { Food, Item, Line } from '../model.ts';
 
-export function plain(text: string): string {
-  return withoutAccents(text.slice(0, 2000).toLowerCase());
-}
+export const plain = (text: string): string => withoutAccents(text.slice(0, 2000).toLowerCase());
 
 /** Name, preparation and note of an item; falls back on the line's own text for one-item lines. */
 export function wordsOf(item: Item, line: Line): string {
