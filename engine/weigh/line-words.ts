@@ -1,5 +1,5 @@
 /** The words of a line that bear on its weight, in one lower-case string without accents. */
-import { withoutAccents, withoutAccents } from '../accents.ts';
+import { withoutAccents } from '../accents.ts';
 import type { Food, Item, Line } from '../model.ts';
 
 export const plain = (text: string): string => withoutAccents(text.slice(0, 2000).toLowerCase());
