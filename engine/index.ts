@@ -25,6 +25,7 @@ export {
 export { type Trace, type TracedLine, traceFigures } from './trace.ts';
 export {
   adaptRecipe,
+  frontierOf,
   parseLines,
   plannedKey,
   type RecipeTally,

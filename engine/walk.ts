@@ -9,6 +9,7 @@ import type {
   Adaptation,
   Corrections,
   Food,
+  FrontierPoint,
   Goals,
   Ingredient,
   Interval,
@@ -22,7 +23,7 @@ import type {
 } from './model.ts';
 import { parseLine } from './parse/index.ts';
 import { recogniseFamily } from './plan/dish/dish-family.ts';
-import { planRecipe } from './plan/index.ts';
+import { planFrontier, planRecipe } from './plan/index.ts';
 import { rewriteRecipe } from './rewrite/index.ts';
 import { allergenChange, cautionsFor } from './tally/cautions.ts';
 import { tally } from './tally/index.ts';
@@ -305,4 +306,17 @@ export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions =
     }),
     notes: [...notes, ...plan.notes],
   };
+}
+
+/**
+ * The curve of an adaptation: closeness to the original against net carbs of a serving, from the least
+ * in reach to the original; one point when nothing can change. `options` are those it was made with.
+ */
+export function frontierOf(adaptation: Adaptation, options: WalkOptions = {}): FrontierPoint[] {
+  const { recipe, goals, ingredients, before } = adaptation;
+  return planFrontier(
+    ingredients,
+    { title: recipe.title, steps: stepTexts(recipe) },
+    { goals, servings: before.servings, foods: foodTable(options.ownFoods), before },
+  );
 }

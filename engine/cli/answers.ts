@@ -12,7 +12,7 @@ import {
   type Tally,
 } from '../model.ts';
 import { lineLanguage, parseLine } from '../parse/index.ts';
-import { adaptRecipe, tallyRecipe } from '../walk.ts';
+import { adaptRecipe, frontierOf, tallyRecipe } from '../walk.ts';
 import { weighItem } from '../weigh/index.ts';
 
 const DECIMALS = 4;
@@ -170,7 +170,7 @@ export function adaptRecord(
     allergensAdded: adaptation.allergensAdded,
     stillContains: adaptation.stillContains,
     closeness: round(plan.closeness),
-    frontier: plan.frontier.map((point) => ({
+    frontier: frontierOf(adaptation, { ownFoods }).map((point) => ({
       netCarbsG: round(point.netCarbsG),
       closeness: round(point.closeness),
     })),

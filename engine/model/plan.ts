@@ -200,6 +200,10 @@ export const DoughFigures = z.object({
 });
 export type DoughFigures = z.infer<typeof DoughFigures>;
 
+/** A point of the curve of closeness against net carbs of a serving, g. */
+export const FrontierPoint = z.object({ netCarbsG: z.number(), closeness: z.number() });
+export type FrontierPoint = z.infer<typeof FrontierPoint>;
+
 export const Plan = z.object({
   family: z.object({ id: Family, confidence: z.number().min(0).max(1), why: z.string() }),
   /** Parts of a dish made of several (crust and filling, cake and frosting); one entry when it is one. */
@@ -224,7 +228,6 @@ export const Plan = z.object({
   /** 1 is the original; falls as the dish moves away from it. */
   closeness: z.number().min(0).max(1),
   closenessParts: z.partialRecord(ClosenessPart, z.number()),
-  frontier: z.array(z.object({ netCarbsG: z.number(), closeness: z.number() })),
   /** What holds the plan, in plain words, with what would loosen it. */
   limits: z.array(z.object({ code: z.string(), text: z.string() })),
   notes: z.array(Note),

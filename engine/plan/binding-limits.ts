@@ -9,6 +9,7 @@ import { missedChange } from './model/lever-rows.ts';
 import { leastCarbs, type PlanModel, withBudget } from './model/plan-model.ts';
 import { solveProgram } from './solver/branch-and-bound.ts';
 import type { Program, Row, Solution } from './solver/programme.ts';
+import type { Work } from './solver/work.ts';
 
 type Limit = Plan['limits'][number];
 
@@ -50,20 +51,22 @@ const without = (program: Program, row: Row): Program => ({
 /** Points of a hundred and grams below which a price is not worth a word. Own choice. */
 const WORTH = { points: 1, grams: 0.2 } as const;
 
-const relaxed = (program: Program): Solution => solveProgram(program, { relax: true });
+const relaxed = (program: Program, work: Work): Solution =>
+  solveProgram(program, { relax: true }, work);
 
 /** Limits that bind a plan within its budget, each with the closeness it costs. */
 export function bindingLimits(
   model: PlanModel,
   values: ReadonlyMap<string, number>,
   budget: number,
+  work: Work,
 ): Limit[] {
   const program = withBudget(model, budget);
-  const as = relaxed(program);
+  const as = relaxed(program, work);
   return bindingRows(model, values)
     .slice(0, MOST_NAMED)
     .map(({ code, text, row }) => {
-      const free = relaxed(without(program, row));
+      const free = relaxed(without(program, row), work);
       const points = 100 * (as.objective - free.objective);
       const said =
         as.status === 'optimal' && free.status === 'optimal' && points >= WORTH.points
@@ -74,15 +77,15 @@ export function bindingLimits(
 }
 
 /** Limits that keep the net carbs from falling further, each with the grams a serving it costs. */
-function holdingLimits(model: PlanModel, values: ReadonlyMap<string, number>): Limit[] {
+function holdingLimits(model: PlanModel, values: ReadonlyMap<string, number>, work: Work): Limit[] {
   const program = leastCarbs(model);
   const netOf = (solution: Solution): number | null =>
     solution.status === 'optimal' ? evaluate(model.net, solution.values) : null;
-  const as = netOf(relaxed(program));
+  const as = netOf(relaxed(program, work));
   return bindingRows(model, values)
     .slice(0, MOST_NAMED)
     .map(({ code, text, row }) => {
-      const free = netOf(relaxed(without(program, row)));
+      const free = netOf(relaxed(without(program, row), work));
       const gain = as === null || free === null ? 0 : as - Math.max(0, free);
       const said =
         gain >= WORTH.grams
@@ -108,13 +111,13 @@ const shown = (value: number, unit: string): string =>
   `${unit === 'g' ? value.toFixed(1) : Math.round(value)} ${unit}`;
 
 /** Net carbs of a serving at which a wish could be met, g; null when it never can. */
-function budgetFor(model: PlanModel, wish: Wish): number | null {
+function budgetFor(model: PlanModel, wish: Wish, work: Work): number | null {
   const program = leastCarbs(model);
   const hard: Program = {
     variables: program.variables,
     rows: [...program.rows, { id: 'no miss', max: 0, terms: [[`missed ${wish}`, 1]] }],
   };
-  const solution = relaxed(hard);
+  const solution = relaxed(hard, work);
   return solution.status === 'optimal' ? Math.max(0, evaluate(model.net, solution.values)) : null;
 }
 
@@ -131,14 +134,14 @@ export const wishesMet = (model: PlanModel, amounts: readonly Amount[]): boolean
   WISHES.every((wish) => meets(model, wish, amounts));
 
 /** Wishes that the plan could not meet, with what it reaches and what would help. */
-export function missedWishes(model: PlanModel, amounts: readonly Amount[]): Limit[] {
+export function missedWishes(model: PlanModel, amounts: readonly Amount[], work: Work): Limit[] {
   const { dish } = model;
   return WISHES.flatMap((wish): Limit[] => {
     const bound = boundOf(model, wish);
     if (bound === null || meets(model, wish, amounts)) return [];
     const { code, unit, name, least } = WISH[wish];
     const now = total(amounts, COUNTED[wish]) / dish.servings;
-    const needed = budgetFor(model, wish);
+    const needed = budgetFor(model, wish, work);
     const help =
       needed !== null && needed > dish.goals.budgetG + WORTH.grams
         ? ` A budget of ${needed.toFixed(1)} g would leave room for it.`
@@ -196,12 +199,16 @@ export function cautiousLimit(model: PlanModel, amounts: readonly Amount[]): Lim
   ];
 }
 
-/** Words for a budget that cannot be met: what holds it, and how many servings would meet it. */
+/**
+ * Words for a budget that cannot be met: what holds it, and how many servings would meet it. `least` is
+ * the least net carbs in reach, `net` what the plan comes to in kitchen amounts, both g a serving.
+ */
 export function unmetLimits(
   model: PlanModel,
-  least: number,
+  { least, net }: { least: number; net: number },
   values: ReadonlyMap<string, number>,
   loosened: readonly Limit[],
+  work: Work,
 ): Limit[] {
   const { dish } = model;
   const { budgetG } = dish.goals;
@@ -213,19 +220,19 @@ export function unmetLimits(
     },
   ];
   if (budgetG > 0) {
-    const servings = Math.ceil((ROUNDING_ROOM * least * dish.servings) / budgetG - 1e-9);
+    const servings = Math.ceil((ROUNDING_ROOM * net * dish.servings) / budgetG - 1e-9);
     limits.push({
       code: 'MORE_SERVINGS',
       text: `Cut into ${servings} servings instead of ${dish.servings}, a serving would be within the budget.`,
     });
   }
   limits.push(...loosened);
-  limits.push(...holdingLimits(model, values));
+  limits.push(...holdingLimits(model, values, work));
   const movable = new Set(dish.candidates.map((c) => c.part.key));
   const stuck = dish.parts
     .filter(
       (p) =>
-        !movable.has(p.key) && !p.fixed && p.net * p.grams * p.eaten > 0.1 * least * dish.servings,
+        !movable.has(p.key) && !p.fixed && p.net * p.grams * p.eaten > 0.1 * net * dish.servings,
     )
     .sort((a, b) => b.net * b.grams * b.eaten - a.net * a.grams * a.eaten);
   for (const part of stuck.slice(0, 2)) {

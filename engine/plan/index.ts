@@ -1,6 +1,6 @@
 /** The plan: the least change that brings a serving within its net-carb budget while the dish still works. */
 import type { FoodTable } from '../foods/index.ts';
-import type { Goals, Ingredient, Plan, Role, Tally } from '../model.ts';
+import type { FrontierPoint, Goals, Ingredient, Note, Plan, Role, Tally } from '../model.ts';
 import {
   bindingLimits,
   cautiousLimit,
@@ -13,70 +13,144 @@ import { type Dish, readDish } from './dish/dish.ts';
 import { itemsOf, swapsOf } from './explain.ts';
 import { frontierOf } from './frontier.ts';
 import { doughFigures } from './kitchen/dough-figures.ts';
-import { originalAmounts } from './kitchen/planned-masses.ts';
+import { type Amount, originalAmounts } from './kitchen/planned-masses.ts';
 import { loosenings } from './loosen.ts';
 import { closenessOf, closenessParts, lossOf } from './model/closeness.ts';
 import { evaluate, linear } from './model/expressions.ts';
 import { leverTargets } from './model/lever-rows.ts';
 import { buildModel, type PlanModel } from './model/plan-model.ts';
-import { dishNotes } from './plan-notes.ts';
-import { nearlyLowest, type Solved, solveWithin, unchanged } from './solve.ts';
+import { dishNotes, workNote } from './plan-notes.ts';
+import { type Solved, solveWithin, unchanged } from './solve.ts';
+import { type Work, workOf } from './solver/work.ts';
 
 export { recogniseFamily } from './dish/dish-family.ts';
 
-const rolesRecord = (dish: Dish): Record<string, Role[]> =>
-  Object.fromEntries(dish.parts.map(({ key, role }) => [key, [role]]));
+/** What a plan is made for: goals, servings, foods, and the recipe's totals as it stands. */
+export interface PlanOptions {
+  goals: Goals;
+  servings: number;
+  foods: FoodTable;
+  before: Tally;
+}
+
+type Words = { title: string; steps: string[] };
+
+/** Work one plan may take, cells of tableaux: about half a second of a small laptop. Own choice. */
+const PLAN_WORK = 3e8;
 
 interface Answer {
   model: PlanModel;
   solved: Solved;
-  /** Least net carbs of a serving in reach, g. */
-  least: number;
   /** Nothing had to change. */
   idle: boolean;
 }
 
 /** Solves one model; the original stands when it is within the budget and every wish. */
-function answer(model: PlanModel, start: number, changes: boolean): Answer {
+function answer(model: PlanModel, start: number, changes: boolean, work: Work): Answer {
   const { dish } = model;
   const still = unchanged(model);
   const { budgetG } = dish.goals;
   const idle =
     !changes && Math.max(start, still.net) <= budgetG && wishesMet(model, still.kitchen.amounts);
-  const solved = idle ? still : (solveWithin(model, budgetG) ?? still);
-  const least = Math.min(nearlyLowest(model).net, evaluate(model.net, solved.solution.values));
-  return { model, solved, least, idle };
+  const solved = idle ? still : (solveWithin(model, budgetG, work) ?? still);
+  return { model, solved, idle };
 }
 
 /** Solves with the accepted changes: first without those that need rows, then with what they ask for. */
-function solveWithChanges(dish: Dish, start: number): Answer {
-  const plain = answer(buildModel(dish), start, false);
+function solveWithChanges(dish: Dish, start: number, work: Work): Answer {
+  const plain = answer(buildModel(dish), start, false, work);
   const targets = leverTargets(
     (attribute) => linear(dish, plain.model.choices, attribute),
     dish,
     plain.solved.solution.values,
   );
-  return targets.length === 0 ? plain : answer(buildModel(dish, targets), start, true);
+  return targets.length === 0 ? plain : answer(buildModel(dish, targets), start, true, work);
 }
 
-function limitsOf(found: Answer, met: boolean, build: (goals: Goals) => PlanModel): Plan['limits'] {
-  const { model, solved, least, idle } = found;
+function limitsOf(
+  found: Answer,
+  met: boolean,
+  build: (goals: Goals) => PlanModel,
+  work: Work,
+): Plan['limits'] {
+  const { model, solved, idle } = found;
   const { values } = solved.solution;
   const { amounts } = solved.kitchen;
   const { goals } = model.dish;
   const wishes = [
-    ...missedWishes(model, amounts),
+    ...missedWishes(model, amounts, work),
     ...missedChanges(model, values, amounts),
     ...cautiousLimit(model, amounts),
   ];
-  if (!met)
-    return [...unmetLimits(model, solved.net, values, loosenings(build, goals, least)), ...wishes];
+  if (!met) {
+    // Judged by the upper end, the least is known only of the plan itself.
+    const least = goals.cautious ? solved.net : Math.min(solved.net, solved.least ?? solved.net);
+    const loosened = loosenings(build, goals, least, work);
+    return [...unmetLimits(model, { least, net: solved.net }, values, loosened, work), ...wishes];
+  }
   if (idle) return wishes;
   const net = evaluate(model.net, values);
-  const binding = bindingLimits(model, values, net).filter(
+  const binding = bindingLimits(model, values, net, work).filter(
     ({ code }) => code !== 'SWEETNESS-LEAST',
   );
   return [...wishes, ...binding];
+}
+
+const rolesRecord = (dish: Dish): Record<string, Role[]> =>
+  Object.fromEntries(dish.parts.map(({ key, role }) => [key, [role]]));
+
+function doughOf(dish: Dish, amounts: readonly Amount[]): Plan['dough'] {
+  const { main } = dish;
+  if (!main.dough) return null;
+  const ofMain = (list: readonly Amount[]): Amount[] => list.filter((a) => a.section === main.id);
+  const before = doughFigures(ofMain(originalAmounts(dish)));
+  const after = doughFigures(ofMain(amounts));
+  return before && after ? { before, after } : null;
+}
+
+/** What a plan says besides its limits. */
+function planOf(found: Answer, limits: Plan['limits'], notes: Note[]): Plan {
+  const { model, solved } = found;
+  const { dish } = model;
+  const { main, goals } = dish;
+  const { amounts, reserve } = solved.kitchen;
+  const { values } = solved.solution;
+  return {
+    family: { id: main.family, confidence: main.confidence, why: main.why },
+    parts: dish.sections.map(({ title, family, why, keys }) => ({ title, family, why, keys })),
+    roles: rolesRecord(dish),
+    budgetG: goals.budgetG,
+    met: isMet(solved, goals),
+    items: itemsOf(dish, amounts),
+    swaps: swapsOf(model, amounts),
+    reserveWaterG: reserve,
+    dough: doughOf(dish, amounts),
+    closeness: closenessOf(lossOf(model, values)),
+    closenessParts: closenessParts(model, values),
+    limits,
+    notes,
+  };
+}
+
+const isMet = ({ net }: Solved, { budgetG }: Goals): boolean => net <= budgetG + 1e-9;
+
+const reader =
+  (ingredients: readonly Ingredient[], recipe: Words, options: PlanOptions) =>
+  (goals: Goals): Dish =>
+    readDish(ingredients, {
+      family: goals.family,
+      servings: options.servings,
+      goals,
+      foods: options.foods,
+      title: recipe.title,
+      steps: recipe.steps,
+    });
+
+/** Net carbs of a serving of the recipe as it stands, as the budget judges them, g. */
+function startOf({ goals, before }: PlanOptions): number {
+  const counted = before.perServing.netCarbsG;
+  if (counted === null) return 0;
+  return goals.cautious ? counted.high : counted.best;
 }
 
 /**
@@ -87,50 +161,38 @@ function limitsOf(found: Answer, met: boolean, build: (goals: Goals) => PlanMode
  */
 export function planRecipe(
   ingredients: readonly Ingredient[],
-  recipe: { title: string; steps: string[] },
-  options: { goals: Goals; servings: number; foods: FoodTable; before: Tally },
+  recipe: Words,
+  options: PlanOptions,
 ): Plan {
-  const { goals, foods, before } = options;
-  const read = (wishes: Goals): Dish =>
-    readDish(ingredients, {
-      family: wishes.family,
-      servings: options.servings,
-      goals: wishes,
-      foods,
-      title: recipe.title,
-      steps: recipe.steps,
-    });
-  const dish = read(goals);
-  const counted = before.perServing.netCarbsG;
-  const start = counted === null ? 0 : goals.cautious ? counted.high : counted.best;
-  const found = solveWithChanges(dish, start);
-  const { model, solved, least } = found;
-  const { amounts, reserve } = solved.kitchen;
-  const { values } = solved.solution;
-  const met = solved.net <= goals.budgetG + 1e-9;
-  const { main } = dish;
-  const ofMain = <T extends { section: number }>(list: readonly T[]): T[] =>
-    list.filter((a) => a.section === main.id);
-  const doughBefore = main.dough ? doughFigures(ofMain(originalAmounts(dish))) : null;
-  const doughAfter = main.dough ? doughFigures(ofMain(amounts)) : null;
-  const closeness = closenessOf(lossOf(model, values));
-  return {
-    family: { id: main.family, confidence: main.confidence, why: main.why },
-    parts: dish.sections.map(({ title, family, why, keys }) => ({ title, family, why, keys })),
-    roles: rolesRecord(dish),
-    budgetG: goals.budgetG,
-    met,
-    items: itemsOf(dish, amounts),
-    swaps: swapsOf(model, amounts),
-    reserveWaterG: reserve,
-    dough: doughBefore && doughAfter ? { before: doughBefore, after: doughAfter } : null,
-    closeness,
-    closenessParts: closenessParts(model, values),
-    frontier: frontierOf(model, least, {
-      point: { netCarbsG: evaluate(model.net, values), closeness },
-      values,
-    }),
-    limits: limitsOf(found, met, (wishes) => buildModel(read(wishes))),
-    notes: dishNotes(ingredients, dish, amounts),
-  };
+  const { goals } = options;
+  const read = reader(ingredients, recipe, options);
+  const work = workOf(PLAN_WORK);
+  const found = solveWithChanges(read(goals), startOf(options), work);
+  const { dish } = found.model;
+  const limits = limitsOf(
+    found,
+    isMet(found.solved, goals),
+    (wishes) => buildModel(read(wishes)),
+    work,
+  );
+  const notes = [
+    ...dishNotes(ingredients, dish, found.solved.kitchen.amounts),
+    ...workNote(work.ranOut),
+  ];
+  return planOf(found, limits, notes);
+}
+
+/**
+ * The curve of closeness against net carbs of a serving, from the least in reach to the original, with
+ * a point at the net carbs of the plan. Worked out by itself, as it takes longer than the plan.
+ */
+export function planFrontier(
+  ingredients: readonly Ingredient[],
+  recipe: Words,
+  options: PlanOptions,
+): FrontierPoint[] {
+  const dish = reader(ingredients, recipe, options)(options.goals);
+  const work = workOf(PLAN_WORK);
+  const { model, solved } = solveWithChanges(dish, startOf(options), work);
+  return frontierOf(model, [evaluate(model.net, solved.solution.values)], work);
 }

@@ -2,6 +2,7 @@
 import type { Goals, Plan } from '../model.ts';
 import type { PlanModel } from './model/plan-model.ts';
 import { lowest } from './solve.ts';
+import type { Work } from './solver/work.ts';
 
 type Limit = Plan['limits'][number];
 
@@ -13,14 +14,14 @@ const LESS_SWEET = 0.7;
 /** How exactly the least is known here, g: half of what is worth saying. */
 const GAP_G = 0.15;
 
-const leastOf = (model: PlanModel): number => lowest(model, GAP_G).net;
-
 /** Wishes that hold the budget back, each with what lifting it alone would reach. */
 export function loosenings(
   build: (goals: Goals) => PlanModel,
   goals: Goals,
   least: number,
+  work: Work,
 ): Limit[] {
+  const leastOf = (model: PlanModel): number => lowest(model, work, GAP_G).net;
   const found: Limit[] = [];
   // Like against like: the programme reaches a little more or less than a plan in kitchen amounts.
   const asAsked = leastOf(build(goals));

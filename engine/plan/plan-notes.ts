@@ -47,6 +47,18 @@ function yeastNotes(amounts: readonly Amount[]): Note[] {
     : [];
 }
 
+/** Says that the search was cut short, so a closer plan may exist. */
+export const workNote = (ranOut: boolean): Note[] =>
+  ranOut
+    ? [
+        {
+          code: 'SEARCH_CUT_SHORT',
+          text: 'This recipe has more ways to change than could all be tried; a closer one may exist.',
+          key: null,
+        },
+      ]
+    : [];
+
 /** Lines left alone, stand-ins that give off water, and yeast that was raised. */
 export const dishNotes = (
   ingredients: readonly Ingredient[],

@@ -5,24 +5,21 @@ import { type Amount, amountsOf, originalAmounts } from './kitchen/planned-masse
 import { type KitchenPlan, kitchenAmounts } from './kitchen/practical-amounts.ts';
 import { evaluate } from './model/expressions.ts';
 import { leastCarbs, type PlanModel, withBudget } from './model/plan-model.ts';
-import {
-  nearlySolveWell,
-  openedBy,
-  solveFrame,
-  solveProgram,
-  solveSettled,
-} from './solver/branch-and-bound.ts';
+import { openedBy, solveFrame, solveProgram, solveSettled } from './solver/branch-and-bound.ts';
 import type { Solution } from './solver/programme.ts';
 import { type Frame, frameOf, rebound } from './solver/search-frame.ts';
+import type { Work } from './solver/work.ts';
 
 export interface Solved {
   solution: Solution;
   kitchen: KitchenPlan;
   /** g net carbs a serving that the budget is held against. */
   net: number;
+  /** Least net carbs of a serving in reach before kitchen rounding, g; null when the budget did not ask for it. */
+  least: number | null;
 }
 
-const IDLE: Solution = { status: 'optimal', objective: 0, values: new Map() };
+const UNCHANGED: Solution = { status: 'optimal', objective: 0, values: new Map() };
 
 /** The dish as it is, with what the user accepted after a bake. */
 export function unchanged(model: PlanModel): Solved {
@@ -32,7 +29,7 @@ export function unchanged(model: PlanModel): Solved {
     dish.goals.adjustments.length > 0
       ? kitchenAmounts(original, dish, false)
       : { amounts: original, reserve: null };
-  return { solution: IDLE, kitchen, net: judged(kitchen.amounts, dish) };
+  return { solution: UNCHANGED, kitchen, net: judged(kitchen.amounts, dish), least: null };
 }
 
 /** The lowest plan in reach, and its net carbs, g a serving before kitchen rounding. */
@@ -41,21 +38,17 @@ export interface Lowest {
   net: number;
 }
 
-const lowestOf = (model: PlanModel, solution: Solution): Lowest => ({
-  solution,
-  net:
-    solution.status === 'optimal'
-      ? Math.max(0, evaluate(model.net, solution.values))
-      : model.net.constant,
-});
-
 /** The plan with the least net carbs, to within `gap` g a serving. */
-export const lowest = (model: PlanModel, gap = 0): Lowest =>
-  lowestOf(model, solveProgram(leastCarbs(model), { gap }));
-
-/** A plan with about the least net carbs, quickly; the very least may be a swap away. */
-export const nearlyLowest = (model: PlanModel): Lowest =>
-  lowestOf(model, nearlySolveWell(leastCarbs(model)));
+export function lowest(model: PlanModel, work: Work, gap = 0): Lowest {
+  const solution = solveProgram(leastCarbs(model), { gap }, work);
+  return {
+    solution,
+    net:
+      solution.status === 'optimal'
+        ? Math.max(0, evaluate(model.net, solution.values))
+        : model.net.constant,
+  };
+}
 
 /** Times the programme is tightened for what kitchen rounding and doubt add. */
 const ROUNDS = 6;
@@ -65,12 +58,12 @@ const MARGIN = 0.02;
 /** Net carbs a plan may have above the very least when the budget is out of reach: closer for so little, g. Own choice. */
 const NEAR_LEAST_G = 0.05;
 
-function settle(model: PlanModel, solution: Solution, budget: number, nearest: boolean): Solved {
+function inKitchen(model: PlanModel, solution: Solution, budget: number, nearest: boolean): Solved {
   const { dish } = model;
   const exact = amountsOf(model, solution.values);
   const at = (cautious: boolean): Solved => {
     const kitchen = kitchenAmounts(exact, dish, cautious);
-    return { solution, kitchen, net: judged(kitchen.amounts, dish) };
+    return { solution, kitchen, net: judged(kitchen.amounts, dish), least: null };
   };
   const plain = at(false);
   if (plain.net <= budget || nearest) return plain;
@@ -79,27 +72,32 @@ function settle(model: PlanModel, solution: Solution, budget: number, nearest: b
 }
 
 /** The closest plan among those with about the least net carbs. */
-function nearLeast(model: PlanModel, budget: number, at: (net: number) => Frame): Solved | null {
-  const low = lowest(model);
+function nearLeast(
+  model: PlanModel,
+  budget: number,
+  at: (net: number) => Frame,
+  work: Work,
+): Solved | null {
+  const low = lowest(model, work);
   if (low.solution.status !== 'optimal') return null;
   const closest = solveFrame(at(low.net + NEAR_LEAST_G));
   const best = closest.status === 'optimal' ? closest : low.solution;
-  return settle(model, best, budget, true);
+  return { ...inKitchen(model, best, budget, true), least: low.net };
 }
 
 /**
  * The closest plan to the original whose kitchen amounts are within `budget`, g a serving; kitchen
  * rounding and, when judged cautiously, doubt may use up the budget, so the programme is solved again
  * a little tighter, with the same swaps, until it fits. When nothing fits, the closest plan with
- * about the least net carbs; null when the model cannot be solved.
+ * about the least net carbs; null when the model cannot be solved with the work allowed.
  */
-export function solveWithin(model: PlanModel, budget: number): Solved | null {
-  const frame = frameOf(withBudget(model, budget));
+export function solveWithin(model: PlanModel, budget: number, work: Work): Solved | null {
+  const frame = frameOf(withBudget(model, budget), work);
   const at = (net: number): Frame => rebound(frame, 'budget', net - model.net.constant);
   const first = solveFrame(frame);
-  if (first.status !== 'optimal') return nearLeast(model, budget, at);
+  if (first.status !== 'optimal') return nearLeast(model, budget, at, work);
   const on = new Set(openedBy(model, first.values));
-  let found = settle(model, first, budget, false);
+  let found = inKitchen(model, first, budget, false);
   let target = budget;
   for (let round = 1; round < ROUNDS && found.net > budget; round++) {
     target -= found.net - budget + MARGIN;
@@ -107,12 +105,12 @@ export function solveWithin(model: PlanModel, budget: number): Solved | null {
     const same = solveSettled(tighter, on);
     const solution = same.status === 'optimal' ? same : solveFrame(tighter);
     if (solution.status !== 'optimal') break;
-    const next = settle(model, solution, budget, false);
+    const next = inKitchen(model, solution, budget, false);
     if (next.net < found.net) found = next;
     if (same.status !== 'optimal')
       openedBy(model, solution.values).forEach((id) => void on.add(id));
   }
   if (found.net <= budget) return found;
-  const low = nearLeast(model, budget, at);
-  return low && low.net < found.net ? low : found;
+  const low = nearLeast(model, budget, at, work);
+  return low && low.net < found.net ? low : { ...found, least: low?.least ?? null };
 }

@@ -133,7 +133,6 @@ export function makePlan(
       extras.starchPct === undefined ? null : { before: dough(70), after: dough(extras.starchPct) },
     closeness: 0.7,
     closenessParts: {},
-    frontier: [],
     limits: [],
     notes: [],
   };

@@ -77,7 +77,6 @@ export function sampleWork(changes: Partial<Work> = {}): Work & { adaptation: Ad
         dough: null,
         closeness: 0.8,
         closenessParts: {},
-        frontier: [],
         limits: [],
         notes: [],
       },

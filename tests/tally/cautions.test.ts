@@ -60,7 +60,6 @@ const planOf = (before: [string, number][], after: [string, number][]): Plan => 
   dough: null,
   closeness: 1,
   closenessParts: {},
-  frontier: [],
   limits: [],
   notes: [],
 });

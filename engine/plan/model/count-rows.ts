@@ -1,9 +1,9 @@
 /** Whole-number rows: which swaps and new foods are used, how many, and at least how much of each. */
 import type { Food } from '../../model.ts';
 import type { Dish, Section } from '../dish/dish.ts';
-import type { Row, Variable } from '../solver/programme.ts';
+import type { Row } from '../solver/programme.ts';
 import { type Choice, foodCost, LEAST_USE, SWAP_COST } from './decisions.ts';
-import type { Builder } from './row-builder.ts';
+import type { Builder, PlanVariable } from './row-builder.ts';
 import { idIn } from './variable-ids.ts';
 
 /** Most new foods for the flours of one part of a dish, and for any other line: what a baker will buy and weigh. Own choice. */
@@ -12,7 +12,7 @@ export const MOST_NEW = { flours: 3, line: 3 } as const;
 /** Largest value of each choice that single rows allow, the others standing where they help it most. */
 export function boundsOf(
   choices: readonly Choice[],
-  variables: readonly Variable[],
+  variables: readonly PlanVariable[],
   rows: readonly Row[],
 ): Map<string, number> {
   const most = new Map(variables.map((v) => [v.id, v.max ?? Number.POSITIVE_INFINITY]));
@@ -164,6 +164,7 @@ function sharedFoods(b: Builder, section: Section, uses: readonly Use[]): Map<st
             [use.id, 1],
             [id, -1],
           ],
+          follows: { leader: use.id, follower: id },
         },
         null,
       );
@@ -193,7 +194,7 @@ export function countRows(b: Builder, asked: (food: Food) => boolean): void {
     if (terms.size > MOST_NEW.flours)
       b.row(
         { id: idIn(section, 'new-flours'), max: MOST_NEW.flours, terms: [...terms] },
-        b.said(
+        b.inSection(
           section,
           `No more than ${MOST_NEW.flours} new flours, so that it can be weighed out.`,
         ),

@@ -2,20 +2,20 @@
 import type { ClosenessPart } from '../../model.ts';
 import type { Dish } from '../dish/dish.ts';
 import * as figure from '../dish/food-figures.ts';
-import type { Program, Row, Variable } from '../solver/programme.ts';
+import type { Program, Row } from '../solver/programme.ts';
 import { countRows } from './count-rows.ts';
 import { type Choice, choicesFor } from './decisions.ts';
 import type { Linear } from './expressions.ts';
 import { goalRows } from './goal-rows.ts';
 import { askedFor, type LeverTarget, leverRows } from './lever-rows.ts';
-import { Builder, type Meaning } from './row-builder.ts';
+import { Builder, type Meaning, type PlanVariable } from './row-builder.ts';
 import { structureRows, waterAndFatRows } from './structure-rows.ts';
 import { dishRows, doseRows, freezingRows, sweetRows, tasteRows } from './taste-rows.ts';
 
 export interface PlanModel {
   dish: Dish;
   choices: Choice[];
-  variables: Variable[];
+  variables: PlanVariable[];
   rows: Row[];
   meaning: Map<string, Meaning>;
   /** Part of closeness that each costed variable belongs to. */
@@ -93,7 +93,7 @@ export function buildModel(dish: Dish, targets: readonly LeverTarget[] = []): Pl
 }
 
 /** The programme with net carbs of a serving at most `budget`; distance from the original is minimised. */
-export function withBudget(model: PlanModel, budget: number): Program {
+export function withBudget(model: PlanModel, budget: number): Program<PlanVariable> {
   const row: Row = { id: 'budget', max: budget - model.net.constant, terms: model.net.terms };
   return {
     variables: model.variables,
@@ -105,9 +105,9 @@ export function withBudget(model: PlanModel, budget: number): Program {
  * The programme that lowers net carbs as far as the limits allow, whatever it costs; only missing a
  * wish by all of it weighs as much as all of the carbohydrate.
  */
-export function leastCarbs(model: PlanModel): Program {
+export function leastCarbs(model: PlanModel): Program<PlanVariable> {
   const slope = new Map(model.net.terms);
-  const cost = ({ id, cost, penalty }: Variable): number =>
+  const cost = ({ id, cost, penalty }: PlanVariable): number =>
     (slope.get(id) ?? 0) + (penalty ? model.net.constant : 1e-5 * cost);
   return { variables: model.variables.map((v) => ({ ...v, cost: cost(v) })), rows: model.rows };
 }

@@ -5,6 +5,12 @@ import type { Row, Variable } from '../solver/programme.ts';
 import type { Choice } from './decisions.ts';
 import { type Attribute, type Linear, linear } from './expressions.ts';
 
+/** A variable of a plan's programme. */
+export interface PlanVariable extends Variable {
+  /** Pays for a wish that is missed, not for a change of the dish. */
+  penalty?: boolean;
+}
+
 /** What a row means to the user. */
 export interface Meaning {
   code: string;
@@ -13,7 +19,7 @@ export interface Meaning {
 
 /** Every limit is loosened to what the original recipe already is, so the original always fits. */
 export class Builder {
-  readonly variables: Variable[] = [];
+  readonly variables: PlanVariable[] = [];
   readonly rows: Row[] = [];
   readonly meaning = new Map<string, Meaning>();
   readonly partOf = new Map<string, ClosenessPart>();
@@ -70,8 +76,8 @@ export class Builder {
     return all > 0 ? section.flourBase / all : 1;
   }
 
-  /** Words for a limit of a section, which names it when the dish has several. */
-  said(section: Section, text: string): string {
+  /** Words for a limit of a section, which name it when the dish has several. */
+  inSection(section: Section, text: string): string {
     const { title } = section;
     if (this.dish.sections.length < 2 || title === null) return text;
     const name = title.replace(/^for the /i, '').replace(/:$/, '');

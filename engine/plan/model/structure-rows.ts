@@ -19,7 +19,7 @@ function setting(food: Food): number {
 export function structureRows(b: Builder, section: Section): void {
   const { limits, flourBase } = section;
   const id = (name: string): string => idIn(section, name);
-  const said = (text: string): string => b.said(section, text);
+  const said = (text: string): string => b.inSection(section, text);
   const percent = flourBase / 100;
   const base = b.sum(
     inBase(section, () => 1),
@@ -192,7 +192,7 @@ function shareRows(b: Builder, section: Section, base: Linear): void {
       idIn(section, `share ${food.id}`),
       plus(mass, base, -share / 100),
       0,
-      b.said(
+      b.inSection(
         section,
         `More ${food.name} would spoil taste or texture (at most ${share} % of the flour).`,
       ),
@@ -204,7 +204,7 @@ function shareRows(b: Builder, section: Section, base: Linear): void {
 export function waterAndFatRows(b: Builder, section: Section): void {
   const { limits, flourBase } = section;
   const id = (name: string): string => idIn(section, name);
-  const said = (text: string): string => b.said(section, text);
+  const said = (text: string): string => b.inSection(section, text);
   const percent = flourBase / 100;
   const weight = b.weight(section);
   const held = b.sum(

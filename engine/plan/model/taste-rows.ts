@@ -50,7 +50,7 @@ export const isIntense = (food: Food): boolean => figure.sweetness(food) > 10;
 export function sweetRows(b: Builder, section: Section): void {
   const { dish } = b;
   const id = (name: string): string => idIn(section, name);
-  const said = (text: string): string => b.said(section, text);
+  const said = (text: string): string => b.inSection(section, text);
   const sweet = b.sum(ofSweeteners(section, figure.sweetness));
   const all = b.sum((c) => (c.role === 'sweetness' ? figure.sweetness(c.food) : 0)).constant;
   const weight = all > 0 ? sweet.constant / all : 1;
@@ -81,7 +81,7 @@ export function sweetRows(b: Builder, section: Section): void {
 function bulkRows(b: Builder, section: Section, weight: number): void {
   const { limits } = section;
   const id = (name: string): string => idIn(section, name);
-  const said = (text: string): string => b.said(section, text);
+  const said = (text: string): string => b.inSection(section, text);
   const mass = b.sum(ofSweeteners(section, figure.bulk));
   const per = Math.max(mass.constant, 1);
   const foam = FOAM.test(`${b.dish.title} ${section.title ?? ''}`);

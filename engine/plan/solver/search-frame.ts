@@ -1,4 +1,4 @@
-/** A programme in numbers, taken apart once, so that a search only moves bounds. */
+/** A programme in numbers, taken apart once and solved with every switch free, so that a search only moves bounds. */
 import type { Program, Row } from './programme.ts';
 import {
   copyOf,
@@ -9,6 +9,7 @@ import {
   type Tableau,
   tableauOf,
 } from './simplex.ts';
+import { unlimited, type Work } from './work.ts';
 
 /** A binary that switches variables on, by number. */
 export interface Switch {
@@ -19,107 +20,134 @@ export interface Switch {
 }
 
 /** A row of the programme as given, by number. */
-interface Line {
+interface NumberedRow {
   at: readonly number[];
   by: readonly number[];
   min: number;
   max: number;
 }
 
+export interface Solved {
+  tableau: Tableau;
+  outcome: Outcome;
+}
+
 export interface Frame {
   program: Program;
   switches: readonly Switch[];
   matrix: Matrix;
-  lines: readonly Line[];
+  rows: readonly NumberedRow[];
   /** What each row is divided by in the matrix. */
   scale: Float64Array;
-  /** `switch - food <= 0`: the food follows the switch. */
-  follows: ReadonlyMap<number, readonly number[]>;
-  /** Rows that say how much of what switches bring may be together. */
-  packs: readonly Line[];
+  /** What is 1 as soon as a switch is. */
+  followers: ReadonlyMap<number, readonly number[]>;
+  /** Rows that say how many switches, and followers of theirs, may be on together. */
+  countRows: readonly NumberedRow[];
   /** Solved with every switch free. */
-  root: { tableau: Tableau; outcome: Outcome };
+  root: Solved;
+  /** What the search may still do. */
+  work: Work;
 }
 
-const NONE = Number.POSITIVE_INFINITY;
+const NO_BOUND = Number.POSITIVE_INFINITY;
 
-function lineOf({ terms, min, max }: Row, index: ReadonlyMap<string, number>): Line {
+function numbered({ terms, min, max }: Row, index: ReadonlyMap<string, number>): NumberedRow {
   const sums = new Map<number, number>();
   for (const [id, c] of terms) {
     const at = index.get(id);
     if (at !== undefined) sums.set(at, (sums.get(at) ?? 0) + c);
   }
-  return { at: [...sums.keys()], by: [...sums.values()], min: min ?? -NONE, max: max ?? NONE };
+  return {
+    at: [...sums.keys()],
+    by: [...sums.values()],
+    min: min ?? -NO_BOUND,
+    max: max ?? NO_BOUND,
+  };
 }
 
-function followsOf(lines: readonly Line[], switches: ReadonlySet<number>): Map<number, number[]> {
-  const follows = new Map<number, number[]>();
-  for (const { at, by, max } of lines) {
-    const [first, second] = at;
-    if (at.length !== 2 || max !== 0 || by[0] !== 1 || by[1] !== -1) continue;
-    if (first === undefined || second === undefined || !switches.has(first)) continue;
-    follows.set(first, [...(follows.get(first) ?? []), second]);
+function followersOf(
+  { rows }: Program,
+  index: ReadonlyMap<string, number>,
+): Map<number, readonly number[]> {
+  const followers = new Map<number, number[]>();
+  for (const { follows } of rows) {
+    const leader = index.get(follows?.leader ?? '');
+    const follower = index.get(follows?.follower ?? '');
+    if (leader === undefined || follower === undefined) continue;
+    followers.set(leader, [...(followers.get(leader) ?? []), follower]);
   }
-  return follows;
+  return followers;
 }
 
-export function frameOf(program: Program): Frame {
-  const { variables } = program;
-  const index = new Map(variables.map(({ id }, at) => [id, at]));
-  const switches = variables.flatMap(({ id, cost, binary, opens }, at): Switch[] =>
+function switchesOf({ variables }: Program, index: ReadonlyMap<string, number>): Switch[] {
+  return variables.flatMap(({ id, cost, binary, opens }, at): Switch[] =>
     binary && opens
       ? [{ id, at, cost, opens: opens.map((o) => ({ at: index.get(o.id) ?? 0, most: o.most })) }]
       : [],
   );
-  const lines = program.rows.map((row) => lineOf(row, index));
+}
+
+/** A row's largest coefficient is 1 in the matrix, which a simplex finds easier. */
+function matrixOf(
+  { variables }: Program,
+  rows: readonly NumberedRow[],
+): { matrix: Matrix; scale: Float64Array } {
   const columns = variables.length;
   const matrix: Matrix = {
-    rows: lines.length,
+    rows: rows.length,
     columns,
-    cells: new Float64Array(lines.length * columns),
+    cells: new Float64Array(rows.length * columns),
     cost: Float64Array.from(variables, ({ cost }) => cost),
   };
-  // A row's largest coefficient is 1, which a simplex finds easier.
   const scale = Float64Array.from(
-    lines,
+    rows,
     ({ by }) => by.reduce((most, c) => Math.max(most, Math.abs(c)), 0) || 1,
   );
-  lines.forEach(({ at, by }, row) => {
+  rows.forEach(({ at, by }, row) => {
     at.forEach((v, n) => {
       matrix.cells[row * columns + v] = (by[n] ?? 0) / (scale[row] ?? 1);
     });
   });
-  const follows = followsOf(lines, new Set(switches.map(({ at }) => at)));
-  const brought = new Set([...switches.map(({ at }) => at), ...[...follows.values()].flat()]);
-  const packs = lines.filter(
+  return { matrix, scale };
+}
+
+/** Takes a programme apart and solves it with every switch free; `work` is what may be done with it. */
+export function frameOf(program: Program, work: Work = unlimited()): Frame {
+  const { variables } = program;
+  const index = new Map(variables.map(({ id }, at) => [id, at]));
+  const switches = switchesOf(program, index);
+  const rows = program.rows.map((row) => numbered(row, index));
+  const { matrix, scale } = matrixOf(program, rows);
+  const followers = followersOf(program, index);
+  const counted = new Set([...switches.map(({ at }) => at), ...[...followers.values()].flat()]);
+  const countRows = rows.filter(
     ({ at, by, max }, row) =>
       program.rows[row]?.switch === undefined &&
-      max < NONE &&
+      max < NO_BOUND &&
       by.every((c) => c >= 0) &&
-      at.some((v) => brought.has(v)),
+      at.some((v) => counted.has(v)),
   );
-  const lower = Float64Array.from(
-    [...variables.map(() => 0), ...lines.map(({ min }) => min)],
-    (bound, v) => (v < columns ? bound : bound / (scale[v - columns] ?? 1)),
+  const bounds = (ofVariables: number[], ofRows: number[]): Float64Array =>
+    Float64Array.from([...ofVariables, ...ofRows.map((bound, row) => bound / (scale[row] ?? 1))]);
+  const lower = bounds(
+    variables.map(() => 0),
+    rows.map(({ min }) => min),
   );
-  const upper = Float64Array.from(
-    [
-      ...variables.map(({ max, binary }) => (binary ? 1 : (max ?? NONE))),
-      ...lines.map((l) => l.max),
-    ],
-    (bound, v) => (v < columns ? bound : bound / (scale[v - columns] ?? 1)),
+  const upper = bounds(
+    variables.map(({ max, binary }) => (binary ? 1 : (max ?? NO_BOUND))),
+    rows.map(({ max }) => max),
   );
   const tableau = tableauOf(matrix, lower, upper);
-  const root = { tableau, outcome: optimise(tableau) };
-  return { program, switches, matrix, lines, scale, follows, packs, root };
+  const root = { tableau, outcome: optimise(tableau, work) };
+  return { program, switches, matrix, rows, scale, followers, countRows, root, work };
 }
 
 /** A bound missed by more than this share of what its row adds up is not kept. */
-const KEPT = 1e-6;
+const ROW_TOLERANCE = 1e-6;
 
 /** Whether values keep every row, within the simplex's own precision. */
-export function fits({ lines }: Frame, level: Float64Array, slack = KEPT): boolean {
-  return lines.every(({ at, by, min, max }) => {
+export function fits({ rows }: Frame, level: Float64Array, slack = ROW_TOLERANCE): boolean {
+  return rows.every(({ at, by, min, max }) => {
     let sum = 0;
     let size = 1;
     for (let n = 0; n < at.length; n++) {
@@ -131,13 +159,19 @@ export function fits({ lines }: Frame, level: Float64Array, slack = KEPT): boole
   });
 }
 
+/** A tableau to move bounds in, counted as work. */
+export function copied({ work, matrix }: Frame, tableau: Tableau): Tableau {
+  work.left -= matrix.rows * matrix.columns;
+  return copyOf(tableau);
+}
+
 /** Solves a tableau of the frame; when rounding errors led it astray, once more from the start. */
-export function solved(frame: Frame, tableau: Tableau): { tableau: Tableau; outcome: Outcome } {
-  const outcome = optimise(tableau);
-  if (outcome === 'infeasible' || (outcome === 'optimal' && fits(frame, tableau.level)))
-    return { tableau, outcome };
+export function solved(frame: Frame, tableau: Tableau): Solved {
+  const outcome = optimise(tableau, frame.work);
+  if (outcome === 'infeasible' || outcome === 'unfinished') return { tableau, outcome };
+  if (outcome === 'optimal' && fits(frame, tableau.level)) return { tableau, outcome };
   const again = tableauOf(frame.matrix, tableau.lower, tableau.upper);
-  const second = optimise(again);
+  const second = optimise(again, frame.work);
   const astray = second === 'optimal' && !fits(frame, again.level);
   return { tableau: again, outcome: astray ? 'failed' : second };
 }
@@ -145,7 +179,7 @@ export function solved(frame: Frame, tableau: Tableau): { tableau: Tableau; outc
 /** The same programme with another upper bound of one of its rows, solved from where this one stands. */
 export function rebound(frame: Frame, id: string, max: number): Frame {
   const row = frame.program.rows.findIndex((r) => r.id === id);
-  const old = frame.lines[row];
+  const old = frame.rows[row];
   if (!old) return frame;
   const changed = <T>(list: readonly T[], next: T): T[] =>
     list.map((item, at) => (at === row ? next : item));
@@ -153,15 +187,15 @@ export function rebound(frame: Frame, id: string, max: number): Frame {
     variables: frame.program.variables,
     rows: changed(frame.program.rows, { ...(frame.program.rows[row] as Row), max }),
   };
-  const line: Line = { ...old, max };
-  const tableau = copyOf(frame.root.tableau);
+  const bounded: NumberedRow = { ...old, max };
+  const tableau = copied(frame, frame.root.tableau);
   const by = frame.scale[row] ?? 1;
   setBounds(tableau, frame.matrix.columns + row, old.min / by, max / by);
   const next: Frame = {
     ...frame,
     program,
-    lines: changed(frame.lines, line),
-    packs: frame.packs.map((pack) => (pack === old ? line : pack)),
+    rows: changed(frame.rows, bounded),
+    countRows: frame.countRows.map((counted) => (counted === old ? bounded : counted)),
   };
   // A row that could not move was settled, and its column in the tableau with it.
   const from =

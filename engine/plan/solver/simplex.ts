@@ -3,6 +3,8 @@
  * moved, the old optimum is a few pivots from the new one. Variables are numbered first, then rows.
  */
 
+import type { Work } from './work.ts';
+
 /** A linear programme in numbers: `cells` holds a row's coefficients one after another. */
 export interface Matrix {
   readonly rows: number;
@@ -27,21 +29,22 @@ export interface Tableau {
   readonly level: Float64Array;
 }
 
-export type Outcome = 'optimal' | 'infeasible' | 'failed';
+export type Outcome = 'optimal' | 'infeasible' | 'failed' | 'unfinished';
 
 /** Stands for no bound where a variable that pays has none; an optimum that reaches it has no end. */
 const BOUNDLESS = 1e7;
 /** A bound missed by less than this is kept. */
 const KEPT = 1e-8;
-/** Coefficients below this are taken for rounding errors, as pivots and as what is left of a sum. */
-const NO_PIVOT = 1e-8;
-const NOTHING = 1e-13;
+/** A coefficient below this is no pivot. */
+const LEAST_PIVOT = 1e-8;
+/** What is left of a sum below this is a rounding error. */
+const ROUNDING_ERROR = 1e-13;
 /** Room for ties among entering variables, so that the largest pivot can be taken. */
 const TIE = 1e-9;
 /** More pivots than this and the simplex goes in circles. */
 const MOST_PIVOTS = 3000;
 /** After so many pivots in one go ties are broken by small prices of their own. */
-const PATIENCE = 150;
+const PIVOTS_BEFORE_TIE_BREAK = 150;
 
 /** The tableau before any pivot: every row is basic, every variable at the bound its cost prefers. */
 export function tableauOf(matrix: Matrix, lower: Float64Array, upper: Float64Array): Tableau {
@@ -139,7 +142,7 @@ function enteringColumn(t: Tableau, row: number, sign: 1 | -1): number {
   for (let column = 0; column < columns; column++) {
     const c = sign * (t.cells[start + column] as number);
     const size = Math.abs(c);
-    if (size <= NO_PIVOT || !helps(t, column, c)) continue;
+    if (size <= LEAST_PIVOT || !helps(t, column, c)) continue;
     const ratio = (Math.abs(t.price[column] as number) + TIE) / size;
     if (ratio < least) least = ratio;
   }
@@ -148,7 +151,7 @@ function enteringColumn(t: Tableau, row: number, sign: 1 | -1): number {
   for (let column = 0; column < columns; column++) {
     const c = sign * (t.cells[start + column] as number);
     const size = Math.abs(c);
-    if (size <= NO_PIVOT || size <= largest || !helps(t, column, c)) continue;
+    if (size <= LEAST_PIVOT || size <= largest || !helps(t, column, c)) continue;
     if (Math.abs(t.price[column] as number) <= least * size) {
       largest = size;
       found = column;
@@ -176,7 +179,7 @@ function pivot(t: Tableau, row: number, column: number, target: number, used: In
     const v = other[at] as number;
     if (lower[v] === upper[v]) continue;
     const next = -c * by;
-    if (Math.abs(next) < NOTHING) cells[start + at] = 0;
+    if (Math.abs(next) < ROUNDING_ERROR) cells[start + at] = 0;
     else {
       cells[start + at] = next;
       used[count++] = at;
@@ -193,7 +196,7 @@ function pivot(t: Tableau, row: number, column: number, target: number, used: In
     for (let n = 0; n < count; n++) {
       const at = used[n] as number;
       const next = (cells[from + at] as number) + c * (cells[start + at] as number);
-      cells[from + at] = Math.abs(next) < NOTHING ? 0 : next;
+      cells[from + at] = Math.abs(next) < ROUNDING_ERROR ? 0 : next;
     }
     cells[from + column] = c * by;
   }
@@ -220,16 +223,19 @@ function breakTies({ matrix, other, level, lower, upper, price }: Tableau): void
   }
 }
 
-/** Pivots until every bound is kept; deterministic. */
-export function optimise(t: Tableau): Outcome {
-  const used = new Int32Array(t.matrix.columns);
+/** Pivots until every bound is kept, or the work allowed is done; deterministic. */
+export function optimise(t: Tableau, work: Work): Outcome {
+  const { rows, columns } = t.matrix;
+  const used = new Int32Array(columns);
   for (let count = 1; count <= MOST_PIVOTS; count++) {
     const row = leavingRow(t);
     if (row < 0) {
-      const endless = t.level.some((at, v) => v < t.matrix.columns && at >= BOUNDLESS);
+      const endless = t.level.some((at, v) => v < columns && at >= BOUNDLESS);
       return endless ? 'failed' : 'optimal';
     }
-    if (count % PATIENCE === 0) breakTies(t);
+    work.left -= rows * columns;
+    if (work.left < 0) return 'unfinished';
+    if (count % PIVOTS_BEFORE_TIE_BREAK === 0) breakTies(t);
     const v = t.basic[row] as number;
     const up = (t.level[v] as number) < (t.lower[v] as number);
     const column = enteringColumn(t, row, up ? 1 : -1);

@@ -83,7 +83,11 @@ function Reasons({ work, adaptation, preferences }: Props) {
       />
       <div>
         <NutrientTable adaptation={adaptation} preferences={preferences} />
-        <Frontier adaptation={adaptation} onBudget={(budgetG) => changeGoals({ budgetG })} />
+        <Frontier
+          adaptation={adaptation}
+          options={work.options}
+          onBudget={(budgetG) => changeGoals({ budgetG })}
+        />
         <Closeness adaptation={adaptation} />
       </div>
     </div>

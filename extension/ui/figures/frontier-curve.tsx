@@ -1,12 +1,11 @@
-import { useId } from 'preact/hooks';
-import type { Adaptation } from '../../../engine/model.ts';
+import { useId, useMemo, useState } from 'preact/hooks';
+import { frontierOf, type WalkOptions } from '../../../engine/index.ts';
+import type { Adaptation, FrontierPoint } from '../../../engine/model.ts';
 import { amount, short } from './format.ts';
 
 const WIDE = 560;
 const HIGH = 220;
 const EDGE = { left: 48, right: 16, top: 14, bottom: 40 };
-
-type Point = Adaptation['plan']['frontier'][number];
 
 interface Scale {
   x(netCarbsG: number): number;
@@ -15,7 +14,7 @@ interface Scale {
   lowest: number;
 }
 
-function scaleOf(points: readonly Point[], budgetG: number): Scale {
+function scaleOf(points: readonly FrontierPoint[], budgetG: number): Scale {
   const most = Math.max(...points.map((point) => point.netCarbsG), budgetG, 1);
   const step = [1, 2, 5, 10, 20, 50, 100].find((size) => most / size <= 7) ?? 200;
   const full = Math.ceil(most / step) * step;
@@ -32,6 +31,8 @@ const percent = (closeness: number): string => `${Math.round(closeness * 100)}%`
 
 interface Props {
   adaptation: Adaptation;
+  /** What the adaptation was made with. */
+  options: WalkOptions;
   onBudget(budgetG: number): void;
 }
 
@@ -64,18 +65,27 @@ function Axes({ scale, budgetG }: { scale: Scale; budgetG: number }) {
   );
 }
 
-/** How far the dish must move away from the original for fewer net carbs; a point can be picked. */
-export function Frontier({ adaptation, onBudget }: Props) {
+/** How far the dish must move away from the original for fewer net carbs; worked out once it is opened. */
+export function Frontier(props: Props) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details class="frontier" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>Fewer carbs or closer to the original</summary>
+      {open && <Curve {...props} />}
+    </details>
+  );
+}
+
+function Curve({ adaptation, options, onBudget }: Props) {
   const id = useId();
   const { plan, goals } = adaptation;
-  const points = [...plan.frontier].sort((a, b) => a.netCarbsG - b.netCarbsG);
+  const points = useMemo(() => frontierOf(adaptation, options), [adaptation, options]);
   if (points.length < 2) return null;
   const scale = scaleOf(points, goals.budgetG);
   const path = points.map((p) => `${scale.x(p.netCarbsG)},${scale.y(p.closeness)}`).join(' ');
   const here = adaptation.after.perServing.netCarbsG?.best ?? null;
   return (
-    <section class="frontier" aria-labelledby={`${id}-title`}>
-      <h2 id={`${id}-title`}>Fewer carbs or closer to the original</h2>
+    <>
       <svg viewBox={`0 0 ${WIDE} ${HIGH}`} role="img" aria-labelledby={`${id}-text`}>
         <title id={`${id}-text`}>
           From {amount(points[0]?.netCarbsG ?? 0)} g at {percent(points[0]?.closeness ?? 0)} of the
@@ -117,6 +127,6 @@ export function Frontier({ adaptation, onBudget }: Props) {
           ))}
         </select>
       </div>
-    </section>
+    </>
   );
 }
