@@ -16,10 +16,12 @@ const MORE_TRIES = 6;
 /** Net carbs between the least and the original's below which there is no curve to draw, g. */
 const NO_CURVE_G = 0.05;
 
-/** Room above the least, g, so that rounding in the sums does not put it out of reach. */
-const ROOM_G = 1e-6;
+/** The curve starts this far above the very least, g: the last crumbs of it cost closeness no one would pay. Own choice. */
+const ABOVE_LEAST_G = 0.05;
 
 const round = (value: number): number => Math.round(value * 1000) / 1000;
+/** Net carbs are rounded up, so that the plan of a point stays within them. */
+const roundUp = (value: number): number => Math.ceil(value * 1000 - 1e-6) / 1000;
 
 /** A plan with less net carbs also serves a larger budget, so closeness never falls along the curve. */
 function rising(points: readonly FrontierPoint[]): FrontierPoint[] {
@@ -44,15 +46,16 @@ function inWidestGap(curve: readonly FrontierPoint[], nth: number): number | nul
 }
 
 /**
- * Points from the least reachable net carbs to the original's, each the closest plan there is at its
+ * Points from about the least reachable net carbs to the original's, each the closest plan there is at its
  * net carbs, before kitchen rounding; `also` are budgets that get a point of their own. One point when
  * nothing can change.
  */
 export function frontierOf(model: PlanModel, also: readonly number[], work: Work): FrontierPoint[] {
   const most = model.net.constant;
-  const end = { netCarbsG: round(most), closeness: 1 };
+  const end = { netCarbsG: roundUp(most), closeness: 1 };
   const least = lowest(model, work).net;
-  if (most - least < NO_CURVE_G) return [end];
+  const start = least + ABOVE_LEAST_G;
+  if (most - start < NO_CURVE_G) return [end];
   const points: FrontierPoint[] = [];
   let frame = frameOf(withBudget(model, most), work);
   let last: ReadonlySet<string> | null = null;
@@ -62,15 +65,14 @@ export function frontierOf(model: PlanModel, also: readonly number[], work: Work
     if (solution.status !== 'optimal') return;
     last = new Set(openedBy(model, solution.values));
     points.push({
-      netCarbsG: round(evaluate(model.net, solution.values)),
+      netCarbsG: roundUp(evaluate(model.net, solution.values)),
       closeness: round(closenessOf(lossOf(model, solution.values))),
     });
   };
-  const even = Array.from(
-    { length: POINTS - 1 },
-    (_, at) => least + ROOM_G + ((most - least) * at) / (POINTS - 1),
+  const even = Array.from({ length: POINTS - 1 }, (_, at) =>
+    roundUp(start + ((most - start) * at) / (POINTS - 1)),
   );
-  for (const budget of [...even, ...also.filter((b) => b > least && b < most)].sort(
+  for (const budget of [...even, ...also.filter((b) => b > start && b < most)].sort(
     (a, b) => a - b,
   ))
     solveAt(budget);
@@ -80,7 +82,7 @@ export function frontierOf(model: PlanModel, also: readonly number[], work: Work
   ];
   for (let more = 0; more < MORE_TRIES && curve().length < POINTS; more++) {
     const budget = inWidestGap(curve(), more);
-    if (budget !== null) solveAt(budget);
+    if (budget !== null) solveAt(roundUp(budget));
   }
   return curve();
 }

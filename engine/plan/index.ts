@@ -177,7 +177,7 @@ export function planRecipe(
   );
   const notes = [
     ...dishNotes(ingredients, dish, found.solved.kitchen.amounts),
-    ...workNote(work.ranOut),
+    ...workNote(work.ranOut || found.model.leftOut),
   ];
   return planOf(found, limits, notes);
 }

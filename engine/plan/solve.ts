@@ -4,6 +4,7 @@ import { judged } from './judge-masses.ts';
 import { type Amount, amountsOf, originalAmounts } from './kitchen/planned-masses.ts';
 import { type KitchenPlan, kitchenAmounts } from './kitchen/practical-amounts.ts';
 import { evaluate } from './model/expressions.ts';
+import { spread } from './model/many-lines.ts';
 import { leastCarbs, type PlanModel, withBudget } from './model/plan-model.ts';
 import { openedBy, solveFrame, solveProgram, solveSettled } from './solver/branch-and-bound.ts';
 import type { Solution } from './solver/programme.ts';
@@ -58,8 +59,9 @@ const MARGIN = 0.02;
 /** Net carbs a plan may have above the very least when the budget is out of reach: closer for so little, g. Own choice. */
 const NEAR_LEAST_G = 0.05;
 
-function inKitchen(model: PlanModel, solution: Solution, budget: number, nearest: boolean): Solved {
+function inKitchen(model: PlanModel, found: Solution, budget: number, nearest: boolean): Solved {
   const { dish } = model;
+  const solution = { ...found, values: spread(found.values, model) };
   const exact = amountsOf(model, solution.values);
   const at = (cautious: boolean): Solved => {
     const kitchen = kitchenAmounts(exact, dish, cautious);

@@ -3,11 +3,12 @@ import { foodTable } from '../../engine/foods/index.ts';
 import {
   DEFAULT_GOALS,
   type Family,
+  type FrontierPoint,
   type Goals,
   type Ingredient,
   type Plan,
 } from '../../engine/model.ts';
-import { planRecipe } from '../../engine/plan/index.ts';
+import { type PlanOptions, planFrontier, planRecipe } from '../../engine/plan/index.ts';
 import { tally } from '../../engine/tally/index.ts';
 
 export const foods = foodTable();
@@ -70,18 +71,19 @@ export function tallyOf(
   });
 }
 
-/** Plans a sample with some goals changed. */
-export function plan(sample: Sample, goals: Partial<Goals> = {}): Plan {
+function optionsOf(sample: Sample, goals: Partial<Goals>): PlanOptions {
   const all = { ...DEFAULT_GOALS, ...goals };
-  const ingredients = ingredientsOf(sample);
-  const before = tallyOf(sample, ingredients, all.rule);
-  return planRecipe(ingredients, recipeOf(sample), {
-    goals: all,
-    servings: sample.servings,
-    foods,
-    before,
-  });
+  const before = tallyOf(sample, ingredientsOf(sample), all.rule);
+  return { goals: all, servings: sample.servings, foods, before };
 }
+
+/** Plans a sample with some goals changed. */
+export const plan = (sample: Sample, goals: Partial<Goals> = {}): Plan =>
+  planRecipe(ingredientsOf(sample), recipeOf(sample), optionsOf(sample, goals));
+
+/** The curve of a sample's plan. */
+export const frontier = (sample: Sample, goals: Partial<Goals> = {}): FrontierPoint[] =>
+  planFrontier(ingredientsOf(sample), recipeOf(sample), optionsOf(sample, goals));
 
 /** The plan's items, counted by the tally. */
 export function tallyAfter(sample: Sample, result: Plan, rule = DEFAULT_GOALS.rule) {

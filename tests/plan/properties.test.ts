@@ -116,41 +116,6 @@ describe('plans', () => {
     );
   });
 
-  it('draw a frontier that only rises, from the least to the original', () => {
-    fc.assert(
-      fc.property(randomSample, (sample) => {
-        const { frontier } = plan(sample);
-        const first = frontier[0];
-        const last = frontier.at(-1);
-        expect(last?.closeness).toBe(1);
-        frontier.forEach((point, at) => {
-          const before = frontier[at - 1];
-          if (!before) return;
-          expect(point.netCarbsG).toBeGreaterThan(before.netCarbsG);
-          expect(point.closeness).toBeGreaterThanOrEqual(before.closeness);
-        });
-        if (first && last && last.netCarbsG - first.netCarbsG > 2)
-          expect(frontier.length).toBeGreaterThanOrEqual(12);
-      }),
-      { numRuns: 60, seed: 27 },
-    );
-  });
-
-  it('stand on their own frontier', () => {
-    fc.assert(
-      fc.property(randomSample, fc.integer({ min: 5, max: 25 }), (sample, budgetG) => {
-        const result = plan(sample, { budgetG });
-        if (result.frontier.length < 2 || result.closeness === 1) return;
-        const own = result.frontier.find((p) => Math.abs(p.closeness - result.closeness) < 0.0015);
-        expect(own, `${result.closeness}`).toBeDefined();
-        for (const point of result.frontier)
-          if (own && point.netCarbsG < own.netCarbsG - 0.01)
-            expect(point.closeness).toBeLessThanOrEqual(result.closeness + 0.0015);
-      }),
-      { numRuns: 50, seed: 30 },
-    );
-  });
-
   it('lose closeness in parts that add up to the whole', () => {
     fc.assert(
       fc.property(randomSample, fc.integer({ min: 5, max: 25 }), (sample, budgetG) => {

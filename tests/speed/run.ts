@@ -122,7 +122,7 @@ console.log(`median page: ${overall.toFixed(2)} ms (bound ${BOUND_MS} ms)`);
 const quick = compareReaders();
 const plans = planTimes();
 console.log(
-  `plan with frontier, ${plans.plans} plans: median ${plans.median.toFixed(1)} ms (bound ${PLAN_BOUNDS.median}), ` +
+  `${plans.plans} plans: median ${plans.median.toFixed(1)} ms (bound ${PLAN_BOUNDS.median}), ` +
     `95 of 100 within ${plans.high.toFixed(1)} ms (bound ${PLAN_BOUNDS.high}), worst ${plans.worst.toFixed(1)} ms (${plans.slowest})`,
 );
 const inTime = plans.median <= PLAN_BOUNDS.median && plans.high <= PLAN_BOUNDS.high;

@@ -8,12 +8,14 @@ import { type Choice, choicesFor } from './decisions.ts';
 import type { Linear } from './expressions.ts';
 import { goalRows } from './goal-rows.ts';
 import { askedFor, type LeverTarget, leverRows } from './lever-rows.ts';
+import { type ChoiceSet, fewChoices } from './many-lines.ts';
 import { Builder, type Meaning, type PlanVariable } from './row-builder.ts';
 import { structureRows, waterAndFatRows } from './structure-rows.ts';
 import { dishRows, doseRows, freezingRows, sweetRows, tasteRows } from './taste-rows.ts';
 
-export interface PlanModel {
+export interface PlanModel extends Pick<ChoiceSet, 'members' | 'leftOut'> {
   dish: Dish;
+  /** Every choice, line by line. */
   choices: Choice[];
   variables: PlanVariable[];
   rows: Row[];
@@ -52,7 +54,8 @@ function itselfRow(b: Builder): void {
  * the composition that accepted changes after a bake ask for.
  */
 export function buildModel(dish: Dish, targets: readonly LeverTarget[] = []): PlanModel {
-  const choices = choicesFor(dish);
+  const lines = choicesFor(dish);
+  const { choices, members, leftOut } = fewChoices(lines, dish.goals.rule);
   const b = new Builder(dish, choices);
   for (const { id, cost, part, max } of choices) b.variable(id, cost, part, max);
   wholeRows(b);
@@ -83,7 +86,9 @@ export function buildModel(dish: Dish, targets: readonly LeverTarget[] = []): Pl
   }, dish.servings);
   return {
     dish,
-    choices,
+    choices: lines,
+    members,
+    leftOut,
     variables: b.variables,
     rows: b.rows,
     meaning: b.meaning,
