@@ -18,7 +18,7 @@ const FULL: Record<string, number> = {
 const SHARED_NAMES = ['detect', 'numerals', 'selection'];
 
 /** Folders of the engine whose page is still to be written. */
-const UNDESCRIBED = ['export', 'foods', 'plan', 'read', 'rewrite'];
+const UNDESCRIBED = ['export', 'foods', 'read', 'rewrite'];
 
 /** The door of a folder, its description, and what starts a page of the extension. */
 const ONE_JOB = ['index', 'README', 'main'];

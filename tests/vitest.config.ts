@@ -3,6 +3,7 @@ import { defineConfig } from 'vitest/config';
 
 /** Many generated cases, a second solver, processes of their own: seconds each, left out of a quick check. */
 const THOROUGH = [
+  'tests/plan/frontier.test.ts',
   'tests/cli/cli.test.ts',
   'tests/plan/properties.test.ts',
   'tests/plan/solver/programme.test.ts',

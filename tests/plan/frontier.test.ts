@@ -76,7 +76,7 @@ describe.each(recipes().map((recipe) => [recipe.title, recipe] as const))('%s', 
       if (loss === null) expect(closeness).toBe(1);
       else expect(closeness, `${netCarbsG} g`).toBeGreaterThanOrEqual(0.99 * (1 - loss) - SLACK);
     }
-  });
+  }, 60_000);
 });
 
 describe('frontier', () => {
