@@ -24,6 +24,21 @@ const FIREFOX = {
   },
 };
 
+/** Chunks that the pages share, by what is in them; the shapes are apart because small pages need no more. */
+const CHUNKS: readonly (readonly [name: string, path: RegExp])[] = [
+  ['database', /\/node_modules\/dexie\//],
+  ['libraries', /\/node_modules\/|^\0/],
+  ['engine-data', /\/engine\/.*\.json$/],
+  ['engine-shapes', /\/engine\/model(\/|\.ts$)/],
+  ['engine', /\/engine\//],
+];
+
+const chunkOf = (id: string): string | undefined => CHUNKS.find(([, path]) => path.test(id))?.[0];
+
+/** What is left over and shared is cut by the bundler, which would name it after any one component. */
+const chunkFile = ({ name }: { name: string }): string =>
+  `chunks/${CHUNKS.some(([known]) => known === name) ? name : 'components'}-[hash].js`;
+
 export default defineConfig({
   srcDir: 'extension',
   publicDir: 'extension/public',
@@ -56,6 +71,9 @@ export default defineConfig({
     // What runs in pages is made as small as it gets; the rest is built the quick way. Brackets round
     // the whole function make engines compile it at once, not twice: a read takes a quarter of the time.
     'vite:build:extendConfig': (entrypoints, config) => {
+      const output = config.build?.rollupOptions?.output;
+      if (entrypoints.some(({ name }) => name === 'popup') && output && !Array.isArray(output))
+        Object.assign(output, { manualChunks: chunkOf, chunkFileNames: chunkFile });
       if (entrypoints.some(({ name }) => name === 'reader'))
         config.build = {
           ...config.build,

@@ -1,6 +1,6 @@
 /** Shapes of what is kept on disk and in the exported file. Every read goes through these. */
 import * as z from 'zod';
-import { PackageLabel } from '../../engine/index.ts';
+import { PackageLabel } from '../../engine/foods/label/package-label.ts';
 import { Adaptation, Corrections, Food, Goals, Interval, Recipe } from '../../engine/model.ts';
 
 /** What the user is working on: a recipe as read, what was asked of it, what was put right. */
