@@ -15,10 +15,10 @@ const FULL: Record<string, number> = {
 };
 
 /** Names of several files with different jobs, still to be told apart. */
-const SHARED_NAMES = ['detect', 'numerals', 'selection'];
+const SHARED_NAMES = ['amount-run', 'detect', 'group-headings', 'numerals', 'selection', 'verdict'];
 
 /** Folders of the engine whose page is still to be written. */
-const UNDESCRIBED = ['export', 'foods', 'read', 'rewrite'];
+const UNDESCRIBED = ['foods'];
 
 /** The door of a folder, its description, and what starts a page of the extension. */
 const ONE_JOB = ['index', 'README', 'main'];
