@@ -1,7 +1,6 @@
 /** Says in plain words what a plan changes, why that much, what it does and what else was possible. */
 import type { Allergen, PlannedItem, Swap } from '../model.ts';
-import type { Candidate } from './dish/candidates.ts';
-import type { Dish, Part } from './dish/dish.ts';
+import type { Candidate, Dish, Part } from './dish/dish.ts';
 import { netPerGram, sweetness } from './dish/food-figures.ts';
 import { addedSwap, lessSwap } from './explain-added.ts';
 import type { Amount } from './kitchen/planned-masses.ts';

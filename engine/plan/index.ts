@@ -9,7 +9,8 @@ import {
   unmetLimits,
   wishesMet,
 } from './binding-limits.ts';
-import { type Dish, readDish } from './dish/dish.ts';
+import type { Dish } from './dish/dish.ts';
+import { readDish } from './dish/read-dish.ts';
 import { itemsOf, swapsOf } from './explain.ts';
 import { frontierOf } from './frontier.ts';
 import { doughFigures } from './kitchen/dough-figures.ts';

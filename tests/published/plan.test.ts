@@ -1,15 +1,9 @@
 /** The planner against published figures and common practice, worked by hand. */
 import { describe, expect, it } from 'vitest';
-import { FAMILY_LIMITS, type FamilyLimits } from '../../engine/plan/dish/knowledge.ts';
+import { limitsOf } from '../../engine/plan/dish/family-limits.ts';
 import { binderDose } from '../../engine/plan/kitchen/binder-dose.ts';
 import { foods, frontier, plan, tallyAfter, tallyOf } from '../plan/build.ts';
 import { HEARTH_LOAF } from '../plan/samples.ts';
-
-const limitsOf = (family: 'lean-yeast-bread' | 'cookie'): FamilyLimits => {
-  const limits = FAMILY_LIMITS.get(family);
-  if (!limits) throw new Error(family);
-  return limits;
-};
 
 describe('hearth loaf within 15 g', () => {
   const before = tallyOf(HEARTH_LOAF).perServing;

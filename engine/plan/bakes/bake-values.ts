@@ -2,8 +2,9 @@
 import type { FoodTable } from '../../foods/index.ts';
 import { hasTag, type Tag } from '../../foods/tags.ts';
 import type { Adaptation, Food, Nutrient, PlannedItem, Tally } from '../../model.ts';
+import type { FamilyLimits } from '../data/schemas.ts';
+import { limitsOf } from '../dish/family-limits.ts';
 import { absorption, fat, functionOf, sweetness } from '../dish/food-figures.ts';
-import { FAMILY_LIMITS, type FamilyLimits } from '../dish/knowledge.ts';
 import { hydrating } from '../kitchen/water.ts';
 import type { BakeFigures } from './value-names.ts';
 
@@ -76,7 +77,7 @@ function doughPart(
   const dough = adaptation.plan.dough?.after ?? null;
   const base = sum(portions.filter(inBase), () => 1);
   if (dough === null || base <= 0) return {};
-  const limits = FAMILY_LIMITS.get(adaptation.plan.family.id);
+  const limits = limitsOf(adaptation.plan.family.id);
   const of = (count: (portion: Portion) => number): number => (100 * sum(portions, count)) / base;
   const now = wetness(portions);
   const was = wetness(before);
@@ -139,10 +140,10 @@ function binderRoom(
   const binders = portions.filter(({ food, role }) => role === 'binder' || hasTag(food, 'binder'));
   const pct = (100 * sum(binders, () => 1)) / base;
   const main = [...binders].sort((a, b) => b.grams - a.grams)[0];
-  const usual = limits?.binder['xanthan-gum']?.[2] ?? null;
-  const cap = (main === undefined ? usual : (limits?.binder[main.food.id]?.[2] ?? null)) ?? null;
+  const usual = limits?.binder['xanthan-gum']?.cap ?? null;
+  const cap = (main === undefined ? usual : (limits?.binder[main.food.id]?.cap ?? null)) ?? null;
   const used = binders.reduce((share, { food, grams }) => {
-    const most = limits?.binder[food.id]?.[2];
+    const most = limits?.binder[food.id]?.cap;
     return most === undefined || most <= 0 ? share : share + (100 * grams) / base / most;
   }, 0);
   return { binderPct: pct, binderCapPct: cap, binderOfCapPct: cap === null ? null : 100 * used };

@@ -1,22 +1,9 @@
 /** The swaps that fit a dish's lines, and those the user's wishes or the dish itself forbid. */
 import type { Food, Goals } from '../../model.ts';
-import type { Dish, Part, Section } from './dish.ts';
+import type { Candidate, Dish, Part, Refused, Section } from './dish.ts';
 import { netPerGram } from './food-figures.ts';
-import { isFor, mustKeep, SWAP_RULES, type SwapRule, says, suits } from './knowledge.ts';
-
-export interface Candidate {
-  rule: SwapRule;
-  part: Part;
-  to: { food: Food; ratio: number }[];
-  cap: number;
-}
-
-/** A swap that fits the ingredient but may not be used, and why. */
-export interface Refused {
-  rule: SwapRule;
-  key: string;
-  why: string;
-}
+import { isFor, mustKeep, rulesFor, type SwapRule, suits } from './swap-rules.ts';
+import { mentionsAny } from './word-search.ts';
 
 /** Foods that every kitchen has, whatever the list of what is at home says. */
 const ALWAYS_AT_HOME = new Set(['water', 'ice']);
@@ -44,48 +31,59 @@ export const forbidden = (food: Food, dish: Larder): string | null =>
 export const mayAdd = (food: Food, dish: Larder): boolean =>
   forbidden(food, dish) === null && !dish.goals.excludedSwaps.includes(`add-${food.id}`);
 
-/** The swaps for each class of foods, in the table's order. */
-const RULES = new Map<string, SwapRule[]>();
-for (const rule of SWAP_RULES)
-  for (const cls of new Set(rule.replaces)) RULES.set(cls, [...(RULES.get(cls) ?? []), rule]);
+interface Place {
+  part: Part;
+  section: Section;
+  dish: Dish;
+}
 
-function candidateFor(
+/** Whether a swap is for a line: its role, the family, the food and the words of the dish. */
+function fits(rule: SwapRule, { part, section, dish }: Place): boolean {
+  const bareCoat = part.role === 'coating' && part.class.endsWith('flours');
+  if (rule.role === undefined ? bareCoat : rule.role !== part.role) return false;
+  const words = `${titleOf(section, dish)}\n${part.text}\n${dish.method}`;
+  return suits(rule, section.family) && isFor(rule, part.food.id, words);
+}
+
+const titleOf = (section: Section, dish: Dish): string => `${dish.title}\n${section.title ?? ''}`;
+
+type Component = Candidate['to'][number];
+
+/** Why the dish or the user's wishes forbid a swap, or null when they do not. */
+function whyNot(
   rule: SwapRule,
-  part: Part,
-  section: Section,
-  dish: Dish,
-): Candidate | Refused | null {
-  const { goals, foods } = dish;
-  const { family, limits } = section;
-  const refuse = (why: string): Refused => ({ rule, key: part.key, why });
-  if (rule.role !== undefined && rule.role !== part.role) return null;
-  if (rule.role === undefined && part.role === 'coating' && part.class.endsWith('flours'))
-    return null;
-  if (!suits(rule, family)) return null;
-  const title = `${dish.title}\n${section.title ?? ''}`;
-  if (!isFor(rule, part.food.id, `${title}\n${part.text}\n${dish.method}`)) return null;
-  const to = rule.to.map(({ food: id, ratio }) => ({ id, food: foods.byId(id), ratio }));
-  if (to.some(({ food, id }) => food === null || id === part.food.id)) return null;
-  const known = to.flatMap(({ food, ratio }) => (food ? [{ food, ratio }] : []));
-  if (goals.excludedSwaps.includes(rule.id)) return refuse('you excluded it');
-  if (says(rule.unless, title)) {
-    return refuse('it would spoil this kind of dish');
-  }
+  to: readonly Component[],
+  { part, section, dish }: Place,
+): string | null {
+  const { goals } = dish;
+  if (goals.excludedSwaps.includes(rule.id)) return 'you excluded it';
+  const title = titleOf(section, dish);
+  if (mentionsAny(rule.unless, title)) return 'it would spoil this kind of dish';
   const kept = mustKeep(part.class, title, dish.method);
-  if (kept) return refuse(kept);
-  for (const { food } of known) {
-    const why = forbidden(food, dish);
-    if (why) return refuse(why);
-  }
-  const nets = known.map(({ food, ratio }) => (netPerGram(food, goals.rule) ?? 1) * ratio);
-  const added = nets.reduce((sum, net) => sum + net, 0);
-  if (added >= part.net * 0.9) return refuse('it would not lower the net carbs');
-  if (part.base && limits.share) {
-    const column = limits.share;
-    const none = known.find(({ food }) => food.function?.maxShare[column] === 0);
-    if (none) return refuse(`${none.food.name} does not suit this dish`);
-  }
-  return { rule, part, to: known, cap: rule.capBy?.[family] ?? rule.cap };
+  if (kept) return kept;
+  const wished = to.map(({ food }) => forbidden(food, dish)).find((why) => why !== null);
+  if (wished) return wished;
+  const added = to.reduce(
+    (sum, { food, ratio }) => sum + (netPerGram(food, goals.rule) ?? 1) * ratio,
+    0,
+  );
+  if (added >= part.net * 0.9) return 'it would not lower the net carbs';
+  const column = part.base ? section.limits.share : undefined;
+  const unfit = to.find(({ food }) => column && food.function?.maxShare[column] === 0);
+  return unfit ? `${unfit.food.name} does not suit this dish` : null;
+}
+
+function candidateFor(rule: SwapRule, place: Place): Candidate | Refused | null {
+  const { part, section, dish } = place;
+  if (!fits(rule, place)) return null;
+  const to = rule.to.flatMap(({ food: id, ratio }): Component[] => {
+    const food = id === part.food.id ? null : dish.foods.byId(id);
+    return food ? [{ food, ratio }] : [];
+  });
+  if (to.length < rule.to.length) return null;
+  const why = whyNot(rule, to, place);
+  if (why !== null) return { rule, key: part.key, why };
+  return { rule, part, to, cap: rule.capBy?.[section.family] ?? rule.cap };
 }
 
 /** Lines with a negligible share of the dish's carbohydrate are left alone. */
@@ -102,8 +100,8 @@ export function candidatesOf(dish: Dish): Pick<Dish, 'candidates' | 'refused'> {
   for (const part of dish.parts) {
     const section = dish.sections[part.section] ?? dish.main;
     if (part.fixed || part.net < 0.02 || part.eaten <= 0) continue;
-    for (const rule of RULES.get(part.class) ?? []) {
-      const found = candidateFor(rule, part, section, dish);
+    for (const rule of rulesFor(part.class)) {
+      const found = candidateFor(rule, { part, section, dish });
       if (found === null) continue;
       if ('to' in found) candidates.push(found);
       else refused.push(found);

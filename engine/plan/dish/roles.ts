@@ -1,7 +1,8 @@
 /** What each ingredient does in the dish: structure, sweetness, liquid, thickener, coating ... */
 import type { FoodTable } from '../../foods/index.ts';
 import type { Family, Food, Ingredient, Role } from '../../model.ts';
-import { classOf, FAMILY_LIMITS } from './knowledge.ts';
+import { isDoughFamily } from './family-limits.ts';
+import { classOf } from './food-classes.ts';
 
 export interface FoodRole {
   /** Class of the knowledge table, or '' when it has none. */
@@ -23,7 +24,7 @@ const isMeal = (cls: string): boolean => cls === 'cornmeals' || cls === 'oats';
 /** The role of an ingredient in this dish; flour is structure in a dough, a coating on fried food, else a thickener. */
 export function roleIn(food: Food, ingredient: Ingredient, family: Family): FoodRole {
   const usual = usualRole(food);
-  const dough = FAMILY_LIMITS.get(family)?.kind === 'dough';
+  const dough = isDoughFamily(family);
   const filling = /fill|sauce|gravy|topping|glaze|custard/i.test(ingredient.line.group ?? '');
   if (dough) {
     if (filling && usual.class === 'starches') return { ...usual, role: 'thickener' };
@@ -52,7 +53,7 @@ const FRIES =
  * its place would neither coat nor brown.
  */
 export function alsoCoats(role: FoodRole, family: Family, steps: readonly string[]): boolean {
-  const dough = FAMILY_LIMITS.get(family)?.kind === 'dough';
+  const dough = isDoughFamily(family);
   const coats = !dough && role.role === 'thickener' && steps.some((step) => COATS.test(step));
   return coats && steps.some((step) => FRIES.test(step));
 }

@@ -3,7 +3,7 @@
 import type { FoodTable } from '../../foods/index.ts';
 import { hasTag } from '../../foods/tags.ts';
 import type { Family, Ingredient } from '../../model.ts';
-import { FAMILY_LIMITS } from './knowledge.ts';
+import { isDoughFamily } from './family-limits.ts';
 import { type FamilyGuess, guessFamily } from './recognise-family.ts';
 import { usualRole } from './roles.ts';
 
@@ -175,7 +175,7 @@ export function sectionsOf(
       { title: `${bucket.title ?? ''} ${recipe.title}`, steps: recipe.steps },
       foods,
     );
-    const dough = FAMILY_LIMITS.get(named.id)?.kind === 'dough';
+    const dough = isDoughFamily(named.id);
     const share = massOf(bucket.ingredients) / total;
     const titled = named.confidence >= 0.9 && named.id === whole.id && share >= TITLED_SIDE;
     const serves = dough && (share >= SIDE || titled);

@@ -1,5 +1,5 @@
 /** Dose of gum or husk from the gluten deficit: rule B0 + (B1 - B0) x D, with B0 the least worth adding. */
-import type { FamilyLimits } from '../dish/knowledge.ts';
+import type { FamilyLimits } from '../data/schemas.ts';
 
 /**
  * Least and largest dose of a binder, percent of the flour base. `gluten` is g per 100 g flour base,
@@ -13,8 +13,8 @@ export function binderDose(
   state: { gluten: number; replaced: number; was?: number },
 ): { least: number; most: number } {
   const doses = limits.binder[binder];
-  if (!doses || state.replaced <= 0) return { least: 0, most: doses?.[2] ?? 0 };
-  const [low, high, cap] = doses;
+  if (!doses || state.replaced <= 0) return { least: 0, most: doses?.cap ?? 0 };
+  const { least: low, most: high, cap } = doses;
   const ideal = limits.gluten?.min ?? 0;
   const deficit =
     ideal > 0

@@ -3,7 +3,7 @@ import { hasTag } from '../../foods/tags.ts';
 import type { Adjustment, Food, Lever, Role } from '../../model.ts';
 import { mayAdd } from '../dish/candidates.ts';
 import type { Dish, Section } from '../dish/dish.ts';
-import { isEgg } from '../dish/eggs.ts';
+import { isEgg } from '../dish/food-classes.ts';
 import { fat, sweetness } from '../dish/food-figures.ts';
 import { adjusted, ROW_LEVERS, shiftBase } from '../model/lever-rows.ts';
 import { near, quarterTsp, stepFor, tidy } from './kitchen-steps.ts';

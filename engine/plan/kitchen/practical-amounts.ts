@@ -173,7 +173,7 @@ const UNNOTICED = 0.06;
 
 const tooWet = (amounts: readonly Amount[], { limits }: Section): boolean => {
   const base = total(amounts, (a) => (a.base ? 1 : 0));
-  const most = limits.hydration?.[1] ?? Number.POSITIVE_INFINITY;
+  const most = limits.hydration?.max ?? Number.POSITIVE_INFINITY;
   return 100 * total(amounts, hydrating) > most * base;
 };
 
@@ -212,7 +212,7 @@ const sodium = (amounts: readonly Amount[]): number =>
 
 /** Half grams of salt less while a yeast dough has more sodium than before, down to the family's least salt. */
 function withSalt(amounts: Amount[], section: Section, dish: Dish): Amount[] {
-  const floor = section.limits.yeast ? (section.limits.saltPct?.[0] ?? 0) : 0;
+  const floor = section.limits.yeast ? (section.limits.saltPct?.min ?? 0) : 0;
   const before = sodium(originalOf(dish, section));
   let now = amounts;
   while (floor > 0 && sodium(now) > before) {

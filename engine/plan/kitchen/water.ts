@@ -1,7 +1,7 @@
 /** Water that the new flour base holds, against the old: 70 % of the change at mixing, 30 % kept back to add by feel (common practice, no source). */
 
+import type { FamilyLimits } from '../data/schemas.ts';
 import { absorption, water } from '../dish/food-figures.ts';
-import type { FamilyLimits } from '../dish/knowledge.ts';
 import type { Amount } from './planned-masses.ts';
 import { total } from './planned-masses.ts';
 
@@ -46,8 +46,8 @@ export function waterChange(
   if (limits.hydration) {
     const now = total(after, hydrating);
     const was = total(before, hydrating);
-    const low = Math.min(limits.hydration[0], (100 * was) / Math.max(total(before, isBase), 1e-9));
-    const room = (limits.hydration[1] / 100) * base - now;
+    const low = Math.min(limits.hydration.min, (100 * was) / Math.max(total(before, isBase), 1e-9));
+    const room = (limits.hydration.max / 100) * base - now;
     const least = (low / 100) * base - now;
     mixing = Math.max(Math.min(mixing, Math.max(room, was - now)), Math.min(least, 0));
     reserve = Math.max(0, Math.min(reserve, room - mixing));

@@ -1,7 +1,7 @@
 /** The planner's free choices: how much of each swap, binder, egg, sweetener, yeast food, and less fat or salt. */
 import type { ClosenessPart, Food, Role } from '../../model.ts';
-import { type Candidate, mayAdd } from '../dish/candidates.ts';
-import type { Dish, Part, Section } from '../dish/dish.ts';
+import { mayAdd } from '../dish/candidates.ts';
+import type { Candidate, Dish, Part, Section } from '../dish/dish.ts';
 import { fat } from '../dish/food-figures.ts';
 import type { Change, Decision } from './expressions.ts';
 import { idIn } from './variable-ids.ts';
@@ -171,7 +171,7 @@ function doughAdditions(dish: Dish, section: Section): Choice[] {
   const { limits, flourBase } = section;
   const unit = flourBase / 100;
   const wish = { section, unit, part: 'structure' } as const;
-  const binder = Object.entries(limits.binder).flatMap(([id, [, , cap]]) =>
+  const binder = Object.entries(limits.binder).flatMap(([id, { cap }]) =>
     addition(dish, { ...wish, ids: [id], role: 'binder', max: cap, cost: 0.002 }),
   )[0];
   const eggs =
@@ -200,7 +200,7 @@ const SALT_CUT = 0.8;
 /** Share of a section's salt that may go; 0 when none may. */
 function saltRoom(dish: Dish, section: Section, salt: Part): number {
   const asked = dish.goals.sodiumLimitMg !== null;
-  const usual = section.limits.saltPct?.[0] ?? 0;
+  const usual = section.limits.saltPct?.min ?? 0;
   if (section.limits.yeast && section.dough) {
     const floor = asked ? Math.min(LOW_SALT_PCT, usual) : usual;
     return usual > 0 ? 1 - (floor * section.flourBase) / 100 / salt.grams : 0;

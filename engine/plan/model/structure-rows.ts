@@ -2,7 +2,7 @@
 import { hasTag } from '../../foods/tags.ts';
 import type { Food } from '../../model.ts';
 import type { Dish, Section } from '../dish/dish.ts';
-import { isEgg } from '../dish/eggs.ts';
+import { isEgg } from '../dish/food-classes.ts';
 import * as figure from '../dish/food-figures.ts';
 import { type Linear, plus } from './expressions.ts';
 import { type Builder, inBase, within } from './row-builder.ts';
@@ -15,111 +15,123 @@ function setting(food: Food): number {
   return figure.gluten(food);
 }
 
+/** A dough part of the dish with what its rows are made of; sums are in percent of the original flour base. */
+interface Dough {
+  b: Builder;
+  section: Section;
+  percent: number;
+  base: Linear;
+  gluten: Linear;
+  /** Isolated insoluble fibre. */
+  inert: Linear;
+  starch: Linear;
+}
+
+function doughOf(b: Builder, section: Section): Dough {
+  const percent = section.flourBase / 100;
+  const inFlour = (attribute: (food: Food) => number): Linear =>
+    b.sum(inBase(section, attribute), percent);
+  return {
+    b,
+    section,
+    percent,
+    base: inFlour(() => 1),
+    gluten: inFlour(figure.gluten),
+    inert: inFlour((f) => figure.functionOf(f).insolubleFibre),
+    starch: inFlour(figure.starch),
+  };
+}
+
+/** `line` is at least `pct` percent of the new flour base. */
+function atLeast({ b, section, base }: Dough, id: string, line: Linear, pct: number, why: string) {
+  b.floor(idIn(section, id), plus(line, base, -pct / 100), 0, b.inSection(section, why));
+}
+
+/** `line` is at most `pct` percent of the new flour base. */
+function atMost({ b, section, base }: Dough, id: string, line: Linear, pct: number, why: string) {
+  b.cap(idIn(section, id), plus(line, base, -pct / 100), 0, b.inSection(section, why));
+}
+
 /** Gluten, starch, inert fibre, yeast food, egg and the largest shares of single flours of a dough. */
 export function structureRows(b: Builder, section: Section): void {
-  const { limits, flourBase } = section;
-  const id = (name: string): string => idIn(section, name);
-  const said = (text: string): string => b.inSection(section, text);
-  const percent = flourBase / 100;
-  const base = b.sum(
-    inBase(section, () => 1),
-    percent,
-  );
-  const gluten = b.sum(inBase(section, figure.gluten), percent);
-  const inert = b.sum(
-    inBase(section, (f) => figure.functionOf(f).insolubleFibre),
-    percent,
-  );
-  const starch = b.sum(inBase(section, figure.starch), percent);
-  const g = limits.gluten;
-  if (g) {
-    b.floor(
-      id('gluten-least'),
-      plus(gluten, base, -g.hard / 100),
-      0,
-      said('The dough needs gluten to hold together.'),
-    );
-    b.cap(
-      id('gluten-most'),
-      plus(gluten, base, -g.max / 100),
-      0,
-      said('More gluten would make it rubbery.'),
-    );
-    bindGluten(b, section, { base, gluten, inert });
-  }
-  const { min, strong, atGluten } = limits.starch;
-  if (min > 0) {
-    b.floor(
-      id('starch-least'),
-      plus(starch, base, -strong / 100),
-      0,
-      said('Some starch must stay for the crumb to set.'),
-    );
-    if (strong < min && g) {
-      const slope = (min - strong) / (atGluten - g.min);
-      const relaxed = plus(plus(starch, gluten, slope), base, -(min + slope * g.min) / 100);
-      b.floor(
-        id('starch-weak'),
-        relaxed,
-        0,
-        said('With this little gluten more starch must stay for the crumb to set.'),
-      );
-    }
-  }
-  b.cap(
-    id('inert-fibre'),
-    plus(inert, base, -limits.inertFibre / 100),
+  const dough = doughOf(b, section);
+  glutenRows(dough);
+  starchRows(dough);
+  const { inert } = dough;
+  const fibre = section.limits.inertFibre;
+  atMost(dough, 'inert-fibre', inert, fibre, 'More added fibre would make it dry and heavy.');
+  yeastFoodRow(dough);
+  eggRow(dough);
+  shareRows(b, section, dough.base);
+  seedGelRow(dough);
+  b.floor(idIn(section, 'base-mass'), dough.base, 50, null);
+}
+
+function glutenRows(dough: Dough): void {
+  const { gluten } = dough;
+  const limits = dough.section.limits.gluten;
+  if (!limits) return;
+  const { hard, max } = limits;
+  atLeast(dough, 'gluten-least', gluten, hard, 'The dough needs gluten to hold together.');
+  atMost(dough, 'gluten-most', gluten, max, 'More gluten would make it rubbery.');
+  bindGluten(dough);
+}
+
+function starchRows(dough: Dough): void {
+  const { b, section, starch, gluten, base } = dough;
+  const { starch: limits, gluten: g } = section.limits;
+  const { min, strong, atGluten } = limits;
+  if (min <= 0) return;
+  atLeast(dough, 'starch-least', starch, strong, 'Some starch must stay for the crumb to set.');
+  if (strong >= min || !g) return;
+  const slope = (min - strong) / (atGluten - g.min);
+  b.floor(
+    idIn(section, 'starch-weak'),
+    plus(plus(starch, gluten, slope), base, -(min + slope * g.min) / 100),
     0,
-    said('More added fibre would make it dry and heavy.'),
+    b.inSection(section, 'With this little gluten more starch must stay for the crumb to set.'),
   );
-  if (limits.yeastFood > 0) {
-    const food = b.sum(
-      within(section, (c) =>
-        c.base || c.role === 'sweetness' || c.role === 'yeast-food' ? figure.yeastFood(c.food) : 0,
-      ),
-      percent,
-    );
-    b.floor(
-      id('yeast-food'),
-      plus(food, base, -limits.yeastFood / 100),
-      0,
-      said('Yeast needs some sugar or starch to feed on.'),
-    );
-  }
-  if (limits.eggStructure > 0) {
-    const set = b.sum(
-      within(section, (c) => (c.base || c.role === 'egg' ? setting(c.food) : 0)),
-      percent,
-    );
-    b.floor(
-      id('egg-structure'),
-      plus(set, base, -limits.eggStructure / 100),
-      0,
-      said('Egg and protein must hold what the flour held.'),
-    );
-  }
-  shareRows(b, section, base);
-  const mucilage = b.sum(
+}
+
+function yeastFoodRow(dough: Dough): void {
+  const { b, section, percent } = dough;
+  const least = section.limits.yeastFood;
+  if (least <= 0) return;
+  const food = b.sum(
+    within(section, (c) =>
+      c.base || c.role === 'sweetness' || c.role === 'yeast-food' ? figure.yeastFood(c.food) : 0,
+    ),
+    percent,
+  );
+  atLeast(dough, 'yeast-food', food, least, 'Yeast needs some sugar or starch to feed on.');
+}
+
+function eggRow(dough: Dough): void {
+  const { b, section, percent } = dough;
+  const least = section.limits.eggStructure;
+  if (least <= 0) return;
+  const set = b.sum(
+    within(section, (c) => (c.base || c.role === 'egg' ? setting(c.food) : 0)),
+    percent,
+  );
+  atLeast(dough, 'egg-structure', set, least, 'Egg and protein must hold what the flour held.');
+}
+
+/** Seeds and husk together, percent of the flour base, above which a crumb is slimy (common practice, no source). */
+const SEED_GEL_PCT = 20;
+
+function seedGelRow(dough: Dough): void {
+  const { b, section, percent } = dough;
+  const gel = b.sum(
     within(section, (c) => (hasTag(c.food, 'seed-gel') && (c.base || c.role === 'binder') ? 1 : 0)),
     percent,
   );
-  b.cap(
-    id('seed-gel'),
-    plus(mucilage, base, -0.2),
-    0,
-    said('More seed and husk would make it slimy.'),
-  );
-  b.floor(id('base-mass'), base, 50, null);
+  atMost(dough, 'seed-gel', gel, SEED_GEL_PCT, 'More seed and husk would make it slimy.');
 }
 
 /** Gluten below the family's ideal is paid for with binder and with closeness. */
-function bindGluten(
-  b: Builder,
-  section: Section,
-  of: { base: Linear; gluten: Linear; inert: Linear },
-): void {
+function bindGluten({ b, section, base, gluten, inert }: Dough): void {
   const { limits, flourBase } = section;
-  const { base, gluten, inert } = of;
   const g = limits.gluten;
   const binder = b.choices.find(
     (c) =>
@@ -138,7 +150,7 @@ function bindGluten(
     null,
   );
   if (!binder?.food) return;
-  const [low, high] = limits.binder[binder.food.id] ?? [0, 0, 0];
+  const { least: low, most: high } = limits.binder[binder.food.id] ?? { least: 0, most: 0 };
   const dose = low + limits.binderLift;
   const removed = b.choices.flatMap((c): [string, number][] =>
     c.kind === 'swap' && c.candidate?.part.base && c.candidate.part.section === section.id
@@ -202,58 +214,55 @@ function shareRows(b: Builder, section: Section, base: Linear): void {
 
 /** Water the dough can hold, fat within its window. */
 export function waterAndFatRows(b: Builder, section: Section): void {
+  waterRows(b, section);
+  fatRows(b, section);
+}
+
+function waterRows(b: Builder, section: Section): void {
   const { limits, flourBase } = section;
-  const id = (name: string): string => idIn(section, name);
-  const said = (text: string): string => b.inSection(section, text);
   const percent = flourBase / 100;
-  const weight = b.weight(section);
   const held = b.sum(
     within(section, (c) => (c.base || c.role === 'binder' ? figure.absorption(c.food) : 0)),
     percent,
   );
-  b.deviation(id('water-shift'), held, 0.0006 * weight, 'water');
-  if (limits.hydration) {
-    const base = b.sum(
-      inBase(section, () => 1),
-      percent,
-    );
-    const now = b.sum(
-      within(section, (c) => (c.role === 'liquid' || c.role === 'egg' ? figure.water(c.food) : 0)),
-      percent,
-    ).constant;
-    const total: Linear = { constant: now, terms: held.terms };
-    b.cap(
-      id('hydration'),
-      plus(total, base, -limits.hydration[1] / 100),
-      0,
-      said('The dough would need more water than it can hold.'),
-    );
-  }
+  b.deviation(idIn(section, 'water-shift'), held, 0.0006 * b.weight(section), 'water');
+  if (!limits.hydration) return;
+  const base = b.sum(
+    inBase(section, () => 1),
+    percent,
+  );
+  const now = b.sum(
+    within(section, (c) => (c.role === 'liquid' || c.role === 'egg' ? figure.water(c.food) : 0)),
+    percent,
+  ).constant;
+  const total: Linear = { constant: now, terms: held.terms };
+  b.cap(
+    idIn(section, 'hydration'),
+    plus(total, base, -limits.hydration.max / 100),
+    0,
+    b.inSection(section, 'The dough would need more water than it can hold.'),
+  );
+}
+
+function fatRows(b: Builder, section: Section): void {
+  const { window, addPct, maxPct } = section.limits.fat;
+  const id = (name: string): string => idIn(section, name);
   const fats = b.sum(
     within(section, (c) =>
       // Of the oil it is fried in, only what it takes up.
       c.base || c.role === 'fat' || c.role === 'egg' ? figure.fat(c.food) * c.eaten : 0,
     ),
-    percent,
+    section.flourBase / 100,
   );
-  const { window, addPct, maxPct } = limits.fat;
+  const most = (name: string, pct: number, why: string): void =>
+    b.cap(id(name), fats, pct, b.inSection(section, why));
   if (window) {
-    b.cap(
-      id('fat-most'),
-      fats,
-      fats.constant * window[1],
-      said('More fat from nuts would make it greasy.'),
-    );
-    b.floor(
-      id('fat-least'),
-      fats,
-      fats.constant * window[0],
-      said('Less fat would make it dry and tough.'),
-    );
+    most('fat-most', fats.constant * window.max, 'More fat from nuts would make it greasy.');
+    const least = b.inSection(section, 'Less fat would make it dry and tough.');
+    b.floor(id('fat-least'), fats, fats.constant * window.min, least);
   }
   if (addPct !== undefined)
-    b.cap(id('fat-most'), fats, fats.constant + addPct, said('More fat would weaken the dough.'));
-  if (maxPct !== undefined)
-    b.cap(id('fat-free'), fats, maxPct, said('More fat would make it spread and crumble.'));
-  b.deviation(id('fat-shift'), fats, 0.002 * weight, 'fat');
+    most('fat-most', fats.constant + addPct, 'More fat would weaken the dough.');
+  if (maxPct !== undefined) most('fat-free', maxPct, 'More fat would make it spread and crumble.');
+  b.deviation(id('fat-shift'), fats, 0.002 * b.weight(section), 'fat');
 }

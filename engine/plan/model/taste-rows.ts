@@ -2,7 +2,8 @@
 import type { Food } from '../../model.ts';
 import type { Section } from '../dish/dish.ts';
 import * as figure from '../dish/food-figures.ts';
-import { type Attribute, plus, scaled } from './expressions.ts';
+import type { Row } from '../solver/programme.ts';
+import { type Attribute, type Linear, plus, scaled } from './expressions.ts';
 import { type Builder, inBase, within } from './row-builder.ts';
 import { idIn } from './variable-ids.ts';
 
@@ -48,93 +49,93 @@ export const isIntense = (food: Food): boolean => figure.sweetness(food) > 10;
 
 /** Sweetness and bulk of a section's sugar, and how much of single sweeteners it bears. */
 export function sweetRows(b: Builder, section: Section): void {
-  const { dish } = b;
-  const id = (name: string): string => idIn(section, name);
-  const said = (text: string): string => b.inSection(section, text);
   const sweet = b.sum(ofSweeteners(section, figure.sweetness));
   const all = b.sum((c) => (c.role === 'sweetness' ? figure.sweetness(c.food) : 0)).constant;
   const weight = all > 0 ? sweet.constant / all : 1;
-  if (sweet.constant > 0) {
-    const per = scaled(sweet, 1 / sweet.constant);
-    const wanted = dish.goals.sweetness;
-    b.variable(id('less-sweet'), 0.6 * weight, 'sweetness', 0.3);
-    b.row(
-      {
-        id: id('sweetness-least'),
-        min: wanted - 1,
-        terms: [...per.terms, [id('less-sweet'), 1]],
-      },
-      said('Sweetness has to match; a less sweet result would allow more.'),
-    );
-    b.row({ id: id('sweetness-most'), max: 0.03, terms: per.terms }, null);
-  }
+  if (sweet.constant > 0) sweetnessRows(b, section, sweet, weight);
   b.cap(
-    id('intense-sweet'),
+    idIn(section, 'intense-sweet'),
     b.sum(ofSweeteners(section, (f) => (isIntense(f) ? figure.sweetness(f) : 0))),
     INTENSE_SHARE * sweet.constant,
-    said('More intense sweetener would leave an aftertaste.'),
+    b.inSection(section, 'More intense sweetener would leave an aftertaste.'),
   );
-  bulkRows(b, section, weight);
+  bulkRows(b, section);
+  alluloseRow(b, section);
+  erythritolRows(b, section, weight);
+  browningRow(b, section, weight);
 }
 
-/** Bulk in place of the sugar's, and the shares of allulose and erythritol in it. */
-function bulkRows(b: Builder, section: Section, weight: number): void {
+/** As sweet as wished; a less sweet result costs closeness. */
+function sweetnessRows(b: Builder, section: Section, sweet: Linear, weight: number): void {
+  const per = scaled(sweet, 1 / sweet.constant);
+  const lessSweet = idIn(section, 'less-sweet');
+  b.variable(lessSweet, 0.6 * weight, 'sweetness', 0.3);
+  const least: Row = {
+    id: idIn(section, 'sweetness-least'),
+    min: b.dish.goals.sweetness - 1,
+    terms: [...per.terms, [lessSweet, 1]],
+  };
+  b.row(least, b.inSection(section, 'Sweetness has to match; a less sweet result would allow more.'));
+  b.row({ id: idIn(section, 'sweetness-most'), max: 0.03, terms: per.terms }, null);
+}
+
+/** Mass of the sweeteners that counts as bulk, g of sugar. */
+const bulkOf = (b: Builder, section: Section): Linear => b.sum(ofSweeteners(section, figure.bulk));
+
+/** Bulk in place of the sugar's. */
+function bulkRows(b: Builder, section: Section): void {
+  const mass = bulkOf(b, section);
+  const isFoam = FOAM.test(`${b.dish.title} ${section.title ?? ''}`);
+  const { bulkFloor } = section.limits;
+  const floor = isFoam ? Math.max(FOAM_BULK, bulkFloor) : bulkFloor;
+  if (floor <= 0 || mass.constant <= 0) return;
+  const share = scaled(mass, 1 / mass.constant);
+  const least = b.inSection(section, 'Sugar is also bulk here, so something must take its place.');
+  b.floor(idIn(section, 'sweet-bulk'), share, floor, least);
+  const most = b.inSection(section, 'More sweetener by mass would make it heavy.');
+  b.cap(idIn(section, 'sweet-bulk-most'), share, BULK_MOST, most);
+}
+
+function alluloseRow(b: Builder, section: Section): void {
+  const { alluloseShare } = section.limits;
+  if (alluloseShare >= 1) return;
+  const per = Math.max(bulkOf(b, section).constant, 1);
+  b.cap(
+    idIn(section, 'allulose-share'),
+    b.sum(ofSweeteners(section, alluloseIn), per / 100),
+    alluloseShare * 100,
+    b.inSection(section, 'More allulose would keep it from turning crisp.'),
+  );
+}
+
+/** Erythritol against the flour or the mass, and against the other sweeteners. */
+function erythritolRows(b: Builder, section: Section, weight: number): void {
   const { limits } = section;
-  const id = (name: string): string => idIn(section, name);
-  const said = (text: string): string => b.inSection(section, text);
-  const mass = b.sum(ofSweeteners(section, figure.bulk));
+  const mass = bulkOf(b, section);
   const per = Math.max(mass.constant, 1);
-  const foam = FOAM.test(`${b.dish.title} ${section.title ?? ''}`);
-  const floor = foam ? Math.max(FOAM_BULK, limits.bulkFloor) : limits.bulkFloor;
-  if (floor > 0 && mass.constant > 0) {
-    const share = scaled(mass, 1 / mass.constant);
-    b.floor(
-      id('sweet-bulk'),
-      share,
-      floor,
-      said('Sugar is also bulk here, so something must take its place.'),
-    );
-    b.cap(
-      id('sweet-bulk-most'),
-      share,
-      BULK_MOST,
-      said('More sweetener by mass would make it heavy.'),
-    );
-  }
-  if (limits.alluloseShare < 1)
-    b.cap(
-      id('allulose-share'),
-      b.sum(ofSweeteners(section, alluloseIn), per / 100),
-      limits.alluloseShare * 100,
-      said('More allulose would keep it from turning crisp.'),
-    );
-  const flour = section.dough || limits.kind === 'dish';
+  const hasFlour = section.dough || limits.kind === 'dish';
   const total = section.dough ? section.flourBase : section.mass;
   const erythritol = ofSweeteners(section, erythritolIn);
   b.cap(
-    id('erythritol-share'),
+    idIn(section, 'erythritol-share'),
     b.sum(erythritol, Math.max(total, 1) / 100),
-    flour ? limits.erythritolPct : Math.min(limits.erythritolPct, ERYTHRITOL_OF_MASS),
-    said('More erythritol would turn gritty.'),
+    hasFlour ? limits.erythritolPct : Math.min(limits.erythritolPct, ERYTHRITOL_OF_MASS),
+    b.inSection(section, 'More erythritol would turn gritty.'),
   );
-  if (limits.erythritolOfSweet < 1) {
-    const over = plus(b.sum(erythritol, per), scaled(mass, 1 / per), -limits.erythritolOfSweet);
-    b.deviation(
-      id('gritty'),
-      over,
-      GRITTY_COST * weight,
-      'sweetness',
-      Math.max(0, -over.constant),
-      false,
-    );
-  }
-  if (section.dough && mass.constant > 0) {
-    const colour = b.sum(
-      ofSweeteners(section, (f) => browning(f) * figure.bulk(f)),
-      per,
-    );
-    b.deviation(id('browning-shift'), colour, BROWNING_COST * weight, 'flavour');
-  }
+  if (limits.erythritolOfSweet >= 1) return;
+  const over = plus(b.sum(erythritol, per), scaled(mass, 1 / per), -limits.erythritolOfSweet);
+  const free = Math.max(0, -over.constant);
+  b.deviation(idIn(section, 'gritty'), over, GRITTY_COST * weight, 'sweetness', free, false);
+}
+
+function browningRow(b: Builder, section: Section, weight: number): void {
+  const mass = bulkOf(b, section);
+  if (!section.dough || mass.constant <= 0) return;
+  const colour = b.sum(
+    ofSweeteners(section, (f) => browning(f) * figure.bulk(f)),
+    Math.max(mass.constant, 1),
+  );
+  b.deviation(idIn(section, 'browning-shift'), colour, BROWNING_COST * weight, 'flavour');
 }
 
 /** Share of the original's freezing-point depression a frozen dessert may stray by (common practice, no source). */

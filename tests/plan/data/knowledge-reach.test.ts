@@ -1,7 +1,8 @@
 /** Every swap is of use: a dish takes it when a cook has its foods at home, and not those of its rivals. */
 import { describe, expect, it } from 'vitest';
 import type { Family } from '../../../engine/model.ts';
-import { FAMILY_LIMITS, SWAP_RULES, type SwapRule } from '../../../engine/plan/dish/knowledge.ts';
+import { limitsOf } from '../../../engine/plan/dish/family-limits.ts';
+import { SWAP_RULES, type SwapRule } from '../../../engine/plan/dish/swap-rules.ts';
 import { foods, plan, type Sample } from '../build.ts';
 import { samplesFor, titlesFor } from './knowledge-samples.ts';
 
@@ -17,8 +18,8 @@ const BUDGETS = [0, 1, 2, 4, 8, 16, 24];
 const TRIES = 6;
 
 function staples(family: Family): readonly string[] {
-  const limits = FAMILY_LIMITS.get(family);
-  if (limits?.kind !== 'dough') return FOR_SWEET;
+  const limits = limitsOf(family);
+  if (limits.kind !== 'dough') return FOR_SWEET;
   return (limits.gluten?.hard ?? 0) > 0 ? FOR_STRONG_DOUGHS : FOR_DOUGHS;
 }
 

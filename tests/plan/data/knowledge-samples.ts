@@ -1,9 +1,11 @@
 /** A made-up dish for every swap: a food it replaces, in a family it is for, under a title it needs. */
 import { DEFAULT_GOALS, FAMILIES, type Family } from '../../../engine/model.ts';
 import classes from '../../../engine/plan/data/classes.json' with { type: 'json' };
+import { isDoughFamily, limitsOf } from '../../../engine/plan/dish/family-limits.ts';
 import { netPerGram } from '../../../engine/plan/dish/food-figures.ts';
-import { FAMILY_LIMITS, type SwapRule, suits } from '../../../engine/plan/dish/knowledge.ts';
 import { usualRole } from '../../../engine/plan/dish/roles.ts';
+import { type SwapRule, suits } from '../../../engine/plan/dish/swap-rules.ts';
+import { mentionsAny, wordsOf } from '../../../engine/plan/dish/word-search.ts';
 import { foods, type Part, type Sample } from '../build.ts';
 
 const net = (id: string): number => {
@@ -28,39 +30,10 @@ export const helped = (rule: SwapRule): string[] =>
     .filter((id) => netBrought(rule) < 0.9 * net(id) && !rule.to.some(({ food }) => food === id))
     .sort((a, b) => net(b) - net(a));
 
-/** Plain words for one way of a pattern: the first of each choice, without what may be missing. */
-const plain = (way: string): string =>
-  way
-    .replace(/\\b/g, '')
-    .replace(/\[\^\.\]\{[\d,]+\}/g, ' ')
-    .replace(/\[(.)[^\]]*\]/g, '$1')
-    .replace(/\(([^()|]*)[^()]*\)\??/g, '$1')
-    .replace(/\.\?/g, ' ')
-    .replace(/ \?/g, ' ')
-    .replace(/(.)\?/g, '$1')
-    .replace(/\+/g, '');
-
-/** The ways of a pattern that are parted by bars outside brackets. */
-function ways(pattern: string): string[] {
-  const found = [''];
-  let depth = 0;
-  for (const letter of pattern) {
-    if (letter === '(') depth += 1;
-    if (letter === ')') depth -= 1;
-    if (letter === '|' && depth === 0) found.push('');
-    else found[found.length - 1] += letter;
-  }
-  return found;
-}
-
 /** Every title that a swap's words allow and its exceptions do not forbid. */
 export function titlesFor(rule: SwapRule): string[] {
-  const words = rule.when === undefined ? ['Supper for friends'] : ways(rule.when).map(plain);
-  return words.filter(
-    (title) =>
-      (rule.when === undefined || new RegExp(rule.when, 'i').test(title)) &&
-      (rule.unless === undefined || !new RegExp(rule.unless, 'i').test(title)),
-  );
+  const words = rule.when === undefined ? ['Supper for friends'] : wordsOf(rule.when);
+  return words.map((word) => word.trim()).filter((title) => !mentionsAny(rule.unless, title));
 }
 
 export const familiesOf = (rule: SwapRule): Family[] =>
@@ -70,7 +43,7 @@ const FLOURS = /^(wheat|other)-flours$/;
 
 /** A dough round a flour and the swap's food, by family. */
 function dough(family: Family, flour: string, extra: Part[]): Part[] {
-  const yeast = FAMILY_LIMITS.get(family)?.yeast === true;
+  const yeast = limitsOf(family).yeast;
   const plainDough = yeast || ['tortilla', 'cracker', 'pie-crust'].includes(family);
   const sweet = ['cookie', 'cake', 'brownie', 'quick-bread'].includes(family);
   return [
@@ -94,7 +67,7 @@ function massOf(id: string): number {
 
 /** What goes into the made-up dish besides the food that is replaced. */
 function partsFor(rule: SwapRule, family: Family, food: string): Part[] {
-  const isDough = FAMILY_LIMITS.get(family)?.kind === 'dough';
+  const isDough = isDoughFamily(family);
   const flour = rule.replaces.some((name) => FLOURS.test(name));
   if (isDough && flour) return dough(family, food, []);
   if (isDough) return dough(family, 'all-purpose-flour', [[food, massOf(food)]]);
@@ -122,7 +95,7 @@ export function samplesFor(rule: SwapRule): Sample[] {
   const ids = helped(rule).slice(0, 2);
   const titles = titlesFor(rule).slice(0, 2);
   const families = familiesOf(rule);
-  const dishes = families.filter((f) => FAMILY_LIMITS.get(f)?.kind === 'dish');
+  const dishes = families.filter((f) => limitsOf(f).kind === 'dish');
   const first =
     rule.role === 'structure' ? families : [...dishes.slice(-1), ...dishes, ...families];
   return [...new Set(first)].flatMap((family) =>

@@ -1,7 +1,7 @@
 /** Families and parts of recipes whose titles mislead or say little. */
 import { describe, expect, it } from 'vitest';
 import type { Family } from '../../../engine/model.ts';
-import { FAMILY_LIMITS } from '../../../engine/plan/dish/knowledge.ts';
+import { limitsOf } from '../../../engine/plan/dish/family-limits.ts';
 import { adapted, type Pasted } from '../pasted.ts';
 import rows from './titled.json' with { type: 'json' };
 
@@ -33,10 +33,10 @@ describe.each(RECIPES.map((recipe) => [recipe.title, recipe] as const))('%s', (_
 
   it('holds each part to its own limits', () => {
     for (const part of plan.parts) {
-      const limits = FAMILY_LIMITS.get(part.family);
+      const limits = limitsOf(part.family);
       const items = plan.items.filter(({ key }) => part.keys.includes(key));
       const flours = items.filter(({ role }) => role === 'structure');
-      if (limits?.kind === 'dish') expect(flours, part.title ?? '').toEqual([]);
+      if (limits.kind === 'dish') expect(flours, part.title ?? '').toEqual([]);
     }
   });
 });

@@ -2,7 +2,7 @@
 import * as fc from 'fast-check';
 import type { Goals } from '../../../engine/model.ts';
 import { DEFAULT_GOALS } from '../../../engine/model.ts';
-import { readDish } from '../../../engine/plan/dish/dish.ts';
+import { readDish } from '../../../engine/plan/dish/read-dish.ts';
 import { buildModel, type PlanModel } from '../../../engine/plan/model/plan-model.ts';
 import { foods, ingredientsOf, type Part, type Sample } from '../build.ts';
 import { SAMPLES } from '../samples.ts';

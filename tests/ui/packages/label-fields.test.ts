@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { foodFromLabel } from '../../../engine/index.ts';
-import swaps from '../../../engine/plan/data/swaps.json' with { type: 'json' };
+import { SWAP_RULES } from '../../../engine/plan/dish/swap-rules.ts';
 import {
   type Draft,
   draftFrom,
@@ -121,7 +121,7 @@ describe('what a package may stand in for', () => {
   });
 
   it('holds a food for every swap that says to enter a label', () => {
-    const asking = swaps.filter((swap) => swap.cautions.join().includes("package's label"));
+    const asking = SWAP_RULES.filter((swap) => swap.cautions.join().includes("package's label"));
     expect(asking.length).toBeGreaterThan(5);
     // A swap may bring plain foods beside the bought one: butter, eggs, cocoa.
     const without = asking.filter(({ to }) => !to.some(({ food }) => ids.includes(food)));

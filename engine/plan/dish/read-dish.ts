@@ -1,0 +1,135 @@
+/** Collects what the planner needs of a recipe: its parts with roles, their sections, and every swap that fits. */
+import type { FoodTable } from '../../foods/index.ts';
+import type { Family, Food, Goals, Ingredient } from '../../model.ts';
+import { candidatesOf } from './candidates.ts';
+import type { Dish, Part, Section } from './dish.ts';
+import { limitsOf } from './family-limits.ts';
+import { netPerGram } from './food-figures.ts';
+import { alsoCoats, type FoodRole, roleIn } from './roles.ts';
+import { type DishSection, sectionsOf } from './sections.ts';
+
+const ASIDE = /\b(to serve|for serving|to garnish|for garnish|garnish|to decorate)\b/i;
+
+/** Optional, or served beside: not in the totals, so not worth a change. */
+const isAside = ({ line }: Ingredient): boolean =>
+  line.optional || (line.purpose !== null && ASIDE.test(line.purpose));
+
+function partOf(
+  ingredient: Ingredient,
+  role: FoodRole,
+  food: Food,
+  dish: { section: Section; goals: Goals; keep: boolean },
+): Part | null {
+  const { weight } = ingredient;
+  if (!weight || !(weight.grams.best > 0) || !Number.isFinite(weight.grams.best)) return null;
+  const net = netPerGram(food, dish.goals.rule);
+  const aside = isAside(ingredient);
+  return {
+    key: ingredient.key,
+    food,
+    grams: weight.grams.best,
+    gramsRange: weight.grams,
+    sure: ingredient.match?.confidence ?? 0,
+    eaten: aside ? 0 : weight.eaten.best,
+    eatenRange: weight.eaten,
+    class: role.class,
+    role: role.role,
+    base: dish.section.limits.kind === 'dough' && role.role === 'structure',
+    net: net ?? 0,
+    fixed: dish.keep || aside || dish.goals.pinned.includes(ingredient.key) || net === null,
+    group: ingredient.line.group,
+    text: ingredient.line.text,
+    section: dish.section.id,
+  };
+}
+
+/** Sections in the dish's order with the main one first; its family may be the user's word. */
+function sectionList(found: readonly DishSection[], family: Family | null): Section[] {
+  const ordered = [...found.filter((s) => s.main), ...found.filter((s) => !s.main)];
+  return ordered.map((section, id): Section => {
+    const chosen = id === 0 && family !== null;
+    const own = chosen ? family : section.id;
+    return {
+      id,
+      title: section.title,
+      family: own,
+      confidence: chosen ? 1 : section.confidence,
+      why: chosen ? 'chosen by you' : section.why,
+      keys: section.keys,
+      limits: limitsOf(own),
+      dough: false,
+      flourBase: 0,
+      mass: 0,
+    };
+  });
+}
+
+/** What a recipe is when nothing tells. */
+const UNKNOWN: DishSection = {
+  title: null,
+  keys: [],
+  main: true,
+  id: 'other',
+  confidence: 0.5,
+  why: 'nothing to go by',
+};
+
+export interface DishOptions {
+  /** Family of the main part, or null to tell it from the ingredients. */
+  family: Family | null;
+  servings: number;
+  goals: Goals;
+  foods: FoodTable;
+  title?: string;
+  steps?: readonly string[];
+}
+
+/** The parts of the dish with their roles; lines without a known food or weight are left out. */
+function partsOf(
+  ingredients: readonly Ingredient[],
+  sections: readonly Section[],
+  main: Section,
+  { goals, foods, steps = [] }: DishOptions,
+): Part[] {
+  const sectionOf = new Map(sections.flatMap((s) => s.keys.map((key) => [key, s] as const)));
+  return ingredients.flatMap((ingredient): Part[] => {
+    const food = ingredient.match ? foods.byId(ingredient.match.foodId) : null;
+    if (!food) return [];
+    const section = sectionOf.get(ingredient.key) ?? main;
+    const role = roleIn(food, ingredient, section.family);
+    const keep = alsoCoats(role, section.family, steps);
+    const part = partOf(ingredient, role, food, { section, goals, keep });
+    return part ? [part] : [];
+  });
+}
+
+/** The section with the masses of its parts. */
+function weighed(section: Section, parts: readonly Part[]): void {
+  const own = parts.filter((part) => part.section === section.id);
+  section.mass = own.reduce((sum, part) => sum + part.grams, 0);
+  section.flourBase = own.reduce((sum, part) => sum + (part.base ? part.grams : 0), 0);
+  section.dough = section.limits.kind === 'dough' && section.flourBase > 0;
+}
+
+/** Collects the parts of a dish and every swap that fits them. `servings` that is not a positive number counts as 1. */
+export function readDish(ingredients: readonly Ingredient[], options: DishOptions): Dish {
+  const { goals, foods, title = '', steps = [], servings } = options;
+  const found = sectionsOf(ingredients, { title, steps }, foods);
+  const sections = sectionList(found.length > 0 ? found : [UNKNOWN], options.family);
+  const main = sections[0] as Section;
+  const parts = partsOf(ingredients, sections, main, options);
+  for (const section of sections) weighed(section, parts);
+  const dish: Dish = {
+    sections,
+    main,
+    servings: servings > 0 && Number.isFinite(servings) ? servings : 1,
+    goals,
+    foods,
+    title,
+    method: steps.join('\n'),
+    parts,
+    candidates: [],
+    refused: [],
+  };
+  return { ...dish, ...candidatesOf(dish) };
+}
