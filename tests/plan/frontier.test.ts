@@ -5,7 +5,7 @@ import { JSDOM, VirtualConsole } from 'jsdom';
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_GOALS, readPage, readText, tallyRecipe } from '../../engine/index.ts';
 import type { Recipe } from '../../engine/model.ts';
-import { readDish } from '../../engine/plan/dish/dish.ts';
+import { readDish } from '../../engine/plan/dish/read-dish.ts';
 import { frontierOf } from '../../engine/plan/frontier.ts';
 import {
   buildModel,

@@ -1,7 +1,7 @@
 /** Keeps the programme of a long recipe small: like lines move together, and each line keeps its best stand-ins. */
 
 import type { NetCarbRule } from '../../model.ts';
-import type { Candidate } from '../dish/candidates.ts';
+import type { Candidate } from '../dish/dish.ts';
 import { netPerGram } from '../dish/food-figures.ts';
 import type { Choice } from './decisions.ts';
 

@@ -75,7 +75,10 @@ function sweetnessRows(b: Builder, section: Section, sweet: Linear, weight: numb
     min: b.dish.goals.sweetness - 1,
     terms: [...per.terms, [lessSweet, 1]],
   };
-  b.row(least, b.inSection(section, 'Sweetness has to match; a less sweet result would allow more.'));
+  b.row(
+    least,
+    b.inSection(section, 'Sweetness has to match; a less sweet result would allow more.'),
+  );
   b.row({ id: idIn(section, 'sweetness-most'), max: 0.03, terms: per.terms }, null);
 }
 
