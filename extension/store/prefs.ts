@@ -1,6 +1,7 @@
 /** The user's preferences, in `storage.local`. */
 import * as z from 'zod';
 import { Allergen, DEFAULT_GOALS, type Goals, NetCarbRule } from '../../engine/model.ts';
+import { PantryFood } from './records.ts';
 
 const KEY = 'preferences';
 
@@ -12,6 +13,12 @@ export const Preferences = z.object({
   sodium: z.enum(['sodium', 'salt']).catch('sodium'),
   /** How amounts of ingredients are shown: as the recipe has them, or in one system. */
   amounts: z.enum(['page', 'metric', 'us']).catch('page'),
+  /** Language of the screens; 'auto' goes by the browser's. */
+  language: z.enum(['auto', 'en', 'de']).catch('auto'),
+  /** Foods that are never added. */
+  never: z.array(PantryFood).catch([]),
+  /** The first questions were answered or skipped. */
+  welcomed: z.boolean().catch(false),
 });
 export type Preferences = z.infer<typeof Preferences>;
 
@@ -35,6 +42,12 @@ export async function storePreferences(area: Area, preferences: Preferences): Pr
 }
 
 /** Goals for a recipe that is opened for the first time. */
-export function goalsFrom({ budgetG, rule, avoid }: Preferences): Goals {
-  return { ...DEFAULT_GOALS, budgetG, rule, avoid };
+export function goalsFrom({ budgetG, rule, avoid, never }: Preferences): Goals {
+  return {
+    ...DEFAULT_GOALS,
+    budgetG,
+    rule,
+    avoid,
+    excludedFoods: never.map(({ foodId }) => foodId),
+  };
 }

@@ -5,6 +5,7 @@ import { openStore } from '../../store/db.ts';
 import { answerSave } from '../../store/keeper.ts';
 import { addMenu, onCommand, onMenu } from './menu.ts';
 import { markTab, watchPermission } from './page-marks.ts';
+import { reworkSelection } from './selected-text.ts';
 
 export default defineBackground(() => {
   // Listeners stand here, at the top, so that the browser wakes this script for each of them.
@@ -17,6 +18,10 @@ export default defineBackground(() => {
     if (type === 'mark') {
       void markTab(message, sender.tab?.id);
       return undefined;
+    }
+    if (type === 'rework-selection') {
+      const { tabId } = message as { tabId?: unknown };
+      return reworkSelection(typeof tabId === 'number' ? tabId : undefined);
     }
     if (type !== 'save') return undefined;
     const store = openStore();

@@ -8,7 +8,7 @@ import { type Current, storeCurrent } from '../../store/current.ts';
 export function hold(current: Current): void {
   // Without room to hold it the page still works; only a reload would lose unsaved changes.
   storeCurrent(browser.storage.session, current).then(
-    () => history.replaceState(null, '', location.pathname),
+    () => history.replaceState(null, '', `${location.pathname}${location.hash}`),
     () => {},
   );
 }

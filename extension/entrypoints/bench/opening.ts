@@ -15,6 +15,8 @@ import {
 } from '../../store/prefs.ts';
 import type { Alias, PantryFood } from '../../store/records.ts';
 import { emptyOldBin, getRecipe, sameWork } from '../../store/saved.ts';
+import { say } from '../../ui/words/say.ts';
+import type { Place } from './place-names.ts';
 
 export interface Opening {
   preferences: Preferences;
@@ -27,6 +29,8 @@ export interface Opening {
   unsaved: string | null;
   /** What went wrong while opening, in plain words. */
   trouble: string | null;
+  /** Where to begin when the address names no place. */
+  place: Place;
 }
 
 async function savedCurrent(store: Store, id: string): Promise<Current | null> {
@@ -73,11 +77,12 @@ export async function openWith(store: Store, query: string, now: number): Promis
   if (id !== null) {
     current = await attempt(() => savedCurrent(store, id), null);
     unsaved = await attempt(() => unsavedTitle(store), null);
-    if (!current) trouble ??= 'That saved recipe is not here any more, or it is damaged.';
+    if (!current) trouble ??= say('keptIsGone');
   } else if (!parameters.has('paste')) {
     current = await attempt(() => loadCurrent(browser.storage.session), null);
   }
-  return { preferences, own, aliases, pantry, current, unsaved, trouble };
+  const place = current ? 'recipe' : parameters.has('paste') ? 'paste' : 'kept';
+  return { preferences, own, aliases, pantry, current, unsaved, trouble, place };
 }
 
 /** A recipe that is worked on for the first time. */

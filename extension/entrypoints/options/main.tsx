@@ -1,7 +1,7 @@
 import { render } from 'preact';
-import '../../ui/styles/base.css';
-import '../../ui/styles/parts.css';
+import '../../ui/styles/styles.ts';
+import { beginWith } from '../../ui/words/begin.ts';
 import { Options } from './options.tsx';
 
 const root = document.getElementById('root');
-if (root) render(<Options />, root);
+if (root) void beginWith(() => render(<Options />, root));

@@ -1,7 +1,14 @@
 import { browser } from 'wxt/browser';
 
-/** Opens the full view in a tab of its own and closes the popup. */
-export async function openBench(query: '' | '?paste' | `?id=${string}` = ''): Promise<void> {
-  await browser.tabs.create({ url: browser.runtime.getURL(`/bench.html${query}`) });
+/** What may stand behind the address of the full page: a query, a place, or both. */
+type Address =
+  | ''
+  | `#${'kept' | 'settings' | 'stove' | 'recipe' | 'paste'}`
+  | `?paste${'' | '#paste'}`
+  | `?id=${string}`;
+
+/** Opens the full page in a tab of its own and closes the popup. */
+export async function openBench(address: Address = ''): Promise<void> {
+  await browser.tabs.create({ url: browser.runtime.getURL(`/bench.html${address}`) });
   window.close();
 }

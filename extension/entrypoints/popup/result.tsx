@@ -1,31 +1,30 @@
+/** One recipe in the popup: the verdict, what to do, what to mind; below it the figures. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
-import type { Adaptation, Food } from '../../../engine/model.ts';
+import type { Adaptation } from '../../../engine/model.ts';
 import { type Current, storeCurrent } from '../../store/current.ts';
 import { openStore } from '../../store/db.ts';
 import { SaveAnswer, type SaveRequest } from '../../store/keeper.ts';
-import type { Preferences } from '../../store/prefs.ts';
-import type { Alias } from '../../store/records.ts';
+import { Fold } from '../../ui/controls/fold.tsx';
 import { Message } from '../../ui/controls/message.tsx';
-import { CarbStrip } from '../../ui/figures/carb-strip.tsx';
+import { Working } from '../../ui/controls/working.tsx';
+import { AllergenAlert } from '../../ui/figures/allergen-alert.tsx';
 import { Cautions } from '../../ui/figures/cautions-list.tsx';
-import { Headline } from '../../ui/figures/headline.tsx';
+import { Concerns, NotCounted } from '../../ui/figures/concerns.tsx';
 import { NutrientTable } from '../../ui/figures/nutrient-table.tsx';
-import { TraceContext, useLazyTrace } from '../../ui/figures/trace-context.ts';
-import { GoalsBar } from '../../ui/goals/goals-bar.tsx';
+import { CarbSources } from '../../ui/figures/sources/carb-sources.tsx';
+import { TraceContext, useLazyTrace } from '../../ui/figures/sources/trace-context.ts';
+import { VerdictCard } from '../../ui/figures/verdict-card.tsx';
+import { GoalSteppers } from '../../ui/goals/goal-steppers.tsx';
 import { useNames, type WithStore } from '../../ui/hooks/use-names.ts';
-import { useWork } from '../../ui/hooks/use-work.ts';
-import { SaveButton } from '../../ui/kept/save-button.tsx';
-import { SwapList } from '../../ui/recipe/swap-list.tsx';
-import { UncertainLines } from '../../ui/recipe/uncertain-lines.tsx';
+import { useWork, type WorkState } from '../../ui/hooks/use-work.ts';
+import { KeepButton } from '../../ui/kept/keep-button.tsx';
+import { ChangeList } from '../../ui/recipe/change-list.tsx';
+import { portionWord } from '../../ui/words/portion.ts';
+import { say } from '../../ui/words/say.ts';
 import { openBench } from './open-bench.ts';
-
-interface Props {
-  start: Current;
-  preferences: Preferences;
-  ownFoods: readonly Food[];
-  aliases: readonly Alias[];
-}
+import { PopupHead } from './popup-head.tsx';
+import type { Ready } from './prepare.ts';
 
 async function save(current: Current, adaptation: Adaptation, id: string): Promise<SaveAnswer> {
   const { recipe, goals, corrections } = current;
@@ -37,7 +36,7 @@ async function save(current: Current, adaptation: Adaptation, id: string): Promi
   try {
     return SaveAnswer.parse(await browser.runtime.sendMessage(request));
   } catch {
-    return { ok: false, why: 'The background of the extension did not answer. Try again.' };
+    return { ok: false, why: say('backgroundSilent') };
   }
 }
 
@@ -50,67 +49,140 @@ const withStore: WithStore = async (job) => {
   }
 };
 
-/** One recipe in the popup. */
-export function Result({ start, preferences, ownFoods, aliases }: Props) {
-  const [notHeld, setNotHeld] = useState(false);
-  const keep = (current: Current) =>
-    void storeCurrent(browser.storage.session, current).then(
-      () => setNotHeld(false),
-      () => setNotHeld(true),
-    );
-  // Chosen here, so that a second try after a lost answer does not save a second recipe.
-  const newId = useMemo(() => crypto.randomUUID(), [start]);
-  const names = useNames(aliases, withStore);
-  const work = useWork(start, { ownFoods, aliases: names.map }, keep);
-  const { current, adaptation, table } = work;
-  const trace = useLazyTrace(adaptation, ownFoods);
-  useEffect(() => keep(start), [start]);
-  if (!adaptation) {
-    return (
-      <Message title="This recipe could not be worked out" alert>
-        <p>Nothing is wrong with the page. Open it in full to see what was read.</p>
-      </Message>
-    );
-  }
-  const saveNow = async () => {
+interface BarProps {
+  work: WorkState;
+  newId: string;
+  /** The browser has no room to hand the recipe over. */
+  notHeld: boolean;
+}
+
+/** Cook this, Keep, Whole recipe: always in sight. */
+function Bar({ work, newId, notHeld }: BarProps) {
+  const { current } = work;
+  const keep = async (): Promise<SaveAnswer> => {
+    const adaptation = work.settle();
+    if (!adaptation) return { ok: false, why: say('couldNotWorkOut') };
     const answer = await save(current, adaptation, current.savedId ?? newId);
     if (answer.ok) work.setSavedId(answer.id);
     return answer;
   };
+  const go = (place: '#stove' | '#recipe') =>
+    void openBench(notHeld ? `?id=${current.savedId}${place}` : place);
+  const closed = notHeld && current.savedId === null;
+  return (
+    <footer class="popup-bar">
+      {notHeld && (
+        <p role="alert" class="failure">
+          {say('noRoomToHand')}
+        </p>
+      )}
+      <button type="button" class="button first" disabled={closed} onClick={() => go('#stove')}>
+        {say('cookThis')}
+      </button>
+      <KeepButton what={current} again={current.savedId !== null} keep={keep} />
+      <button type="button" class="button" disabled={closed} onClick={() => go('#recipe')}>
+        {say('wholeRecipe')}
+      </button>
+    </footer>
+  );
+}
+
+interface ViewProps {
+  work: WorkState;
+  adaptation: Adaptation;
+  preferences: Ready['preferences'];
+  openLine(): void;
+}
+
+/** All that matters, in the first 500 px. */
+function AtOnce({ work, adaptation, openLine }: Omit<ViewProps, 'preferences'>) {
+  return (
+    <>
+      <AllergenAlert
+        adaptation={adaptation}
+        table={work.table}
+        onGoals={work.changeGoals}
+        onLine={openLine}
+      />
+      <VerdictCard adaptation={adaptation} />
+      <GoalSteppers adaptation={adaptation} goals={work.current.goals} onGoals={work.changeGoals} />
+      <section class="what-you-do" aria-labelledby="do-title">
+        <h2 id="do-title">{say('whatYouDo')}</h2>
+        <ChangeList adaptation={adaptation} />
+      </section>
+      <NotCounted adaptation={adaptation} onSay={openLine} />
+      <Concerns adaptation={adaptation} />
+    </>
+  );
+}
+
+function Below({ adaptation, preferences }: Pick<ViewProps, 'adaptation' | 'preferences'>) {
+  return (
+    <>
+      <section class="gives">
+        <h2>{say('whatGives', portionWord(adaptation))}</h2>
+        <NutrientTable adaptation={adaptation} preferences={preferences} />
+      </section>
+      <p class="care soft">{say('careTeam')}</p>
+      <Fold name="sources" title={say('whereFiguresCome')}>
+        {() => <CarbSources adaptation={adaptation} />}
+      </Fold>
+      <Fold name="cautions" title={say('cautions')}>
+        {() => <Cautions adaptation={adaptation} />}
+      </Fold>
+    </>
+  );
+}
+
+/** Holds the work for the full page; says when the browser has no room for it. */
+function useHeld(start: Current) {
+  const [notHeld, setNotHeld] = useState(false);
+  const hold = (current: Current) =>
+    void storeCurrent(browser.storage.session, current).then(
+      () => setNotHeld(false),
+      () => setNotHeld(true),
+    );
+  useEffect(() => hold(start), [start]);
+  return { notHeld, hold };
+}
+
+interface Props extends Ready {
+  /** Back to the other recipes of the page, where there are any. */
+  onOthers: (() => void) | null;
+}
+
+export function Result({ start, preferences, ownFoods, aliases, onOthers }: Props) {
+  const { notHeld, hold } = useHeld(start);
+  // Chosen here, so that a second try after a lost answer does not keep a second recipe.
+  const newId = useMemo(() => crypto.randomUUID(), [start]);
+  const names = useNames(aliases, withStore);
+  const work = useWork(start, { ownFoods, aliases: names.map }, hold);
+  const { current, adaptation } = work;
+  const trace = useLazyTrace(adaptation, ownFoods);
+  const openLine = () => void openBench(notHeld ? `?id=${current.savedId}` : '#recipe');
   return (
     <TraceContext.Provider value={trace}>
-      <p class="dish" lang={current.recipe.language ?? undefined}>
-        {current.recipe.title}
-      </p>
-      <Headline adaptation={adaptation} />
-      <GoalsBar adaptation={adaptation} onGoals={work.changeGoals} />
-      <CarbStrip adaptation={adaptation} />
-      <SwapList adaptation={adaptation} />
-      <NutrientTable adaptation={adaptation} preferences={preferences} />
-      <UncertainLines
-        adaptation={adaptation}
-        table={table}
-        options={work.options}
-        names={names}
-        onCorrect={work.correct}
-      />
-      <Cautions adaptation={adaptation} />
-      <footer class="actions">
-        <SaveButton what={adaptation} again={current.savedId !== null} save={saveNow} />
-        <button
-          type="button"
-          disabled={notHeld && current.savedId === null}
-          onClick={() => openBench(notHeld ? `?id=${current.savedId}` : '')}
-        >
-          Open in full
-        </button>
-        {notHeld && (
-          <p role="alert" class="failure">
-            The browser has no room to hand this recipe to the full view. Save it, then it opens as
-            it was saved.
-          </p>
+      <PopupHead title={current.recipe.title} language={current.recipe.language} />
+      <main aria-busy={work.busy}>
+        {onOthers && (
+          <button type="button" class="button bare others" onClick={onOthers}>
+            {say('otherRecipes')}
+          </button>
         )}
-      </footer>
+        {!adaptation && !work.failed && <Working title={say('workingOut')} />}
+        {work.failed && (
+          <Message title={say('couldNotWorkOut')} alert>
+            <p>{say('openToSee')}</p>
+          </Message>
+        )}
+        {adaptation && (
+          <>
+            <AtOnce work={work} adaptation={adaptation} openLine={openLine} />
+            <Below adaptation={adaptation} preferences={preferences} />
+          </>
+        )}
+      </main>
+      <Bar work={work} newId={newId} notHeld={notHeld} />
     </TraceContext.Provider>
   );
 }

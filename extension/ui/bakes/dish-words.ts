@@ -1,5 +1,6 @@
 /** Baking has its own words; other dishes are made and are done. */
 import type { Family } from '../../../engine/model.ts';
+import { say } from '../words/say.ts';
 
 const NOT_BAKED: readonly Family[] = [
   'tortilla',
@@ -24,6 +25,6 @@ export interface CookWords {
 
 export function cookWords(family: Family): CookWords {
   return NOT_BAKED.includes(family)
-    ? { did: 'I made this', after: 'when done' }
-    : { did: 'I baked this', after: 'after baking' };
+    ? { did: say('didMake'), after: say('whenDone') }
+    : { did: say('didBake'), after: say('afterBaking') };
 }

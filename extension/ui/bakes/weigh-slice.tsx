@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Adaptation } from '../../../engine/model.ts';
 import { NumberField } from '../controls/number-field.tsx';
 import { amount, rangeText, short } from '../figures/format.ts';
-import { gramsOnScale, gramsRange } from '../figures/source-words.ts';
+import { gramsOnScale, gramsRange } from '../figures/sources/source-words.ts';
 import { factorText } from '../recipe/shown-amounts.ts';
 import { cookWords } from './dish-words.ts';
 import { gramsFor, sliceNetCarbs, times } from './slice.ts';

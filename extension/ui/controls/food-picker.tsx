@@ -1,6 +1,8 @@
+/** A food of the table by typed words. */
 import { useId, useState } from 'preact/hooks';
 import type { FoodTable } from '../../../engine/index.ts';
 import type { Food } from '../../../engine/model.ts';
+import { say } from '../words/say.ts';
 import { searchFoods } from './food-search.ts';
 
 interface Props {
@@ -9,7 +11,6 @@ interface Props {
   onPick(food: Food): void;
 }
 
-/** A food of the table by typed words. */
 export function FoodPicker({ label, table, onPick }: Props) {
   const id = useId();
   const [query, setQuery] = useState('');
@@ -22,17 +23,18 @@ export function FoodPicker({ label, table, onPick }: Props) {
           id={id}
           type="search"
           autocomplete="off"
-          placeholder="type to search"
+          placeholder={say('typeToSearch')}
           value={query}
           onInput={({ currentTarget }) => setQuery(currentTarget.value)}
         />
       </div>
       {query.trim().length >= 2 && (
-        <ul class="found" aria-label="Foods found">
+        <ul class="found" aria-label={say('foodsFound')}>
           {found.map((food) => (
             <li key={food.id}>
               <button
                 type="button"
+                class="choice"
                 onClick={() => {
                   onPick(food);
                   setQuery('');
@@ -40,11 +42,11 @@ export function FoodPicker({ label, table, onPick }: Props) {
                   document.getElementById(id)?.focus();
                 }}
               >
-                {food.name}
+                <b>{food.name}</b>
               </button>
             </li>
           ))}
-          {found.length === 0 && <li>No such food in the table.</li>}
+          {found.length === 0 && <li>{say('noSuchFood')}</li>}
         </ul>
       )}
     </div>

@@ -1,3 +1,4 @@
+/** A whole-view state: nothing found, failed. */
 import type { ComponentChildren } from 'preact';
 
 interface Props {
@@ -6,7 +7,6 @@ interface Props {
   alert?: boolean;
 }
 
-/** A whole-view state: loading, nothing found, failed. */
 export function Message({ title, children, alert = false }: Props) {
   return (
     <section class="message" role={alert ? 'alert' : 'status'}>

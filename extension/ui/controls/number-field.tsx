@@ -1,4 +1,6 @@
+/** A typed number. Tells of each valid value at once and keeps the last one while the text is not valid. */
 import { useEffect, useId, useState } from 'preact/hooks';
+import { say } from '../words/say.ts';
 
 interface Props {
   label: string;
@@ -13,7 +15,6 @@ interface Props {
   onClear?(): void;
 }
 
-/** A typed number. Tells of each valid value at once and keeps the last one while the text is not valid. */
 export function NumberField({ label, unit, value, min, max, step, hint, onValue, onClear }: Props) {
   const id = useId();
   const asText = value === null ? '' : String(Math.round(value * 100) / 100);
@@ -58,7 +59,7 @@ export function NumberField({ label, unit, value, min, max, step, hint, onValue,
       </span>
       {(wrong || hint) && (
         <span id={`${id}-note`} class="field-note">
-          {wrong ? `A number from ${min} to ${max}.` : hint}
+          {wrong ? say('numberFromTo', min, max) : hint}
         </span>
       )}
     </div>

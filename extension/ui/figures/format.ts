@@ -1,28 +1,51 @@
 /** Figures as they stand on the screen. Rounding happens here and nowhere earlier. */
 import type { Interval, Nutrient } from '../../../engine/model.ts';
 import type { Preferences } from '../../store/prefs.ts';
+import { locale, type MessageKey, say } from '../words/say.ts';
+
+const writers = new Map<string, Intl.NumberFormat>();
+
+/** A number with so many decimals, written as the language writes it; never grouped. */
+export function digitsOf(value: number, least: number, most: number = least): string {
+  const key = `${locale()} ${least} ${most}`;
+  let writer = writers.get(key);
+  if (!writer) {
+    writer = new Intl.NumberFormat(locale(), {
+      minimumFractionDigits: least,
+      maximumFractionDigits: most,
+      useGrouping: false,
+    });
+    writers.set(key, writer);
+  }
+  return writer.format(value);
+}
 
 /** One decimal below 100, none from there on; a true minus sign is never needed. */
 export function amount(value: number): string {
   if (value === 0) return '0';
-  if (value > 0 && value < 0.05) return '<0.1';
-  return Math.abs(value) >= 99.95 ? value.toFixed(0) : value.toFixed(1);
+  if (value > 0 && value < 0.05) return `<${digitsOf(0.1, 1)}`;
+  return digitsOf(value, Math.abs(value) >= 99.95 ? 0 : 1);
 }
 
 /** At most one decimal: a number the user has typed. */
-export function short(value: number): string {
-  return String(Math.round(value * 10) / 10);
-}
+export const short = (value: number): string => digitsOf(Math.round(value * 10) / 10, 0, 1);
+
+/** A figure that is told in passing: whole from 20 on. */
+export const about = (value: number): string =>
+  value >= 19.95 ? digitsOf(value, 0) : short(value);
+
+/** '15 g' */
+export const gramsWords = (grams: number): string => `${short(grams)} g`;
 
 /** '29.2 g', or 'not known' for a missing figure. */
 export function gramsText(value: Interval | null | undefined): string {
-  return value ? `${amount(value.best)} g` : 'not known';
+  return value ? `${amount(value.best)} g` : say('notKnown');
 }
 
 /** '27–31 g' with whole grams, or '' when the interval is narrower than its own rounding. */
 export function rangeText(value: Interval | null | undefined): string {
   if (!value || value.high - value.low < 0.1) return '';
-  if (value.high < 10) return `${value.low.toFixed(1)}–${value.high.toFixed(1)} g`;
+  if (value.high < 10) return `${digitsOf(value.low, 1)}–${digitsOf(value.high, 1)} g`;
   return `${Math.floor(value.low)}–${Math.ceil(value.high)} g`;
 }
 
@@ -33,7 +56,7 @@ export const SALT_PER_SODIUM = 2.5;
 
 export interface NutrientRow {
   nutrient: Nutrient;
-  label: string;
+  word: MessageKey;
   unit: string;
   /** Stored figure to shown figure. */
   scale: number;
@@ -42,9 +65,9 @@ export interface NutrientRow {
   digits: number;
 }
 
-const row = (nutrient: Nutrient, label: string, inner = false): NutrientRow => ({
+const row = (nutrient: Nutrient, word: MessageKey, inner = false): NutrientRow => ({
   nutrient,
-  label,
+  word,
   unit: 'g',
   scale: 1,
   inner,
@@ -52,7 +75,7 @@ const row = (nutrient: Nutrient, label: string, inner = false): NutrientRow => (
 });
 
 /** Net carbs of a serving, as they stand outside the table. */
-export const NET_CARBS: NutrientRow = row('netCarbsG', 'Net carbs');
+export const NET_CARBS: NutrientRow = row('netCarbsG', 'netCarbs');
 
 /** The rows of the nutrient table, in the order of a label, in the units the user prefers. */
 export function nutrientRows({
@@ -62,22 +85,22 @@ export function nutrientRows({
   return [
     NET_CARBS,
     {
-      ...row('energyKcal', 'Energy'),
+      ...row('energyKcal', 'energy'),
       unit: energy,
       scale: energy === 'kJ' ? KJ_PER_KCAL : 1,
       digits: 0,
     },
-    row('fatG', 'Fat'),
-    row('saturatedG', 'of which saturated', true),
-    row('carbohydrateG', 'Carbohydrate'),
-    row('fiberG', 'of which fibre', true),
-    row('sugarsG', 'of which sugars', true),
-    row('polyolsG', 'of which polyols', true),
-    row('alluloseG', 'of which allulose', true),
-    row('proteinG', 'Protein'),
+    row('fatG', 'fat'),
+    row('saturatedG', 'ofWhichSaturated', true),
+    row('carbohydrateG', 'carbohydrate'),
+    row('fiberG', 'ofWhichFibre', true),
+    row('sugarsG', 'ofWhichSugars', true),
+    row('polyolsG', 'ofWhichPolyols', true),
+    row('alluloseG', 'ofWhichAllulose', true),
+    row('proteinG', 'protein'),
     sodium === 'salt'
-      ? { ...row('sodiumMg', 'Salt'), scale: SALT_PER_SODIUM / 1000, digits: 2 }
-      : { ...row('sodiumMg', 'Sodium'), unit: 'mg', digits: 0 },
+      ? { ...row('sodiumMg', 'salt'), scale: SALT_PER_SODIUM / 1000, digits: 2 }
+      : { ...row('sodiumMg', 'sodium'), unit: 'mg', digits: 0 },
   ];
 }
 
@@ -86,7 +109,7 @@ export function figureText(
   value: Interval | null | undefined,
   { scale, digits }: NutrientRow,
 ): string {
-  return value ? (value.best * scale).toFixed(digits) : '–';
+  return value ? digitsOf(value.best * scale, digits) : '–';
 }
 
 /** Low to high of a nutrient in its row's unit, or '' when both round to the same. */
@@ -95,13 +118,13 @@ export function figureRange(
   { scale, digits }: NutrientRow,
 ): string {
   if (!value) return '';
-  const [low, high] = [(value.low * scale).toFixed(digits), (value.high * scale).toFixed(digits)];
+  const [low, high] = [value.low, value.high].map((one) => digitsOf(one * scale, digits));
   return low === high ? '' : `(${low}–${high})`;
 }
 
 /** '25 Nov 2026, 13:05' in the browser's own order. */
 export function momentText(at: number): string {
-  return new Date(at).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+  return new Date(at).toLocaleString(locale(), { dateStyle: 'medium', timeStyle: 'short' });
 }
 
 /** Recipe pages may carry any address: only web addresses become links. */
@@ -117,5 +140,5 @@ export function webAddress(url: string | null): string | null {
 
 /** '25 Nov 2026' for the day '2026-11-25', whatever the browser's time zone. */
 export function dayText(day: string): string {
-  return new Date(`${day}T12:00:00`).toLocaleDateString(undefined, { dateStyle: 'medium' });
+  return new Date(`${day}T12:00:00`).toLocaleDateString(locale(), { dateStyle: 'medium' });
 }

@@ -1,8 +1,17 @@
+/** What a serving gives, before and after, with the likely range and what is not in it. */
 import { Fragment } from 'preact';
 import type { Adaptation, Tally } from '../../../engine/model.ts';
 import type { Preferences } from '../../store/prefs.ts';
-import { FigureButton, type Opened, type Side, SourcePanel, useOpened } from './figure-sources.tsx';
+import { portionStart } from '../words/portion.ts';
+import { say } from '../words/say.ts';
 import { figureRange, figureText, type NutrientRow, nutrientRows } from './format.ts';
+import {
+  FigureButton,
+  type Opened,
+  type Side,
+  SourcePanel,
+  useOpened,
+} from './sources/figure-sources.tsx';
 import { Uncounted } from './uncounted.tsx';
 
 interface CellProps {
@@ -16,11 +25,12 @@ function Cell({ tally, side, row, opened }: CellProps) {
   const figure = tally.perServing[row.nutrient];
   const range = figureRange(figure, row);
   const lowest = (tally.incomplete[row.nutrient]?.length ?? 0) > 0;
+  const name = `${say(row.word)}, ${say(side === 'before' ? 'loafBefore' : 'loafNow')}`;
+  const text = figureText(figure, row);
   return (
-    <td class="figure">
-      <FigureButton opened={opened} figure={{ side, row }} name={`${row.label} ${side}`}>
-        {lowest && figure ? 'at least ' : ''}
-        {figureText(figure, row)}
+    <td class={`figure ${side}`}>
+      <FigureButton opened={opened} figure={{ side, row }} name={name}>
+        {lowest && figure ? say('atLeast', text) : text}
       </FigureButton>
       {range !== '' && <span class="range"> {range}</span>}
     </td>
@@ -32,51 +42,61 @@ interface Props {
   preferences: Preferences;
 }
 
-/** One serving before and after, with low and high, and what is not in it. */
+function Head() {
+  return (
+    <thead>
+      <tr>
+        <th scope="col">
+          <span class="hidden">{say('nutrient')}</span>
+        </th>
+        <th scope="col" class="figure">
+          {say('loafNow')}
+        </th>
+        <th scope="col" class="figure">
+          {say('loafBefore')}
+        </th>
+      </tr>
+    </thead>
+  );
+}
+
+function Rows({ adaptation, preferences, opened }: Props & { opened: Opened }) {
+  const { before, after } = adaptation;
+  return (
+    <tbody>
+      {nutrientRows(preferences).map((row) => (
+        <Fragment key={row.nutrient}>
+          <tr class={row.nutrient === 'netCarbsG' ? 'strong' : ''}>
+            <th scope="row" class={row.inner ? 'inner' : ''}>
+              {say(row.word)} <span class="unit">{row.unit}</span>
+            </th>
+            <Cell tally={after} side="after" row={row} opened={opened} />
+            <Cell tally={before} side="before" row={row} opened={opened} />
+          </tr>
+          {opened.figure?.row.nutrient === row.nutrient && (
+            <tr class="sources-row">
+              <td colSpan={3}>
+                <SourcePanel opened={opened} adaptation={adaptation} />
+              </td>
+            </tr>
+          )}
+        </Fragment>
+      ))}
+    </tbody>
+  );
+}
+
 export function NutrientTable({ adaptation, preferences }: Props) {
   const { before, after } = adaptation;
   const opened = useOpened();
   return (
-    <section aria-labelledby="nutrients-title">
-      <h2 id="nutrients-title">One serving</h2>
-      <table class="plain nutrients">
-        <thead>
-          <tr>
-            <th scope="col">A serving has</th>
-            <th scope="col" class="figure">
-              Before
-            </th>
-            <th scope="col" class="figure">
-              After
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {nutrientRows(preferences).map((row) => (
-            <Fragment key={row.nutrient}>
-              <tr class={row.nutrient === 'netCarbsG' ? 'strong' : ''}>
-                <th scope="row" class={row.inner ? 'inner' : ''}>
-                  {row.label} <span class="unit">{row.unit}</span>
-                </th>
-                <Cell tally={before} side="before" row={row} opened={opened} />
-                <Cell tally={after} side="after" row={row} opened={opened} />
-              </tr>
-              {opened.figure?.row.nutrient === row.nutrient && (
-                <tr class="sources-row">
-                  <td colSpan={3}>
-                    <SourcePanel opened={opened} servings={after.servings} />
-                  </td>
-                </tr>
-              )}
-            </Fragment>
-          ))}
-        </tbody>
+    <section class="nutrition" aria-label={say('whatGives', portionStart(adaptation))}>
+      <table class="nutrients">
+        <Head />
+        <Rows adaptation={adaptation} preferences={preferences} opened={opened} />
       </table>
-      <p class="quiet">
-        Counted by the {before.rule.region === 'us' ? 'US' : 'EU'} rule for net carbs. Smaller
-        figures are the likely low and high. A dash means not known, never zero. Press a figure to
-        see what it rests on.
-      </p>
+      <p class="soft">{say(before.rule.region === 'us' ? 'countedByUs' : 'countedByEu')}</p>
+      <p class="soft">{say('howToReadFigures')}</p>
       <Uncounted before={before} after={after} />
     </section>
   );

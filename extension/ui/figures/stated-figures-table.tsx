@@ -1,66 +1,75 @@
+/** The page's own nutrition, word for word, beside our figures for the original. */
 import { compareStated, type StatedRow } from '../../../engine/index.ts';
 import type { Adaptation } from '../../../engine/model.ts';
+import { type MessageKey, say } from '../words/say.ts';
 import { amount, nutrientRows } from './format.ts';
 
-const VERDICTS: Record<NonNullable<StatedRow['verdict']>, string> = {
-  close: 'close to ours',
-  somewhat: 'somewhat apart',
-  differs: 'far from ours',
+const VERDICTS: Record<NonNullable<StatedRow['verdict']>, MessageKey> = {
+  close: 'statedClose',
+  somewhat: 'statedSomewhat',
+  differs: 'statedFar',
 };
 
-/** The page's own nutrition, word for word, beside our figures for the original. */
+// Theirs are shown in their own unit, ours in the same one: kcal and mg, whatever is preferred.
+const ROWS = new Map(
+  nutrientRows({ energy: 'kcal', sodium: 'sodium' }).map((row) => [row.nutrient, row]),
+);
+
+function Row({ row, language }: { row: StatedRow; language: string | undefined }) {
+  const { nutrient, theirs, ours, verdict, likelyReason } = row;
+  const shown = ROWS.get(nutrient);
+  return (
+    <tr>
+      <th scope="row">{shown ? say(shown.word) : nutrient}</th>
+      <td class="figure" lang={language}>
+        {theirs.text}
+      </td>
+      <td class="figure">
+        {ours === null ? say('notKnown') : `${amount(ours)} ${shown?.unit ?? ''}`}
+      </td>
+      <td class="verdict-column">
+        {say(verdict === null ? 'statedCannot' : VERDICTS[verdict])}
+        {likelyReason && <span class="soft">. {likelyReason}</span>}
+      </td>
+    </tr>
+  );
+}
+
 export function StatedFigures({ adaptation }: { adaptation: Adaptation }) {
   const { recipe, before } = adaptation;
   const compared = compareStated(recipe, before);
   if (!compared) return null;
-  // Theirs are shown in their own unit, ours in the same one: kcal and mg, whatever is preferred.
-  const rows = new Map(
-    nutrientRows({ energy: 'kcal', sodium: 'sodium' }).map((row) => [row.nutrient, row]),
-  );
+  const language = recipe.language ?? undefined;
   return (
-    <section class="stated" aria-labelledby="stated-title">
-      <h2 id="stated-title">What the page says</h2>
-      <p class="quiet">
-        The publisher's figures for{' '}
-        {compared.per === '100 g' ? '100 g' : 'one serving of the original'}, word for word
-        {compared.servingText && ` (serving: ${compared.servingText})`}. They are not used in any
-        figure here.
+    <section class="stated">
+      <h3>{say('whatPageSays')}</h3>
+      <p class="soft">
+        {say(compared.per === '100 g' ? 'statedPer100' : 'statedPerServing')}
+        {compared.servingText && ` (${compared.servingText})`} {say('statedNotUsed')}
       </p>
-      <table class="plain">
+      <table class="nutrients">
         <thead>
           <tr>
-            <th scope="col">Figure</th>
+            <th scope="col">{say('nutrient')}</th>
             <th scope="col" class="figure">
-              Page
+              {say('statedPage')}
             </th>
             <th scope="col" class="figure">
-              Ours
+              {say('statedOurs')}
             </th>
             <th scope="col" class="verdict-column">
-              Between them
+              {say('statedBetween')}
             </th>
           </tr>
         </thead>
         <tbody>
-          {compared.rows.map(({ nutrient, theirs, ours, verdict, likelyReason }) => (
-            <tr key={nutrient}>
-              <th scope="row">{rows.get(nutrient)?.label ?? nutrient}</th>
-              <td class="figure" lang={recipe.language ?? undefined}>
-                {theirs.text}
-              </td>
-              <td class="figure">
-                {ours === null ? 'not known' : `${amount(ours)} ${rows.get(nutrient)?.unit ?? ''}`}
-              </td>
-              <td class="verdict-column">
-                {verdict === null ? 'cannot be compared' : VERDICTS[verdict]}
-                {likelyReason && <span class="quiet">. {likelyReason}</span>}
-              </td>
-            </tr>
+          {compared.rows.map((row) => (
+            <Row key={row.nutrient} row={row} language={language} />
           ))}
         </tbody>
       </table>
       {compared.notes.length > 0 && (
-        <ul class="limits">
+        <ul class="notes">
           {[...new Set(compared.notes.map(({ text }) => text))].map((text) => (
             <li key={text}>{text}</li>
           ))}

@@ -1,4 +1,6 @@
+/** Allergens to be ticked. */
 import { Allergen } from '../../../engine/model.ts';
+import { allergenWord } from '../words/allergen-words.ts';
 
 interface Props {
   legend: string;
@@ -6,13 +8,12 @@ interface Props {
   onChosen(allergens: Allergen[]): void;
 }
 
-/** Allergens no addition may contain. */
 export function AllergenBoxes({ legend, chosen, onChosen }: Props) {
   return (
     <fieldset class="boxes">
       <legend>{legend}</legend>
       {Allergen.options.map((allergen) => (
-        <label key={allergen}>
+        <label key={allergen} class="tick">
           <input
             type="checkbox"
             checked={chosen.includes(allergen)}
@@ -23,8 +24,8 @@ export function AllergenBoxes({ legend, chosen, onChosen }: Props) {
                   : chosen.filter((one) => one !== allergen),
               )
             }
-          />{' '}
-          {allergen}
+          />
+          <span>{allergenWord(allergen)}</span>
         </label>
       ))}
     </fieldset>

@@ -1,13 +1,15 @@
+/** How amounts are shown and how much is made. A serving stays what it is. */
 import { useId } from 'preact/hooks';
 import { NumberField } from '../controls/number-field.tsx';
 import { short } from '../figures/format.ts';
 import { type AmountWish, factorText } from '../recipe/shown-amounts.ts';
+import { type MessageKey, say } from '../words/say.ts';
 import { PanFields } from './pan-fields.tsx';
 
-const SYSTEMS: readonly [AmountWish['system'], string][] = [
-  ['page', 'as in the recipe'],
+const SYSTEMS: readonly [AmountWish['system'], MessageKey][] = [
+  ['page', 'asInRecipe'],
   ['metric', 'metric'],
-  ['us', 'US cups and spoons'],
+  ['us', 'usCups'],
 ];
 
 const FACTORS = [0.5, 1, 2] as const;
@@ -18,16 +20,15 @@ interface Props {
   onWish(wish: AmountWish): void;
 }
 
-/** How amounts are shown and how much is made. A serving stays what it is. */
 export function AmountFields({ wish, servings, onWish }: Props) {
   const id = useId();
   const { system, factor } = wish;
   const unit = system === 'us' ? 'in' : 'cm';
   return (
     <div class="amount-fields">
-      <div class="amount-row no-print">
+      <div class="amount-row">
         <div class="field">
-          <label for={`${id}-system`}>Amounts</label>
+          <label for={`${id}-system`}>{say('amounts')}</label>
           <select
             id={`${id}-system`}
             value={system}
@@ -38,13 +39,13 @@ export function AmountFields({ wish, servings, onWish }: Props) {
           >
             {SYSTEMS.map(([one, text]) => (
               <option key={one} value={one}>
-                {text}
+                {say(text)}
               </option>
             ))}
           </select>
         </div>
         <fieldset class="factors">
-          <legend>How much</legend>
+          <legend>{say('howMuch')}</legend>
           {FACTORS.map((one) => (
             <label key={one} class="tick">
               <input
@@ -52,13 +53,13 @@ export function AmountFields({ wish, servings, onWish }: Props) {
                 name={`${id}-factor`}
                 checked={factor === one}
                 onChange={() => onWish({ ...wish, factor: one })}
-              />{' '}
-              {factorText(one)}
+              />
+              <span>{factorText(one)}</span>
             </label>
           ))}
         </fieldset>
         <NumberField
-          label="Or times"
+          label={say('orTimes')}
           value={factor}
           min={0.05}
           max={50}
@@ -72,8 +73,7 @@ export function AmountFields({ wish, servings, onWish }: Props) {
       </div>
       {factor !== 1 && (
         <p role="status" class="factor-note">
-          <strong>{factorText(factor)}</strong>: makes {short(servings * factor)} servings; the
-          figures of one serving stay.
+          {say('makesServings', factorText(factor), short(servings * factor))}
         </p>
       )}
     </div>

@@ -1,5 +1,8 @@
+/** What the dish is taken for, why, and of what parts; the user's word wins. */
 import { useId } from 'preact/hooks';
 import { FAMILIES, type Goals, type Plan } from '../../../engine/model.ts';
+import { familyWord } from '../words/family-words.ts';
+import { say } from '../words/say.ts';
 
 interface Props {
   goals: Goals;
@@ -7,19 +10,16 @@ interface Props {
   onGoals(goals: Partial<Goals>): void;
 }
 
-const words = (id: string): string => id.replaceAll('-', ' ');
-
 /** Below this the kind of dish is called a guess: own choice. */
 const SURE = 0.75;
 
-/** What the dish is taken for, why, and of what parts; the user's word wins. */
 export function DishKind({ goals, plan, onGoals }: Props) {
   const id = useId();
   const { family, parts } = plan;
   const guessed = goals.family === null && family.confidence < SURE;
   return (
     <div class="field">
-      <label for={`${id}-family`}>Kind of dish</label>
+      <label for={`${id}-family`}>{say('kindOfDish')}</label>
       <select
         id={`${id}-family`}
         value={goals.family ?? ''}
@@ -29,25 +29,27 @@ export function DishKind({ goals, plan, onGoals }: Props) {
         }
       >
         <option value="">
-          {goals.family === null ? `as recognised: ${words(family.id)}` : 'as recognised'}
+          {goals.family === null
+            ? say('asRecognised', familyWord(family.id))
+            : say('asRecognisedBare')}
         </option>
         {FAMILIES.map((one) => (
           <option key={one} value={one}>
-            {words(one)}
+            {familyWord(one)}
           </option>
         ))}
       </select>
       <span class="field-note" id={`${id}-why`}>
-        {guessed && 'A guess, please check: '}
+        {guessed && say('aGuess')}
         {family.why}
       </span>
       {parts.length > 1 && (
         <>
-          <p>Made of parts, each planned for what it is:</p>
-          <ul class="limits">
+          <p>{say('madeOfParts')}</p>
+          <ul class="notes">
             {parts.map((part) => (
               <li key={`${part.title}.${part.family}`}>
-                {part.title?.replace(/\s*:$/, '') ?? 'The dish itself'}: {words(part.family)} (
+                {part.title?.replace(/\s*:$/, '') ?? say('dishItself')}: {familyWord(part.family)} (
                 {part.why})
               </li>
             ))}

@@ -1,8 +1,10 @@
+/** Further limits of a serving. An empty field sets none. */
 import { useId } from 'preact/hooks';
 import type { Goals } from '../../../engine/model.ts';
 import type { Preferences } from '../../store/prefs.ts';
 import { NumberField } from '../controls/number-field.tsx';
 import { KJ_PER_KCAL, SALT_PER_SODIUM } from '../figures/format.ts';
+import { say } from '../words/say.ts';
 
 interface Props {
   goals: Goals;
@@ -17,7 +19,7 @@ function FlourKept({ goals, onGoals }: Pick<Props, 'goals' | 'onGoals'>) {
   const shares = [...new Set([...SHARES, goals.flourKept])].sort((a, b) => a - b);
   return (
     <div class="field">
-      <label for={id}>Original flour that stays</label>
+      <label for={id}>{say('flourStays')}</label>
       <select
         id={id}
         value={String(goals.flourKept)}
@@ -25,7 +27,9 @@ function FlourKept({ goals, onGoals }: Pick<Props, 'goals' | 'onGoals'>) {
       >
         {shares.map((share) => (
           <option key={share} value={String(share)}>
-            {share === 0 ? 'as little as the dish allows' : `at least ${Math.round(share * 100)} %`}
+            {share === 0
+              ? say('asLittleAsAllowed')
+              : say('atLeastPercent', Math.round(share * 100))}
           </option>
         ))}
       </select>
@@ -33,7 +37,6 @@ function FlourKept({ goals, onGoals }: Pick<Props, 'goals' | 'onGoals'>) {
   );
 }
 
-/** Further limits of a serving. An empty field sets none. */
 export function LimitFields({ goals, preferences, onGoals }: Props) {
   const kJ = preferences.energy === 'kJ';
   const salt = preferences.sodium === 'salt';
@@ -47,14 +50,14 @@ export function LimitFields({ goals, preferences, onGoals }: Props) {
           type="checkbox"
           checked={goals.cautious}
           onChange={({ currentTarget }) => onGoals({ cautious: currentTarget.checked })}
-        />{' '}
-        Be cautious: keep the upper end of the range within the budget
+        />
+        <span>{say('beCautious')}</span>
       </label>
       <FlourKept goals={goals} onGoals={onGoals} />
       <fieldset class="limit-fields">
-        <legend>Limits of a serving (leave empty for none)</legend>
+        <legend>{say('limitsLegend')}</legend>
         <NumberField
-          label="At least this much fibre"
+          label={say('fibreFloor')}
           unit="g"
           value={goals.fibreFloorG}
           min={0}
@@ -63,7 +66,7 @@ export function LimitFields({ goals, preferences, onGoals }: Props) {
           onClear={() => onGoals({ fibreFloorG: null })}
         />
         <NumberField
-          label={salt ? 'At most this much salt' : 'At most this much sodium'}
+          label={say(salt ? 'saltLimit' : 'sodiumLimit')}
           unit={salt ? 'g' : 'mg'}
           value={scaled(goals.sodiumLimitMg, sodiumScale)}
           min={0}
@@ -72,7 +75,7 @@ export function LimitFields({ goals, preferences, onGoals }: Props) {
           onClear={() => onGoals({ sodiumLimitMg: null })}
         />
         <NumberField
-          label="At most this much energy"
+          label={say('energyLimit')}
           unit={kJ ? 'kJ' : 'kcal'}
           value={scaled(goals.energyLimitKcal, energyScale)}
           min={0}

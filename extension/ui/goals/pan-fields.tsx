@@ -1,7 +1,9 @@
+/** From the recipe's pan to the user's own: the batter stands as high as before. */
 import { useId, useState } from 'preact/hooks';
 import { type Pan, panFactor } from '../../../engine/index.ts';
 import { NumberField } from '../controls/number-field.tsx';
 import { factorText } from '../recipe/shown-amounts.ts';
+import { type MessageKey, say } from '../words/say.ts';
 
 type Shape = Pan['shape'];
 type Unit = Pan['unit'];
@@ -14,11 +16,11 @@ interface Draft {
   second: number;
 }
 
-const SHAPES: readonly [Shape, string, string][] = [
-  ['round', 'round', 'Across'],
-  ['square', 'square', 'Side'],
-  ['rectangular', 'rectangular', 'Length'],
-  ['loaf', 'loaf pan', 'Length'],
+const SHAPES: readonly [Shape, MessageKey, MessageKey][] = [
+  ['round', 'panRound', 'panAcross'],
+  ['square', 'panSquare', 'panSide'],
+  ['rectangular', 'panRectangular', 'panLength'],
+  ['loaf', 'panLoaf', 'panLength'],
 ];
 
 const START: Record<Unit, Draft> = {
@@ -46,13 +48,13 @@ interface OneProps {
 
 function OnePan({ legend, draft, unit, onDraft }: OneProps) {
   const id = useId();
-  const first = SHAPES.find(([shape]) => shape === draft.shape)?.[2] ?? 'Across';
+  const first = SHAPES.find(([shape]) => shape === draft.shape)?.[2] ?? 'panAcross';
   const flat = draft.shape === 'rectangular' || draft.shape === 'loaf';
   return (
     <fieldset class="pan">
       <legend>{legend}</legend>
       <div class="field">
-        <label for={id}>Shape</label>
+        <label for={id}>{say('panShape')}</label>
         <select
           id={id}
           value={draft.shape}
@@ -63,13 +65,13 @@ function OnePan({ legend, draft, unit, onDraft }: OneProps) {
         >
           {SHAPES.map(([shape, text]) => (
             <option key={shape} value={shape}>
-              {text}
+              {say(text)}
             </option>
           ))}
         </select>
       </div>
       <NumberField
-        label={first}
+        label={say(first)}
         unit={unit}
         value={draft.first}
         min={1}
@@ -78,7 +80,7 @@ function OnePan({ legend, draft, unit, onDraft }: OneProps) {
       />
       {flat && (
         <NumberField
-          label="Width"
+          label={say('panWidth')}
           unit={unit}
           value={draft.second}
           min={1}
@@ -95,22 +97,21 @@ interface Props {
   onFactor(factor: number): void;
 }
 
-/** From the recipe's pan to the user's own: the batter stands as high as before. */
 export function PanFields({ unit, onFactor }: Props) {
   const [theirs, setTheirs] = useState<Draft>(START[unit]);
   const [mine, setMine] = useState<Draft>(START[unit]);
   const factor = panFactor(panOf(theirs, unit), panOf(mine, unit));
   const tidy = factor === null ? null : Math.round(factor * 100) / 100;
   return (
-    <details class="pans">
-      <summary>By the size of your pan</summary>
+    <details class="plain-fold pans">
+      <summary>{say('byPan')}</summary>
       <div class="pan-pair">
-        <OnePan legend="The recipe's pan" draft={theirs} unit={unit} onDraft={setTheirs} />
-        <OnePan legend="Your pan" draft={mine} unit={unit} onDraft={setMine} />
+        <OnePan legend={say('theirPan')} draft={theirs} unit={unit} onDraft={setTheirs} />
+        <OnePan legend={say('yourPan')} draft={mine} unit={unit} onDraft={setMine} />
       </div>
       {tidy !== null && (
-        <button type="button" onClick={() => onFactor(tidy)}>
-          Take {factorText(tidy)}
+        <button type="button" class="button" onClick={() => onFactor(tidy)}>
+          {say('takeFactor', factorText(tidy))}
         </button>
       )}
     </details>

@@ -1,8 +1,10 @@
+/** Plans with nothing but what is at home, and the list of it. */
 import { useEffect, useRef } from 'preact/hooks';
 import type { FoodTable } from '../../../engine/index.ts';
 import type { Adaptation, Goals } from '../../../engine/model.ts';
 import { FoodPicker } from '../controls/food-picker.tsx';
 import type { Pantry } from '../hooks/use-pantry.ts';
+import { say, sayCount } from '../words/say.ts';
 
 interface Props {
   adaptation: Adaptation;
@@ -19,7 +21,6 @@ function newFoods({ plan }: Adaptation, pantry: Pantry): { foodId: string; food:
   return [...new Map(missing.map((one) => [one.foodId, one])).values()];
 }
 
-/** Plans with nothing but what is at home, and the list of it. */
 export function PantryField({ adaptation, table, pantry, onGoals }: Props) {
   const { goals } = adaptation;
   const on = goals.pantry !== null;
@@ -45,20 +46,20 @@ export function PantryField({ adaptation, table, pantry, onGoals }: Props) {
           type="checkbox"
           checked={on}
           onChange={({ currentTarget }) => onGoals({ pantry: currentTarget.checked ? ids : null })}
-        />{' '}
-        Add only what I have at home
+        />
+        <span>{say('onlyAtHome')}</span>
       </label>
       {behind && (
         <p>
-          This recipe was planned with another list.{' '}
-          <button type="button" onClick={() => onGoals({ pantry: ids })}>
-            Plan with what is listed now
+          {say('otherPantryList')}{' '}
+          <button type="button" class="button" onClick={() => onGoals({ pantry: ids })}>
+            {say('planWithList')}
           </button>
         </p>
       )}
-      <details>
+      <details class="plain-fold">
         <summary ref={summary}>
-          At home: {ids.length === 0 ? 'nothing listed yet' : `${ids.length} listed`}
+          {ids.length === 0 ? say('nothingAtHome') : sayCount('listedAtHome', ids.length)}
         </summary>
         {pantry.failure && (
           <p role="alert" class="failure">
@@ -69,8 +70,13 @@ export function PantryField({ adaptation, table, pantry, onGoals }: Props) {
           {pantry.foods.map(({ foodId, foodName }) => (
             <li key={foodId}>
               <span>{foodName}</span>
-              <button type="button" onClick={() => changing(() => pantry.take(foodId))}>
-                Remove<span class="hidden"> {foodName} from what is at home</span>
+              <button
+                type="button"
+                class="button bare"
+                onClick={() => changing(() => pantry.take(foodId))}
+              >
+                {say('remove')}
+                <span class="hidden">: {foodName}</span>
               </button>
             </li>
           ))}
@@ -79,13 +85,14 @@ export function PantryField({ adaptation, table, pantry, onGoals }: Props) {
           <button
             key={foodId}
             type="button"
+            class="button"
             onClick={() => changing(() => pantry.add({ foodId, foodName: food }))}
           >
-            I have {food}
+            {say('iHave', food)}
           </button>
         ))}
         <FoodPicker
-          label="Another food I have"
+          label={say('anotherAtHome')}
           table={table}
           onPick={({ id, name }) => pantry.add({ foodId: id, foodName: name })}
         />

@@ -1,17 +1,19 @@
+/** How net carbs are counted. */
 import { useId } from 'preact/hooks';
 import type { NetCarbRule } from '../../../engine/model.ts';
+import { type MessageKey, say } from '../words/say.ts';
 
-const REGIONS: readonly [NetCarbRule['region'], string][] = [
-  ['us', 'US: fibre is taken off the stated carbohydrate'],
-  ['eu', 'EU: stated carbohydrate is without fibre'],
+const REGIONS: readonly [NetCarbRule['region'], MessageKey][] = [
+  ['us', 'ruleUs'],
+  ['eu', 'ruleEu'],
 ];
 
-const POLYOLS: readonly [NetCarbRule['polyols'], string][] = [
-  ['half', 'count half of each, erythritol not at all'],
-  ['half_over_5g', 'count half, but only above 5 g a serving; else in full'],
-  ['energy', 'count by the energy each gives'],
-  ['none', 'count in full'],
-  ['all', 'do not count'],
+const POLYOLS: readonly [NetCarbRule['polyols'], MessageKey][] = [
+  ['half', 'polyolsHalf'],
+  ['half_over_5g', 'polyolsHalfOver5'],
+  ['energy', 'polyolsEnergy'],
+  ['none', 'polyolsFull'],
+  ['all', 'polyolsNone'],
 ];
 
 interface Props {
@@ -19,13 +21,12 @@ interface Props {
   onRule(rule: NetCarbRule): void;
 }
 
-/** How net carbs are counted. */
 export function RuleFields({ rule, onRule }: Props) {
   const id = useId();
   return (
     <>
       <div class="field">
-        <label for={`${id}-region`}>Net carb rule</label>
+        <label for={`${id}-region`}>{say('netCarbRule')}</label>
         <select
           id={`${id}-region`}
           value={rule.region}
@@ -36,13 +37,13 @@ export function RuleFields({ rule, onRule }: Props) {
         >
           {REGIONS.map(([region, text]) => (
             <option key={region} value={region}>
-              {text}
+              {say(text)}
             </option>
           ))}
         </select>
       </div>
       <div class="field">
-        <label for={`${id}-polyols`}>Sugar alcohols</label>
+        <label for={`${id}-polyols`}>{say('sugarAlcohols')}</label>
         <select
           id={`${id}-polyols`}
           value={rule.polyols}
@@ -53,7 +54,7 @@ export function RuleFields({ rule, onRule }: Props) {
         >
           {POLYOLS.map(([policy, text]) => (
             <option key={policy} value={policy}>
-              {text}
+              {say(text)}
             </option>
           ))}
         </select>

@@ -1,9 +1,11 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { adaptRecipe, type FoodTable, foodTable, type WalkOptions } from '../../../engine/index.ts';
 import type { Adaptation, Food, Goals } from '../../../engine/model.ts';
 import type { Current } from '../../store/current.ts';
 import type { Work } from '../../store/records.ts';
-import type { Correction } from '../recipe/correct-line.tsx';
+import type { Correction } from '../recipe/lines/correct-line.tsx';
+import { afterPaint } from './after-paint.ts';
+import { type Past, recorded, redone, undone } from './work-past.ts';
 
 /** What the user has taught it. Packages or names that are another object count as changed. */
 export interface Known {
@@ -14,17 +16,33 @@ export interface Known {
   weighed?: (work: Work) => number | null;
 }
 
+/** `solved` is null until the first answer, and holds null when there is none. */
+interface Solved {
+  adaptation: Adaptation | null;
+  options: WalkOptions;
+}
+
 export interface WorkState {
   current: Current;
-  /** Null when the engine could not work the recipe out. */
+  /** The last answer; null before the first one, and when the engine could not work the recipe out. */
   adaptation: Adaptation | null;
+  /** The answer on the screen is to an earlier question. */
+  busy: boolean;
+  /** The recipe could not be worked out. */
+  failed: boolean;
   table: FoodTable;
-  /** What the adaptation was made with. */
+  /** What the adaptation is made with. */
   options: WalkOptions;
   changeGoals(goals: Partial<Goals>): void;
   correct(key: string, correction: Correction | null): void;
   setSavedId(id: string): void;
   replace(current: Current): void;
+  canUndo: boolean;
+  canRedo: boolean;
+  undo(): void;
+  redo(): void;
+  /** The answer to what is asked now, worked out at once when it is still under way. */
+  settle(): Adaptation | null;
 }
 
 function solve({ recipe, goals }: Current, options: WalkOptions): Adaptation | null {
@@ -36,9 +54,23 @@ function solve({ recipe, goals }: Current, options: WalkOptions): Adaptation | n
   }
 }
 
+/** The answer to a question, worked out after the screen has shown that it was asked. */
+function useSolved(current: Current, options: WalkOptions) {
+  const [solved, setSolved] = useState<Solved | null>(null);
+  const latest = useRef<Solved | null>(null);
+  const settle = (): Solved => {
+    if (latest.current?.options !== options)
+      latest.current = { adaptation: solve(current, options), options };
+    setSolved(latest.current);
+    return latest.current;
+  };
+  useEffect(() => afterPaint(settle), [options]);
+  return { solved, busy: solved?.options !== options, settle };
+}
+
 /**
- * The recipe being worked on and its adaptation, worked out again at every change.
- * `onChange` receives each new state, for keeping.
+ * The recipe being worked on and its adaptation, worked out again after every change; every change
+ * can be undone. `onChange` receives each new state, for keeping.
  */
 export function useWork(
   start: Current,
@@ -46,21 +78,33 @@ export function useWork(
   onChange: (current: Current) => void,
 ): WorkState {
   const [current, setCurrent] = useState(start);
+  const [past, setPast] = useState<Past>({ before: [], after: [] });
   const { recipe, goals, corrections } = current;
   const reworkedGrams = weighed?.(current) ?? null;
   const options = useMemo<WalkOptions>(
     () => ({ ownFoods, aliases, corrections, reworkedGrams }),
     [recipe, goals, corrections, ownFoods, aliases, reworkedGrams],
   );
-  const adaptation = useMemo(() => solve(current, options), [options]);
+  const { solved, busy, settle } = useSolved(current, options);
   const table = useMemo(() => foodTable(ownFoods), [ownFoods]);
-  const update = (next: Current) => {
+  const show = (next: Current) => {
     setCurrent(next);
     onChange(next);
   };
+  const update = (next: Current) => {
+    setPast(recorded(past, current));
+    show(next);
+  };
+  const step = (moved: ReturnType<typeof undone>) => {
+    if (!moved) return;
+    setPast(moved.past);
+    show({ ...moved.state, savedId: current.savedId });
+  };
   return {
     current,
-    adaptation,
+    adaptation: solved?.adaptation ?? null,
+    busy,
+    failed: solved !== null && solved.adaptation === null && !busy,
     table,
     options,
     changeGoals: (change) => update({ ...current, goals: { ...goals, ...change } }),
@@ -71,7 +115,12 @@ export function useWork(
         corrections: correction ? { ...others, [key]: correction } : others,
       });
     },
-    setSavedId: (savedId) => update({ ...current, savedId }),
+    setSavedId: (savedId) => show({ ...current, savedId }),
     replace: update,
+    canUndo: past.before.length > 0,
+    canRedo: past.after.length > 0,
+    undo: () => step(undone(past, current)),
+    redo: () => step(redone(past, current)),
+    settle: () => settle().adaptation,
   };
 }

@@ -1,6 +1,8 @@
 /** Two states of a recipe side by side, briefly: the figures and the lines in which they differ. */
 import type { Adaptation, Interval } from '../../../engine/model.ts';
+import { apartWord } from '../figures/closeness-mark.tsx';
 import { amount, rangeText, short } from '../figures/format.ts';
+import { say } from '../words/say.ts';
 
 export interface ComparedRow {
   label: string;
@@ -9,20 +11,18 @@ export interface ComparedRow {
 }
 
 const net = (value: Interval | null): string => {
-  if (!value) return 'not known';
+  if (!value) return say('notKnown');
   const range = rangeText(value);
   return `${amount(value.best)} g${range === '' ? '' : ` (${range})`}`;
 };
 
-const percent = (share: number): string => `${Math.round(share * 100)} %`;
-
 function figures({ goals, after, plan }: Adaptation): [string, string][] {
   return [
-    ['Net carbs a serving', net(after.perServing.netCarbsG)],
-    ['Budget', `${short(goals.budgetG)} g`],
-    ['Servings', short(after.servings)],
-    ['Close to the original', percent(plan.closeness)],
-    ['Changes after bakes', goals.adjustments.map(({ text }) => text).join(' ') || 'none'],
+    [say('netCarbsServing'), net(after.perServing.netCarbsG)],
+    [say('budgetBrief'), `${short(goals.budgetG)} g`],
+    [say('servingsLabel'), short(after.servings)],
+    [say('fromOriginal'), apartWord(plan.closeness)],
+    [say('changesAfterBakes'), goals.adjustments.map(({ text }) => text).join(' ') || say('none')],
   ];
 }
 
@@ -50,9 +50,9 @@ export function compareStates(here: Adaptation, there: Adaptation): ComparedRow[
   return [
     ...head,
     ...differing.map((key) => ({
-      label: 'Ingredient',
-      here: a.get(key) ?? 'none',
-      there: b.get(key) ?? 'none',
+      label: say('ingredient'),
+      here: a.get(key) ?? say('none'),
+      there: b.get(key) ?? say('none'),
     })),
   ];
 }

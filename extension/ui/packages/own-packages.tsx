@@ -5,7 +5,6 @@ import type { Food } from '../../../engine/model.ts';
 import type { OwnFood } from '../../store/records.ts';
 import { amount } from '../figures/format.ts';
 import { LabelForm } from './label-form.tsx';
-import '../styles/packages.css';
 
 interface Props {
   foods: readonly OwnFood[];

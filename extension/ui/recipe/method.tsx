@@ -1,48 +1,101 @@
+/** The method: what is new in a step stands out, and 'Why?' opens the reason. */
+import { useId, useState } from 'preact/hooks';
 import type { Adaptation, RewrittenStep } from '../../../engine/model.ts';
+import { Icon } from '../controls/icon.tsx';
+import { say } from '../words/say.ts';
+import { stepParts } from './new-amounts.ts';
 import { factorText } from './shown-amounts.ts';
 
-/** The method is in the page's language, unless a step says otherwise; marks and reasons are not. */
-function StepItem({ step, language }: { step: RewrittenStep; language: string | undefined }) {
+interface StepProps {
+  step: RewrittenStep;
+  number: number;
+  language: string | undefined;
+}
+
+function Why({ step, language, id }: Omit<StepProps, 'number'> & { id: string }) {
   return (
-    <li class={`step step-${step.change}`}>
-      {step.change !== 'kept' && (
-        <span class="mark">{step.change === 'inserted' ? 'new step' : 'changed'}</span>
-      )}
-      <p lang={step.lang ?? language}>{step.after}</p>
-      {step.why && <p class="why">{step.why}</p>}
+    <div class="why-note" id={id}>
+      {step.why && <p>{step.why}</p>}
       {step.change === 'changed' && step.before && (
-        <details class="no-print">
-          <summary>As it was</summary>
-          <p lang={language}>{step.before}</p>
-        </details>
+        <p>
+          {say('pageSays')} <q lang={language}>{step.before}</q>
+        </p>
       )}
+    </div>
+  );
+}
+
+/** The method is in the page's language, unless a step says otherwise; reasons are not. */
+function StepItem({ step, number, language }: StepProps) {
+  const id = useId();
+  const [open, setOpen] = useState(false);
+  const marked =
+    step.change === 'kept'
+      ? [{ text: step.after, isNew: false }]
+      : stepParts(step.after, step.before);
+  const hasWhy = step.why !== null || step.change === 'changed';
+  return (
+    <li class="step" data-change={step.change}>
+      <span class="step-number" aria-hidden="true">
+        {number}
+      </span>
+      <div>
+        <p>
+          <span class="step-text" lang={step.lang ?? language}>
+            {marked.map(({ text, isNew }, at) =>
+              isNew ? (
+                <b key={at} class="new">
+                  {text}
+                </b>
+              ) : (
+                text
+              ),
+            )}
+          </span>
+          {hasWhy && (
+            <>
+              {' '}
+              <button
+                type="button"
+                class="why-button"
+                aria-expanded={open}
+                aria-controls={open ? id : undefined}
+                onClick={() => setOpen(!open)}
+              >
+                <Icon name={open ? 'down' : 'right'} />
+                {say('why')}
+              </button>
+            </>
+          )}
+        </p>
+        {open && <Why step={step} language={language} id={id} />}
+      </div>
     </li>
   );
 }
 
-/** The method, with changed and inserted steps marked. */
 export function Method({ adaptation, factor }: { adaptation: Adaptation; factor: number }) {
   const { steps, recipe } = adaptation;
   const language = recipe.language ?? undefined;
   return (
     <section class="method" aria-labelledby="method-title">
-      <h2 id="method-title">Method</h2>
+      <h2 id="method-title">{say('method')}</h2>
       {factor !== 1 && steps.length > 0 && (
-        <p class="factor-note">
-          <strong>Amounts in the method are for ×1</strong>: take {factorText(factor)} of them.
-        </p>
+        <p class="factor-note">{say('methodForOnce', factorText(factor))}</p>
       )}
-      {steps.length === 0 && <p>The page gives no method.</p>}
+      {steps.length === 0 && <p>{say('noMethod')}</p>}
       <ol>
         {steps.map((step, at) => {
           const heading = step.section !== null && step.section !== steps[at - 1]?.section;
           return [
             heading && (
               <li key={`${at}.section`} class="step-section">
-                <h3 lang={language}>{step.section}</h3>
+                <h3 class="part" lang={language}>
+                  {step.section}
+                </h3>
               </li>
             ),
-            <StepItem key={at} step={step} language={language} />,
+            <StepItem key={at} step={step} number={at + 1} language={language} />,
           ];
         })}
       </ol>

@@ -1,9 +1,11 @@
+/** What a swap is worth: the plan without it, worked out when it is asked for. */
 import { useMemo, useState } from 'preact/hooks';
 import type { WalkOptions } from '../../../engine/index.ts';
 import type { Adaptation, Swap } from '../../../engine/model.ts';
-import { PART_NAMES } from '../figures/closeness-mark.tsx';
+import { PART_WORDS } from '../figures/closeness-mark.tsx';
 import { amount, rangeText, short } from '../figures/format.ts';
-import { gramsOnScale } from '../figures/source-words.ts';
+import { gramsOnScale } from '../figures/sources/source-words.ts';
+import { say, sayList } from '../words/say.ts';
 import { type WithoutSwap, withoutSwap } from './without-swap.ts';
 
 interface Props {
@@ -14,25 +16,28 @@ interface Props {
 
 function Outcome({ found, budgetG }: { found: WithoutSwap; budgetG: number }) {
   const { netCarbsG, met, parts, instead } = found;
+  const range = rangeText(netCarbsG);
+  const net = netCarbsG ? `${amount(netCarbsG.best)} g` : say('notKnown');
   return (
-    <ul class="limits">
+    <ul class="notes">
       <li>
-        Net carbs of a serving: {netCarbsG ? `${amount(netCarbsG.best)} g` : 'not known'}
-        {rangeText(netCarbsG) !== '' && ` (likely ${rangeText(netCarbsG)})`}
-        {met ? ', within the budget' : `, above the budget of ${short(budgetG)} g`}.
+        {say('withoutNet', net)}
+        {range !== '' && ` (${range})`}
+        {', '}
+        {met ? say('withinBudget') : say('aboveBudget', short(budgetG))}.
       </li>
       {instead.length > 0 && (
         <li>
-          More of: {instead.map(({ food, grams }) => `${food} ${gramsOnScale(grams)} g`).join(', ')}
-          .
+          {say(
+            'moreOf',
+            sayList(instead.map(({ food, grams }) => `${food} ${gramsOnScale(grams)} g`)),
+          )}
         </li>
       )}
       {parts.map(({ part, now, without }) => (
-        <li key={part}>
-          {PART_NAMES[part]}: {without} % from the original, now {now} %.
-        </li>
+        <li key={part}>{say('partMoves', say(PART_WORDS[part]), without, now)}</li>
       ))}
-      {parts.length === 0 && <li>As near to the original as now.</li>}
+      {parts.length === 0 && <li>{say('asNear')}</li>}
     </ul>
   );
 }
@@ -42,19 +47,15 @@ function Inside({ swap, adaptation, options }: Props) {
   return found ? (
     <Outcome found={found} budgetG={adaptation.goals.budgetG} />
   ) : (
-    <p>That cannot be worked out.</p>
+    <p>{say('cannotWorkOut')}</p>
   );
 }
 
-/** What a swap is worth: the plan without it, worked out when it is asked for. */
 export function WithoutDetails(props: Props) {
   const [open, setOpen] = useState(false);
   return (
-    <details onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>
-        The plan without it
-        <span class="hidden">: {props.swap.to.map(({ food }) => food).join(', ')}</span>
-      </summary>
+    <details class="plain-fold" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+      <summary>{say('planWithout')}</summary>
       {open && <Inside {...props} />}
     </details>
   );

@@ -7,10 +7,10 @@ import {
   foodFromLabel,
   type LearnedWater as Lesson,
 } from '../../../engine/index.ts';
-import { LearnedWater } from '../../../extension/entrypoints/bench/learned-water-panel.tsx';
 import { openStore, type Store } from '../../../extension/store/db.ts';
 import { listOwnFoods, saveOwnFood } from '../../../extension/store/kept-packages.ts';
 import type { OwnFood } from '../../../extension/store/records.ts';
+import { LearnedWater } from '../../../extension/ui/bakes/learned-water-panel.tsx';
 import { blendUs } from '../../foods/label/labels.ts';
 import { adaptedText } from '../adapted.ts';
 import { type Drawn, drawn } from '../screen.ts';

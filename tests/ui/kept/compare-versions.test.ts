@@ -7,7 +7,7 @@ const loose = adaptedPage('hearth-loaf.html', { budgetG: 20 });
 
 it('two versions are told apart by figures and by the lines that differ', () => {
   const rows = compareStates(tight, loose);
-  expect(rows.find(({ label }) => label === 'Budget')).toMatchObject({
+  expect(rows.find(({ label }) => label === 'budget')).toMatchObject({
     here: '12 g',
     there: '20 g',
   });

@@ -1,0 +1,50 @@
+/** What the places of the full page share: the store, the user's things, and the recipe on the bench. */
+import type { Adaptation } from '../../../engine/model.ts';
+import type { Current } from '../../store/current.ts';
+import type { Store } from '../../store/db.ts';
+import type { SaveAnswer } from '../../store/keeper.ts';
+import type { OwnFoods } from '../../store/kept-packages.ts';
+import type { Preferences } from '../../store/prefs.ts';
+import type { Names } from '../../ui/hooks/use-names.ts';
+import type { Pantry } from '../../ui/hooks/use-pantry.ts';
+import type { WorkState } from '../../ui/hooks/use-work.ts';
+import type { History } from './use-history.ts';
+
+export interface Kitchen {
+  store: Store;
+  preferences: Preferences;
+  /** Takes a change of preferences at once and keeps it. */
+  prefer(change: Partial<Preferences>): void;
+  own: OwnFoods;
+  setOwn(own: OwnFoods): void;
+  names: Names;
+  pantry: Pantry;
+  /** Goes up with each save, so that lists of kept recipes are read again. */
+  saves: number;
+  noteSaved(): void;
+  /** A file was read in: everything on disk may be new. */
+  noteImported(): void;
+  /** Goes up with each file read in. */
+  imports: number;
+  /** Puts another recipe on the bench and goes to it. */
+  show(current: Current): void;
+}
+
+/** The recipe on the bench. */
+export interface OpenRecipe {
+  work: WorkState;
+  adaptation: Adaptation;
+  history: History;
+  /** How much of the recipe is made. */
+  factor: number;
+  setFactor(factor: number): void;
+  /** Grams of all that is made, from the scale; null takes it back. */
+  weigh(grams: number | null): void;
+  keep(): Promise<SaveAnswer>;
+}
+
+export interface PlaceProps {
+  kitchen: Kitchen;
+  /** Null when no recipe is open, or none could be worked out. */
+  open: OpenRecipe | null;
+}

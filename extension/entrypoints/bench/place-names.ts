@@ -1,0 +1,45 @@
+/** The places of the full page and their addresses: `bench.html#stove`. */
+import type { IconName } from '../../ui/controls/icon.tsx';
+import type { MessageKey } from '../../ui/words/say.ts';
+
+export const PLACES = [
+  'recipe',
+  'stove',
+  'buy',
+  'bakes',
+  'cupboard',
+  'kept',
+  'settings',
+  'paste',
+] as const;
+export type Place = (typeof PLACES)[number];
+
+/** Places of the rail; a recipe is pasted from Kept. */
+export type RailPlace = Exclude<Place, 'paste'>;
+
+export const WORDS: Record<Place, MessageKey> = {
+  recipe: 'placeRecipe',
+  stove: 'placeStove',
+  buy: 'placeBuy',
+  bakes: 'placeBakes',
+  cupboard: 'placeCupboard',
+  kept: 'placeKept',
+  settings: 'placeSettings',
+  paste: 'placePaste',
+};
+
+export const ICONS: Record<RailPlace, IconName> = {
+  recipe: 'recipe',
+  stove: 'stove',
+  buy: 'buy',
+  bakes: 'bakes',
+  cupboard: 'cupboard',
+  kept: 'kept',
+  settings: 'settings',
+};
+
+/** The place an address names, or null. */
+export function placeOf(hash: string): Place | null {
+  const name = hash.replace(/^#/, '');
+  return PLACES.find((place) => place === name) ?? null;
+}

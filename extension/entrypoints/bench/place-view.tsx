@@ -1,0 +1,70 @@
+/** The place that is open. Places that need a recipe say so when there is none. */
+import type { ComponentType } from 'preact';
+import { Message } from '../../ui/controls/message.tsx';
+import { Working } from '../../ui/controls/working.tsx';
+import { say } from '../../ui/words/say.ts';
+import type { Kitchen, OpenRecipe, PlaceProps } from './kitchen.ts';
+import type { Place } from './place-names.ts';
+import { BakesPlace } from './places/bakes-place.tsx';
+import { BuyPlace } from './places/buy-place.tsx';
+import { CupboardPlace } from './places/cupboard-place.tsx';
+import { KeptPlace } from './places/kept-place.tsx';
+import { PastePlace } from './places/paste-place.tsx';
+import { RecipePlace } from './places/recipe-place.tsx';
+import { SettingsPlace } from './places/settings-place.tsx';
+import { StovePlace } from './places/stove-place.tsx';
+
+type OfRecipe = ComponentType<{ kitchen: Kitchen; open: OpenRecipe }>;
+
+/** Places of the recipe on the bench. */
+const NEED_RECIPE: Partial<Record<Place, OfRecipe>> = { recipe: RecipePlace, stove: StovePlace };
+
+const OTHERS: Partial<Record<Place, ComponentType<PlaceProps>>> = {
+  buy: BuyPlace,
+  bakes: BakesPlace,
+  cupboard: CupboardPlace,
+  kept: KeptPlace,
+  settings: SettingsPlace,
+  paste: PastePlace,
+};
+
+function NoRecipe() {
+  return (
+    <Message title={say('noRecipeOpen')}>
+      <p>{say('noRecipeOpenHow')}</p>
+      <div class="acts">
+        <a class="button first" href="#paste">
+          {say('placePaste')}
+        </a>
+        <a class="button" href="#kept">
+          {say('placeKept')}
+        </a>
+      </div>
+    </Message>
+  );
+}
+
+interface Props extends PlaceProps {
+  here: Place;
+  /** Of the recipe on the bench. */
+  state: 'none' | 'working' | 'failed' | 'open';
+}
+
+export function PlaceView({ here, kitchen, open, state }: Props) {
+  const Other = OTHERS[here];
+  if (Other) return <Other kitchen={kitchen} open={open} />;
+  const Recipe = NEED_RECIPE[here];
+  if (Recipe && open) return <Recipe kitchen={kitchen} open={open} />;
+  if (state === 'working') return <Working title={say('workingOut')} />;
+  if (state === 'failed') {
+    return (
+      <Message title={say('couldNotWorkOut')} alert>
+        <p>{say('pasteInstead')}</p>
+        <a class="button first" href="#paste">
+          {say('placePaste')}
+        </a>
+      </Message>
+    );
+  }
+  return <NoRecipe />;
+}

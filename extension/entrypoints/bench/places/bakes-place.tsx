@@ -1,0 +1,50 @@
+/** The bakes of the recipe on the bench: tell of one, see what it says, take up what it asks for. */
+import { withoutLearned } from '../../../store/lesson.ts';
+import { BakeLogPart } from '../../../ui/bakes/bake-log.tsx';
+import { LearnedWater } from '../../../ui/bakes/learned-water-panel.tsx';
+import { say } from '../../../ui/words/say.ts';
+import type { PlaceProps } from '../kitchen.ts';
+
+export function BakesPlace({ kitchen, open }: PlaceProps) {
+  if (!open) {
+    return (
+      <section class="place">
+        <h1>{say('placeBakes')}</h1>
+        <p>{say('bakesNeedRecipe')}</p>
+        <a class="button" href="#kept">
+          {say('placeKept')}
+        </a>
+      </section>
+    );
+  }
+  const { work, adaptation, history, factor } = open;
+  return (
+    <section class="place">
+      <h1>{say('placeBakes')}</h1>
+      <p class="dish" lang={adaptation.recipe.language ?? undefined}>
+        {adaptation.recipe.title}
+      </p>
+      <BakeLogPart
+        store={kitchen.store}
+        current={work.current}
+        adaptation={adaptation}
+        options={work.options}
+        log={history.log}
+        factor={factor}
+        onLogged={() => history.read()}
+        onGoals={work.changeGoals}
+      />
+      <LearnedWater
+        store={kitchen.store}
+        own={kitchen.own}
+        adaptation={adaptation}
+        options={work.options}
+        savedId={history.savedId}
+        onKept={(lesson) => {
+          work.changeGoals({ adjustments: withoutLearned(work.current.goals.adjustments, lesson) });
+          kitchen.noteImported();
+        }}
+      />
+    </section>
+  );
+}

@@ -1,0 +1,85 @@
+/** The recipe on the bench: verdict, ingredients, method, and the rest folded. */
+
+import type { Recipe } from '../../../../engine/model.ts';
+import { AllergenAlert } from '../../../ui/figures/allergen-alert.tsx';
+import { Concerns, NotCounted } from '../../../ui/figures/concerns.tsx';
+import { webAddress } from '../../../ui/figures/format.ts';
+import { VerdictCard } from '../../../ui/figures/verdict-card.tsx';
+import { IngredientList, useOpenLine } from '../../../ui/recipe/lines/ingredient-list.tsx';
+import { lineActions } from '../../../ui/recipe/lines/line-actions.ts';
+import { Method } from '../../../ui/recipe/method.tsx';
+import { PrintHead } from '../../../ui/recipe/print-parts.tsx';
+import { say, sayWith } from '../../../ui/words/say.ts';
+import type { Kitchen, OpenRecipe } from '../kitchen.ts';
+import { Strip } from '../strip.tsx';
+import { RecipeFolds } from './recipe-folds.tsx';
+
+/** Title, author and where the recipe was read. */
+function Head({ recipe }: { recipe: Recipe }) {
+  const address = webAddress(recipe.url);
+  return (
+    <header class="recipe-head">
+      <h1 class="dish" lang={recipe.language ?? undefined}>
+        {recipe.title}
+      </h1>
+      <p class="soft credit">
+        {recipe.author && `${say('byAuthor', recipe.author)} `}
+        {address
+          ? sayWith(
+              'readFrom',
+              <a href={address} rel="noreferrer noopener" target="_blank">
+                {new URL(address).host}
+              </a>,
+            )
+          : say('fromPasted')}{' '}
+        {recipe.yield.text && say('pageMakes', recipe.yield.text)}
+      </p>
+    </header>
+  );
+}
+
+export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRecipe }) {
+  const { work, adaptation, factor } = open;
+  const { preferences, own, names } = kitchen;
+  const { open: openKey, setOpen, show } = useOpenLine();
+  const actions = lineActions(work, {
+    ownFoods: own.foods,
+    names,
+    onNever: ({ id, name }) =>
+      kitchen.prefer({
+        never: [
+          ...preferences.never.filter((one) => one.foodId !== id),
+          { foodId: id, foodName: name },
+        ],
+      }),
+  });
+  return (
+    <>
+      <Strip open={open} />
+      <article class="recipe" aria-busy={work.busy}>
+        <Head recipe={adaptation.recipe} />
+        <AllergenAlert
+          adaptation={adaptation}
+          table={work.table}
+          onGoals={work.changeGoals}
+          onLine={show}
+        />
+        <VerdictCard adaptation={adaptation} groups />
+        <NotCounted adaptation={adaptation} onSay={show} />
+        <Concerns adaptation={adaptation} />
+        <PrintHead adaptation={adaptation} factor={factor} />
+        <div class="two">
+          <IngredientList
+            adaptation={adaptation}
+            wish={{ system: preferences.amounts, factor }}
+            actions={actions}
+            open={openKey}
+            onOpen={setOpen}
+          />
+          <Method adaptation={adaptation} factor={factor} />
+        </div>
+        <RecipeFolds kitchen={kitchen} open={open} onLine={show} />
+      </article>
+    </>
+  );
+}

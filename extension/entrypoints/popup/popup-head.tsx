@@ -1,0 +1,28 @@
+/** The dish, and the ways to what is kept and to the settings. */
+import { Icon } from '../../ui/controls/icon.tsx';
+import { Emblem } from '../../ui/figures/loaf/emblem.tsx';
+import { say } from '../../ui/words/say.ts';
+import { openBench } from './open-bench.ts';
+
+export function PopupHead({ title, language }: { title: string; language: string | null }) {
+  return (
+    <header class="popup-head">
+      <Emblem />
+      <h1 class="dish" lang={language ?? undefined} title={title}>
+        {title}
+      </h1>
+      <button type="button" class="button bare" onClick={() => void openBench('#kept')}>
+        {say('placeKept')}
+      </button>
+      <button
+        type="button"
+        class="button bare square"
+        aria-label={say('placeSettings')}
+        title={say('placeSettings')}
+        onClick={() => void openBench('#settings')}
+      >
+        <Icon name="settings" />
+      </button>
+    </header>
+  );
+}

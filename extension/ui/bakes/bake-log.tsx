@@ -1,0 +1,181 @@
+/** The bake log of a kept recipe: tell of a bake, see what it says, take up what it asks for. */
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { adaptRecipe, proposeAdjustments, type WalkOptions } from '../../../engine/index.ts';
+import type { Adaptation, Adjustment, Goals } from '../../../engine/model.ts';
+import type { Current } from '../../store/current.ts';
+import type { Store } from '../../store/db.ts';
+import { storageMessage } from '../../store/failure.ts';
+import { type BakeLog, deleteBake, saveBake } from '../../store/kept-bakes.ts';
+import type { Bake } from '../../store/records.ts';
+import { dayText } from '../figures/format.ts';
+import { say, sayCount } from '../words/say.ts';
+import { BakeForm, type BakeWords } from './bake-form.tsx';
+import { BakeList } from './bake-list.tsx';
+import { bakeOf } from './bake-summary.ts';
+import { cookWords } from './dish-words.ts';
+import { Proposals } from './proposals.tsx';
+
+interface Props {
+  store: Store;
+  current: Current;
+  adaptation: Adaptation;
+  options: WalkOptions;
+  log: BakeLog;
+  /** How much of the recipe is made. */
+  factor: number;
+  /** Reads the log again. */
+  onLogged(): Promise<void>;
+  onGoals(goals: Partial<Goals>): void;
+}
+
+/** What to change after a bake, judged by the plan that was baked, not by the one on the screen. */
+function proposalsAfter(bake: Bake | undefined, options: WalkOptions): Adjustment[] {
+  if (!bake || bake.symptoms.length === 0) return [];
+  const { recipe, goals, corrections } = bake.baked;
+  try {
+    const baked = adaptRecipe(recipe, goals, { ...options, corrections });
+    const { innerC, cooledHours } = bake;
+    return proposeAdjustments(baked, bake.symptoms, {
+      innerC,
+      cooledHours,
+      ...(options.ownFoods ? { ownFoods: options.ownFoods } : {}),
+    });
+  } catch (error) {
+    console.error(error);
+    return [];
+  }
+}
+
+/** Writing to the log: what was said of it, what was removed, what failed. */
+function useLogging({ store, current, adaptation, factor, onLogged }: Props) {
+  const [said, setSaid] = useState('');
+  const [gone, setGone] = useState<Bake | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+  const attempt = async (job: () => Promise<void>): Promise<string | null> => {
+    try {
+      await job();
+      await onLogged();
+      setFailure(null);
+      return null;
+    } catch (error) {
+      return storageMessage(error);
+    }
+  };
+  const keep = async (words: BakeWords): Promise<string | null> => {
+    const recipeId = current.savedId;
+    if (recipeId === null) return say('keepFirst');
+    const bake = bakeOf(words, current, adaptation, { recipeId, factor, now: Date.now() });
+    const why = await attempt(() => saveBake(store, bake));
+    if (why !== null) return why;
+    setGone(null);
+    setSaid(say('bakeKept', dayText(words.day)));
+    return null;
+  };
+  const remove = async (bake: Bake) => {
+    const why = await attempt(() => deleteBake(store, bake.id));
+    setFailure(why);
+    if (why !== null) return;
+    setSaid('');
+    setGone(bake);
+  };
+  const bringBack = async (bake: Bake) => {
+    const why = await attempt(() => saveBake(store, bake));
+    setFailure(why);
+    if (why === null) setGone(null);
+  };
+  return { said, setSaid, gone, failure, keep, remove, bringBack };
+}
+
+type Logging = ReturnType<typeof useLogging>;
+
+/** What was done last, with the way back. */
+function LogState({ logging, damaged }: { logging: Logging; damaged: number }) {
+  const { said, gone, failure, bringBack } = logging;
+  const undo = useRef<HTMLButtonElement>(null);
+  useEffect(() => undo.current?.focus(), [gone]);
+  return (
+    <>
+      <div role="status" class="undo">
+        {said !== '' && <p>{said}</p>}
+        {gone && (
+          <p>
+            {say('bakeRemoved', dayText(gone.day))}{' '}
+            <button type="button" class="button" ref={undo} onClick={() => void bringBack(gone)}>
+              {say('undo')}
+            </button>
+          </p>
+        )}
+      </div>
+      {failure && (
+        <p role="alert" class="failure">
+          {failure}
+        </p>
+      )}
+      {damaged > 0 && (
+        <p role="alert" class="failure">
+          {sayCount('bakesDamaged', damaged)}
+        </p>
+      )}
+    </>
+  );
+}
+
+function TellOfBake({ adaptation, factor, current, logging }: Props & { logging: Logging }) {
+  const form = useRef<HTMLDetailsElement>(null);
+  const family = adaptation.plan.family.id;
+  if (current.savedId === null) return <p>{say('keepFirst')}</p>;
+  const keep = async (words: BakeWords) => {
+    const why = await logging.keep(words);
+    if (why !== null) return why;
+    if (form.current) form.current.open = false;
+    form.current?.querySelector('summary')?.focus();
+    return null;
+  };
+  return (
+    <details ref={form} class="plain-fold">
+      <summary>{cookWords(family).did}</summary>
+      <BakeForm family={family} factor={factor} onKeep={keep} />
+    </details>
+  );
+}
+
+export function BakeLogPart(props: Props) {
+  const { current, adaptation, options, log, onGoals } = props;
+  const { goals } = current;
+  const logging = useLogging(props);
+  const head = useRef<HTMLDivElement>(null);
+  const latest = log.bakes[0];
+  const asked = useMemo(
+    () => proposalsAfter(latest, options),
+    [latest, options.ownFoods, options.aliases],
+  );
+  const adjust = (adjustments: Adjustment[], words: string) => {
+    onGoals({ adjustments });
+    logging.setSaid(words);
+    // The pressed button is gone now; focus goes to the head of the log.
+    head.current?.focus();
+  };
+  return (
+    <div class="bake-log" ref={head} tabIndex={-1}>
+      <TellOfBake {...props} logging={logging} />
+      <LogState logging={logging} damaged={log.damaged} />
+      <BakeList
+        bakes={log.bakes}
+        adaptation={adaptation}
+        onServings={(servings) => onGoals({ servings })}
+        onRemove={(bake) => void logging.remove(bake)}
+      />
+      <Proposals
+        proposals={asked.filter(({ id }) => goals.adjustments.every((one) => one.id !== id))}
+        accepted={goals.adjustments}
+        onAccept={(one) => adjust([...goals.adjustments, one], say('changeTaken'))}
+        onWithdraw={(one) =>
+          adjust(
+            goals.adjustments.filter(({ id }) => id !== one.id),
+            say('changeWithdrawn'),
+          )
+        }
+      />
+    </div>
+  );
+}

@@ -1,0 +1,78 @@
+import { useEffect, useState } from 'preact/hooks';
+import {
+  type LearnedWater as Lesson,
+  learnedWater,
+  type WalkOptions,
+} from '../../../engine/index.ts';
+import type { Adaptation } from '../../../engine/model.ts';
+import type { Store } from '../../store/db.ts';
+import { storageMessage } from '../../store/failure.ts';
+import type { OwnFoods } from '../../store/kept-packages.ts';
+import { keepLesson } from '../../store/lesson.ts';
+import type { OwnFood } from '../../store/records.ts';
+import { listRecipes } from '../../store/saved.ts';
+
+interface Props {
+  store: Store;
+  own: OwnFoods;
+  adaptation: Adaptation;
+  options: WalkOptions;
+  savedId: string | null;
+  /** The lesson is kept; its corrections are in the flour now. */
+  onKept(lesson: Lesson): void;
+}
+
+/** Results of all saved recipes, read once corrections make them worth it. */
+function useSavedResults(store: Store, wanted: boolean): readonly Adaptation[] {
+  const [results, setResults] = useState<readonly Adaptation[]>([]);
+  useEffect(() => {
+    if (!wanted) return;
+    listRecipes(store).then(
+      ({ recipes }) => setResults(recipes.flatMap((saved) => saved.adaptation ?? [])),
+      () => setResults([]),
+    );
+  }, [wanted]);
+  return results;
+}
+
+/** What repeated water corrections say of a package of the user's own: offered, never taken by itself. */
+export function LearnedWater({ store, own, adaptation, options, savedId, onKept }: Props) {
+  const [state, setState] = useState<{ said: string } | { failed: string } | null>(null);
+  const asked = adaptation.goals.adjustments.length > 0 && own.foods.length > 0;
+  const others = useSavedResults(store, asked);
+  const lessons = asked
+    ? own.foods.flatMap((food) => {
+        const lesson = learnedWater(food, [...others, adaptation]);
+        return lesson ? [{ lesson, food }] : [];
+      })
+    : [];
+  const take = async (lesson: Lesson, { label }: OwnFood) => {
+    try {
+      const { aliases = {} } = options;
+      const changed = await keepLesson(store, lesson, label, savedId, { aliases }, Date.now());
+      const others = changed === 0 ? '' : ` ${changed} more of your recipes were worked out again.`;
+      setState({ said: `${lesson.food.name} now takes its water from your bakes.${others}` });
+      onKept(lesson);
+    } catch (error) {
+      setState({ failed: storageMessage(error) });
+    }
+  };
+  return (
+    <div class="learned">
+      {lessons.map(({ lesson, food }) => (
+        <div key={food.id}>
+          <p>{lesson.why}</p>
+          <button type="button" onClick={() => void take(lesson, food)}>
+            Reckon with this for {food.name}
+          </button>
+        </div>
+      ))}
+      <div role="status">{state && 'said' in state && <p>{state.said}</p>}</div>
+      {state && 'failed' in state && (
+        <p role="alert" class="failure">
+          {state.failed}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,33 @@
+/** A heading that opens what lies under it; its content is made when it is first opened. */
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import { Icon } from './icon.tsx';
+
+interface Props {
+  title: string;
+  /** A word on what is inside, seen while it is closed. */
+  aside?: string;
+  open?: boolean;
+  /** Name for addresses and tests. */
+  name?: string;
+  children(): ComponentChildren;
+}
+
+export function Fold({ title, aside, open = false, name, children }: Props) {
+  const [seen, setSeen] = useState(open);
+  return (
+    <details
+      class="fold"
+      data-fold={name}
+      open={open}
+      onToggle={({ currentTarget }) => currentTarget.open && setSeen(true)}
+    >
+      <summary>
+        <Icon name="right" />
+        <span class="fold-title">{title}</span>
+        {aside && <span class="fold-aside">{aside}</span>}
+      </summary>
+      <div class="fold-inside">{seen && children()}</div>
+    </details>
+  );
+}

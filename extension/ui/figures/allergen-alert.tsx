@@ -1,0 +1,60 @@
+/** Stands above the verdict while the reworked recipe holds what the user avoids. */
+import type { FoodTable } from '../../../engine/index.ts';
+import type { Adaptation, Goals } from '../../../engine/model.ts';
+import { Icon } from '../controls/icon.tsx';
+import { allergenWord } from '../words/allergen-words.ts';
+import { say, sayList } from '../words/say.ts';
+import { type Bringer, stillContained } from './bringers.ts';
+
+interface Props {
+  adaptation: Adaptation;
+  table: FoodTable;
+  onGoals(goals: Partial<Goals>): void;
+  /** Opens the line of an original ingredient, where another food can be chosen. */
+  onLine?: ((key: string) => void) | undefined;
+}
+
+const distinct = (bringers: readonly Bringer[]): Bringer[] => [
+  ...new Map(bringers.map((one) => [one.foodId ?? one.key, one])).values(),
+];
+
+export function AllergenAlert({ adaptation, table, onGoals, onLine }: Props) {
+  const found = stillContained(adaptation, (id) => table.byId(id)?.allergens ?? []);
+  if (found.length === 0) return null;
+  const bringers = distinct(found.flatMap(({ by }) => by));
+  const added = bringers.flatMap(({ original, foodId, food }) =>
+    original || foodId === null ? [] : [{ foodId, food }],
+  );
+  const own = bringers.find(({ original }) => original);
+  const { excludedFoods } = adaptation.goals;
+  return (
+    <section class="alert" role="alert">
+      <Icon name="warning" />
+      <div>
+        <b class="alert-title">
+          {say(
+            found.every(({ likely }) => likely) ? 'mayStillContain' : 'stillContains',
+            sayList(found.map(({ allergen }) => allergenWord(allergen))),
+          )}
+        </b>
+        <p>{say('broughtBy', sayList(bringers.map(({ food }) => food)))}</p>
+        {added.length > 0 && (
+          <button
+            type="button"
+            class="button first"
+            onClick={() =>
+              onGoals({ excludedFoods: [...excludedFoods, ...added.map(({ foodId }) => foodId)] })
+            }
+          >
+            {say('reworkWithout', sayList(added.map(({ food }) => food)))}
+          </button>
+        )}
+        {own && onLine && (
+          <button type="button" class="button" onClick={() => onLine(own.key)}>
+            {say('chooseInstead', own.food)}
+          </button>
+        )}
+      </div>
+    </section>
+  );
+}

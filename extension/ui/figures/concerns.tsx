@@ -1,0 +1,55 @@
+/** What may concern the user: what is not counted, what is new, where a package decides. */
+import type { Adaptation } from '../../../engine/model.ts';
+import { Icon } from '../controls/icon.tsx';
+import { allergenWord } from '../words/allergen-words.ts';
+import { say, sayCount, sayList } from '../words/say.ts';
+
+interface MissingProps {
+  adaptation: Adaptation;
+  /** Opens the line where it can be put right; without it there is no button. */
+  onSay?: ((key: string) => void) | undefined;
+}
+
+/** The names of lines as their page has them. */
+const nameOf = ({ ingredients }: Adaptation, key: string, text: string): string =>
+  ingredients.find((one) => one.key === key)?.item.name || text;
+
+/** Lines that are in no figure, always beside the figures. */
+export function NotCounted({ adaptation, onSay }: MissingProps) {
+  const lines = new Map(
+    [...adaptation.before.uncounted, ...adaptation.after.uncounted].map((one) => [one.key, one]),
+  );
+  const missing = [...lines.values()];
+  const first = missing[0];
+  if (!first) return null;
+  const names = missing.slice(0, 3).map(({ key, text }) => nameOf(adaptation, key, text));
+  const more = missing.length - names.length;
+  return (
+    <section class="missing">
+      <p>
+        <b>{say('notCounted')}</b>{' '}
+        <span lang={adaptation.recipe.language ?? undefined}>{sayList(names)}</span>
+        {more > 0 && ` ${sayCount('andMore', more)}`}.
+      </p>
+      {onSay && (
+        <button type="button" class="button" onClick={() => onSay(first.key)}>
+          {say('sayWhich')}
+        </button>
+      )}
+    </section>
+  );
+}
+
+/** Allergens that came in, and what else was noticed; at most three lines. */
+export function Concerns({ adaptation }: { adaptation: Adaptation }) {
+  const { allergensAdded } = adaptation;
+  if (allergensAdded.length === 0) return null;
+  return (
+    <ul class="concerns">
+      <li>
+        <Icon name="warning" />
+        <span>{say('nowContains', sayList(allergensAdded.map(allergenWord)))}</span>
+      </li>
+    </ul>
+  );
+}

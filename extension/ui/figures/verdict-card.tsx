@@ -1,0 +1,88 @@
+/** The verdict: one sentence, its state, and the loaf it is drawn as. */
+import type { ComponentChildren } from 'preact';
+import type { Adaptation } from '../../../engine/model.ts';
+import { portionStart } from '../words/portion.ts';
+import { say, sayWith } from '../words/say.ts';
+import { about, digitsOf, NET_CARBS, short } from './format.ts';
+import { loafFigures } from './loaf/loaf-figures.ts';
+import { StateMark } from './loaf/state-mark.tsx';
+import { VerdictLoaf } from './loaf/verdict-loaf.tsx';
+import { FigureButton, SourcePanel, useOpened } from './sources/figure-sources.tsx';
+import { type ShownVerdict, shownVerdict } from './verdict.ts';
+
+/** What the range adds to the sentence; '' when the budget does not hang on it. */
+export function rangeSentence({ state, after }: ShownVerdict, budgetG: number): string {
+  const high = digitsOf(Math.ceil(after.high - 1e-9), 0);
+  if (after.high - after.best < 0.05) return '';
+  if (state === 'fits') return say('atMost', high);
+  if (state === 'tooMuch' && after.low <= budgetG)
+    return say('mayBeAsLittle', digitsOf(Math.floor(after.low), 0));
+  return say('mayBeAsMuch', high);
+}
+
+interface SentenceProps {
+  adaptation: Adaptation;
+  verdict: ShownVerdict;
+  opened: ReturnType<typeof useOpened>;
+}
+
+/** 'A roll has about 14.8 g, it was 49.' Both figures open what they rest on. */
+function Sentence({ adaptation, verdict, opened }: SentenceProps): ComponentChildren {
+  const { after, before } = verdict;
+  const now = (
+    <FigureButton opened={opened} figure={{ side: 'after', row: NET_CARBS }} name={say('loafNow')}>
+      <b class="verdict-figure">{short(after.best)} g</b>
+    </FigureButton>
+  );
+  if (!before)
+    return <p class="verdict-say">{sayWith('verdictOnly', portionStart(adaptation), now)}</p>;
+  const was = (
+    <FigureButton
+      opened={opened}
+      figure={{ side: 'before', row: NET_CARBS }}
+      name={say('loafBefore')}
+    >
+      <span class="verdict-was">{about(before.best)}</span>
+    </FigureButton>
+  );
+  return (
+    <p class="verdict-say">{sayWith('verdictSentence', portionStart(adaptation), now, was)}</p>
+  );
+}
+
+interface Props {
+  adaptation: Adaptation;
+  /** The loaf shows its ingredient groups. */
+  groups?: boolean;
+  /** Stands beside the state; the range's sentence when left out. */
+  children?: ComponentChildren;
+}
+
+export function VerdictCard({ adaptation, groups = false, children }: Props) {
+  const opened = useOpened();
+  const verdict = shownVerdict(adaptation);
+  const figures = loafFigures(adaptation);
+  if (!verdict) {
+    return (
+      <section class="card verdict" aria-label={say('verdict')}>
+        <p class="verdict-say" role="status">
+          {say('nothingCounted')}
+        </p>
+      </section>
+    );
+  }
+  return (
+    <section class="card verdict" aria-label={say('verdict')}>
+      <div class="verdict-words">
+        <div class="verdict-state" role="status">
+          <StateMark state={verdict.state} />
+          <span class="soft">{rangeSentence(verdict, adaptation.goals.budgetG)}</span>
+        </div>
+        <Sentence adaptation={adaptation} verdict={verdict} opened={opened} />
+        {children}
+      </div>
+      {figures && <VerdictLoaf figures={figures} groups={groups} />}
+      <SourcePanel opened={opened} adaptation={adaptation} />
+    </section>
+  );
+}

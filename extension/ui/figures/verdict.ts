@@ -1,0 +1,17 @@
+/** What the verdict says, as the screens need it. */
+import type { Adaptation, Interval } from '../../../engine/model.ts';
+
+export type VerdictState = Adaptation['verdict']['state'];
+
+export interface ShownVerdict {
+  state: VerdictState;
+  /** Net carbs of a serving of the reworked and of the original recipe, g. */
+  after: Interval;
+  before: Interval | null;
+}
+
+/** Null when no line could be counted: then there is nothing to show but that. */
+export function shownVerdict({ verdict, before }: Adaptation): ShownVerdict | null {
+  const { state, netCarbsG } = verdict;
+  return netCarbsG && { state, after: netCarbsG, before: before.perServing.netCarbsG };
+}

@@ -1,0 +1,113 @@
+/** Preferences: country and budget, what is never eaten, units, language. */
+import { useId } from 'preact/hooks';
+import type { Preferences } from '../../store/prefs.ts';
+import { NumberField } from '../controls/number-field.tsx';
+import { type MessageKey, say } from '../words/say.ts';
+import { AllergenBoxes } from './allergen-boxes.tsx';
+import { PageMarks } from './page-marks-box.tsx';
+import { RuleFields } from './rule-fields.tsx';
+
+interface Choice<T extends string> {
+  label: string;
+  value: T;
+  options: readonly (readonly [T, MessageKey])[];
+  onValue(value: T): void;
+}
+
+function Pick<T extends string>({ label, value, options, onValue }: Choice<T>) {
+  const id = useId();
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      <select
+        id={id}
+        value={value}
+        onChange={({ currentTarget }) => {
+          const picked = options.find(([option]) => option === currentTarget.value);
+          if (picked) onValue(picked[0]);
+        }}
+      >
+        {options.map(([option, word]) => (
+          <option key={option} value={option}>
+            {say(word)}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}
+
+const ENERGY = [
+  ['kcal', 'unitKcal'],
+  ['kJ', 'unitKj'],
+] as const;
+
+const SODIUM = [
+  ['sodium', 'sodiumInMg'],
+  ['salt', 'saltInG'],
+] as const;
+
+const LANGUAGE = [
+  ['auto', 'languageAuto'],
+  ['en', 'languageEn'],
+  ['de', 'languageDe'],
+] as const;
+
+interface Props {
+  preferences: Preferences;
+  onChange(change: Partial<Preferences>): void;
+}
+
+function Display({ preferences, onChange }: Props) {
+  return (
+    <>
+      <Pick
+        label={say('energy')}
+        value={preferences.energy}
+        options={ENERGY}
+        onValue={(energy) => onChange({ energy })}
+      />
+      <Pick
+        label={say('showSaltAs')}
+        value={preferences.sodium}
+        options={SODIUM}
+        onValue={(sodium) => onChange({ sodium })}
+      />
+      <Pick
+        label={say('language')}
+        value={preferences.language}
+        options={LANGUAGE}
+        onValue={(language) => onChange({ language })}
+      />
+    </>
+  );
+}
+
+export function Settings({ preferences, onChange }: Props) {
+  return (
+    <div class="settings">
+      <p>{say('settingsHow')}</p>
+      <NumberField
+        label={say('budgetLabel')}
+        unit="g"
+        value={preferences.budgetG}
+        min={0}
+        max={500}
+        step={0.5}
+        hint={say('agreeWithCareTeam')}
+        onValue={(budgetG) => onChange({ budgetG })}
+      />
+      <AllergenBoxes
+        legend={say('iNeverEat')}
+        chosen={preferences.avoid}
+        onChosen={(avoid) => onChange({ avoid })}
+      />
+      <RuleFields rule={preferences.rule} onRule={(rule) => onChange({ rule })} />
+      <Display preferences={preferences} onChange={onChange} />
+      <PageMarks />
+      <button type="button" class="button" onClick={() => onChange({ welcomed: false })}>
+        {say('askFirstQuestions')}
+      </button>
+    </div>
+  );
+}

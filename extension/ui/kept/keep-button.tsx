@@ -1,0 +1,46 @@
+/** Says 'Kept' only after the recipe is on disk. */
+import { useEffect, useState } from 'preact/hooks';
+import type { SaveAnswer } from '../../store/keeper.ts';
+import { say } from '../words/say.ts';
+
+type State = 'idle' | 'keeping' | 'kept' | { why: string };
+
+interface Props {
+  /** Changes whenever there is something new to keep. */
+  what: unknown;
+  again: boolean;
+  /** The one filled button of the screen. */
+  first?: boolean;
+  keep(): Promise<SaveAnswer>;
+}
+
+export function KeepButton({ what, again, first = false, keep }: Props) {
+  const [state, setState] = useState<State>('idle');
+  useEffect(() => setState((old) => (old === 'keeping' ? old : 'idle')), [what]);
+  const press = async () => {
+    setState('keeping');
+    const answer = await keep();
+    setState(answer.ok ? 'kept' : { why: answer.why });
+  };
+  const word = state === 'kept' ? 'isKept' : again ? 'keepAgain' : 'keep';
+  return (
+    <>
+      <button
+        type="button"
+        class={first ? 'button first keep' : 'button keep'}
+        disabled={state === 'keeping'}
+        onClick={press}
+      >
+        {say(state === 'keeping' ? 'keeping' : word)}
+      </button>
+      <span role="status" class="hidden keep-state">
+        {state === 'kept' && say('isKept')}
+      </span>
+      {typeof state === 'object' && (
+        <p role="alert" class="failure">
+          {say('notKept')} {state.why}
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,75 @@
+/** What you do: the few changes that matter, grouped by the original ingredient. */
+import { useState } from 'preact/hooks';
+import type { Adaptation } from '../../../engine/model.ts';
+import { Icon } from '../controls/icon.tsx';
+import { gramsOnScale } from '../figures/sources/source-words.ts';
+import { say, sayCount, sayList } from '../words/say.ts';
+import { type Change, changesOf, partedChanges } from './changes.ts';
+
+const grams = (value: number): string => `${gramsOnScale(value)} g`;
+
+/** The amount that stands out, and the rest of the line. */
+export function changeWords({ from, keptG, to }: Change): { amount: string; text: string } {
+  const [first, ...others] = to;
+  const joined = (foods: typeof to) =>
+    sayList(foods.map((one) => `${grams(one.grams)} ${one.food}`));
+  if (!from)
+    return { amount: first ? grams(first.grams) : '', text: say('doAdded', first?.food ?? '') };
+  const was = gramsOnScale(from.grams);
+  if (keptG > 0) {
+    return {
+      amount: grams(keptG),
+      text:
+        to.length === 0
+          ? say('doLess', from.food, was)
+          : say('doLessWith', from.food, was, joined(to)),
+    };
+  }
+  if (!first) return { amount: '', text: say('doLeaveOut', from.food, was) };
+  return {
+    amount: grams(first.grams),
+    text:
+      others.length === 0
+        ? say('doInstead', first.food, from.food, was)
+        : say('doInsteadWith', first.food, from.food, was, joined(others)),
+  };
+}
+
+function Lines({ changes }: { changes: readonly Change[] }) {
+  return (
+    <ul class="do">
+      {changes.map((change) => {
+        const { amount, text } = changeWords(change);
+        return (
+          <li key={change.key}>
+            <span class="new">{amount}</span>
+            <span>{text}</span>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+export function ChangeList({ adaptation }: { adaptation: Adaptation }) {
+  const [open, setOpen] = useState(false);
+  const { main, small } = partedChanges(changesOf(adaptation));
+  if (main.length === 0) return <p>{say('nothingToChange')}</p>;
+  return (
+    <>
+      <Lines changes={main} />
+      {small.length > 0 && (
+        <button
+          type="button"
+          class="more-lines"
+          aria-expanded={open}
+          onClick={() => setOpen(!open)}
+        >
+          <Icon name={open ? 'down' : 'right'} />
+          {sayCount('smallChanges', small.length)}
+        </button>
+      )}
+      {open && <Lines changes={small} />}
+    </>
+  );
+}

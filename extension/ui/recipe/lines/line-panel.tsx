@@ -1,0 +1,95 @@
+/** What an opened line tells and offers: the page's own line, or a food that came in. */
+import { useMemo, useState } from 'preact/hooks';
+import type { Adaptation, Ingredient } from '../../../../engine/model.ts';
+import { say } from '../../words/say.ts';
+import { ComeIn } from './come-in-panel.tsx';
+import { CorrectLine } from './correct-line.tsx';
+import { reasonsOf } from './doubtful-lines.ts';
+import type { IngredientRow } from './ingredient-rows.ts';
+import { type LineActions, pinnedWith } from './line-actions.ts';
+import { RowSources } from './row-sources.tsx';
+import { tiesOf } from './tied-foods.ts';
+
+interface Props {
+  row: IngredientRow;
+  adaptation: Adaptation;
+  actions: LineActions;
+}
+
+/** How the line was read, and the way to put it right; always there, however sure we were. */
+function Reading({
+  ingredient,
+  adaptation,
+  actions,
+}: Omit<Props, 'row'> & { ingredient: Ingredient }) {
+  const { key, item } = ingredient;
+  const [choosing, setChoosing] = useState(ingredient.match === null);
+  const correction = actions.goals && adaptation.corrections[key];
+  const ties = useMemo(
+    () => (choosing ? tiesOf(adaptation, ingredient, actions.options, actions.table) : []),
+    [choosing, adaptation],
+  );
+  const meant = actions.names.meant(item.name);
+  return (
+    <>
+      {meant && !correction && <p>{say('byYourWord', meant.name, meant.foodName)}</p>}
+      <CorrectLine
+        ingredient={ingredient}
+        correction={correction}
+        table={actions.table}
+        ties={ties}
+        names={actions.names}
+        choosing={choosing}
+        onChoosing={setChoosing}
+        onCorrect={(next) => actions.onCorrect(key, next)}
+      />
+    </>
+  );
+}
+
+function PinButton({
+  adaptation,
+  actions,
+  ingredient,
+}: Omit<Props, 'row'> & { ingredient: Ingredient }) {
+  const { key } = ingredient;
+  const pinned = adaptation.goals.pinned.includes(key);
+  return (
+    <button
+      type="button"
+      class="button"
+      aria-pressed={pinned}
+      onClick={() => actions.onGoals(pinnedWith(actions.goals, key, !pinned))}
+    >
+      {say(pinned ? 'mayChangeAgain' : 'leaveAsItWas')}
+    </button>
+  );
+}
+
+export function LinePanel({ row, adaptation, actions }: Props) {
+  const { line, why, ingredient, swap } = row;
+  const language = adaptation.recipe.language ?? undefined;
+  const doubts = ingredient ? reasonsOf(ingredient) : [];
+  return (
+    <>
+      {why && <p>{why}</p>}
+      {line.change !== 'kept' && line.before !== null && (
+        <p class="soft">
+          {say('pageSays')} <q lang={language}>{line.before}</q>
+        </p>
+      )}
+      {doubts.length > 0 && <p>{doubts.join(' ')}</p>}
+      {swap && <ComeIn swap={swap} foodId={row.foodId} adaptation={adaptation} actions={actions} />}
+      {ingredient && (
+        <>
+          {swap && <h4>{say('theLineItself')}</h4>}
+          <Reading ingredient={ingredient} adaptation={adaptation} actions={actions} />
+          <div class="acts">
+            <PinButton ingredient={ingredient} adaptation={adaptation} actions={actions} />
+          </div>
+        </>
+      )}
+      <RowSources line={line} rows={adaptation.lines} />
+    </>
+  );
+}

@@ -1,0 +1,6 @@
+/** The styles of every page of the extension, in the order they build on each other. */
+import './tokens.css';
+import './base.css';
+import './controls.css';
+import './loaf.css';
+import './recipe.css';
