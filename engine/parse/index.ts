@@ -7,7 +7,7 @@ import { readParts } from './take-apart.ts';
 import { guessLanguage } from './words/guess-language.ts';
 import { isPairAt, type Lexicon, lexiconOf } from './words/lexicon.ts';
 import { tidy } from './words/tidy-line.ts';
-import { isAt, isNumber, type Token, textOf, tokenize } from './words/tokens.ts';
+import { isAt, isNumber, someOf, type Token, textOf, tokenize } from './words/tokens.ts';
 
 export interface ParseOptions {
   /** BCP 47 tag of the page; English when absent or unknown. */
@@ -46,7 +46,7 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
     return { ...line, kind: 'heading', name: clean.replace(/\s*:$/, '') };
   const parts = readParts(tokens, lex);
   // 'pesto (recipe below) or store-bought' may be the ready-made food
-  const own = parts.reference && !tokens.some((t) => lex.bought.has(t.low));
+  const own = parts.reference && !someOf(tokens, lex.bought);
   return {
     ...line,
     kind: own ? 'reference' : 'ingredient',
@@ -66,7 +66,7 @@ const isGrouped = (t: Token): boolean => isNumber(t) && /[.,]\d{3}/.test(t.text)
 
 /** A line that only titles the ones after it: 'For the sauce:', 'FOR THE DOUGH', 'Topping:'. */
 function isHeading(tokens: readonly Token[], lex: Lexicon): boolean {
-  if (tokens.some((t) => isNumber(t))) return false;
+  if (tokens.some(isNumber)) return false;
   if (tokens.at(-1)?.text === ':') return true;
   return (
     tokens.length <= 6 &&

@@ -4,9 +4,9 @@ import { readAmounts } from './amounts/amount-run.ts';
 import type { Parts } from './line-parts.ts';
 import { findCut, liftPrep } from './name/find-name.ts';
 import { nameText } from './name/finish-name.ts';
-import { describes, split } from './name/segments.ts';
+import { allDescribe, describes, split } from './name/segments.ts';
 import type { Lexicon } from './words/lexicon.ts';
-import { isAt, type Token, textOf } from './words/tokens.ts';
+import { isAt, isWord, someOf, type Token, textOf } from './words/tokens.ts';
 
 type Alternative = Item['alternatives'][number];
 
@@ -37,7 +37,7 @@ function sharedEnd(name: readonly Token[], last: readonly Token[], lex: Lexicon)
   const head = last.at(-1);
   if (!own || !head || name === last) return [];
   if (name.every((t) => describes(t, lex) && !lex.standAlone.has(t.low))) {
-    const from = last.findIndex((t) => !describes(t, lex));
+    const from = last.findIndex((t) => isWord(t) && !describes(t, lex));
     return from > 0 ? last.slice(from) : [head];
   }
   if (last.length < 2 || name.some((t) => t.low === head.low)) return [];
@@ -50,7 +50,7 @@ function sharedEnd(name: readonly Token[], last: readonly Token[], lex: Lexicon)
 
 /** 'Fuji' before 'Gala apples': a name with a capital within a line is a kind of what follows. */
 const isVariety = (own: Token, head: Token): boolean =>
-  own.index > 0 && /^\p{Lu}\p{Ll}/u.test(own.text) && /^\p{Ll}/u.test(head.text);
+  own.index > 0 && own.text !== own.low && head.text === head.low;
 
 /** A name completed from another: 'chicken' before 'vegetable stock' is 'chicken stock'. */
 function complete(name: readonly Token[], other: readonly Token[], lex: Lexicon): string {
@@ -69,13 +69,13 @@ function dropOf(run: Token[], lex: Lexicon): Token[] {
  * from the last ('avocado, peanut or canola oil'); one that stands alone ('butter or oil') does not.
  */
 function alternativesIn(tokens: readonly Token[], lex: Lexicon): Token[][] {
-  if (!tokens.some((t) => lex.or.has(t.low))) return [dropOf([...tokens], lex)];
+  if (!someOf(tokens, lex.or)) return [dropOf([...tokens], lex)];
   return splitAt(tokens, lex.or)
     .flatMap((run, i, all) =>
       all.length > 1 && i < all.length - 1 ? alternativesOf(run, lex) : [run],
     )
     .map((run) => dropOf(run, lex))
-    .filter((run, i) => i === 0 || !run.some((t) => lex.onlyNote.has(t.low)));
+    .filter((run, i) => i === 0 || !someOf(run, lex.onlyNote));
 }
 
 /** Names in a comma list, describing words left with the name they stand before: 'crisp, dry wine'. */
@@ -84,7 +84,7 @@ function alternativesOf(run: readonly Token[], lex: Lexicon): Token[][] {
   let open: Token[] = [];
   for (const { tokens } of split(run)) {
     const words = [...open, ...tokens];
-    const describesOnly = words.every((t) => describes(t, lex));
+    const describesOnly = allDescribe(words, lex);
     open = describesOnly && run.at(-1) !== tokens.at(-1) && out.length > 0 ? words : [];
     if (open.length === 0) out.push(words);
   }
@@ -114,8 +114,8 @@ function preparationOf(parts: Parts, foods: readonly Token[][], i: number): stri
   const isLast = i === foods.length - 1;
   if (isLast && parts.lifted.length + parts.preps.length === 0) return null;
   const from = i === 0 ? -1 : lastIndex(foods[i - 1]);
-  const to = isLast ? Number.POSITIVE_INFINITY : lastIndex(foods[i]);
-  const own = parts.lifted.filter(([t]) => t !== undefined && t.index > from && t.index <= to);
+  const to = lastIndex(foods[i]);
+  const own = parts.lifted.filter(([t]) => t && t.index > from && (isLast || t.index <= to));
   const all = isLast ? [...own, ...parts.preps] : own;
   return all.map(textOf).filter(Boolean).join(', ') || null;
 }
@@ -130,11 +130,11 @@ function modelOf(names: readonly Named[], i: number, parts: Parts, lex: Lexicon)
     .slice(i + 1)
     .filter((other) => other.amounts.every((a) => a.unit === null))
     .map((other) => other.tokens);
-  const model = beside.find((name) => name.length > 1 && !name.every((t) => describes(t, lex)));
+  const model = beside.find((name) => name.length > 1 && !allDescribe(name, lex));
   if (model ?? beside[0]) return model ?? beside.at(-1) ?? own;
   const [food] = names;
   if (i > 0 && names[i]?.amounts.length) return food?.tokens ?? own;
-  const open = own.every((t) => describes(t, lex));
+  const open = allDescribe(own, lex);
   return (open && i === 0 ? parts.extras[0]?.name : undefined) ?? own;
 }
 

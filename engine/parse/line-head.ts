@@ -1,5 +1,6 @@
 /** Reads how a line begins: a label, what is taken of the food, and the amounts. */
 import { type Amounts, readAmounts } from './amounts/amount-run.ts';
+import { sizesOne } from './amounts/measure.ts';
 import type { Parts } from './line-parts.ts';
 import { fileWords } from './name/file-segments.ts';
 import { classify, onlyDescribes } from './name/segments.ts';
@@ -58,7 +59,7 @@ function skipLead(tokens: readonly Token[], from: number, lex: Lexicon): number 
 /** The tokens of a run of amounts that the amounts themselves tell. */
 export function amountTokens(words: readonly Token[], run: Amounts, lex: Lexicon): Token[] {
   const { loose, front, cut, asides } = run;
-  const sized = run.amounts.some((a) => a.kind === 'each');
+  const sized = sizesOne(run.amounts);
   const others = new Set([...loose, ...front, ...cut, ...asides.flat()]);
   return words.filter((t) => !others.has(t) && (sized || !lex.each.has(t.low)));
 }

@@ -1,6 +1,6 @@
 /** Reads the whole run of amounts at one place: sums, products, dual measures, containers. */
 
-import type { Lexicon } from '../words/lexicon.ts';
+import { type Lexicon, numberWord } from '../words/lexicon.ts';
 import { isAt, isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 import { readBracket } from './amount-bracket.ts';
 import { PLUS_MARKS, SAME_MARKS } from './amount-list.ts';
@@ -35,7 +35,7 @@ function readOr(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
     run.loose.push(...tokens.slice(i, i + 2));
     return i + 2;
   }
-  const more = lex.numbers.get(lowAt(tokens, i + 1)) ?? 0;
+  const more = numberWord(tokens, i + 1, lex);
   if (last && more > last.quantity && isAt(lex.of, tokens, i + 2)) {
     last.max = more;
     return i + 2;
@@ -63,7 +63,7 @@ function readJoined(tokens: readonly Token[], i: number, lex: Lexicon, run: Run)
     if (run.last !== null) return null;
     push(run, m, 'each');
   } else if (lex.minus.has(joint.low)) {
-    if (!subtract(run, m)) return null;
+    if (!subtract(run.amounts.at(-1), m.amount)) return null;
   } else if (or && run.last === null && m.size[0] && run.size[0]) {
     push(run, m, 'same');
   } else if (!isMeasured(m.unit) && !(m.unit && (or || joint.text === '/' || adds))) {
@@ -87,8 +87,9 @@ function readNext(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): 
   if (unit) {
     if (unit.value === run.last && sizes.next === i && isMeasured(unit.value)) return unit.next;
     if (unit.value === run.stated) return null;
-    if (isMeasured(unit.value) && run.stated === null && run.amounts.length > 1)
-      adopt(run, unit.value);
+    // '1 (generous) cup'
+    const late = run.amounts.length > 1 || lowAt(tokens, i - 1) === ')';
+    if (isMeasured(unit.value) && run.stated === null && late) adopt(run, unit.value);
     else if (!contain(run, unit.value)) return null;
     addSize(run, sizes.value.size);
     run.loose.push(...sizes.value.fill);
@@ -134,6 +135,8 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
     const to = readMeasure(tokens, i + 1, lex);
     if (to && widen(run.amounts.at(-1), run.last, to.value)) return to.next;
   }
+  // '1 cup, plus 2 tablespoons'
+  if (t.text === ',' && isAt(lex.plus, tokens, i + 1)) return readJoined(tokens, i + 1, lex, run);
   const joint =
     isMark(t) ||
     lex.times.has(t.low) ||

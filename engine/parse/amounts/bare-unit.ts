@@ -1,6 +1,6 @@
 /** Reads an amount without a number: 'pinch of salt', 'a few leaves', 'several eggs'. */
 import type { Lexicon } from '../words/lexicon.ts';
-import { isAt, isWord, type Token } from '../words/tokens.ts';
+import { isAt, isWord, lowAt, type Token } from '../words/tokens.ts';
 import { type Measure, readSizes, stated } from './measure.ts';
 import { found, type Read } from './quantity.ts';
 import { readUnit } from './unit.ts';
@@ -21,7 +21,12 @@ function readBare(
   const { kind, name } = unit.value;
   const counted = kind === 'container' || kind === 'piece' || kind === 'trail' || kind === 'volume';
   const meansOne = vague || sizes.value.size.length > 0 || isAt(lex.of, tokens, unit.next);
-  if (kind !== 'small' && !(meansOne && counted)) return null;
+  // 'sprig mint', 'cup sugar'
+  const begins =
+    tokens[i]?.index === 0 &&
+    (kind === 'trail' || kind === 'volume') &&
+    !lowAt(tokens, i).endsWith('s');
+  if (kind !== 'small' && !begins && !(meansOne && counted)) return null;
   if (!isWord(tokens[unit.next]) && tokens[unit.next]?.text !== '(') return null;
   const [low, high] = vague ? FEW : [1, null];
   const amount = stated(low, name, high, true);

@@ -28,9 +28,9 @@ export interface Run extends Amounts {
 }
 
 /** Factor from `from` to the smaller unit `to`; null when the two have no fixed ratio here. */
-function stepDown(from: Unit | null, to: Unit | null): number | null {
+function stepDown(from: string | null | undefined, to: string | null | undefined): number | null {
   if (!from || !to) return null;
-  return from.name === to.name ? 1 : unitsIn(from.name, to.name);
+  return from === to ? 1 : unitsIn(from, to);
 }
 
 export function startRun(first: Measure): Run {
@@ -78,31 +78,54 @@ export const repeats = (run: Run, measures: readonly Measure[]): boolean =>
     (m) => m.unit === null && m.size.length === 0 && samePlain(run.amounts[0], m.amount),
   );
 
-/** A measure that follows without any mark: '1 lb 2 oz', '2 15-ounce cans', '1 tbsp 1 tablespoon'; false when it does not belong. */
+/** Units of which nothing is made in pieces: '4 8 cups' lost the dash between its two numbers. */
+const SPOONED = new Set(['cup', 'tbsp', 'tsp']);
+
+/**
+ * A measure that follows without any mark: '1 lb 2 oz' adds, '2 15-ounce cans' sizes, '12 oz 340 g' and
+ * '1 tbsp 1 tablespoon' say the same again; false when it does not belong.
+ */
 export function juxtapose(run: Run, measure: Measure): boolean {
-  if (measure.unit === run.last && samePlain(run.amounts.at(-1), measure.amount)) {
+  const { unit, amount } = measure;
+  const last = run.amounts.at(-1);
+  if (unit === run.last && samePlain(last, amount)) {
     run.loose.push(...measure.size, ...measure.fill);
     return true;
   }
-  if (measure.unit === null || measure.unit === run.last) return false;
-  const sized = run.last === null && isMeasured(measure.unit);
-  if (!sized && run.last?.kind !== measure.unit.kind) return false;
-  push(run, measure, sized ? 'each' : 'plus');
+  if (unit === null || unit === run.last) return false;
+  const sized = run.last === null && isMeasured(unit);
+  if (sized && last && SPOONED.has(unit.name)) {
+    run.amounts = [];
+    push(
+      run,
+      { ...measure, amount: { ...amount, ...between(last.quantity, amount.quantity) } },
+      'stated',
+    );
+    run.stated = unit;
+    return true;
+  }
+  const alike = run.last?.kind === unit.kind || (unit.kind !== 'length' && isMeasured(run.last));
+  if (!sized && !(alike && isMeasured(unit))) return false;
+  push(run, measure, sized ? 'each' : continues(run, measure) ? 'plus' : 'same');
   return true;
 }
 
+const between = (a: number, b: number): Pick<Amount, 'quantity' | 'max'> => ({
+  quantity: Math.min(a, b),
+  max: a === b ? null : Math.max(a, b),
+});
+
 /** Whether a measure after a comma adds to the one before: '1 pound, 2 ounces'. */
 export function continues(run: Run, measure: Measure): boolean {
-  const step = stepDown(run.last, measure.unit);
+  const step = stepDown(run.last?.name, measure.unit?.name);
   return step !== null && step > 1 && measure.amount.quantity < step;
 }
 
-/** '1 cup minus 1 tbsp': takes the measure off the latest amount; false when the units have no fixed ratio. */
-export function subtract(run: Run, less: Measure): boolean {
-  const amount = run.amounts.at(-1);
-  const step = stepDown(run.last, less.unit);
-  const off = step === null ? Number.NaN : less.amount.quantity / step;
-  if (!amount || !(off < amount.quantity) || less.amount.max !== null) return false;
+/** '1 cup minus 1 tbsp': takes the second amount off the first; false when their units have no fixed ratio. */
+export function subtract(amount: Amount | undefined, less: Amount | undefined): boolean {
+  const step = stepDown(amount?.unit, less?.unit);
+  const off = step && less ? less.quantity / step : Number.NaN;
+  if (!amount || !(off < amount.quantity) || less?.max !== null) return false;
   amount.quantity -= off;
   if (amount.max !== null) amount.max -= off;
   return true;
@@ -110,7 +133,7 @@ export function subtract(run: Run, less: Measure): boolean {
 
 /** '325 ml - 350 ml', '1 cup to 1½ cups': the second measure is the upper end of the first, which is in `unit`. */
 export function widen(low: Amount | undefined, unit: Unit | null, upper: Measure): boolean {
-  const step = stepDown(upper.unit, unit);
+  const step = stepDown(upper.unit?.name, unit?.name);
   if (!low || step === null || low.max !== null || upper.amount.max !== null) return false;
   const high = upper.amount.quantity * step;
   if (high <= low.quantity) return false;

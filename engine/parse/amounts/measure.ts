@@ -1,6 +1,6 @@
 /** Reads one measure from tokens: 'about 2', '1½ cups', '3 large', 'a heaped tablespoon', '400g'. */
 import type { Amount } from '../../model.ts';
-import type { Lexicon, Unit } from '../words/lexicon.ts';
+import { type Lexicon, numberWord, type Unit } from '../words/lexicon.ts';
 import { isAt, isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 import { found, isDash, type Read, readQuantity } from './quantity.ts';
 import { isMeasured, readUnit, skipStop } from './unit.ts';
@@ -27,6 +27,10 @@ export const stated = (
   max: number | null = null,
   approximate = false,
 ): Amount => ({ quantity, max, unit, kind: 'stated', approximate });
+
+/** Whether one of the amounts is the size of each thing counted. */
+export const sizesOne = (amounts: readonly Amount[]): boolean =>
+  amounts.some(({ kind }) => kind === 'each');
 
 const NO_TOKENS: Token[] = [];
 const APPROX_MARKS = new Set('~≈±');
@@ -67,7 +71,11 @@ export function readSizes(
       if (lex.approx.has(t.low)) rough = true;
       fill = [...fill, t];
       next = skipStop(tokens, next + 1);
-    } else if (size.length > 0 && lex.ranges.has(t.low) && isAt(lex.sizes, tokens, next + 1)) {
+    } else if (
+      size.length > 0 &&
+      (t.text === '/' || lex.ranges.has(t.low)) &&
+      sizeLength(tokens, next + 1, lex) > 0
+    ) {
       size = [...size, ...tokens.slice(next, next + 2)];
       next += 2;
     } else break;
@@ -110,7 +118,7 @@ function skipOfArticle(tokens: readonly Token[], i: number, lex: Lexicon): numbe
 /** 'taza y media', 'xícara e meia': the fraction that stands behind its unit. */
 function fractionBehind(tokens: readonly Token[], i: number, lex: Lexicon): number {
   if (!isAt(lex.and, tokens, i)) return 0;
-  const value = lex.numbers.get(lowAt(tokens, i + 1)) ?? 0;
+  const value = numberWord(tokens, i + 1, lex);
   return value < 1 ? value : 0;
 }
 
@@ -138,7 +146,8 @@ export function readMeasure(
   const word = tokens[sizes.next];
   // 'in' is a unit only where it is glued to its number or has a full stop
   if (unit && word?.low === 'in' && word.space && unit.next === sizes.next + 1) unit = null;
-  if (hyphen && !unit) return null;
+  // '2 - onions', but not '2-ply'
+  if (hyphen && !unit && !tokens[at]?.space) return null;
   const onlyArticle = quantity.next === rough.next + 1 && isAt(lex.articles, tokens, rough.next);
   if (!unit && onlyArticle && sizes.value.size.length === 0) return null;
   // '½-inch-thick' says more than the length

@@ -1,5 +1,7 @@
 /** Reads a number as kitchens write it: digits, decimals, thousands, vulgar and mixed fractions. */
+
 import { FRACTION_SIGNS, fractionValue, ratio } from '../../numerals.ts';
+import words from '../data/size-words.json' with { type: 'json' };
 
 /** One character that is a fraction: ½, ⅔, ⅞. */
 const SIGN = `[${FRACTION_SIGNS}]`;
@@ -8,8 +10,7 @@ const DASHES = '[-–‑]';
 /** Before a proper fraction in lowest terms: '12/3' is 1 2/3, as nobody writes twelve thirds. */
 const LOST_BLANK = '(?=1.2|[12].3|[13].4|[1357].8)';
 /** After a fraction: the size of pieces, so that '8 ½-inch slices' are eight. */
-const NO_SIZE =
-  '(?!-?(?:inch|cm|mm)(?:-(?:thick|wide|long)|[- ](?:slices|pieces|rounds|cubes|strips|wedges|chunks)))';
+const NO_SIZE = `(?!-?(?:${words.lengths})(?:-(?:${words.extents})|[- ](?:${words.shapes})))`;
 
 /** What looks like a number and is none: '85%', '105 °F', a '1:1' ratio. */
 const NO_QUANTITY = /\d+(?:[.,]\d+)?\s?(?:%|°(?:\s?[CF](?![\p{L}]))?)|\d{1,2}:\d{1,2}(?![\d:])/uy;
@@ -19,7 +20,7 @@ const NUMBER = new RegExp(
   [
     `(\\d+)(?:\\s+|\\s?${DASHES}\\s?|\\s?&\\s?)?(${SIGN})${NO_SIZE}`, // 1½, 1 ½, 1-½
     `(${SIGN})`,
-    `(\\d+)(?:\\s+|\\s?${DASHES}|\\s?&\\s?|${LOST_BLANK})(\\d+)\\s?${SLASH}\\s?(\\d+)(?![\\d.,]*\\d)${NO_SIZE}`, // 1 1/2, 1-1/2
+    `(\\d+)(?:\\s+|\\s?${DASHES}(?!\\d\\d)|\\s?&\\s?|${LOST_BLANK})(\\d+)\\s?${SLASH}\\s?(\\d+)(?![\\d.,]*\\d)${NO_SIZE}`, // 1 1/2, 1-1/2
     `(\\d{1,2})\\s?${SLASH}\\s?(\\d{1,3})(?![\\d.,]*\\d)`, // 1/2
     '(\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|[1-9]\\d{0,2} 000(?!\\d)|\\d*[.,]\\d+|\\d+)',
   ].join('|'),

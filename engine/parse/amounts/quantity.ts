@@ -1,5 +1,5 @@
 /** Reads a quantity from tokens: digits, number words, mixed forms, ranges. */
-import type { Lexicon } from '../words/lexicon.ts';
+import { type Lexicon, numberWord } from '../words/lexicon.ts';
 import { isAt, isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 
 export interface Read<T> {
@@ -25,7 +25,7 @@ export const isDash = (t: Token | undefined): boolean => isMark(t) && DASH.has(t
 /** The part that a word names after a number word: a quarter in 'three quarters'. */
 function partOf(low: string, lex: Lexicon): number | null {
   const value = lex.numbers.get(low) ?? (low.endsWith('s') ? lex.numbers.get(low.slice(0, -1)) : 0);
-  return value !== undefined && value > 0 && value < 0.5 ? value : null;
+  return value && value < 0.5 ? value : null;
 }
 
 /** A value below one at `i`, after 'and': '1/2', 'media', 'a half', 'three quarters'. */
@@ -82,7 +82,7 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
     } else if (value < 1 && isAt(lex.articles, tokens, next)) next++;
   }
   if (isAt(lex.pairs, tokens, next - 1) && isAt(lex.of, tokens, next)) next++;
-  const times = lex.numbers.get(lowAt(tokens, next)) ?? 0;
+  const times = numberWord(tokens, next, lex);
   if (MULTIPLIERS.has(times)) {
     value *= times;
     next++;
@@ -112,8 +112,12 @@ export function readQuantity(
   if (from > 0) {
     const high = readNumber(tokens, from, lex);
     const alike = isNumber(tokens[from]) || isWord(tokens[i]);
-    if (high && alike && high.value > low.value)
-      return found({ quantity: low.value, max: high.value }, high.next);
+    // '15- 15-ounce' says its number twice
+    if (high && alike && high.value >= low.value)
+      return found(
+        { quantity: low.value, max: high.value > low.value ? high.value : null },
+        high.next,
+      );
   }
   return found({ quantity: low.value, max: null }, low.next);
 }

@@ -6,6 +6,7 @@ import { findCut } from '../name/find-name.ts';
 import type { Lexicon } from '../words/lexicon.ts';
 import { isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 import { type Amounts, readAmounts } from './amount-run.ts';
+import { subtract } from './joined-measures.ts';
 import type { Read } from './quantity.ts';
 
 /** Tokens at the line's end among which a late amount is looked for. */
@@ -25,6 +26,11 @@ export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
     if (counted && amounts[0]?.unit == null) return tokens;
     if (isWord(before) && lex.leading.has(before.low)) return tokens;
     if (counted && findCut(tokens.slice(0, i), lex) < i) return tokens;
+    // 'sugar minus 2 tablespoons'
+    if (lex.minus.has(before.low) && subtract(parts.amounts.at(-1), amounts[0])) {
+      parts.known.push(tokens.slice(i - 1));
+      return tokens.slice(0, i - 1);
+    }
     const per = counted && i > 1 && sizesEach(before.low, parts, lex);
     const beside = lex.plus.has(before.low) ? 'plus' : 'same';
     const kind = per ? 'each' : counted ? beside : 'stated';

@@ -1,9 +1,12 @@
 /** Reads a unit from tokens, longest form first. */
+import words from '../data/size-words.json' with { type: 'json' };
 import { isPairAt, type Lexicon, type Unit } from '../words/lexicon.ts';
 import { isAt, isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 import { found, isDash, type Read } from './quantity.ts';
 
 const INCH_MARKS = new Set('"”″');
+const THICKNESS = new RegExp(`^(${words.lengths})-(?:${words.extents})$`);
+const MEASURES = new Set<string | undefined>(['mass', 'volume', 'length']);
 const LONGEST_FORM = 4;
 
 /** A unit at `i`; a full stop after it belongs to it. */
@@ -62,8 +65,7 @@ function readLongUnit(tokens: readonly Token[], i: number, lex: Lexicon): Read<U
 
 /** '2-inch-thick', 'cm-long': a length that describes the piece. */
 function thickness(low: string, lex: Lexicon): Unit | undefined {
-  const m = /^(inch|cm|mm)-(?:thick|wide|long|diameter)$/.exec(low);
-  return m ? lex.units.get(m[1] ?? '') : undefined;
+  return lex.units.get(THICKNESS.exec(low)?.[1] ?? '');
 }
 
 /** The index after a full stop that touches the word before it. */
@@ -73,5 +75,4 @@ export function skipStop(tokens: readonly Token[], i: number): number {
 }
 
 /** Whether the unit measures a quantity rather than counting things. */
-export const isMeasured = (unit: Unit | null): boolean =>
-  unit?.kind === 'mass' || unit?.kind === 'volume' || unit?.kind === 'length';
+export const isMeasured = (unit: Unit | null): boolean => MEASURES.has(unit?.kind);

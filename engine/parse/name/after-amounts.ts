@@ -2,12 +2,12 @@
 
 import { readTail } from '../amounts/tail-amount.ts';
 import type { Parts } from '../line-parts.ts';
-import { isPairAt, type Lexicon } from '../words/lexicon.ts';
-import { isAt, isMark, lowAt, type Token } from '../words/tokens.ts';
+import { isEntryAt, type Lexicon } from '../words/lexicon.ts';
+import { isAt, isMark, lowAt, someOf, type Token } from '../words/tokens.ts';
 import { file, fileAmounts } from './file-segments.ts';
 import { findCut } from './find-name.ts';
 import { finishName, isGloss } from './finish-name.ts';
-import { eachSpan, hasJoint, isAndList, isBareList, nameSpan } from './name-span.ts';
+import { couldBeFood, eachSpan, hasJoint, isAndList, isBareList, nameSpan } from './name-span.ts';
 import {
   type Bracket,
   classify,
@@ -29,12 +29,12 @@ const SHORT = 2;
 
 /** 'such as', 'e.g.', 'for example': words that begin a list of examples. */
 const startsList = (tokens: readonly Token[], lex: Lexicon): boolean =>
-  isAt(lex.listStarts, tokens, 0) || isPairAt(lex.listStarts, tokens, 0, lex);
+  isEntryAt(lex.listStarts, tokens, 0, lex);
 
 /** Where the remark that begins at segment `k` ends: 'such as radish, kale, or cress' has three. */
 function remarkEnd(segs: readonly Segment[], k: number, lex: Lexicon): number {
   const opening = segs[k]?.tokens ?? [];
-  const mixture = isAt(lex.or, opening, 0) && opening.some((t) => lex.onlyNote.has(t.low));
+  const mixture = isAt(lex.or, opening, 0) && someOf(opening, lex.onlyNote);
   if (!mixture && (!startsList(opening, lex) || hasJoint(opening, lex))) return k;
   let last = k;
   for (let end = k + 1; end < segs.length; end++) {
@@ -97,7 +97,12 @@ export function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): vo
   const name = [...parts.name, ...words.slice(0, cut)];
   parts.name = name;
   if (tail.length > 0) file(between(rest, tail), parts, lex);
-  for (const s of later) file(between(rest, s.tokens), parts, lex);
+  for (const s of later) {
+    // 'salt, to taste; pepper'
+    if (s.mark === ';' && !parts.list && !parts.amounts[0] && couldBeFood(s.tokens, lex))
+      parts.further.push(s.tokens);
+    else file(between(rest, s.tokens), parts, lex);
+  }
   parts.list ||= parts.amounts.length === 0 && isAndList(name, lex);
   finishName(name, parts, lex);
   if (parts.each && listsFoods(parts.name, lex)) parts.known.push(parts.eachWord);

@@ -2,6 +2,7 @@
 
 import { amountsOf, readAmountList } from '../amounts/amount-list.ts';
 import { readAmounts } from '../amounts/amount-run.ts';
+import { sizesOne } from '../amounts/measure.ts';
 import { isMeasured } from '../amounts/unit.ts';
 import type { Parts } from '../line-parts.ts';
 import { isPairAt, type Lexicon } from '../words/lexicon.ts';
@@ -25,7 +26,7 @@ function isFurther(seg: readonly Token[], parts: Parts, bracket: boolean, lex: L
   const kind = classify(rest, lex);
   if (from > 0)
     return (kind === 'name' || kind === 'prep') && !allPrep(rest, lex) && !onlyDescribes(rest, lex);
-  if (kind !== 'name' || head.value.amounts.some((a) => a.kind === 'each')) return false;
+  if (kind !== 'name' || sizesOne(head.value.amounts)) return false;
   const food = rest.slice(0, findCut(rest, lex));
   return couldBeFood(food, lex) && !food.some((t) => parts.name.some((n) => alike(n.low, t.low)));
 }
@@ -49,7 +50,7 @@ export function fileWords(
   lex: Lexicon,
   bracket = false,
 ): void {
-  if (seg.every((t) => isMark(t))) return;
+  if (seg.every(isMark)) return;
   const words = [...seg];
   const or = isAt(lex.or, seg, 0) && !onlyDescribes(seg, lex);
   switch (classify(seg, lex)) {
@@ -101,7 +102,7 @@ export function fileAmounts(seg: readonly Token[], parts: Parts, lex: Lexicon): 
     if (m.size.length > 0 && m.unit === null && parts.size.length === 0) parts.size = m.size;
     else list.loose.push(...m.size);
   }
-  const sized = parts.amounts.some((a) => a.kind === 'each');
+  const sized = sizesOne(parts.amounts);
   parts.known.push(seg.filter((t) => !list.loose.includes(t) && (sized || !lex.each.has(t.low))));
   return true;
 }

@@ -1,7 +1,7 @@
 /** Reads the food's name out of the words after the amounts: what is cut off, what is lifted out. */
 
 import { readMeasure } from '../amounts/measure.ts';
-import { isPairAt, type Lexicon } from '../words/lexicon.ts';
+import { isEntryAt, isPairAt, type Lexicon } from '../words/lexicon.ts';
 import { isAt, isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 import { isPrepAt, isPurposeAt, onlyDescribes } from './segments.ts';
 
@@ -17,8 +17,7 @@ export function findCut(tokens: readonly Token[], lex: Lexicon): number {
     if (!isWord(t) || !before) continue;
     const after = tokens[i + 1];
     if (isPurposeAt(tokens, i, lex)) return i;
-    if (lex.cuts.has(t.low)) return i;
-    if (isPairAt(lex.cuts, tokens, i, lex)) return i;
+    if (isEntryAt(lex.cuts, tokens, i, lex)) return i;
     if (other && leadsToShape(tokens, i, lex)) return i;
     if (lex.or.has(t.low) || lex.plus.has(t.low) || lex.origin.has(t.low)) {
       const measure = readMeasure(tokens, i + 1, lex);
@@ -55,13 +54,7 @@ function goesOn(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
 
 /** Whether the preparation at `i` stands between describing words and a food: 'dried, peeled and halved peas'. */
 function leadsOn(tokens: readonly Token[], i: number, lex: Lexicon): boolean {
-  if (
-    !onlyDescribes(
-      tokens.slice(0, i).filter((t) => isWord(t)),
-      lex,
-    )
-  )
-    return false;
+  if (!onlyDescribes(tokens.slice(0, i).filter(isWord), lex)) return false;
   const food = tokens[prepRun(tokens, i, lex)];
   return isWord(food) && !lex.prepTails.has(food.low) && !lex.cuts.has(food.low);
 }

@@ -3,7 +3,7 @@ import type { Amount } from '../../model.ts';
 import { readSizes } from '../amounts/measure.ts';
 import type { Parts } from '../line-parts.ts';
 import { hasPair, isPairAt, type Lexicon } from '../words/lexicon.ts';
-import { isAt, isMark, lowAt, type Token, textOf } from '../words/tokens.ts';
+import { isAt, isMark, lowAt, someOf, type Token, textOf } from '../words/tokens.ts';
 import { liftPrep } from './find-name.ts';
 import { classify, onlyDescribes } from './segments.ts';
 
@@ -54,8 +54,7 @@ const isPlain = (t: Token, lex: Lexicon): boolean =>
 /** A short second name in brackets, read as part of the name: 'plain (all-purpose) flour'. */
 export function isGloss(tokens: readonly Token[], lex: Lexicon): boolean {
   if (classify(tokens, lex) !== 'name') return false;
-  if (isAt(lex.or, tokens, 0))
-    return tokens.length <= 6 && !tokens.some((t) => lex.glossNot.has(t.low));
+  if (isAt(lex.or, tokens, 0)) return tokens.length <= 6 && !someOf(tokens, lex.glossNot);
   return tokens.length <= 3 && tokens.every((t) => isPlain(t, lex));
 }
 
@@ -106,6 +105,8 @@ export function finishName(tokens: readonly Token[], parts: Parts, lex: Lexicon)
   let name = kept;
   parts.lifted = prep;
   while (name.length > 1 && isAt(lex.joints, name, 0)) name = name.slice(1);
+  // 'flour and a (little more)'
+  while (name.length > 1 && isAt(lex.silent, name, name.length - 1)) name = name.slice(0, -1);
   if (lead) name = liftSize(name, parts, counts(lead, lex), lex);
   if (lead?.unit === null) {
     name = liftUnit(name, parts, lead, lex);

@@ -2,15 +2,13 @@
 
 import { readMeasure } from '../amounts/measure.ts';
 import type { Lexicon } from '../words/lexicon.ts';
-import { isAt, isNumber, isWord, type Token } from '../words/tokens.ts';
+import { allOf, isAt, isNumber, isWord, someOf, type Token } from '../words/tokens.ts';
 import { findCut, liftPrep } from './find-name.ts';
-import { classify, describes, isPrepAt, onlyDescribes, type Segment } from './segments.ts';
+import { allDescribe, classify, isPrepAt, onlyDescribes, type Segment } from './segments.ts';
 
-export const hasJoint = (seg: readonly Token[], lex: Lexicon): boolean =>
-  seg.some((t) => lex.joints.has(t.low));
+export const hasJoint = (seg: readonly Token[], lex: Lexicon): boolean => someOf(seg, lex.joints);
 
-export const allPrep = (seg: readonly Token[], lex: Lexicon): boolean =>
-  seg.every((t) => lex.preparing.has(t.low));
+export const allPrep = (seg: readonly Token[], lex: Lexicon): boolean => allOf(seg, lex.preparing);
 
 /** Whether words can be a food with its preparation: 'grated nutmeg', 'melted butter'. */
 export function couldBeFood(run: readonly Token[], lex: Lexicon): boolean {
@@ -35,7 +33,7 @@ const endsList = (seg: readonly Token[], lex: Lexicon): boolean =>
 function leftOpen(seg: readonly Token[], lex: Lexicon): boolean {
   const joint = seg.findLastIndex((t) => lex.joints.has(t.low));
   const rest = seg.slice(joint + 1);
-  return joint >= 0 && rest.length > 0 && rest.every((t) => describes(t, lex));
+  return joint >= 0 && rest.length > 0 && allDescribe(rest, lex);
 }
 
 /** Whether a part cannot be a name: it only describes or says how the food is prepared. */

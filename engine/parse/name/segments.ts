@@ -3,7 +3,7 @@
 import { readAmounts } from '../amounts/amount-run.ts';
 import { readMeasure } from '../amounts/measure.ts';
 import { hasPair, isPairAt, type Lexicon } from '../words/lexicon.ts';
-import { isAt, isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
+import { isAt, isMark, isNumber, isWord, lowAt, someOf, type Token } from '../words/tokens.ts';
 
 export type SegmentKind = 'name' | 'prep' | 'note' | 'purpose' | 'optional' | 'reference';
 
@@ -111,17 +111,17 @@ export function isPurposeAt(tokens: readonly Token[], i: number, lex: Lexicon): 
 export function classify(seg: readonly Token[], lex: Lexicon): SegmentKind {
   const first = seg[0];
   if (!first) return 'note';
-  if (seg.some((t) => lex.optional.has(t.low))) return 'optional';
+  if (someOf(seg, lex.optional)) return 'optional';
   if (isPurposeAt(seg, 0, lex)) return 'purpose';
-  if (seg.some((t) => lex.referenceWords.has(t.low))) return 'reference';
+  if (someOf(seg, lex.referenceWords)) return 'reference';
   if (lex.plus.has(first.low) && readMeasure(seg, 1, lex)) return 'note';
   if (isNoteStart(seg, lex)) return 'note';
   if (lex.or.has(first.low) && (readAmounts(seg, 1, lex) || isAt(lex.orNote, seg, 1)))
     return 'note';
   if (lex.noteHeads.has(first.low) || saysParts(seg, lex)) return 'prep';
   if (seg.some((_, i) => isPrepAt(seg, i, lex))) return 'prep';
-  if (seg.some((t) => lex.noteHeads.has(t.low)) && seg.length <= 4) return 'prep';
-  if (seg.some((t) => lex.onlyNote.has(t.low))) return 'note';
+  if (someOf(seg, lex.noteHeads) && seg.length <= 4) return 'prep';
+  if (someOf(seg, lex.onlyNote)) return 'note';
   if (!isWord(first) || /^\d/.test(first.low)) return 'note';
   if (/(?:ed|[^s]less)$/.test(first.low) && !lex.descriptors.has(first.low)) return 'prep';
   return 'name';
@@ -138,16 +138,20 @@ function isNoteStart(seg: readonly Token[], lex: Lexicon): boolean {
 /** 'zest and juice', 'pulp scooped out': which part of the food is taken. */
 function saysParts(seg: readonly Token[], lex: Lexicon): boolean {
   if (!isAt(lex.extracts, seg, 0) || seg.length < 2) return false;
-  return isAt(lex.and, seg, 1) || seg.some((t) => lex.prep.has(t.low));
+  return isAt(lex.and, seg, 1) || someOf(seg, lex.prep);
 }
 
 /** Participles and compounds that describe without being listed: 'pitted', 'oil-cured', 'rustic-style'. */
 const DESCRIBES =
-  /^(?!.*bread$)(?:\p{L}{3,}[^e]ed|.+-(?:\p{L}+ed|style|type|fat|free|quality|tart))$/u;
+  /^(?!.*bread$)(?:[^-]{3,}[^e]ed|.+-(?:[^-]+ed|style|type|fat|free|quality|tart))$/;
 
 export const describes = (t: Token, lex: Lexicon): boolean =>
   lex.describing.has(t.low) ||
   (lex.language === 'en' && (t.low.endsWith('ed') || t.low.includes('-')) && DESCRIBES.test(t.low));
+
+/** Whether every word only describes. */
+export const allDescribe = (words: readonly Token[], lex: Lexicon): boolean =>
+  words.every((t) => describes(t, lex));
 
 /** Whether every word is a describing adjective, so that the name must go on after the comma. */
 export const onlyDescribes = (seg: readonly Token[], lex: Lexicon): boolean =>

@@ -30,9 +30,6 @@ function markerWords(): ReadonlyMap<string, readonly Vote[]> {
   return owners;
 }
 
-const isForeign = (word: string): boolean =>
-  markers?.get(word)?.some(([code]) => code !== 'en') ?? false;
-
 const ENGLISH_UNITS = new Set(['oz', 'lb', 'fl oz', 'inch']);
 
 /** How far another language must lead where the line has English words too: it may only name a dish. */
@@ -41,7 +38,6 @@ const LEAD_OVER_ENGLISH = 2;
 /** The language whose measures, participles and small words stand most among lower-case words; 'en' when in doubt. */
 export function guessLanguage(words: readonly string[]): string {
   markers ??= markerWords();
-  if (!words.some(isForeign)) return 'en';
   const tally = new Map<string, number>();
   for (const word of words) {
     const votes = markers.get(word);

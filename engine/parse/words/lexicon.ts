@@ -136,6 +136,18 @@ export const isPairAt = (
   lex: Lexicon,
 ): boolean => hasPair(set, lowAt(tokens, i), lowAt(tokens, i + 1), lex);
 
+/** Whether an entry of a set, of one word or two, stands at `i`. */
+export const isEntryAt = (
+  set: ReadonlySet<string>,
+  tokens: readonly Token[],
+  i: number,
+  lex: Lexicon,
+): boolean => set.has(lowAt(tokens, i)) || isPairAt(set, tokens, i, lex);
+
+/** Value of the number word at `i`; 0 when none stands there. */
+export const numberWord = (tokens: readonly Token[], i: number, lex: Lexicon): number =>
+  lex.numbers.get(lowAt(tokens, i)) ?? 0;
+
 const compiled = new Map<string, Lexicon>();
 
 /** The lexicon of a BCP 47 tag ('de-AT' reads as 'de'); English for a language that has no data. */

@@ -105,3 +105,11 @@ export function isAt(words: ReadonlySet<string>, tokens: readonly Token[], i: nu
   const t = tokens[i];
   return t !== undefined && words.has(t.low);
 }
+
+/** Whether some token is one of `words`. */
+export const someOf = (tokens: readonly Token[], words: ReadonlySet<string>): boolean =>
+  tokens.some((t) => words.has(t.low));
+
+/** Whether every token is one of `words`. */
+export const allOf = (tokens: readonly Token[], words: ReadonlySet<string>): boolean =>
+  tokens.every((t) => words.has(t.low));
