@@ -18,6 +18,7 @@ export { readPage, readText, withLanguage } from './read/index.ts';
 export { Pan, panFactor } from './rewrite/lines/pans.ts';
 export type { System } from './rewrite/lines/scaled-amounts.ts';
 export { type ScaledLine, type ScaleOptions, scaledLines } from './rewrite/lines/scaled-lines.ts';
+export { plannedKey } from './tally/planned-ingredients.ts';
 export {
   compareStated,
   type StatedComparison,
@@ -28,7 +29,6 @@ export {
   adaptRecipe,
   frontierOf,
   parseLines,
-  plannedKey,
   type RecipeTally,
   tallyRecipe,
   type WalkOptions,

@@ -14,7 +14,7 @@ import type {
 } from './model.ts';
 import { NUTRIENTS } from './model.ts';
 import { lineNutrient, type NumberedLine, numberedLines } from './tally/index.ts';
-import { plannedIngredients } from './walk.ts';
+import { plannedIngredients } from './tally/planned-ingredients.ts';
 
 /** One counted line and what it brings to a serving. */
 export interface TracedLine {

@@ -12,24 +12,25 @@ import type {
   FrontierPoint,
   Goals,
   Ingredient,
-  Interval,
   Line,
   Note,
   Plan,
-  PlannedItem,
   Recipe,
   Tally,
-  Weight,
 } from './model.ts';
 import { parseLine } from './parse/index.ts';
 import { recogniseFamily } from './plan/dish/dish-family.ts';
 import { planFrontier, planRecipe } from './plan/index.ts';
 import { rewriteRecipe } from './rewrite/index.ts';
 import { allergenChange, cautionsFor } from './tally/cautions.ts';
+import { wholeEnergy } from './tally/counted.ts';
 import { tally } from './tally/index.ts';
+import { plannedIngredients } from './tally/planned-ingredients.ts';
 import { proposeServings } from './tally/servings.ts';
-import { stillContains } from './tally/still-contains.ts';
-import { verdictOf } from './tally/verdict.ts';
+import { stillContains } from './tally/verdict/avoided-allergens.ts';
+import { verdictOf } from './tally/verdict/judge-budget.ts';
+import { implausible } from './tally/verdict/plausibility.ts';
+import { countsAsGrams } from './weigh/counts-as-grams.ts';
 import { measureRegion, weighItem } from './weigh/index.ts';
 
 export interface WalkOptions {
@@ -54,9 +55,6 @@ export interface RecipeTally {
   questions: Note[];
   notes: Note[];
 }
-
-/** Weighed grams of a planned food: a kitchen scale's two percent. Common practice, no source. */
-const SCALE_ERROR = 0.02;
 
 const stepTexts = (recipe: Recipe): string[] => recipe.steps.map((step) => step.text);
 
@@ -100,10 +98,12 @@ function corrected(ingredient: Ingredient, corrections: Corrections, foods: Food
 }
 
 /** Lines matched to foods and weighed; a correction of the user's wins over our reading. */
-export function weighRecipe(recipe: Recipe, options: WalkOptions = {}): Ingredient[] {
+export const weighRecipe = (recipe: Recipe, options: WalkOptions = {}): Ingredient[] =>
+  weighLines(parseLines(recipe), recipe, options);
+
+function weighLines(lines: readonly Line[], recipe: Recipe, options: WalkOptions): Ingredient[] {
   const foods = foodTable(options.ownFoods);
   const corrections = options.corrections ?? {};
-  const lines = parseLines(recipe);
   const region = measureRegion(recipe);
   const context = { title: recipe.title, steps: stepTexts(recipe), lines };
   const matchOptions = { foods, aliases: options.aliases ?? {}, language: recipe.language };
@@ -120,21 +120,53 @@ export function weighRecipe(recipe: Recipe, options: WalkOptions = {}): Ingredie
   );
 }
 
-/** The recipe as it stands: ingredients, family, servings and totals. */
+/** Goals that change the count of the recipe as it stands. */
+type CountingGoals = Pick<Goals, 'servings' | 'rule' | 'family'>;
+
+/**
+ * The recipe as it stands: ingredients, family, servings and totals. Figures that cannot be believed
+ * are tried in another reading of the lines first; what then still cannot be is asked in `questions`.
+ */
 export function tallyRecipe(
   recipe: Recipe,
-  goals: Pick<Goals, 'servings' | 'rule' | 'family'>,
+  goals: CountingGoals,
   options: WalkOptions = {},
 ): RecipeTally {
+  const lines = parseLines(recipe);
+  const first = tallyLines(lines, recipe, goals, options);
+  if (first.questions.length === 0) return first;
+  const inGrams = countsAsGrams(lines, first.ingredients);
+  if (inGrams === null) return first;
+  const second = tallyLines(inGrams, recipe, goals, options);
+  if (second.questions.length >= first.questions.length) return first;
+  return { ...second, notes: [...second.notes, COUNTS_AS_GRAMS] };
+}
+
+const COUNTS_AS_GRAMS: Note = {
+  code: 'COUNTS_AS_GRAMS',
+  text: 'Large numbers without a unit were taken as grams.',
+  key: null,
+};
+
+function tallyLines(
+  lines: readonly Line[],
+  recipe: Recipe,
+  goals: CountingGoals,
+  options: WalkOptions,
+): RecipeTally {
   const foods = foodTable(options.ownFoods);
-  const ingredients = weighRecipe(recipe, options);
+  const ingredients = weighLines(lines, recipe, options);
   const guess = recogniseFamily(
     ingredients,
     { title: recipe.title, steps: stepTexts(recipe) },
     foods,
   );
   const family = goals.family ? { id: goals.family, confidence: 1, why: 'chosen by you' } : guess;
-  const proposal = proposeServings(recipe, totalGrams(ingredients), family.id);
+  const proposal = proposeServings(recipe, {
+    rawGrams: totalGrams(ingredients),
+    energyKcal: wholeEnergy(ingredients, foods),
+    family: family.id,
+  });
   const servings = goals.servings ?? proposal.servings;
   const notes: Note[] = [...recipe.notes];
   if (goals.servings === null && !proposal.stated) {
@@ -149,7 +181,8 @@ export function tallyRecipe(
     minutes: recipe.minutes.cook,
     cookedGrams: options.cookedGrams ?? null,
   });
-  return { ingredients, family, servings, tally: before, questions: [], notes };
+  const questions = implausible(before, ingredients, foods, goals.servings !== null);
+  return { ingredients, family, servings, tally: before, questions, notes };
 }
 
 const totalGrams = (ingredients: readonly Ingredient[]): number | null => {
@@ -158,89 +191,6 @@ const totalGrams = (ingredients: readonly Ingredient[]): number | null => {
   );
   return weighed.length === 0 ? null : weighed.reduce((sum, grams) => sum + grams, 0);
 };
-
-/** Key of a planned food in the tally after: the line's own key while the food is the line's own. */
-export function plannedKey(item: PlannedItem, original: Ingredient | undefined): string {
-  return original?.match?.foodId === item.foodId ? item.key : `${item.key}>${item.foodId}`;
-}
-
-const weighed = (grams: number): Interval => ({
-  low: grams * (1 - SCALE_ERROR),
-  best: grams,
-  high: grams * (1 + SCALE_ERROR),
-});
-
-const weighedLine = (item: PlannedItem, group: string | null): Line => ({
-  text: `${item.grams} g ${item.foodName}`,
-  group,
-  kind: 'ingredient',
-  items: [
-    {
-      amounts: [{ quantity: item.grams, max: null, unit: 'g', kind: 'stated', approximate: false }],
-      size: null,
-      name: item.foodName,
-      preparation: null,
-      alternatives: [],
-    },
-  ],
-  name: item.foodName,
-  note: null,
-  purpose: null,
-  optional: false,
-});
-
-/** A food the plan brings in: weighed on a scale, so only the scale's error is left. */
-function newIngredient(item: PlannedItem, original: Ingredient | undefined): Ingredient[] {
-  const line = weighedLine(item, original?.line.group ?? null);
-  return line.items.map((parsed) => ({
-    key: plannedKey(item, original),
-    line,
-    item: parsed,
-    match: {
-      foodId: item.foodId,
-      foodName: item.foodName,
-      confidence: 1,
-      reason: 'chosen by the plan',
-      others: [],
-    },
-    weight: {
-      grams: weighed(item.grams),
-      eaten: item.eaten,
-      basis: 'mass',
-      assumptions: ['weighed on a kitchen scale'],
-      disagreement: null,
-    },
-  }));
-}
-
-/** A line's own food: untouched it keeps its doubt, with a new amount it is weighed. */
-function keptIngredient(item: PlannedItem, original: Ingredient, weight: Weight): Ingredient {
-  if (Math.abs(weight.grams.best - item.grams) < 1e-9) return original;
-  return {
-    ...original,
-    weight: {
-      ...weight,
-      grams: weighed(item.grams),
-      eaten: item.eaten,
-      basis: 'mass',
-      assumptions: ['weighed on a kitchen scale'],
-      disagreement: null,
-    },
-  };
-}
-
-/** Planned masses as ingredients again, so that the same tally counts before and after. */
-export function plannedIngredients(plan: Plan, ingredients: readonly Ingredient[]): Ingredient[] {
-  const byKey = new Map(ingredients.map((ingredient) => [ingredient.key, ingredient]));
-  const planned = plan.items.flatMap((item) => {
-    const original = byKey.get(item.key);
-    return original?.weight && original.match?.foodId === item.foodId
-      ? [keptIngredient(item, original, original.weight)]
-      : newIngredient(item, original);
-  });
-  const uncountable = ingredients.filter((i) => i.match === null || i.weight === null);
-  return [...planned, ...uncountable];
-}
 
 /**
  * The main job: the recipe as it stands, the plan that keeps one serving within the budget, the

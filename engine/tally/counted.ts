@@ -96,3 +96,11 @@ function countedLine(ingredient: Ingredient, food: Food): CountedLine | null {
     matchWidth: matchWidth(match.confidence),
   };
 }
+
+/** Energy of all that is counted, kcal; null when no counted food knows its own. */
+export function wholeEnergy(ingredients: readonly Ingredient[], foods: FoodTable): number | null {
+  const known = selectCounted(ingredients, foods).counted.flatMap(({ food, grams }) =>
+    food.per100g.energyKcal === null ? [] : [(food.per100g.energyKcal * grams) / 100],
+  );
+  return known.length === 0 ? null : known.reduce((sum, kcal) => sum + kcal, 0);
+}

@@ -1,10 +1,11 @@
-/** How many servings to reckon with. */
+/** How many servings to reckon with: what the page calls servings, else what its own figures fit. */
 import type { Family, Recipe } from '../model.ts';
 import { familyYield } from './cooked.ts';
 import racc from './data/racc.json' with { type: 'json' };
+import { statedEnergy } from './stated/stated-figures.ts';
 
 export interface ServingsProposal {
-  /** Above zero. */
+  /** A whole number above zero. */
   servings: number;
   /** True when the page itself says so. */
   stated: boolean;
@@ -12,15 +13,28 @@ export interface ServingsProposal {
   text: string;
 }
 
+/** What is known of the dish before it is divided. */
+export interface WholeDish {
+  /** What goes in, g; null when nothing could be weighed. */
+  rawGrams: number | null;
+  /** Energy of all of it, kcal; null when unknown. */
+  energyKcal: number | null;
+  family: Family;
+}
+
 const FAMILY_GRAMS: Record<Family, { grams: number; source: string }> = racc.families;
 /** One of these is a whole to be cut, not something one person eats. */
 const WHOLE =
-  /\b(loaf|loaves|cake|pie|tart|pizza|batch|recipe|tin|pan|tray|dish|pot|jar|bowl|cup|quart|litre|liter)s?\b/i;
-const SLICE = /\b(slice|portion|piece|serving|wedge|square|bar)s?\b/i;
+  /\b(loaf|loaves|cake|pie|tart|pizza|batch|recipe|tin|pan|tray|dish|pot|jar|cup|quart|litre|liter)s?\b/i;
+const SLICE = /\b(slice|portion|piece|serving|wedge|square|bar|bowl|glass)(?:e?s)?\b/i;
 /** Times the reference amount that one whole (a small pizza) may weigh and still be a serving; own choice. */
 const LARGEST_PIECE = 2;
 /** Page counts above this are likelier pieces of something else than servings. */
 const MOST_SERVINGS = 500;
+/** The page's energy of a serving fits a number of servings within this share. Own choice. */
+const FITS_WITHIN = 0.25;
+/** Beyond this the page's own servings and its own energy contradict each other. Own choice. */
+const CONTRADICTS_FROM = 0.4;
 
 /** Reference amount of a family, g eaten at one time (21 CFR 101.12(b)); a label unit, not advice. */
 export function referenceGrams(family: Family, title: string): { grams: number; source: string } {
@@ -32,67 +46,125 @@ export function referenceGrams(family: Family, title: string): { grams: number; 
 
 const plural = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
 
-function fromStated(recipe: Recipe): ServingsProposal | null {
-  const { servings, text } = recipe.yield;
-  if (servings === null) return null;
+const wholeNumber = (count: number): number => Math.max(1, Math.round(count));
+
+const usable = (count: number): boolean => count > 0 && count <= MOST_SERVINGS;
+
+/** How far the page's energy of a serving is from ours at so many servings, as a share of theirs. */
+type Misfit = (servings: number) => number | null;
+
+function misfitOf(recipe: Recipe, energyKcal: number | null): Misfit {
+  const theirs = recipe.statedNutrition === null ? null : statedEnergy(recipe.statedNutrition);
+  return (servings) =>
+    theirs === null || theirs <= 0 || energyKcal === null || energyKcal <= 0
+      ? null
+      : Math.abs(energyKcal / servings - theirs) / theirs;
+}
+
+/** The candidate that the page's own energy fits best; null when none lies within a quarter. */
+function fitting(candidates: readonly number[], misfit: Misfit): number | null {
+  const apart = (servings: number): number => misfit(servings) ?? Number.POSITIVE_INFINITY;
+  const best = candidates
+    .filter(usable)
+    .reduce<number | null>(
+      (least, servings) => (least === null || apart(servings) < apart(least) ? servings : least),
+      null,
+    );
+  return best !== null && apart(best) <= FITS_WITHIN ? best : null;
+}
+
+/** '2 dozen', '10 as a side (6 as a main)': every count in the page's words that measures nothing. */
+const COUNT =
+  /(?<![\d./,½¼¾⅓⅔-])(\d{1,3})(?![\d./,½¼¾⅓⅔]|\s*(?:-?\s*inch|cm\b|mm\b|g\b|kg\b|grams?\b|ml\b|l\b|oz\b|ounces?\b|lbs?\b|pounds?\b|cups?\b|quarts?\b|pints?\b|tbsp|tsp|tablespoons?|teaspoons?|"|″|%|kcal|calories|hours?|minutes?|(?:large |small )?(?:loaf|loaves|cakes?|pies?|tarts?|pizzas?|batch|recipes?|tins?|pans?|trays?|jars?)\b))(\s*dozen)?/gi;
+const DOZEN = 12;
+
+/** All the counts that the page's statement of its yield names: servings, pieces, what is in brackets. */
+function countsOnPage({ yield: made }: Recipe): number[] {
+  const words = [...(made.text ?? '').slice(0, 200).matchAll(COUNT)].map(
+    ([, digits, dozen]) => Number(digits) * (dozen === undefined ? 1 : DOZEN),
+  );
+  const pieces = made.pieces && !isWhole(made.pieces.noun) ? [made.pieces.count] : [];
+  const servings = made.servings ? [made.servings.low, made.servings.high] : [];
+  // One of something is the whole dish, unless the page calls it a serving.
+  const several = [...pieces, ...words].filter((count) => count > 1);
+  return [...new Set([...servings, ...several].map(wholeNumber))].filter(usable);
+}
+
+const isWhole = (noun: string): boolean => WHOLE.test(noun) && !SLICE.test(noun);
+
+const OWN_FIGURES = "the page's own figures of a serving fit that";
+
+function fromRange(low: number, high: number, misfit: Misfit): { servings: number; why: string } {
+  const [first, last] = [wholeNumber(low), wholeNumber(high)];
+  if (first >= last) return { servings: first, why: '' };
+  const inside = Array.from({ length: Math.min(last - first + 1, 50) }, (_, at) => first + at);
+  const fits = fitting(inside, misfit);
+  if (fits !== null) return { servings: fits, why: `; reckoned with ${fits}, as ${OWN_FIGURES}` };
   // Rounded down: fewer and larger servings never understate one.
-  const middle =
-    servings.low === servings.high
-      ? servings.low
-      : Math.max(1, Math.floor((servings.low + servings.high) / 2));
-  if (!(servings.low > 0) || middle > MOST_SERVINGS) return null;
-  const pageWords = text ?? plural(middle, 'serving');
-  const range =
-    servings.low === servings.high
-      ? ''
-      : `; reckoned with ${middle}, the middle of ${servings.low} to ${servings.high}`;
-  return { servings: middle, stated: true, text: `The page says '${pageWords}'${range}.` };
+  const middle = Math.max(1, Math.floor((low + high) / 2));
+  return { servings: middle, why: `; reckoned with ${middle}, the middle of ${low} to ${high}` };
+}
+
+function fromStated(recipe: Recipe, misfit: Misfit): ServingsProposal | null {
+  const { servings, text } = recipe.yield;
+  if (servings === null || !(servings.low > 0)) return null;
+  const own = fromRange(servings.low, servings.high, misfit);
+  if (!usable(own.servings)) return null;
+  const pageWords = text ?? plural(own.servings, 'serving');
+  const apart = misfit(own.servings);
+  const other =
+    apart !== null && apart > CONTRADICTS_FROM ? fitting(countsOnPage(recipe), misfit) : null;
+  if (other !== null && other !== own.servings)
+    return {
+      servings: other,
+      stated: true,
+      text: `The page says '${pageWords}'; ${other} are taken, as ${OWN_FIGURES}.`,
+    };
+  return { servings: own.servings, stated: true, text: `The page says '${pageWords}'${own.why}.` };
 }
 
 function fromPieces(
   recipe: Recipe,
   cookedGrams: number | null,
   reference: number,
+  misfit: Misfit,
 ): ServingsProposal | null {
-  const { pieces } = recipe.yield;
+  const { pieces, text } = recipe.yield;
+  const pageWords = text ?? (pieces ? `${pieces.count} ${pieces.noun}` : '');
+  const fits = fitting(countsOnPage(recipe), misfit);
+  if (fits !== null)
+    return {
+      servings: fits,
+      stated: true,
+      text: `The page says '${pageWords}'; ${plural(fits, 'serving')} taken, as ${OWN_FIGURES}.`,
+    };
   if (pieces === null || !(pieces.count > 0)) return null;
-  const pageWords = recipe.yield.text ?? `${pieces.count} ${pieces.noun}`;
   const pieceGrams = cookedGrams === null ? null : cookedGrams / pieces.count;
-  const isWhole = WHOLE.test(pieces.noun) && !SLICE.test(pieces.noun);
+  const whole = isWhole(pieces.noun);
   // A pizza each is a serving, a loaf is not: the weight tells.
-  if (pieceGrams === null ? isWhole : isWhole && pieceGrams > LARGEST_PIECE * reference)
-    return null;
+  if (pieceGrams === null ? whole : whole && pieceGrams > LARGEST_PIECE * reference) return null;
   const perServing =
     SLICE.test(pieces.noun) || pieceGrams === null
       ? 1
       : Math.max(1, Math.min(pieces.count, Math.round(reference / pieceGrams)));
-  const servings = pieces.count / perServing;
+  const servings = wholeNumber(pieces.count / perServing);
   const each =
-    perServing === 1 ? 'one is taken as a serving' : `${perServing} are taken as a serving`;
+    perServing === 1 ? 'one is taken as a serving' : `about ${perServing} are taken as a serving`;
   return { servings, stated: false, text: `The page says '${pageWords}'; ${each}.` };
 }
 
-/**
- * Servings of a recipe: those the page states (the middle of a range, rounded down), else its pieces (several
- * small ones make a serving), else the finished weight over the reference amount of 21 CFR
- * 101.12(b), marked as estimated. `rawGrams` is what goes in; null leaves the whole recipe as one.
- */
-export function proposeServings(
+function estimated(
   recipe: Recipe,
-  rawGrams: number | null,
-  family: Family,
+  cookedGrams: number | null,
+  reference: { grams: number; source: string },
 ): ServingsProposal {
-  const reference = referenceGrams(family, recipe.title);
-  const cooked = rawGrams !== null && rawGrams > 0 ? rawGrams * familyYield(family).best : null;
-  const known = fromStated(recipe) ?? fromPieces(recipe, cooked, reference.grams);
-  if (known !== null) return known;
-  if (cooked === null)
+  if (cookedGrams === null)
     return {
       servings: 1,
       stated: false,
       text: 'The page gives no servings and no weights: figures are for the whole recipe. Set the servings.',
     };
-  const servings = Math.max(1, Math.round(cooked / reference.grams));
+  const servings = wholeNumber(cookedGrams / reference.grams);
   const { text } = recipe.yield;
   const pageGap =
     text === null
@@ -101,6 +173,25 @@ export function proposeServings(
   return {
     servings,
     stated: false,
-    text: `${pageGap} Estimated ${servings}, from about ${Math.round(cooked)} g finished and ${reference.grams} g each (${reference.source}). Set the servings you cut.`,
+    text: `${pageGap} Estimated ${servings}, from about ${Math.round(cookedGrams)} g finished and ${reference.grams} g each (${reference.source}). Set the servings you cut.`,
   };
+}
+
+/**
+ * Servings of a recipe, a whole number: those the page states (of a range, what its own energy of a
+ * serving fits, else the middle, rounded down), unless its own energy contradicts them and fits another
+ * count of the page; else the count of the page that its energy fits within a quarter; else its pieces
+ * (several small ones make a serving); else the finished weight over the reference amount of 21 CFR
+ * 101.12(b), marked as estimated. Without any weight the whole recipe is one.
+ */
+export function proposeServings(recipe: Recipe, dish: WholeDish): ServingsProposal {
+  const { rawGrams, energyKcal, family } = dish;
+  const reference = referenceGrams(family, recipe.title);
+  const cooked = rawGrams !== null && rawGrams > 0 ? rawGrams * familyYield(family).best : null;
+  const misfit = misfitOf(recipe, energyKcal);
+  return (
+    fromStated(recipe, misfit) ??
+    fromPieces(recipe, cooked, reference.grams, misfit) ??
+    estimated(recipe, cooked, reference)
+  );
 }

@@ -12,7 +12,7 @@ import {
 import { readPage } from '../../engine/read/index.ts';
 import { rewriteRecipe } from '../../engine/rewrite/index.ts';
 import { tally } from '../../engine/tally/index.ts';
-import { verdictFrom } from '../../engine/tally/verdict.ts';
+import { verdictFrom } from '../../engine/tally/verdict/judge-budget.ts';
 import { adaptRecipe, tallyRecipe } from '../../engine/walk.ts';
 import { foods, makePlan, makeRecipe, understand } from '../rewrite/fixtures.ts';
 

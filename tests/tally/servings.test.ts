@@ -1,5 +1,6 @@
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Recipe } from '../../engine/model.ts';
+import type { Family, Recipe } from '../../engine/model.ts';
 import { proposeServings } from '../../engine/tally/servings.ts';
 
 const recipe = (title: string, stated: Recipe['yield']): Recipe => ({
@@ -17,16 +18,29 @@ const recipe = (title: string, stated: Recipe['yield']): Recipe => ({
   notes: [],
 });
 
+const propose = (
+  from: Recipe,
+  rawGrams: number | null,
+  family: Family,
+  energyKcal: number | null = null,
+) => proposeServings(from, { rawGrams, energyKcal, family });
+
+/** The page's own energy of a serving. */
+const withEnergy = (from: Recipe, calories: string, servingSize = '1 serving'): Recipe => ({
+  ...from,
+  statedNutrition: { calories, servingSize },
+});
+
 describe('servings', () => {
   it('takes the page at its word, and the middle of a range', () => {
     const four = recipe('Stew', { text: 'Serves 4', servings: { low: 4, high: 4 }, pieces: null });
-    expect(proposeServings(four, 900, 'other')).toMatchObject({ servings: 4, stated: true });
+    expect(propose(four, 900, 'other')).toMatchObject({ servings: 4, stated: true });
     const range = recipe('Stew', {
       text: 'Serves 4-6',
       servings: { low: 4, high: 6 },
       pieces: null,
     });
-    expect(proposeServings(range, 900, 'other').servings).toBe(5);
+    expect(propose(range, 900, 'other').servings).toBe(5);
   });
 
   it('takes pieces, several small ones together', () => {
@@ -36,7 +50,7 @@ describe('servings', () => {
       pieces: { count: 48, noun: 'cookie' },
     });
     // 48 x 15 g baked, 30 g eaten at a time.
-    expect(proposeServings(cookies, (48 * 15) / 0.89, 'cookie')).toMatchObject({
+    expect(propose(cookies, (48 * 15) / 0.89, 'cookie')).toMatchObject({
       servings: 24,
       stated: false,
     });
@@ -45,7 +59,7 @@ describe('servings', () => {
       servings: null,
       pieces: { count: 12, noun: 'roll' },
     });
-    expect(proposeServings(rolls, 900, 'enriched-yeast-bread').servings).toBe(12);
+    expect(propose(rolls, 900, 'enriched-yeast-bread').servings).toBe(12);
   });
 
   it('does not take one loaf for one serving', () => {
@@ -54,7 +68,7 @@ describe('servings', () => {
       servings: null,
       pieces: { count: 1, noun: 'loaf' },
     });
-    const proposal = proposeServings(loaf, 912, 'lean-yeast-bread');
+    const proposal = propose(loaf, 912, 'lean-yeast-bread');
     expect(proposal).toMatchObject({ servings: 16, stated: false });
     expect(proposal.text).toContain('Estimated 16');
   });
@@ -65,12 +79,91 @@ describe('servings', () => {
       servings: null,
       pieces: { count: 4, noun: 'pizza' },
     });
-    expect(proposeServings(pizzas, 860, 'flatbread').servings).toBe(4);
-    expect(proposeServings(pizzas, 3000, 'flatbread').servings).toBe(19);
+    expect(propose(pizzas, 860, 'flatbread').servings).toBe(4);
+    expect(propose(pizzas, 3000, 'flatbread').servings).toBe(19);
   });
 
   it('leaves the whole recipe as one when nothing is known', () => {
     const bare = recipe('Something', { text: null, servings: null, pieces: null });
-    expect(proposeServings(bare, null, 'other')).toMatchObject({ servings: 1, stated: false });
+    expect(propose(bare, null, 'other')).toMatchObject({ servings: 1, stated: false });
+  });
+
+  it("takes of a range what the page's own energy fits", () => {
+    const range = recipe('Stew', {
+      text: 'Serves 4-6',
+      servings: { low: 4, high: 6 },
+      pieces: null,
+    });
+    expect(propose(withEnergy(range, '300 kcal'), 900, 'other', 1750).servings).toBe(6);
+    expect(propose(withEnergy(range, '300 kcal'), 900, 'other', 5000).servings).toBe(5);
+  });
+
+  it("takes pieces singly where the page's own energy is of one", () => {
+    const balls = recipe('Nut balls', {
+      text: 'Makes 36 balls',
+      servings: null,
+      pieces: { count: 36, noun: 'ball' },
+    });
+    expect(propose(balls, 36 * 14, 'cookie', 4300).servings).toBeLessThan(36);
+    expect(propose(withEnergy(balls, '120 calories'), 36 * 14, 'cookie', 4300)).toMatchObject({
+      servings: 36,
+      stated: true,
+    });
+  });
+
+  it('takes another count of the page where its own energy contradicts the first', () => {
+    const rolls = recipe('Rolls', {
+      text: '4 (makes 14 rolls)',
+      servings: { low: 4, high: 4 },
+      pieces: { count: 14, noun: 'roll' },
+    });
+    expect(propose(withEnergy(rolls, '150 kcal'), 900, 'other', 2100).servings).toBe(14);
+    expect(propose(withEnergy(rolls, '500 kcal'), 900, 'other', 2100).servings).toBe(4);
+    // No count fits: the page is taken at its word.
+    expect(propose(withEnergy(rolls, '900 kcal'), 900, 'other', 2100).servings).toBe(4);
+  });
+
+  it('counts dozens, and never takes measures or wholes for servings', () => {
+    const dozen = recipe('Buns', { text: 'about 2 dozen', servings: null, pieces: null });
+    expect(propose(withEnergy(dozen, '100 kcal'), 1200, 'other', 2300).servings).toBe(24);
+    for (const text of ['1 loaf', '2 quarts', '3 jars', '1 9-inch cake', '2 pies']) {
+      const whole = recipe('Thing', { text, servings: null, pieces: null });
+      const proposal = propose(withEnergy(whole, '1000 kcal'), 1200, 'cake', 2000);
+      expect(proposal.text).toContain('Estimated');
+    }
+  });
+
+  it('reads nothing into figures of 100 g', () => {
+    const balls = recipe('Nut balls', {
+      text: 'Makes 36 balls',
+      servings: null,
+      pieces: { count: 36, noun: 'ball' },
+    });
+    const per100 = withEnergy(balls, '120 kcal', '100 g');
+    expect(propose(per100, 36 * 14, 'cookie', 4300)).toEqual(
+      propose(balls, 36 * 14, 'cookie', 4300),
+    );
+  });
+
+  it('is always a whole number above zero', () => {
+    fc.assert(
+      fc.property(
+        fc.option(fc.double({ min: 0.01, max: 900, noNaN: true }), { nil: null }),
+        fc.option(fc.double({ min: 0.01, max: 900, noNaN: true }), { nil: null }),
+        fc.option(fc.double({ min: 0, max: 1e6, noNaN: true }), { nil: null }),
+        fc.option(fc.double({ min: 0, max: 1e6, noNaN: true }), { nil: null }),
+        fc.option(fc.string(), { nil: null }),
+        (count, pieces, grams, kcal, text) => {
+          const stated = recipe('Dish', {
+            text,
+            servings: count === null ? null : { low: count, high: count * 1.5 },
+            pieces: pieces === null ? null : { count: pieces, noun: 'piece' },
+          });
+          const { servings } = propose(withEnergy(stated, '210 kcal'), grams, 'cookie', kcal);
+          expect(Number.isInteger(servings)).toBe(true);
+          expect(servings).toBeGreaterThan(0);
+        },
+      ),
+    );
   });
 });

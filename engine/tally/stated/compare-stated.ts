@@ -1,7 +1,7 @@
 /** The publisher's own figures beside ours: how far apart they are, and what may be behind it. */
 import type { Note, Nutrient, Nutrients, Recipe, Tally } from '../../model.ts';
 import { type Column, type Nearness, nearnessOf } from './nearness.ts';
-import { readStated, type StatedFigure, servingGrams } from './stated-figures.ts';
+import { isPer100, readStated, type StatedFigure, servingGrams } from './stated-figures.ts';
 import { likelyReasons, type Reason } from './stated-reasons.ts';
 
 export interface StatedRow {
@@ -112,9 +112,6 @@ function higherCarbs(theirs: Column, ours: Column): Note[] {
     'The page states more carbohydrate than we find. The budget is judged by our estimate; check the lines that are not counted.';
   return [{ code: 'STATED_CARBS_HIGHER', text, key: null }];
 }
-
-const isPer100 = (stated: Readonly<Record<string, string>>): boolean =>
-  /\b100\s*(?:g|grams?)\b/i.test(stated.servingSize ?? '') && servingGrams(stated) === 100;
 
 /**
  * The page's stated nutrition beside our tally, one row a figure it gives; null when it gives none

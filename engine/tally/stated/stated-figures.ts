@@ -95,6 +95,17 @@ export function readStated(
   return figures;
 }
 
+const PER_100 = /\b100\s*(?:g|grams?|ml)\b/i;
+
+/** Does the page print its figures for 100 g? */
+export const isPer100 = (stated: Readonly<Record<string, string>>): boolean =>
+  PER_100.test(stated.servingSize ?? '') && servingGrams(stated) === 100;
+
+/** The page's energy of one serving, kcal; null when it gives none, or gives it for 100 g. */
+export function statedEnergy(stated: Readonly<Record<string, string>>): number | null {
+  return isPer100(stated) ? null : (readStated(stated).energyKcal?.value ?? null);
+}
+
 /** Grams of the serving the page speaks of ('1 slice (85 g)'), or null. */
 export function servingGrams(stated: Readonly<Record<string, string>>): number | null {
   const text = Object.hasOwn(stated, 'servingSize') ? (stated.servingSize ?? '') : '';

@@ -22,7 +22,7 @@ export type Purpose =
 export interface RecipeWords {
   title: string;
   steps: string[];
-  lines: Line[];
+  lines: readonly Line[];
 }
 
 /** Oil for frying from this much up is a deep bath, g. Common practice, no source. */

@@ -1,9 +1,9 @@
 /** Lines outside the totals that may hold starch or sugar, with a rough span of what they would add. */
-import { withoutAccents } from '../accents.ts';
-import type { Food, Ingredient, Interval, MissingLine } from '../model.ts';
-import { foodNumbers } from './composition.ts';
-import data from './data/missing-kinds.json' with { type: 'json' };
-import { lineNutrient, type NumberedLine, numberedLines, type TallyOptions } from './index.ts';
+import { withoutAccents } from '../../accents.ts';
+import type { Food, Ingredient, Interval, MissingLine } from '../../model.ts';
+import { foodNumbers } from '../composition.ts';
+import data from '../data/missing-kinds.json' with { type: 'json' };
+import { lineNutrient, type NumberedLine, numberedLines, type TallyOptions } from '../index.ts';
 
 /** Net carbs a serving from which a missing line matters, g. Own choice. */
 const MATTERS_FROM_G = 1;

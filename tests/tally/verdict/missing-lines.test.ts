@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Ingredient } from '../../engine/model.ts';
-import { missingLines } from '../../engine/tally/missing.ts';
-import { makeFood, makeIngredient, makeLine, makeTable, makeWeight, sure } from './fixtures.ts';
+import type { Ingredient } from '../../../engine/model.ts';
+import { missingLines } from '../../../engine/tally/verdict/missing-lines.ts';
+import { makeFood, makeIngredient, makeLine, makeTable, makeWeight, sure } from '../fixtures.ts';
 
 const table = makeTable(makeFood('paste-of-unknown-make', { energyKcal: 100 }));
 

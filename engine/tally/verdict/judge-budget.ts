@@ -1,7 +1,7 @@
 /** The one answer about the budget: fits, probably fits, fits for what was counted, too much. */
-import type { Ingredient, MissingLine, Tally, Verdict } from '../model.ts';
-import type { TallyOptions } from './index.ts';
-import { missingLines } from './missing.ts';
+import type { Ingredient, MissingLine, Tally, Verdict } from '../../model.ts';
+import type { TallyOptions } from '../index.ts';
+import { missingLines } from './missing-lines.ts';
 
 /** Figures this near to the budget, g, are the same: the planner works to a billionth. Own choice. */
 const SAME_G = 1e-6;

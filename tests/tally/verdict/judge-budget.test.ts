@@ -1,9 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Adaptation, DEFAULT_GOALS, type Goals, Verdict } from '../../engine/model.ts';
-import { readText } from '../../engine/read/index.ts';
-import { verdictFrom } from '../../engine/tally/verdict.ts';
-import { adaptRecipe } from '../../engine/walk.ts';
+import { type Adaptation, DEFAULT_GOALS, type Goals, Verdict } from '../../../engine/model.ts';
+import { readText } from '../../../engine/read/index.ts';
+import { verdictFrom } from '../../../engine/tally/verdict/judge-budget.ts';
+import { adaptRecipe } from '../../../engine/walk.ts';
 
 const GAP = { key: '1', text: '2 slices x', why: 'no food', kind: 'bread', netCarbsG: null };
 

@@ -1,8 +1,8 @@
 /** What the reworked dish still contains of what the user avoids, line by line. */
-import { withoutAccents } from '../accents.ts';
-import type { FoodTable } from '../foods/index.ts';
-import type { Allergen, Ingredient, StillContains } from '../model.ts';
-import words from './data/allergen-words.json' with { type: 'json' };
+import { withoutAccents } from '../../accents.ts';
+import type { FoodTable } from '../../foods/index.ts';
+import type { Allergen, Ingredient, StillContains } from '../../model.ts';
+import words from '../data/allergen-words.json' with { type: 'json' };
 
 const WORDS: Partial<Record<Allergen, string>> = words;
 
