@@ -8,7 +8,7 @@ import { readAsStated } from './as-stated.ts';
 import { readPasted } from './pasted/pasted-text.ts';
 import { withLanguage } from './values/language.ts';
 
-export { mayHoldRecipe } from './document/detect.ts';
+export { mayHoldRecipe } from './document/recipe-signs.ts';
 export { withLanguage } from './values/language.ts';
 
 /**

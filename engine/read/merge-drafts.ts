@@ -13,7 +13,7 @@ export function titlesAgree(a: string | null, b: string | null): boolean {
 }
 
 /** How full a draft is, with weight on agreeing with the page's main heading. */
-export function fullness(draft: Draft, heading: string | null): number {
+function fullness(draft: Draft, heading: string | null): number {
   const lines = linesIn(draft).length;
   return (
     (lines > 0 ? 4 : 0) +

@@ -3,7 +3,7 @@
  * has allowed it. It reads headings and scripts, changes nothing and hands over no more than yes or no.
  */
 import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
-import { mayHoldRecipe } from '../../engine/read/document/detect.ts';
+import { mayHoldRecipe } from '../../engine/read/document/recipe-signs.ts';
 
 /** Milliseconds that a page gets to draw what it loads after its address has changed. */
 const SETTLE = 1_500;

@@ -1,6 +1,6 @@
 /** Runs once in the page when the user asks for it: hands back what is selected, as lines of text. */
 import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
-import { selectedText } from '../../engine/read/document/selection.ts';
+import { selectedText } from '../../engine/read/document/text-of-selection.ts';
 
 export default defineUnlistedScript(() => {
   try {

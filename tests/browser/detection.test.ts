@@ -80,7 +80,7 @@ describe('in Chromium, as built', () => {
       build: {
         outDir: out,
         lib: {
-          entry: join(ROOT, 'engine/read/document/detect.ts'),
+          entry: join(ROOT, 'engine/read/document/recipe-signs.ts'),
           name: 'look',
           formats: ['iife'],
         },

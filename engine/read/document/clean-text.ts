@@ -5,7 +5,7 @@ const BLOCK_TAG =
   /^(?:address|article|aside|blockquote|br|center|dd|div|dl|dt|fieldset|figcaption|figure|footer|form|h[1-6]|header|hr|li|main|nav|ol|p|pre|section|table|tbody|td|th|thead|tr|ul)$/;
 
 /** Longest single text value that is read; the rest is cut off (characters). */
-export const MAX_TEXT = 200_000;
+const MAX_TEXT = 200_000;
 
 const WORD_END = /[\p{L}\p{N}]$/u;
 const WORD_START = /^[\p{L}\p{N}¼-¾⅐-⅞]/u;

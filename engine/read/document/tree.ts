@@ -56,7 +56,7 @@ export function* elements(node: Leaf): Generator<Leaf> {
 }
 
 /** First element below a node that passes a test, or null. */
-export function findFirst(node: Leaf, test: (node: Leaf) => boolean): Leaf | null {
+function findFirst(node: Leaf, test: (node: Leaf) => boolean): Leaf | null {
   for (const element of elements(node)) if (test(element)) return element;
   return null;
 }

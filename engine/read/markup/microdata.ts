@@ -10,7 +10,7 @@ import { isRecipeType, NUTRITION_KEYS } from './json-ld-recipes.ts';
 
 /** Which attributes carry the markup: microdata's or RDFa Lite's. */
 export type Vocabulary = { scope: string; type: string; property: string };
-export const MICRODATA: Vocabulary = { scope: 'itemscope', type: 'itemtype', property: 'itemprop' };
+const MICRODATA: Vocabulary = { scope: 'itemscope', type: 'itemtype', property: 'itemprop' };
 export const RDFA: Vocabulary = { scope: 'typeof', type: 'typeof', property: 'property' };
 
 /** Properties of an item by name, values in page order. */
@@ -36,7 +36,7 @@ function names(value: string): string[] {
  * elements its `itemref` names, not looking inside nested items. Cycles end, because no element is
  * taken twice.
  */
-export function propertiesOf(item: Leaf, tree: Tree, vocabulary: Vocabulary): Properties {
+function propertiesOf(item: Leaf, tree: Tree, vocabulary: Vocabulary): Properties {
   const found: Properties = new Map();
   const seen = new Set<Leaf>([item]);
   const pending: Leaf[] = [];

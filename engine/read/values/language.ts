@@ -22,7 +22,7 @@ const SCRIPTS: [RegExp, string][] = [
 const SAMPLE = 6_000;
 
 /** A language guessed from words or script, with the lead over the runner-up in words counted. */
-export function guessLanguage(text: string): { tag: string; hits: number; next: number } | null {
+function guessLanguage(text: string): { tag: string; hits: number; next: number } | null {
   const sample = text.slice(0, SAMPLE);
   for (const [script, tag] of SCRIPTS) {
     if ((sample.match(script)?.length ?? 0) > sample.length * 0.15)

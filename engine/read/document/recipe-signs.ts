@@ -33,7 +33,7 @@ export function jsonLdScripts(document: Document): { texts: string[]; cut: boole
 }
 
 /** True when attributes mark a recipe: microdata, RDFa or h-recipe. */
-export function hasMarkedElements(document: Document): boolean {
+function hasMarkedElements(document: Document): boolean {
   // One plain selector at a time: browsers have an index for those.
   if (CLASSES.some((name) => document.getElementsByClassName(name).length > 0)) return true;
   return MARKS.some(([name, words]) =>

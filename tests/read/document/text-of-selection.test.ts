@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { selectedText } from '../../../engine/read/document/selection.ts';
+import { selectedText } from '../../../engine/read/document/text-of-selection.ts';
 import { documentFrom } from '../page-file.ts';
 
 const PAGE = `<h2>Pan loaf</h2><p>Serves <b>4</b></p>
