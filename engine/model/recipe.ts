@@ -14,12 +14,28 @@ export type IngredientGroup = z.infer<typeof IngredientGroup>;
 export const Step = z.object({ section: z.string().nullable(), text: z.string() });
 export type Step = z.infer<typeof Step>;
 
+/** One count that the page gives for what the recipe makes. */
+export const StatedYield = z.object({
+  /** The page's own words. */
+  text: z.string(),
+  low: z.number().positive(),
+  /** Upper end of a range, else the same as `low`. */
+  high: z.number().positive(),
+  /** What is counted ('cookies'); null for servings or people. */
+  noun: z.string().nullable(),
+  /** In the markup, on the visible page, or in the nutrition panel. */
+  from: z.enum(['markup', 'page', 'nutrition']),
+});
+export type StatedYield = z.infer<typeof StatedYield>;
+
 /** What a yield statement says. At most one of the counts is servings; the other counts pieces. */
 export const Yield = z.object({
   /** The page's own words, or null when it states no yield. */
   text: z.string().nullable(),
   servings: z.object({ low: z.number().positive(), high: z.number().positive() }).nullable(),
   pieces: z.object({ count: z.number().positive(), noun: z.string() }).nullable(),
+  /** Everything the page says, the most trusted first; absent in recipes kept before it was read. */
+  stated: z.array(StatedYield).optional(),
 });
 export type Yield = z.infer<typeof Yield>;
 

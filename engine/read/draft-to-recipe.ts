@@ -1,10 +1,11 @@
 /** Finishes what was read into a recipe, with notes on what is missing. */
 import type { Note, Recipe } from '../model.ts';
 import type { PageFacts } from './document/page-facts.ts';
-import { type Draft, linesIn } from './draft.ts';
+import { type Draft, linesIn, type YieldStatement } from './draft.ts';
 import { languageTag } from './values/language-tag.ts';
+import { chooseYield } from './values/stated-yields.ts';
 import { webAddress } from './values/web-address.ts';
-import { readYield } from './values/yield.ts';
+import { statedServings } from './values/yield.ts';
 
 /** A note of the reader. */
 export function readNote(code: string, text: string): Note {
@@ -12,6 +13,14 @@ export function readNote(code: string, text: string): Note {
 }
 
 const cutAt = (text: string | null, most: number) => (text === null ? null : text.slice(0, most));
+
+/** Servings that the nutrition panel's serving size tells: '1/8 of the cake', 'serves 8'. */
+function panelYields({ nutrition }: Draft): YieldStatement[] {
+  const size = nutrition?.servingSize ?? '';
+  const share = /(?:^|\D)1\/(\d{1,2})(?!\d)/.exec(size)?.[1];
+  if (share !== undefined) return [{ text: `${share} servings`, from: 'nutrition' }];
+  return (statedServings(size)?.low ?? 1) > 1 ? [{ text: size, from: 'nutrition' }] : [];
+}
 
 /** Finishes a draft: yield, stated language, addresses, and what the page as a whole supplies. */
 export function recipeOf(draft: Draft, facts: PageFacts, notes: readonly Note[]): Recipe {
@@ -21,7 +30,7 @@ export function recipeOf(draft: Draft, facts: PageFacts, notes: readonly Note[])
   if (title === null) all.push(readNote('no-title', 'The page gives the recipe no name.'));
   if (lines.length === 0) all.push(readNote('no-ingredients', 'No ingredients were found.'));
   if (draft.steps.length === 0) all.push(readNote('no-method', 'No method was found.'));
-  const made = readYield(draft.yields);
+  const made = chooseYield(draft.yields, [...draft.otherYields, ...panelYields(draft)]);
   if (made.text === null)
     all.push(readNote('no-yield', 'The page does not say how much it makes.'));
   return {

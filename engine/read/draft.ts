@@ -1,5 +1,8 @@
 /** What one source of a page says about a recipe, before sources are joined. */
-import type { IngredientGroup, Markup, Step } from '../model.ts';
+import type { IngredientGroup, Markup, StatedYield, Step } from '../model.ts';
+
+/** A yield statement and where it stands. */
+export type YieldStatement = { text: string; from: StatedYield['from'] };
 
 /** What one source of the page says about a recipe, before sources are merged. */
 export type Draft = {
@@ -10,7 +13,9 @@ export type Draft = {
   author: string | null;
   image: string | null;
   /** Yield statements as written, cleaned. */
-  yields: string[];
+  yields: YieldStatement[];
+  /** What else the page says of the yield, less trusted. */
+  otherYields: YieldStatement[];
   groups: IngredientGroup[];
   /** The ingredients are one run-together text or a mere summary: prefer any real list. */
   glued: boolean;
@@ -18,6 +23,14 @@ export type Draft = {
   minutes: { prep: number | null; cook: number | null; total: number | null };
   nutrition: Record<string, string> | null;
 };
+
+/** Statements of a source's texts. */
+export function statementsOf(
+  texts: readonly string[],
+  from: StatedYield['from'],
+): YieldStatement[] {
+  return texts.map((text) => ({ text, from }));
+}
 
 /** A draft with nothing in it. */
 export function emptyDraft(markup: Markup): Draft {
@@ -29,6 +42,7 @@ export function emptyDraft(markup: Markup): Draft {
     author: null,
     image: null,
     yields: [],
+    otherYields: [],
     groups: [],
     glued: false,
     steps: [],

@@ -36,6 +36,11 @@ export function fillFrom(draft: Draft, other: Draft): Draft {
     author: draft.author ?? other.author,
     image: draft.image ?? other.image,
     yields: draft.yields.length > 0 ? draft.yields : other.yields,
+    otherYields: [
+      ...draft.otherYields,
+      ...(draft.yields.length > 0 ? other.yields : []),
+      ...other.otherYields,
+    ],
     groups: takeLines ? other.groups : draft.groups,
     glued: takeLines ? other.glued : draft.glued,
     steps: draft.steps.length > 0 ? draft.steps : other.steps,

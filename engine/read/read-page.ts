@@ -69,7 +69,8 @@ function settleWithPage(
       settled.steps = page.steps;
       notes.push(readNote('method-from-page', `${FROM_PAGE}: method (${steps}).`));
     }
-    if (settled.yields.length === 0 && page.yields.length > 0) {
+    if (settled.yields.length > 0) settled.otherYields = [...draft.otherYields, ...page.yields];
+    else if (page.yields.length > 0) {
       settled.yields = page.yields;
       notes.push(readNote('yield-from-page', `${FROM_PAGE}: yield.`));
     }

@@ -54,9 +54,3 @@ export function* elements(node: Leaf): Generator<Leaf> {
     for (let i = now.kids.length - 1; i >= 0; i -= 1) stack.push(now.kids[i] as Leaf);
   }
 }
-
-/** First element below a node that passes a test, or null. */
-function findFirst(node: Leaf, test: (node: Leaf) => boolean): Leaf | null {
-  for (const element of elements(node)) if (test(element)) return element;
-  return null;
-}

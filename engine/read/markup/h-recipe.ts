@@ -1,7 +1,7 @@
 /** Reads recipes marked by class names: h-recipe and the older hRecipe. */
 import { textOf } from '../document/element-text.ts';
 import { attribute, classes, elements, type Leaf, type Tree } from '../document/tree.ts';
-import { type Draft, emptyDraft } from '../draft.ts';
+import { type Draft, emptyDraft, statementsOf } from '../draft.ts';
 import { readMinutes } from '../values/duration.ts';
 import { groupLines } from './ingredient-values.ts';
 import { stepsOf } from './instruction-values.ts';
@@ -33,7 +33,7 @@ function draftOf(root: Leaf): Draft {
   draft.steps = stepsOf(
     outermost(withClass(below, 'e-instructions', 'instructions')).flatMap(methodTexts),
   );
-  draft.yields = withClass(below, 'p-yield', 'yield').map(textOf);
+  draft.yields = statementsOf(withClass(below, 'p-yield', 'yield').map(textOf), 'markup');
   draft.author = text(withClass(below, 'p-author', 'author')[0]);
   const photo = withClass(below, 'u-photo', 'photo')[0];
   draft.image = photo ? attribute(photo, 'src') || null : null;

@@ -1,6 +1,7 @@
 /** Makes ingredient lines and groups out of the values that markup gives for them. */
 import type { IngredientGroup } from '../../model.ts';
 import { cleanLines, cleanText, isLeftover } from '../document/clean-text.ts';
+import { isServingsLine } from '../values/yield.ts';
 import type { Json } from './tolerant-json.ts';
 
 /** Most ingredient lines of one recipe, and most characters of one line, that are read. */
@@ -71,7 +72,7 @@ export function groupLines(
   for (const raw of lines) {
     const marked = withoutMarks(raw);
     const line = tidyLine(marked.line);
-    if (line === '' || isLeftover(line)) continue;
+    if (line === '' || isLeftover(line) || isServingsLine(line)) continue;
     if (marked.heading) {
       close();
       now = { title: groupTitle(line), lines: [] };

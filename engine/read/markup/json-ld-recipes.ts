@@ -1,6 +1,6 @@
 /** Reads recipes from a page's JSON-LD scripts. */
 import { cleanText, isLeftover } from '../document/clean-text.ts';
-import { type Draft, emptyDraft, linesIn } from '../draft.ts';
+import { type Draft, emptyDraft, linesIn, statementsOf } from '../draft.ts';
 import { readMinutes } from '../values/duration.ts';
 import { readIngredients } from './ingredient-values.ts';
 import { readInstructions } from './instruction-values.ts';
@@ -154,7 +154,8 @@ function draftOf(node: Node, byId: Map<string, Node>): Draft {
   draft.glued = list.glued;
   draft.title = firstText(node.name ?? node.headline, byId, ['@value', 'name']);
   draft.steps = readInstructions(node.recipeInstructions ?? node.instructions);
-  draft.yields = yieldTexts(node.recipeYield ?? node.yield).filter((text) => !isLeftover(text));
+  const yields = yieldTexts(node.recipeYield ?? node.yield).filter((text) => !isLeftover(text));
+  draft.yields = statementsOf(yields, 'markup');
   draft.author = firstText(node.author ?? node.creator, byId, ['name', '@value']);
   draft.image = firstText(node.image, byId, ['url', 'contentUrl', '@id']);
   draft.language = firstText(node.inLanguage, byId, ['alternateName', '@value', 'name']);

@@ -2,7 +2,7 @@
 import { cleanLines, isLeftover } from '../document/clean-text.ts';
 import { cleanPlain, linesOf, textOf } from '../document/element-text.ts';
 import { attribute, elements, type Leaf, type Tree } from '../document/tree.ts';
-import { type Draft, emptyDraft } from '../draft.ts';
+import { type Draft, emptyDraft, statementsOf } from '../draft.ts';
 import { readMinutes } from '../values/duration.ts';
 import { groupLines } from './ingredient-values.ts';
 import { splitMethod, stepsOf } from './instruction-values.ts';
@@ -162,7 +162,8 @@ export function draftOfItem(item: Leaf, tree: Tree, vocabulary: Vocabulary): Dra
   draft.steps = stepsOf(method.flatMap(methodTexts));
   const title = first(found, 'name', 'headline');
   draft.title = title ? shownText(title) : null;
-  draft.yields = (found.get('recipeYield') ?? found.get('yield') ?? []).map(shownText);
+  const yields = found.get('recipeYield') ?? found.get('yield') ?? [];
+  draft.yields = statementsOf(yields.map(shownText), 'markup');
   draft.author = authorOf(found, tree, vocabulary);
   const image = first(found, 'image', 'photo');
   draft.image = image ? propertyValue(image) || null : null;

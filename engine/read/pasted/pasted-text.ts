@@ -2,6 +2,7 @@
 import type { Recipe } from '../../model.ts';
 import type { Block } from '../document/block.ts';
 import { cleanLines } from '../document/clean-text.ts';
+import { statementsOf } from '../draft.ts';
 import { recipeOf } from '../draft-to-recipe.ts';
 import { groupTitle, isHeadingLine } from '../markup/ingredient-values.ts';
 import { readYield, statedServings } from '../values/yield.ts';
@@ -87,12 +88,12 @@ export function readPasted(
   if (first?.title === null) first.title = firstTitle(body, first.lines[0]);
   draft.markup = 'pasted';
   draft.title = title;
-  if (yields.length > 0) draft.yields = yields;
+  if (yields.length > 0) draft.yields = statementsOf(yields, 'page');
   if (draft.yields.length === 0) {
     const line = blocks.find(
       (block) => statedServings(block.text) !== null && block.text.length < 120,
     );
-    if (line && readYield([line.text]).servings) draft.yields = [line.text];
+    if (line && readYield([line.text]).servings) draft.yields = statementsOf([line.text], 'page');
   }
   return recipeOf(draft, { ...page, author: null, image: null }, []);
 }

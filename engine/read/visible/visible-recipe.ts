@@ -2,23 +2,23 @@
 import type { IngredientGroup, Step } from '../../model.ts';
 import type { Block } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
-import { type Draft, emptyDraft, linesIn } from '../draft.ts';
+import { type Draft, emptyDraft, linesIn, type YieldStatement } from '../draft.ts';
 import { hasAmount } from '../markup/ingredient-values.ts';
-import { readYield, statedServings } from '../values/yield.ts';
 import { namesNoFood, speaksOfCooking } from './cooking-words.ts';
-import { ingredientsHeading, isButton, isNeedsHeading } from './heading-kinds.ts';
+import { ingredientsHeading, isNeedsHeading } from './heading-kinds.ts';
 import { isMeasured, looksLikeIngredient } from './line-shapes.ts';
 import { findAmountRun } from './lists/amount-run.ts';
 import { readHeadedList } from './lists/headed-list.ts';
 import { findNamedList } from './lists/named-list.ts';
 import { findSteps } from './visible-steps.ts';
 import { timesNear } from './visible-times.ts';
+import { yieldsNear } from './visible-yields.ts';
 
 /** Ingredients and steps found in the visible page, with where the ingredients stand. */
 export type PageRecipe = {
   groups: IngredientGroup[];
   steps: Step[];
-  yields: string[];
+  yields: YieldStatement[];
   minutes: Draft['minutes'];
   /** The ingredients stand under a heading that says so, or in elements named after them. */
   headed: boolean;
@@ -47,42 +47,6 @@ function underHeading(blocks: readonly Block[]): Candidate | null {
   }
   const best = Math.max(0, ...candidates.map((one) => one.score));
   return candidates.find((one) => one.score >= best * 0.7 && one.score > 1) ?? null;
-}
-
-const MAKES =
-  /^(?:makes|yields?|serves|servings?|portions?|ergibt|für|voor|pour|rendimento|rinde|rendement|porzioni|dosi per|dosi|portioner|antal|adag|per)(?=[\s:\d])/i;
-
-/** Yield statements near the ingredients, nearest first, then anywhere above. */
-function yieldsNear(blocks: readonly Block[], at: number): string[] {
-  const order: number[] = [at];
-  for (let d = 1; d <= 12; d += 1) order.push(at + d, at - d);
-  for (let i = Math.max(0, at - 150); i < at - 12; i += 1) order.push(i);
-  // Where the ingredients stand in a side part, so does how much they make.
-  const isElsewhere = (i: number) =>
-    blocks[i]?.aside === true && !(blocks[at]?.aside && Math.abs(i - at) <= 12);
-  for (const i of order) {
-    const block = blocks[i];
-    if (!block || isElsewhere(i) || block.text.length > 120) continue;
-    // 'Servings' and '4' may stand in blocks of their own.
-    const next = blocks[i + 1]?.text ?? '';
-    if (
-      /^(?:servings?|serves|portions?|portionen|personen|porties|porciones|porções|porzioni|portioner|yields?)\s*:?$/i.test(
-        block.text,
-      ) &&
-      /^\d/.test(next) &&
-      next.length < 40
-    )
-      return [`${block.text.replace(/[\s:]+$/, '')}: ${next}`];
-    if (isButton(block.text) || !/\d/.test(block.text)) continue;
-    if (statedServings(block.text)) return [block.text];
-  }
-  for (const i of order.slice(0, 80)) {
-    const block = blocks[i];
-    if (!block || isElsewhere(i) || block.text.length > 60 || !MAKES.test(block.text)) continue;
-    const found = readYield([block.text]);
-    if (found.servings || found.pieces) return [block.text];
-  }
-  return [];
 }
 
 /**

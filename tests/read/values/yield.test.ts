@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { readYield, statedServings } from '../../../engine/read/values/yield.ts';
+import { chooseYield } from '../../../engine/read/values/stated-yields.ts';
+import { isServingsLine, readYield, statedServings } from '../../../engine/read/values/yield.ts';
 
 const people = (low: number, high = low) => ({ low, high });
 
@@ -49,4 +50,80 @@ describe('statedServings', () => {
       expect(statedServings(text)).toBeNull();
     },
   );
+});
+
+describe('sizes of servings and counts in brackets', () => {
+  it.each([
+    ['8 (~2-Tbsp servings)', people(8), null],
+    ['8 (1/2-cup) servings', people(8), null],
+    ['5 (small) servings', people(5), null],
+    ['4 (12-16 tortillas)', people(4), { count: 12, noun: 'tortillas' }],
+    ['1 (12 slices)', null, { count: 12, noun: 'slices' }],
+    ['4 meal-size servings or 8 side servings', people(4), null],
+    ['Servings per recipe: 6', people(6), null],
+    ['0.75 servings', null, null],
+    ['23.33 servings', null, null],
+    ['2.5 servings', people(2.5), null],
+  ])('%s', (text, servings, pieces) => {
+    const made = readYield([text]);
+    expect(made.servings).toEqual(servings);
+    if (pieces) expect(made.pieces).toEqual(pieces);
+  });
+});
+
+describe('isServingsLine', () => {
+  it.each([
+    '6 port',
+    '4 servings',
+    'Serves 4',
+    'Nombre de personnes 12',
+    'Para 4',
+    '6 dose/s',
+    '4人分',
+  ])('%s says how much it makes', (line) => {
+    expect(isServingsLine(line)).toBe(true);
+  });
+
+  it.each([
+    '4 eggs',
+    '2 portions of rice',
+    '1 serving spoon of oil',
+    '12',
+    'Salt',
+    'For 4 buns: 200 g flour',
+  ])('%s does not', (line) => {
+    expect(isServingsLine(line)).toBe(false);
+  });
+});
+
+describe('chooseYield', () => {
+  const markup = (...texts: string[]) => texts.map((text) => ({ text, from: 'markup' as const }));
+  const page = (...texts: string[]) => texts.map((text) => ({ text, from: 'page' as const }));
+
+  it('keeps every count with its words and place', () => {
+    const made = chooseYield(markup('12 cookies'), page('Serves 4', 'Serves 4'));
+    expect(made.servings).toEqual(people(4));
+    expect(made.pieces).toEqual({ count: 12, noun: 'cookies' });
+    expect(made.text).toBe('12 cookies; Serves 4');
+    expect(made.stated).toEqual([
+      { text: '12 cookies', low: 12, high: 12, noun: 'cookies', from: 'markup' },
+      { text: 'Serves 4', low: 4, high: 4, noun: null, from: 'page' },
+    ]);
+  });
+
+  it('takes a bare number for the count of the pieces that the page names', () => {
+    const made = chooseYield(markup('24'), page('Makes 24 rolls'));
+    expect(made.servings).toBeNull();
+    expect(made.pieces).toEqual({ count: 24, noun: 'rolls' });
+  });
+
+  it('lets the markup speak first', () => {
+    const made = chooseYield(markup('4'), page('Serves 6'));
+    expect(made.servings).toEqual(people(4));
+    expect(made.stated?.map(({ low }) => low)).toEqual([4, 6]);
+  });
+
+  it('says nothing where nothing is said', () => {
+    expect(chooseYield([], [])).toEqual({ text: null, servings: null, pieces: null, stated: [] });
+  });
 });
