@@ -7,7 +7,7 @@ import { isButton } from './heading-kinds.ts';
 const MAKES =
   /^(?:makes|yields?|serves|servings?|portions?|ergibt|für|voor|pour|rendimento|rinde|rendement|porzioni|dosi per|dosi|portioner|antal|adag|per)(?=[\s:\d])/i;
 /** The size of one serving, not how many there are. */
-const SIZE = /^(?:serving|portion)s?[\s-]?size/i;
+const SIZE = /^(?:serving|portion)s?[\s-]?size\P{L}*\p{L}/iu;
 /** Class names of elements that hold the number of servings. */
 const SERVINGS_CLASS = /person|portion|porti[eo]|serving|yield|porci/;
 const TIME = /\d\s?(?:h|m|min|std|uur|час|ч|мин)\p{L}*\.?$/iu;
