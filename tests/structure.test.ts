@@ -15,7 +15,7 @@ const FULL: Record<string, number> = {
 };
 
 /** Names of several files with different jobs, still to be told apart. */
-const SHARED_NAMES = ['amount-run', 'group-headings', 'numerals', 'verdict'];
+const SHARED_NAMES = ['numerals', 'verdict'];
 
 /** Folders of the engine whose page is still to be written. */
 const UNDESCRIBED = ['foods'];

@@ -7,9 +7,9 @@ import { hasAmount } from '../markup/ingredient-values.ts';
 import { namesNoFood, speaksOfCooking } from './cooking-words.ts';
 import { ingredientsHeading, isNeedsHeading } from './heading-kinds.ts';
 import { isMeasured, looksLikeIngredient } from './line-shapes.ts';
-import { findAmountRun } from './lists/amount-run.ts';
 import { readHeadedList } from './lists/headed-list.ts';
 import { findNamedList } from './lists/named-list.ts';
+import { findUnnamedList } from './lists/unnamed-list.ts';
 import { findSteps } from './visible-steps.ts';
 import { timesNear } from './visible-times.ts';
 import { yieldsNear } from './visible-yields.ts';
@@ -57,7 +57,7 @@ function underHeading(blocks: readonly Block[]): Candidate | null {
 export function findInPage(blocks: readonly Block[]): PageRecipe | null {
   const headed = underHeading(blocks);
   const named = headed ?? findNamedList(blocks);
-  const found = named ?? findAmountRun(blocks);
+  const found = named ?? findUnnamedList(blocks);
   if (!found) {
     const steps = findSteps(blocks, null);
     const minutes = { prep: null, cook: null, total: null };

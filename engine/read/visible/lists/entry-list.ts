@@ -6,7 +6,7 @@ import { ingredientsHeading, isButton } from '../heading-kinds.ts';
 import { MAX_HEADING } from '../heading-phrases.ts';
 import { isOnlyAmount, isSentence, looksLikeIngredient, startsWithFigure } from '../line-shapes.ts';
 import { type FoundList, GroupBuilder, MAX_LINE, MAX_LINES, rowLine } from './group-builder.ts';
-import { GROUP_WORDS, hasPeer, headsNested, mayHeadGroup } from './group-headings.ts';
+import { GROUP_WORDS, hasPeer, headsNested, mayHeadGroup } from './group-titles.ts';
 import { endsList, nextContent } from './list-ends.ts';
 
 /** Blocks passed over between entries, and before the first entry, at most. */

@@ -5,7 +5,7 @@ import { groupTitle, tidyLine } from '../../markup/ingredient-values.ts';
 import { isServingsLine } from '../../values/yield.ts';
 import { isButton } from '../heading-kinds.ts';
 import { isOnlyAmount, isOnlyUnit } from '../line-shapes.ts';
-import { headsNested, mayHeadGroup } from './group-headings.ts';
+import { headsNested, mayHeadGroup } from './group-titles.ts';
 
 /** Lines read of one list, at most. */
 export const MAX_LINES = 200;

@@ -3,7 +3,7 @@ import { type Block, spots } from '../../document/block.ts';
 import { isStop, stepsHeading } from '../heading-kinds.ts';
 import { looksLikeIngredient } from '../line-shapes.ts';
 import { type FoundList, GroupBuilder, MAX_LINE } from './group-builder.ts';
-import { mayHeadGroup } from './group-headings.ts';
+import { mayHeadGroup } from './group-titles.ts';
 import { withoutCopies } from './repeated-lines.ts';
 
 /** Class names of ingredient lists and their lines, in the languages where they are common. */

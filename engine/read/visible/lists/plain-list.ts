@@ -10,7 +10,7 @@ import {
   startsWithFigure,
 } from '../line-shapes.ts';
 import { type FoundList, GroupBuilder, MAX_LINE, MAX_LINES } from './group-builder.ts';
-import { mayHeadGroup } from './group-headings.ts';
+import { mayHeadGroup } from './group-titles.ts';
 import { endsList, nextContent } from './list-ends.ts';
 
 /** Sentences passed over before the first line, at most. */

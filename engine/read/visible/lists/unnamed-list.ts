@@ -4,7 +4,7 @@ import { statedServings } from '../../values/yield.ts';
 import { ingredientsHeading, isStop, stepsHeading } from '../heading-kinds.ts';
 import { isSentence, looksLikeIngredient } from '../line-shapes.ts';
 import { type FoundList, GroupBuilder } from './group-builder.ts';
-import { GROUP_WORDS, mayHeadGroup } from './group-headings.ts';
+import { GROUP_WORDS, mayHeadGroup } from './group-titles.ts';
 import { withoutCopies } from './repeated-lines.ts';
 
 /** Lines without amounts that a run may hold in a row, where they are like the line before, or not. */
@@ -100,7 +100,7 @@ function headsRun(above: Block | undefined): above is Block {
 }
 
 /** The longest run of lines with amounts, with the index of its first block and of the one that ends it. */
-export function findAmountRun(blocks: readonly Block[]): (FoundList & { at: number }) | null {
+export function findUnnamedList(blocks: readonly Block[]): (FoundList & { at: number }) | null {
   const run = longestRun(blocks);
   if (!run) return null;
   const { from, to } = stretch(blocks, run);
