@@ -16,11 +16,13 @@ import type {
   Note,
   Plan,
   Recipe,
+  Rework,
   Tally,
+  Way,
 } from './model.ts';
 import { parseLine } from './parse/index.ts';
 import { recogniseFamily } from './plan/dish/dish-family.ts';
-import { planFrontier, planRecipe } from './plan/index.ts';
+import { planFrontier, planWays } from './plan/index.ts';
 import { rewriteRecipe } from './rewrite/index.ts';
 import { allergenChange, cautionsFor } from './tally/cautions.ts';
 import { wholeEnergy } from './tally/counted.ts';
@@ -192,31 +194,24 @@ const totalGrams = (ingredients: readonly Ingredient[]): number | null => {
   return weighed.length === 0 ? null : weighed.reduce((sum, grams) => sum + grams, 0);
 };
 
-/**
- * The main job: the recipe as it stands, the plan that keeps one serving within the budget, the
- * recipe after it, and the new lines and method. Deterministic; never throws on a readable recipe.
- */
-export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions = {}): Adaptation {
-  const foods = foodTable(options.ownFoods);
-  const {
-    ingredients,
-    family,
-    servings,
-    tally: before,
-    questions,
-    notes,
-  } = tallyRecipe(recipe, goals, options);
-  const words = { title: recipe.title, steps: stepTexts(recipe) };
-  const plan = planRecipe(ingredients, words, {
-    goals,
-    servings,
-    foods,
-    before,
-  });
+/** What the reworks of one recipe share. */
+interface Reworking {
+  recipe: Recipe;
+  goals: Goals;
+  options: WalkOptions;
+  foods: FoodTable;
+  family: Plan['family'];
+  ingredients: Ingredient[];
+  before: Tally;
+}
+
+/** The dish as a plan has it: counted again, with its lines and method. */
+function reworkOf(plan: Plan, work: Reworking): Rework {
+  const { recipe, goals, options, foods, family, ingredients, before } = work;
   const afterIngredients = plannedIngredients(plan, ingredients);
   const afterOptions = {
     foods,
-    servings,
+    servings: plan.servings,
     rule: goals.rule,
     family: family.id,
     title: recipe.title,
@@ -232,29 +227,54 @@ export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions =
   const foodsOf = (list: readonly Ingredient[]): Food[] =>
     list.flatMap((i) => (i.match ? [foods.byId(i.match.foodId)] : [])).filter((f) => f !== null);
   const allergens = allergenChange(foodsOf(ingredients), foodsOf(afterIngredients));
+  const words = [recipe.title, ...stepTexts(recipe)].join('\n');
+  return {
+    plan,
+    after,
+    verdict: verdictOf(after, afterIngredients, goals.budgetG, afterOptions),
+    lines,
+    steps,
+    allergensAdded: allergens.added,
+    allergensRemoved: allergens.removed,
+    stillContains: stillContains(afterIngredients, goals.avoid, foods),
+    cautions: cautionsFor({ before, after, plan, foods, words }),
+  };
+}
+
+/**
+ * The main job: the recipe as it stands, the ways to bring a serving within the budget, and for each
+ * the recipe after it with its lines and method. The way asked for stands for the whole, the recommended
+ * one when that is not there. Deterministic; never throws on a readable recipe.
+ */
+export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions = {}): Adaptation {
+  const foods = foodTable(options.ownFoods);
+  const standing = tallyRecipe(recipe, goals, options);
+  const { ingredients, family, servings, tally: before, questions } = standing;
+  const { plans, recommended } = planWays(
+    ingredients,
+    { title: recipe.title, steps: stepTexts(recipe) },
+    { goals, servings, foods, before },
+  );
+  const shared = { recipe, goals, options, foods, family, ingredients, before };
+  const [within, ...others] = plans;
+  const ways: [Rework, ...Rework[]] = [
+    reworkOf(within, shared),
+    ...others.map((plan) => reworkOf(plan, shared)),
+  ];
+  const named = (way: Way): Rework | undefined => ways.find(({ plan }) => plan.way === way);
+  const asked = goals.way === 'recommended' ? recommended : goals.way;
+  const chosen = named(asked) ?? named(recommended) ?? ways[0];
   return {
     recipe,
     goals,
     corrections: options.corrections ?? {},
     ingredients,
     before,
-    plan,
-    after,
-    verdict: verdictOf(after, afterIngredients, goals.budgetG, afterOptions),
     questions,
-    lines,
-    steps,
-    allergensAdded: allergens.added,
-    allergensRemoved: allergens.removed,
-    stillContains: stillContains(afterIngredients, goals.avoid, foods),
-    cautions: cautionsFor({
-      before,
-      after,
-      plan,
-      foods,
-      words: [recipe.title, ...stepTexts(recipe)].join('\n'),
-    }),
-    notes: [...notes, ...plan.notes],
+    recommended,
+    ways,
+    ...chosen,
+    notes: [...standing.notes, ...chosen.plan.notes],
   };
 }
 

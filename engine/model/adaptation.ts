@@ -3,7 +3,7 @@ import * as z from 'zod';
 import { Note } from './common.ts';
 import { Allergen } from './food.ts';
 import { Corrections, Ingredient } from './ingredient.ts';
-import { Goals, Plan } from './plan.ts';
+import { Goals, Plan, Way } from './plan.ts';
 import { Recipe } from './recipe.ts';
 import { Tally } from './tally.ts';
 import { StillContains, Verdict } from './verdict.ts';
@@ -29,18 +29,11 @@ export const RewrittenStep = z.object({
 });
 export type RewrittenStep = z.infer<typeof RewrittenStep>;
 
-/** The whole result for one recipe: what was read, what was asked, what came of it. */
-export const Adaptation = z.object({
-  recipe: Recipe,
-  goals: Goals,
-  corrections: Corrections,
-  ingredients: z.array(Ingredient),
-  before: Tally,
+/** The dish one way: its plan, the figures of a serving, the new lines and the method. */
+export const Rework = z.object({
   plan: Plan,
   after: Tally,
   verdict: Verdict,
-  /** To ask before the figures are believed, with the key of the line that causes it; empty as a rule. */
-  questions: z.array(Note),
   lines: z.array(RewrittenLine),
   steps: z.array(RewrittenStep),
   allergensAdded: z.array(Allergen),
@@ -48,6 +41,25 @@ export const Adaptation = z.object({
   /** What the result still has of what the goals avoid. */
   stillContains: z.array(StillContains),
   cautions: z.array(Note),
+});
+export type Rework = z.infer<typeof Rework>;
+
+/**
+ * The whole result for one recipe: what was read, what was asked, what came of it. The fields of a
+ * rework hold the chosen way (`plan.way`): the one asked for, else the recommended one.
+ */
+export const Adaptation = Rework.extend({
+  recipe: Recipe,
+  goals: Goals,
+  corrections: Corrections,
+  ingredients: z.array(Ingredient),
+  before: Tally,
+  /** To ask before the figures are believed, with the key of the line that causes it; empty as a rule. */
+  questions: z.array(Note),
+  /** The way we would take. */
+  recommended: Way,
+  /** Every way there is, `within` first; a way that would be the same as another, or no sensible piece, is left out. */
+  ways: z.array(Rework).min(1),
   notes: z.array(Note),
 });
 export type Adaptation = z.infer<typeof Adaptation>;

@@ -97,6 +97,14 @@ export const Adjustment = z.object({
 });
 export type Adjustment = z.infer<typeof Adjustment>;
 
+/**
+ * Ways to bring a serving within the budget: `within` changes the dish as far as the budget asks,
+ * `lighter` makes two changes at most and a smaller piece, `smaller` cuts the original smaller.
+ */
+export const WAYS = ['within', 'lighter', 'smaller'] as const;
+export const Way = z.enum(WAYS);
+export type Way = z.infer<typeof Way>;
+
 /** What the user asks for. Figures marked 'a serving' are as eaten. */
 export const Goals = z.object({
   /** Net carbohydrate budget of one serving, g. */
@@ -129,6 +137,10 @@ export const Goals = z.object({
   pantry: z.array(z.string()).nullable().default(null),
   /** Changes accepted after earlier bakes. */
   adjustments: z.array(Adjustment).default([]),
+  /** The way the user wants; 'recommended' leaves the choice to us. */
+  way: z.enum(['recommended', ...WAYS]).default('recommended'),
+  /** Sweetener food ids the user likes, the best first; the others come after them. */
+  sweeteners: z.array(z.string()).default([]),
 });
 export type Goals = z.infer<typeof Goals>;
 
@@ -149,6 +161,8 @@ export const DEFAULT_GOALS: Goals = {
   energyLimitKcal: null,
   pantry: null,
   adjustments: [],
+  way: 'recommended',
+  sweeteners: [],
 };
 
 /** A mass of a food in the reworked recipe. `key` is the original ingredient's, or 'new.foodId' for an addition. */
@@ -204,7 +218,23 @@ export type DoughFigures = z.infer<typeof DoughFigures>;
 export const FrontierPoint = z.object({ netCarbsG: z.number(), closeness: z.number() });
 export type FrontierPoint = z.infer<typeof FrontierPoint>;
 
+/** Where a food is had: every kitchen or the user's own cupboard, most shops, or a special shop. */
+export const Availability = z.enum(['cupboard', 'common', 'speciality']);
+export type Availability = z.infer<typeof Availability>;
+
+/** A food the dish did not have before. */
+export const Purchase = z.object({
+  foodId: z.string(),
+  food: z.string(),
+  grams: z.number().positive(),
+  availability: Availability,
+});
+export type Purchase = z.infer<typeof Purchase>;
+
 export const Plan = z.object({
+  way: Way,
+  /** Servings of the dish this way: the page's, or more when the piece is smaller. */
+  servings: z.number().positive(),
   family: z.object({ id: Family, confidence: z.number().min(0).max(1), why: z.string() }),
   /** Parts of a dish made of several (crust and filling, cake and frosting); one entry when it is one. */
   parts: z
@@ -222,6 +252,10 @@ export const Plan = z.object({
   met: z.boolean(),
   items: z.array(PlannedItem),
   swaps: z.array(Swap),
+  /** Foods that come in, those of a special shop first. */
+  shopping: z.array(Purchase),
+  /** What a serving asks of the stomach, g: allulose, sugar alcohols and polydextrose together, and fibre that came in. */
+  stomach: z.object({ sweetenersG: z.number(), addedFibreG: z.number() }),
   /** Water left out at mixing, to be added by feel after the rest; g, else null. */
   reserveWaterG: z.number().nullable(),
   dough: z.object({ before: DoughFigures, after: DoughFigures }).nullable(),

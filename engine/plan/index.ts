@@ -1,28 +1,17 @@
 /** The plan: the least change that brings a serving within its net-carb budget while the dish still works. */
 import type { FoodTable } from '../foods/index.ts';
-import type { FrontierPoint, Goals, Ingredient, Note, Plan, Role, Tally } from '../model.ts';
-import {
-  bindingLimits,
-  cautiousLimit,
-  missedChanges,
-  missedWishes,
-  unmetLimits,
-  wishesMet,
-} from './binding-limits.ts';
+import type { FrontierPoint, Goals, Ingredient, Note, Plan, Tally, Way } from '../model.ts';
+import { type Answer, isMet, notesOf, planOf, solveDish, unchangedAnswer } from './answer.ts';
 import type { Dish } from './dish/dish.ts';
 import { readDish } from './dish/read-dish.ts';
-import { itemsOf, swapsOf } from './explain.ts';
 import { frontierOf } from './frontier.ts';
-import { doughFigures } from './kitchen/dough-figures.ts';
-import { type Amount, originalAmounts } from './kitchen/planned-masses.ts';
-import { loosenings } from './loosen.ts';
-import { closenessOf, closenessParts, lossOf } from './model/closeness.ts';
-import { evaluate, linear } from './model/expressions.ts';
-import { leverTargets } from './model/lever-rows.ts';
-import { buildModel, type PlanModel } from './model/plan-model.ts';
-import { dishNotes, workNote } from './plan-notes.ts';
-import { type Solved, solveWithin, unchanged } from './solve.ts';
+import { limitsOf } from './limits.ts';
+import { evaluate } from './model/expressions.ts';
+import { buildModel } from './model/plan-model.ts';
+import { dishNotes } from './plan-notes.ts';
+import { portionsOf } from './serving-size.ts';
 import { type Work, workOf } from './solver/work.ts';
+import { lighterWay, recommendedWay, smallerWay, type WayFound } from './ways.ts';
 
 export { recogniseFamily } from './dish/dish-family.ts';
 
@@ -36,152 +25,111 @@ export interface PlanOptions {
 
 type Words = { title: string; steps: string[] };
 
-/** Work one plan may take, cells of tableaux: about half a second of a small laptop. Own choice. */
-const PLAN_WORK = 3e8;
-
-interface Answer {
-  model: PlanModel;
-  solved: Solved;
-  /** Nothing had to change. */
-  idle: boolean;
+/** Every way there is to plan a dish, `within` first, and the one we would take. */
+export interface Ways {
+  plans: [Plan, ...Plan[]];
+  recommended: Way;
 }
 
-/** Solves one model; the original stands when it is within the budget and every wish. */
-function answer(model: PlanModel, start: number, changes: boolean, work: Work): Answer {
-  const { dish } = model;
-  const still = unchanged(model);
-  const { budgetG } = dish.goals;
-  const idle =
-    !changes && Math.max(start, still.net) <= budgetG && wishesMet(model, still.kitchen.amounts);
-  const solved = idle ? still : (solveWithin(model, budgetG, work) ?? still);
-  return { model, solved, idle };
+/** Work the plan of one way may take, cells of tableaux: a third of a second of a small laptop. Own choice. */
+const PLAN_WORK = 2e8;
+
+/** Less than this share of the net carbs saved by all changes together is not worth any of them. Own choice. */
+const WORTHWHILE = 0.1;
+
+/** One request: the recipe, and what is asked of it. */
+interface Request {
+  ingredients: readonly Ingredient[];
+  read: (goals: Goals) => Dish;
+  options: PlanOptions;
+  /** Net carbs of a serving as it stands, as the budget judges them, g. */
+  start: number;
 }
 
-/** Solves with the accepted changes: first without those that need rows, then with what they ask for. */
-function solveWithChanges(dish: Dish, start: number, work: Work): Answer {
-  const plain = answer(buildModel(dish), start, false, work);
-  const targets = leverTargets(
-    (attribute) => linear(dish, plain.model.choices, attribute),
-    dish,
-    plain.solved.solution.values,
-  );
-  return targets.length === 0 ? plain : answer(buildModel(dish, targets), start, true, work);
-}
-
-function limitsOf(
-  found: Answer,
-  met: boolean,
-  build: (goals: Goals) => PlanModel,
-  work: Work,
-): Plan['limits'] {
-  const { model, solved, idle } = found;
-  const { values } = solved.solution;
-  const { amounts } = solved.kitchen;
-  const { goals } = model.dish;
-  const wishes = [
-    ...missedWishes(model, amounts, work),
-    ...missedChanges(model, values, amounts),
-    ...cautiousLimit(model, amounts),
-  ];
-  if (!met) {
-    // Judged by the upper end, the least is known only of the plan itself.
-    const least = goals.cautious ? solved.net : Math.min(solved.net, solved.least ?? solved.net);
-    const loosened = loosenings(build, goals, least, work);
-    return [...unmetLimits(model, { least, net: solved.net }, values, loosened, work), ...wishes];
-  }
-  if (idle) return wishes;
-  const net = evaluate(model.net, values);
-  const binding = bindingLimits(model, values, net, work).filter(
-    ({ code }) => code !== 'SWEETNESS-LEAST',
-  );
-  return [...wishes, ...binding];
-}
-
-const rolesRecord = (dish: Dish): Record<string, Role[]> =>
-  Object.fromEntries(dish.parts.map(({ key, role }) => [key, [role]]));
-
-function doughOf(dish: Dish, amounts: readonly Amount[]): Plan['dough'] {
-  const { main } = dish;
-  if (!main.dough) return null;
-  const ofMain = (list: readonly Amount[]): Amount[] => list.filter((a) => a.section === main.id);
-  const before = doughFigures(ofMain(originalAmounts(dish)));
-  const after = doughFigures(ofMain(amounts));
-  return before && after ? { before, after } : null;
-}
-
-/** What a plan says besides its limits. */
-function planOf(found: Answer, limits: Plan['limits'], notes: Note[]): Plan {
-  const { model, solved } = found;
-  const { dish } = model;
-  const { main, goals } = dish;
-  const { amounts, reserve } = solved.kitchen;
-  const { values } = solved.solution;
-  return {
-    family: { id: main.family, confidence: main.confidence, why: main.why },
-    parts: dish.sections.map(({ title, family, why, keys }) => ({ title, family, why, keys })),
-    roles: rolesRecord(dish),
-    budgetG: goals.budgetG,
-    met: isMet(solved, goals),
-    items: itemsOf(dish, amounts),
-    swaps: swapsOf(model, amounts),
-    reserveWaterG: reserve,
-    dough: doughOf(dish, amounts),
-    closeness: closenessOf(lossOf(model, values)),
-    closenessParts: closenessParts(model, values),
-    limits,
-    notes,
-  };
-}
-
-const isMet = ({ net }: Solved, { budgetG }: Goals): boolean => net <= budgetG + 1e-9;
-
-const reader =
-  (ingredients: readonly Ingredient[], recipe: Words, options: PlanOptions) =>
-  (goals: Goals): Dish =>
-    readDish(ingredients, {
-      family: goals.family,
-      servings: options.servings,
-      goals,
-      foods: options.foods,
-      title: recipe.title,
-      steps: recipe.steps,
-    });
-
-/** Net carbs of a serving of the recipe as it stands, as the budget judges them, g. */
-function startOf({ goals, before }: PlanOptions): number {
-  const counted = before.perServing.netCarbsG;
-  if (counted === null) return 0;
-  return goals.cautious ? counted.high : counted.best;
-}
-
-/**
- * Plans a recipe. Masses in grams, net carbs in grams a serving by the goals' rule. Lines without
- * food or weight are left alone and noted. When the budget is out of reach, the plan with the least
- * net carbs stands, `met` is false and `limits` says what holds it; a wish that cannot be met is
- * missed by as little as possible, and `limits` says so. Deterministic; never throws.
- */
-export function planRecipe(
+function requestOf(
   ingredients: readonly Ingredient[],
   recipe: Words,
   options: PlanOptions,
-): Plan {
-  const { goals } = options;
-  const read = reader(ingredients, recipe, options);
-  const work = workOf(PLAN_WORK);
-  const found = solveWithChanges(read(goals), startOf(options), work);
-  const { dish } = found.model;
-  const limits = limitsOf(
-    found,
-    isMet(found.solved, goals),
-    (wishes) => buildModel(read(wishes)),
-    work,
-  );
-  const notes = [
-    ...dishNotes(ingredients, dish, found.solved.kitchen.amounts),
-    ...workNote(work.ranOut || found.model.leftOut),
-  ];
-  return planOf(found, limits, notes);
+): Request {
+  const { goals, before, servings, foods } = options;
+  const { title, steps } = recipe;
+  const counted = before.perServing.netCarbsG;
+  return {
+    ingredients,
+    read: (wishes) =>
+      readDish(ingredients, { family: wishes.family, servings, goals: wishes, foods, title, steps }),
+    options,
+    start: counted === null ? 0 : goals.cautious ? counted.high : counted.best,
+  };
 }
+
+/** The closest plan within the budget; the dish as it is when all changes together bring almost nothing. */
+function withinWay({ ingredients, read, options, start }: Request): { found: Answer; way: WayFound } {
+  const { goals, servings } = options;
+  const work = workOf(PLAN_WORK);
+  const found = solveDish(read(goals), start, 'within', work);
+  const { net } = found.solved;
+  const still = unchangedAnswer(found.model);
+  const asked = goals.adjustments.length > 0;
+  const idle = !isMet(net, goals) && !asked && net > (1 - WORTHWHILE) * still.solved.net;
+  const taken = idle ? still : found;
+  const met = isMet(taken.solved.net, goals);
+  const limits = limitsOf(found, met, (wishes) => buildModel(read(wishes)), work);
+  if (idle)
+    limits.push({
+      code: 'NOT_WORTHWHILE',
+      text: 'All changes together would bring almost nothing, so the recipe stays as it is.',
+    });
+  const notes = notesOf(ingredients, taken, work);
+  const plan = planOf(taken, { way: 'within', servings, met }, limits, notes);
+  return { found: taken, way: { plan, net: taken.solved.net } };
+}
+
+function lightWay(request: Request, within: Plan): WayFound | null {
+  const { ingredients, read, options, start } = request;
+  const { goals, servings, before } = options;
+  const work: Work = workOf(PLAN_WORK);
+  const dish = read(goals);
+  const found = solveDish(dish, start, 'lighter', work);
+  const portions = portionsOf(dish.main.family, servings, before);
+  return lighterWay(found, within, portions, notesOf(ingredients, found, work), work);
+}
+
+function smallWay({ ingredients, options }: Request, within: Answer): WayFound | null {
+  const { dish } = within.model;
+  const portions = portionsOf(dish.main.family, options.servings, options.before);
+  const notes: Note[] = dishNotes(ingredients, dish, []);
+  return smallerWay(within, portions, notes, workOf(PLAN_WORK));
+}
+
+/**
+ * Plans a recipe every way there is. Masses in grams, net carbs in grams a serving by the goals' rule.
+ * Lines without food or weight are left alone and noted. When the budget is out of reach, the plan
+ * within it is the one with the least net carbs, `met` is false and `limits` says what holds it; a wish
+ * that cannot be met is missed by as little as possible, and `limits` says so. A recipe that fits as it
+ * is has one way. Deterministic; never throws.
+ */
+export function planWays(
+  ingredients: readonly Ingredient[],
+  recipe: Words,
+  options: PlanOptions,
+): Ways {
+  const request = requestOf(ingredients, recipe, options);
+  const { found, way } = withinWay(request);
+  if (found.idle && way.plan.met) return { plans: [way.plan], recommended: 'within' };
+  const others = [lightWay(request, way.plan), smallWay(request, found)].filter((w) => w !== null);
+  return {
+    plans: [way.plan, ...others.map(({ plan }) => plan)],
+    recommended: recommendedWay(way, others, options.servings),
+  };
+}
+
+/** The plan that keeps a serving of the page's size within the budget; as {@link planWays}, of one way. */
+export const planRecipe = (
+  ingredients: readonly Ingredient[],
+  recipe: Words,
+  options: PlanOptions,
+): Plan => withinWay(requestOf(ingredients, recipe, options)).way.plan;
 
 /**
  * The curve of closeness against net carbs of a serving, from the least in reach to the original, with
@@ -192,8 +140,8 @@ export function planFrontier(
   recipe: Words,
   options: PlanOptions,
 ): FrontierPoint[] {
-  const dish = reader(ingredients, recipe, options)(options.goals);
+  const { read, start } = requestOf(ingredients, recipe, options);
   const work = workOf(PLAN_WORK);
-  const { model, solved } = solveWithChanges(dish, startOf(options), work);
+  const { model, solved } = solveDish(read(options.goals), start, 'within', work);
   return frontierOf(model, [evaluate(model.net, solved.solution.values)], work);
 }

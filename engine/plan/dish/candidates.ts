@@ -2,6 +2,7 @@
 import type { Food, Goals } from '../../model.ts';
 import type { Candidate, Dish, Part, Refused, Section } from './dish.ts';
 import { netPerGram } from './food-figures.ts';
+import { isPureSweetener, soldIn } from './shopping.ts';
 import { isFor, mustKeep, rulesFor, type SwapRule, suits } from './swap-rules.ts';
 import { mentionsAny } from './word-search.ts';
 
@@ -22,9 +23,17 @@ const wished = (food: Food, goals: Goals): string | null => {
   return goals.excludedFoods.includes(food.id) ? `you excluded ${food.name}` : null;
 };
 
+/** What cannot be bought here, or not be measured in a kitchen. */
+function impractical(food: Food, { goals }: Larder): string | null {
+  if (goals.pantry?.includes(food.id)) return null;
+  if (!soldIn(food, goals.rule)) return `${food.name} is not sold in the EU and the UK`;
+  return isPureSweetener(food) ? `${food.name} is too strong to be weighed at home` : null;
+}
+
 /** Why the user's wishes forbid a food, or null when they do not. */
 export const forbidden = (food: Food, dish: Larder): string | null =>
   wished(food, dish.goals) ??
+  impractical(food, dish) ??
   (atHome(food, dish) ? null : `${food.name} is not among the foods you have`);
 
 /** Whether a food may be added of its own accord, such as a binder. */

@@ -57,3 +57,13 @@ export const bulk = (food: Food): number =>
 /** Carbohydrate yeast can use: free sugars, and what enzymes free from starch (8 %: common practice, no source). */
 export const yeastFood = (food: Food): number =>
   (food.per100g.sugarsG ?? 0) / 100 + 0.08 * starch(food);
+
+/** Fibre, g per g. */
+export const fibreIn = (food: Food): number => (food.per100g.fiberG ?? 0) / 100;
+
+/** g in a gram of a food of what draws water in the gut: allulose, sugar alcohols and polydextrose. */
+export function stomachSweetenersIn(food: Food): number {
+  if (food.id === 'polydextrose') return 1;
+  const polyols = Object.values(food.per100g.polyolsG ?? {}).reduce((sum, g) => sum + g, 0);
+  return ((food.per100g.alluloseG ?? 0) + polyols) / 100;
+}

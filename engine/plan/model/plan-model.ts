@@ -35,25 +35,32 @@ function wholeRows(b: Builder): void {
   }
 }
 
-/** Closeness a plan may lose at most: beyond it, it would be another dish. Own choice. */
-const MOST_LOSS = 0.9;
+/** How far a plan may go: as far as the budget asks, or two changes and two foods to buy. */
+export type Extent = 'within' | 'lighter';
+
+/** Closeness a plan may lose at most: beyond it, it would be another dish, or no light change. Own choice. */
+const MOST_LOSS: Record<Extent, number> = { within: 0.9, lighter: 0.35 };
 
 /** The dish stays itself: all that is lost together has a limit. */
-function itselfRow(b: Builder): void {
+function itselfRow(b: Builder, extent: Extent): void {
   const terms = b.variables.flatMap(({ id, cost, penalty }): [string, number][] =>
     penalty || cost <= 0 ? [] : [[id, cost]],
   );
   b.row(
-    { id: 'itself', max: MOST_LOSS, terms },
+    { id: 'itself', max: MOST_LOSS[extent], terms },
     'Beyond this it would no longer be the dish it is.',
   );
 }
 
 /**
  * The programme of a dish without its budget; every row admits the original recipe. `targets` are
- * the composition that accepted changes after a bake ask for.
+ * the composition that accepted changes after a bake ask for, `extent` how far the plan may go.
  */
-export function buildModel(dish: Dish, targets: readonly LeverTarget[] = []): PlanModel {
+export function buildModel(
+  dish: Dish,
+  targets: readonly LeverTarget[] = [],
+  extent: Extent = 'within',
+): PlanModel {
   const lines = choicesFor(dish);
   const { choices, members, leftOut } = fewChoices(lines, dish.goals.rule);
   const b = new Builder(dish, choices);
@@ -74,8 +81,8 @@ export function buildModel(dish: Dish, targets: readonly LeverTarget[] = []): Pl
     dishRows(b);
     goalRows(b);
     leverRows(b, targets);
-    countRows(b, (food) => askedFor(targets, food));
-    itselfRow(b);
+    countRows(b, (food) => askedFor(targets, food), extent);
+    itselfRow(b, extent);
   }
   const rule = dish.goals.rule;
   const nets = new Map<string, number>();

@@ -1,0 +1,143 @@
+/** Solves a dish and puts its plan together: masses, changes, limits and notes. */
+import type { Food, Goals, Ingredient, Note, Plan, Purchase, Role, Way } from '../model.ts';
+import { fibreIn, stomachSweetenersIn } from './dish/food-figures.ts';
+import type { Dish } from './dish/dish.ts';
+import { availabilityOf } from './dish/shopping.ts';
+import { itemsOf, swapsOf } from './explain.ts';
+import { doughFigures } from './kitchen/dough-figures.ts';
+import { type Amount, originalAmounts, total } from './kitchen/planned-masses.ts';
+import { closenessOf, closenessParts, lossOf } from './model/closeness.ts';
+import { linear } from './model/expressions.ts';
+import { leverTargets } from './model/lever-rows.ts';
+import { buildModel, type Extent, type PlanModel } from './model/plan-model.ts';
+import { dishNotes, workNote } from './plan-notes.ts';
+import { type Solved, solveWithin, unchanged } from './solve.ts';
+import type { Work } from './solver/work.ts';
+import { wishesMet } from './wishes.ts';
+
+export interface Answer {
+  model: PlanModel;
+  solved: Solved;
+  /** Nothing had to change. */
+  idle: boolean;
+}
+
+/** Solves one model; the original stands when it is within the budget and every wish. */
+function solveModel(model: PlanModel, start: number, changes: boolean, work: Work): Answer {
+  const { dish } = model;
+  const still = unchanged(model);
+  const { budgetG } = dish.goals;
+  const idle =
+    !changes && Math.max(start, still.net) <= budgetG && wishesMet(model, still.kitchen.amounts);
+  const solved = idle ? still : (solveWithin(model, budgetG, work) ?? still);
+  return { model, solved, idle };
+}
+
+/**
+ * Solves a dish with the changes accepted after a bake: first without those that need rows, then with
+ * what they ask for. `start` is the net carbs of a serving as it stands, g.
+ */
+export function solveDish(dish: Dish, start: number, extent: Extent, work: Work): Answer {
+  const plain = solveModel(buildModel(dish, [], extent), start, false, work);
+  const targets = leverTargets(
+    (attribute) => linear(dish, plain.model.choices, attribute),
+    dish,
+    plain.solved.solution.values,
+  );
+  return targets.length === 0
+    ? plain
+    : solveModel(buildModel(dish, targets, extent), start, true, work);
+}
+
+/** The dish as it is, as an answer of its own. */
+export const unchangedAnswer = (model: PlanModel): Answer => ({
+  model,
+  solved: unchanged(model),
+  idle: true,
+});
+
+const rolesRecord = (dish: Dish): Record<string, Role[]> =>
+  Object.fromEntries(dish.parts.map(({ key, role }) => [key, [role]]));
+
+function doughOf(dish: Dish, amounts: readonly Amount[]): Plan['dough'] {
+  const { main } = dish;
+  if (!main.dough) return null;
+  const ofMain = (list: readonly Amount[]): Amount[] => list.filter((a) => a.section === main.id);
+  const before = doughFigures(ofMain(originalAmounts(dish)));
+  const after = doughFigures(ofMain(amounts));
+  return before && after ? { before, after } : null;
+}
+
+const ORDER = { speciality: 0, common: 1, cupboard: 2 } as const;
+
+/** Foods the dish did not have, those of a special shop first, then the largest. */
+function shoppingOf(dish: Dish, amounts: readonly Amount[]): Purchase[] {
+  const had = new Set(dish.parts.map(({ food }) => food.id));
+  const grams = new Map<Food, number>();
+  for (const { food, grams: g } of amounts)
+    if (g > 0 && !had.has(food.id)) grams.set(food, (grams.get(food) ?? 0) + g);
+  return [...grams]
+    .map(([food, g]) => ({
+      foodId: food.id,
+      food: food.name,
+      grams: Math.round(g * 1000) / 1000,
+      availability: availabilityOf(food, dish.goals),
+    }))
+    .sort((a, b) => ORDER[a.availability] - ORDER[b.availability] || b.grams - a.grams);
+}
+
+function stomachOf(dish: Dish, amounts: readonly Amount[], servings: number): Plan['stomach'] {
+  const fibre = (list: readonly Amount[]): number => total(list, (a) => fibreIn(a.food) * a.eaten);
+  const sweeteners = total(amounts, (a) => stomachSweetenersIn(a.food) * a.eaten);
+  return {
+    sweetenersG: sweeteners / servings,
+    addedFibreG: Math.max(0, fibre(amounts) - fibre(originalAmounts(dish))) / servings,
+  };
+}
+
+/** How a plan is served, and whether that keeps to the budget. */
+export interface Served {
+  way: Way;
+  servings: number;
+  met: boolean;
+}
+
+/** The plan of an answer, served one way. */
+export function planOf(found: Answer, served: Served, limits: Plan['limits'], notes: Note[]): Plan {
+  const { model, solved } = found;
+  const { dish } = model;
+  const { main, goals } = dish;
+  const { amounts, reserve } = solved.kitchen;
+  const { values } = solved.solution;
+  return {
+    way: served.way,
+    servings: served.servings,
+    family: { id: main.family, confidence: main.confidence, why: main.why },
+    parts: dish.sections.map(({ title, family, why, keys }) => ({ title, family, why, keys })),
+    roles: rolesRecord(dish),
+    budgetG: goals.budgetG,
+    met: served.met,
+    items: itemsOf(dish, amounts),
+    swaps: swapsOf(model, amounts),
+    shopping: shoppingOf(dish, amounts),
+    stomach: stomachOf(dish, amounts, served.servings),
+    reserveWaterG: reserve,
+    dough: doughOf(dish, amounts),
+    closeness: closenessOf(lossOf(model, values)),
+    closenessParts: closenessParts(model, values),
+    limits,
+    notes,
+  };
+}
+
+/** What the reader of an answer's plan should know. */
+export const notesOf = (
+  ingredients: readonly Ingredient[],
+  { model, solved }: Answer,
+  work: Work,
+): Note[] => [
+  ...dishNotes(ingredients, model.dish, solved.kitchen.amounts),
+  ...workNote(work.ranOut || model.leftOut),
+];
+
+export const isMet = (net: number, { budgetG }: Goals): boolean => net <= budgetG + 1e-9;

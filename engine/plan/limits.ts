@@ -1,0 +1,46 @@
+/** Everything that holds or misses in an answer, as the plan tells it. */
+import type { Goals, Plan } from '../model.ts';
+import type { Answer } from './answer.ts';
+import { bindingLimits, unmetLimits } from './binding-limits.ts';
+import { loosenings } from './loosen.ts';
+import { evaluate } from './model/expressions.ts';
+import type { PlanModel } from './model/plan-model.ts';
+import type { Work } from './solver/work.ts';
+import { cautiousLimit, missedChanges, missedWishes } from './wishes.ts';
+
+/** Wishes and accepted changes that an answer misses, and how it is judged. */
+export function wishLimits({ model, solved }: Answer, work: Work): Plan['limits'] {
+  const { amounts } = solved.kitchen;
+  return [
+    ...missedWishes(model, amounts, work),
+    ...missedChanges(model, solved.solution.values, amounts),
+    ...cautiousLimit(model, amounts),
+  ];
+}
+
+/** Limits of an answer that may change all it likes; `build` makes the dish's model under other goals. */
+export function limitsOf(
+  found: Answer,
+  met: boolean,
+  build: (goals: Goals) => PlanModel,
+  work: Work,
+): Plan['limits'] {
+  const { model, solved, idle } = found;
+  const { values } = solved.solution;
+  const { goals } = model.dish;
+  const wishes = wishLimits(found, work);
+  if (!met) {
+    // Judged by the upper end, the least is known only of the plan itself.
+    const least = goals.cautious ? solved.net : Math.min(solved.net, solved.least ?? solved.net);
+    const loosened = loosenings(build, goals, least, work);
+    return [
+      ...unmetLimits(model, { least, net: solved.net }, values, loosened, work),
+      ...wishes,
+    ];
+  }
+  if (idle) return wishes;
+  const binding = bindingLimits(model, values, evaluate(model.net, values), work).filter(
+    ({ code }) => code !== 'SWEETNESS-LEAST',
+  );
+  return [...wishes, ...binding];
+}

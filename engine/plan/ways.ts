@@ -1,0 +1,102 @@
+/** The ways a dish can be brought within the budget, and which of them we would take. */
+import type { Note, Plan, Way } from '../model.ts';
+import { type Answer, isMet, planOf, unchangedAnswer } from './answer.ts';
+import { wishLimits } from './limits.ts';
+import { type Portions, servingsThatFit } from './serving-size.ts';
+import type { Work } from './solver/work.ts';
+
+/** A heavier rework than this is better food as a smaller piece of a lighter one: bakers and cooks graded 104 plans. */
+const LEAST_CLOSENESS = 0.55;
+
+/** Most foods of a special shop in a plan we recommend. Own choice. */
+const MOST_SPECIALITIES = 4;
+
+/** A plan, and the net carbs of a serving of the page's size, g. */
+export interface WayFound {
+  plan: Plan;
+  net: number;
+}
+
+const shown = (value: number): string => (Math.round(value * 10) / 10).toFixed(1).replace(/\.0$/, '');
+
+/** Words for a serving that is smaller, and for one that is too much all the same. */
+function servedLimits(net: number, from: number, to: number, budgetG: number): Plan['limits'] {
+  const each = (net * from) / to;
+  const limits: Plan['limits'] = [];
+  if (each > budgetG + 1e-9)
+    limits.push({
+      code: 'BUDGET_NOT_MET',
+      text: `This way a serving has ${shown(each)} g net carbs; the budget is ${shown(budgetG)} g.`,
+    });
+  if (to !== from)
+    limits.push({
+      code: 'SMALLER_SERVING',
+      text: `Cut into ${shown(to)} servings instead of ${shown(from)}, each has ${shown(each)} g net carbs.`,
+    });
+  return limits;
+}
+
+/** An answer served in as many servings as bring it within the budget, or as many as are sensible. */
+function served(
+  way: Way,
+  found: Answer,
+  { servings, most }: Portions,
+  notes: Note[],
+  work: Work,
+): WayFound {
+  const { goals } = found.model.dish;
+  const { net } = found.solved;
+  const count = servingsThatFit(net, goals.budgetG, { servings, most }) ?? most;
+  const limits = [
+    ...servedLimits(net, servings, count, goals.budgetG),
+    ...wishLimits(found, work),
+  ];
+  const met = isMet((net * servings) / count, goals);
+  return { plan: planOf(found, { way, servings: count, met }, limits, notes), net };
+}
+
+const sameDish = (a: Plan, b: Plan): boolean =>
+  a.servings === b.servings && JSON.stringify(a.items) === JSON.stringify(b.items);
+
+/** A light answer as a way; null when it changes nothing, or is the same as `within`. */
+export function lighterWay(
+  found: Answer,
+  within: Plan,
+  portions: Portions,
+  notes: Note[],
+  work: Work,
+): WayFound | null {
+  const way = served('lighter', found, portions, notes, work);
+  return way.plan.swaps.length === 0 || sameDish(way.plan, within) ? null : way;
+}
+
+/** The original, cut so that a serving fits; null when it fits as it is, or a serving would be too small. */
+export function smallerWay(within: Answer, portions: Portions, notes: Note[], work: Work): WayFound | null {
+  const found = unchangedAnswer(within.model);
+  const { budgetG } = within.model.dish.goals;
+  const count = servingsThatFit(found.solved.net, budgetG, portions);
+  if (count === null || count === portions.servings) return null;
+  return served('smaller', found, portions, notes, work);
+}
+
+/** How near a plan is to the meal it was: its closeness, the size of its serving, and how far that is above the budget. */
+function nearness({ plan, net }: WayFound, servings: number): number {
+  const size = servings / plan.servings;
+  const over = plan.met ? 1 : plan.budgetG / Math.max(net * size, 1e-9);
+  return plan.closeness * size * over;
+}
+
+const isBuyable = ({ shopping }: Plan): boolean =>
+  shopping.filter(({ availability }) => availability === 'speciality').length <= MOST_SPECIALITIES;
+
+/** The way we would take. `within` when it is close to the original and easily bought, else the nearest of the others. */
+export function recommendedWay(
+  within: WayFound,
+  others: readonly WayFound[],
+  servings: number,
+): Way {
+  const { plan } = within;
+  if (plan.met && plan.closeness >= LEAST_CLOSENESS && isBuyable(plan)) return 'within';
+  const [nearest] = [...others].sort((a, b) => nearness(b, servings) - nearness(a, servings));
+  return nearest?.plan.way ?? 'within';
+}
