@@ -257,13 +257,11 @@ export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions =
   );
   const shared = { recipe, goals, options, foods, family, ingredients, before };
   const [within, ...others] = plans;
-  const ways: [Rework, ...Rework[]] = [
-    reworkOf(within, shared),
-    ...others.map((plan) => reworkOf(plan, shared)),
-  ];
+  const first = reworkOf(within, shared);
+  const ways = [first, ...others.map((plan) => reworkOf(plan, shared))];
   const named = (way: Way): Rework | undefined => ways.find(({ plan }) => plan.way === way);
   const asked = goals.way === 'recommended' ? recommended : goals.way;
-  const chosen = named(asked) ?? named(recommended) ?? ways[0];
+  const chosen = named(asked) ?? named(recommended) ?? first;
   return {
     recipe,
     goals,

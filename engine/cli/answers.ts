@@ -2,13 +2,15 @@
 import { foodTable } from '../foods/index.ts';
 import { matchItem } from '../match/index.ts';
 import {
-  type Adaptation,
   type Food,
   type Goals,
+  type Ingredient,
   type Interval,
   NUTRIENTS,
   type Nutrient,
+  type Plan,
   type Recipe,
+  type Rework,
   type Tally,
 } from '../model.ts';
 import { lineLanguage, parseLine } from '../parse/index.ts';
@@ -123,7 +125,7 @@ export function tallyRecord(
 }
 
 /** Lines the verdict lacks, with the rough net carbs a serving they may add. */
-const missingRecords = ({ verdict }: Adaptation) =>
+const missingRecords = ({ verdict }: Rework) =>
   ('missing' in verdict ? verdict.missing : []).map(({ text, why, kind, netCarbsG }) => ({
     line: text,
     why,
@@ -131,9 +133,9 @@ const missingRecords = ({ verdict }: Adaptation) =>
     netCarbsG: netCarbsG && bounds(netCarbsG),
   }));
 
-function swapRecords({ plan, ingredients }: Adaptation) {
+function swapRecords({ swaps }: Plan, ingredients: readonly Ingredient[]) {
   const text = new Map(ingredients.map(({ key, line }) => [key, line.text]));
-  return plan.swaps.map((swap) => ({
+  return swaps.map((swap) => ({
     line: swap.key === null ? null : (text.get(swap.key) ?? null),
     from: swap.from && { food: swap.from.food, grams: round(swap.from.grams) },
     /** Grams of the original that stay; 0 for an addition. */
@@ -143,6 +145,38 @@ function swapRecords({ plan, ingredients }: Adaptation) {
   }));
 }
 
+/** The dish one way, in full. */
+function wayRecord(rework: Rework, ingredients: readonly Ingredient[]) {
+  const { plan, after } = rework;
+  return {
+    way: plan.way,
+    servings: plan.servings,
+    met: plan.met,
+    verdict: rework.verdict.state,
+    missing: missingRecords(rework),
+    after: perServing(after),
+    swaps: swapRecords(plan, ingredients),
+    shopping: plan.shopping.map(({ food, grams, availability }) => ({
+      food,
+      grams: round(grams),
+      availability,
+    })),
+    stomach: {
+      sweetenersG: round(plan.stomach.sweetenersG),
+      addedFibreG: round(plan.stomach.addedFibreG),
+    },
+    ingredients: rework.lines.flatMap(({ after: text }) => (text === null ? [] : [text])),
+    steps: rework.steps.map((step) => step.after),
+    cautions: rework.cautions.map((caution) => caution.text),
+    allergensAdded: rework.allergensAdded,
+    stillContains: rework.stillContains,
+    closeness: round(plan.closeness),
+    limits: [...plan.limits, ...plan.notes].map(({ text }) => text),
+    uncounted: after.uncounted.map(({ text, why }) => ({ line: text, why })),
+  };
+}
+
+/** A recipe reworked: the way taken in the record's own fields, every way in full in `ways`. */
 export function adaptRecord(
   file: string,
   recipe: Recipe,
@@ -150,32 +184,24 @@ export function adaptRecord(
   ownFoods: readonly Food[] = [],
 ) {
   const adaptation = adaptRecipe(recipe, goals, { ownFoods });
-  const { before, after, plan } = adaptation;
+  const { before, plan, ingredients } = adaptation;
   return {
     file,
     title: recipe.title,
     family: plan.family.id,
-    servings: before.servings,
     budgetG: plan.budgetG,
-    met: plan.met,
-    verdict: adaptation.verdict.state,
-    missing: missingRecords(adaptation),
     questions: adaptation.questions.map(({ text }) => text),
     before: perServing(before),
-    after: perServing(after),
-    swaps: swapRecords(adaptation),
-    ingredients: adaptation.lines.flatMap(({ after: text }) => (text === null ? [] : [text])),
-    steps: adaptation.steps.map((step) => step.after),
-    cautions: adaptation.cautions.map((caution) => caution.text),
-    allergensAdded: adaptation.allergensAdded,
-    stillContains: adaptation.stillContains,
-    closeness: round(plan.closeness),
+    ...wayRecord(adaptation, ingredients),
+    limits: [...plan.limits, ...adaptation.notes].map(({ text }) => text),
+    recommended: adaptation.recommended,
+    /** Servings of the page, which `before` is reckoned with. */
+    servingsBefore: before.servings,
+    ways: adaptation.ways.map((rework) => wayRecord(rework, ingredients)),
     frontier: frontierOf(adaptation, { ownFoods }).map((point) => ({
       netCarbsG: round(point.netCarbsG),
       closeness: round(point.closeness),
     })),
-    limits: [...plan.limits.map((limit) => limit.text), ...adaptation.notes.map((n) => n.text)],
-    uncounted: after.uncounted.map(({ text, why }) => ({ line: text, why })),
   };
 }
 

@@ -1,6 +1,6 @@
 /** Reads the command line into a job, or says what is wrong with it. */
 import { parseArgs } from 'node:util';
-import { Allergen, DEFAULT_GOALS, type Goals } from '../model.ts';
+import { Allergen, DEFAULT_GOALS, type Goals, WAYS } from '../model.ts';
 import { encodingOf } from './decode-page.ts';
 
 export const VERBS = ['read', 'lines', 'tally', 'adapt'] as const;
@@ -35,6 +35,8 @@ export const USAGE = `usage: npm run engine -- VERB [FILE...] [options]
   --servings N        servings to reckon with
   --net-carbs us|eu   how carbohydrate is stated (default us)
   --avoid LIST        allergens not to bring in: ${Allergen.options.join(', ')}
+  --way ${WAYS.join('|')}
+                      that way instead of the recommended one (adapt)
   --own-foods FILE    your packages: a JSON array of labels (tally, adapt)
 
 exit status: 0 all done, 1 some failed, 2 wrong usage`;
@@ -80,6 +82,13 @@ function region(text: string | undefined): 'us' | 'eu' {
   throw new UsageError(`--net-carbs takes us or eu, not '${text}'`);
 }
 
+function way(text: string | undefined): Goals['way'] {
+  if (text === undefined) return 'recommended';
+  const known = WAYS.find((one) => one === text);
+  if (!known) throw new UsageError(`--way takes ${WAYS.join(', ')}, not '${text}'`);
+  return known;
+}
+
 function split(argv: readonly string[]) {
   try {
     return parseArgs({
@@ -94,6 +103,7 @@ function split(argv: readonly string[]) {
         servings: { type: 'string' },
         'net-carbs': { type: 'string' },
         avoid: { type: 'string' },
+        way: { type: 'string' },
         'own-foods': { type: 'string' },
       },
     });
@@ -121,6 +131,7 @@ export function readArguments(argv: readonly string[]): Job {
     servings: positiveNumber('servings', values.servings, 0.01),
     rule: { ...DEFAULT_GOALS.rule, region: region(values['net-carbs']) },
     avoid: allergens(values.avoid),
+    way: way(values.way),
   };
   const charset = values.charset ?? null;
   if (charset !== null && encodingOf(charset) === null) {

@@ -58,8 +58,8 @@ export const Adaptation = Rework.extend({
   questions: z.array(Note),
   /** The way we would take. */
   recommended: Way,
-  /** Every way there is, `within` first; a way that would be the same as another, or no sensible piece, is left out. */
-  ways: z.array(Rework).min(1),
+  /** Every way there is, `within` first; one that would be the same as another, or no sensible piece, is left out. Empty in a stored result. */
+  ways: z.array(Rework),
   notes: z.array(Note),
 });
 export type Adaptation = z.infer<typeof Adaptation>;

@@ -1,7 +1,7 @@
 /** Solves a dish and puts its plan together: masses, changes, limits and notes. */
 import type { Food, Goals, Ingredient, Note, Plan, Purchase, Role, Way } from '../model.ts';
-import { fibreIn, stomachSweetenersIn } from './dish/food-figures.ts';
 import type { Dish } from './dish/dish.ts';
+import { fibreIn, stomachSweetenersIn } from './dish/food-figures.ts';
 import { availabilityOf } from './dish/shopping.ts';
 import { itemsOf, swapsOf } from './explain.ts';
 import { doughFigures } from './kitchen/dough-figures.ts';

@@ -57,14 +57,24 @@ function requestOf(
   return {
     ingredients,
     read: (wishes) =>
-      readDish(ingredients, { family: wishes.family, servings, goals: wishes, foods, title, steps }),
+      readDish(ingredients, {
+        family: wishes.family,
+        servings,
+        goals: wishes,
+        foods,
+        title,
+        steps,
+      }),
     options,
     start: counted === null ? 0 : goals.cautious ? counted.high : counted.best,
   };
 }
 
 /** The closest plan within the budget; the dish as it is when all changes together bring almost nothing. */
-function withinWay({ ingredients, read, options, start }: Request): { found: Answer; way: WayFound } {
+function withinWay({ ingredients, read, options, start }: Request): {
+  found: Answer;
+  way: WayFound;
+} {
   const { goals, servings } = options;
   const work = workOf(PLAN_WORK);
   const found = solveDish(read(goals), start, 'within', work);

@@ -17,7 +17,8 @@ export interface WayFound {
   net: number;
 }
 
-const shown = (value: number): string => (Math.round(value * 10) / 10).toFixed(1).replace(/\.0$/, '');
+const shown = (value: number): string =>
+  (Math.round(value * 10) / 10).toFixed(1).replace(/\.0$/, '');
 
 /** Words for a serving that is smaller, and for one that is too much all the same. */
 function servedLimits(net: number, from: number, to: number, budgetG: number): Plan['limits'] {
@@ -47,10 +48,7 @@ function served(
   const { goals } = found.model.dish;
   const { net } = found.solved;
   const count = servingsThatFit(net, goals.budgetG, { servings, most }) ?? most;
-  const limits = [
-    ...servedLimits(net, servings, count, goals.budgetG),
-    ...wishLimits(found, work),
-  ];
+  const limits = [...servedLimits(net, servings, count, goals.budgetG), ...wishLimits(found, work)];
   const met = isMet((net * servings) / count, goals);
   return { plan: planOf(found, { way, servings: count, met }, limits, notes), net };
 }
@@ -71,7 +69,12 @@ export function lighterWay(
 }
 
 /** The original, cut so that a serving fits; null when it fits as it is, or a serving would be too small. */
-export function smallerWay(within: Answer, portions: Portions, notes: Note[], work: Work): WayFound | null {
+export function smallerWay(
+  within: Answer,
+  portions: Portions,
+  notes: Note[],
+  work: Work,
+): WayFound | null {
   const found = unchangedAnswer(within.model);
   const { budgetG } = within.model.dish.goals;
   const count = servingsThatFit(found.solved.net, budgetG, portions);

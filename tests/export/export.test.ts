@@ -87,6 +87,8 @@ function makeAdaptation(): Adaptation {
     after,
     verdict: verdictFrom(after.perServing.netCarbsG, DEFAULT_GOALS.budgetG, []),
     questions: [],
+    recommended: 'within',
+    ways: [],
     lines,
     steps,
     allergensAdded: ['soy'],

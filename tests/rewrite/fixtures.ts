@@ -121,6 +121,10 @@ export function makePlan(
     };
   });
   return {
+    way: 'within',
+    servings: 1,
+    shopping: [],
+    stomach: { sweetenersG: 0, addedFibreG: 0 },
     family: { id: family, confidence: 1, why: 'test' },
     parts: [],
     roles: {},

@@ -30,6 +30,10 @@ const reckon = (rows: [string, number][]): Tally =>
 
 /** A plan whose items are these foods, each brought by the plan unless the original had it. */
 const planOf = (before: [string, number][], after: [string, number][]): Plan => ({
+  way: 'within',
+  servings: 1,
+  shopping: [],
+  stomach: { sweetenersG: 0, addedFibreG: 0 },
   family: { id: 'quick-bread', confidence: 1, why: 'test' },
   parts: [],
   roles: {},

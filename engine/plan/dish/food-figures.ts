@@ -7,6 +7,20 @@ import { foodNumbers } from '../../tally/composition.ts';
  * Polyols under a per-serving threshold rule are counted in full: the cautious reading.
  */
 export function netPerGram(food: Food, rule: NetCarbRule): number | null {
+  const known = nets.get(food) ?? new Map<string, number | null>();
+  nets.set(food, known);
+  const name = `${rule.region} ${rule.polyols}`;
+  const net = known.get(name);
+  if (net !== undefined) return net;
+  const reckoned = reckonNet(food, rule);
+  known.set(name, reckoned);
+  return reckoned;
+}
+
+/** Reckoned once for each food and rule; foods never change. */
+const nets = new WeakMap<Food, Map<string, number | null>>();
+
+function reckonNet(food: Food, rule: NetCarbRule): number | null {
   const polyolsPerServingG = rule.polyols === 'half_over_5g' ? 0 : Number.POSITIVE_INFINITY;
   const { figures } = foodNumbers(food, rule, { polyolsPerServingG, alcoholRetained: 1 });
   return figures.netCarbsG === null ? null : figures.netCarbsG.best / 100;

@@ -1,16 +1,19 @@
-/** Whole-number rows: which swaps and new foods are used, how many, and at least how much of each. */
+/** Whole-number rows: which swaps are used and how much of each at least, the lines they change and the foods they bring. */
 import type { Food } from '../../model.ts';
-import type { Dish, Section } from '../dish/dish.ts';
+import type { Dish, Part } from '../dish/dish.ts';
 import type { Row } from '../solver/programme.ts';
 import { type Choice, foodCost, LEAST_USE, SWAP_COST } from './decisions.ts';
 import type { Builder, PlanVariable } from './row-builder.ts';
-import { idIn } from './variable-ids.ts';
+import { LINE_TROUBLE, leastSaving, purchaseTrouble, savingOf } from './trouble.ts';
 
-/** Most new foods for the flours of one part of a dish, and for any other line: what a baker will buy and weigh. Own choice. */
-export const MOST_NEW = { flours: 3, line: 3 } as const;
+/** Bounds below this are as good as none of it, and would make the switch's price a cliff. */
+const LEAST_BOUND = 1e-4;
+
+/** Least of what a change after a bake asks for, share of a line. */
+const PINCH = 0.01;
 
 /** Largest value of each choice that single rows allow, the others standing where they help it most. */
-export function boundsOf(
+function boundsOf(
   choices: readonly Choice[],
   variables: readonly PlanVariable[],
   rows: readonly Row[],
@@ -41,27 +44,18 @@ export function boundsOf(
   return most;
 }
 
-/** Bounds below this are as good as none of it, and would make the switch's price a cliff. */
-const LEAST_BOUND = 1e-4;
-
-/** Least share of a line that a swap takes once it is used; a pinch is enough of what a change asks for. */
-function leastUse(choice: Choice, most: number, asked: (food: Food) => boolean): number {
-  if (choice.candidate?.rule.whole) return choice.max;
-  return foodsOf(choice).some(asked) ? Math.min(PINCH, most / 2) : Math.min(LEAST_USE, most / 2);
-}
-
-const PINCH = 0.01;
-
 /** A new choice of foods in a section: the lines it serves, and the switch that says it is used. */
-interface Use {
+export interface Use {
   id: string;
-  choices: Choice[];
+  choices: readonly Choice[];
 }
+
+const foodsOf = (choice: Choice): Food[] => choice.candidate?.to.map(({ food }) => food) ?? [];
 
 /** Swaps by what is bought for them: one rule for several flours of a dough is one choice. */
-function groupsOf(b: Builder): Choice[][] {
+export function groupsOf(swaps: readonly Choice[]): Choice[][] {
   const groups = new Map<string, Choice[]>();
-  for (const choice of b.choices) {
+  for (const choice of swaps) {
     const { candidate } = choice;
     if (!candidate) continue;
     const shared = candidate.part.base && !candidate.rule.whole;
@@ -71,145 +65,138 @@ function groupsOf(b: Builder): Choice[][] {
   return [...groups.values()];
 }
 
-function useRows(b: Builder, asked: (food: Food) => boolean): Use[] {
+const gramsOf = ({ candidate }: Choice): number => candidate?.part.grams ?? 1;
+
+/** A switch for each group of swaps, with the most it lets in. */
+function switchRows(b: Builder, asked: (food: Food) => boolean): Use[] {
   const bounds = boundsOf(b.choices, b.variables, b.rows);
   b.limit(bounds);
-  return groupsOf(b).flatMap((choices): Use[] => {
+  return groupsOf(b.choices).flatMap((choices): Use[] => {
     const [first] = choices;
     if (!first) return [];
     const id = `use ${first.id}`;
     const opens = choices.map((c) => ({ id: c.id, most: bounds.get(c.id) ?? c.max }));
-    b.variables.push({ id, cost: SWAP_COST + ownFoods(b.dish, choices), binary: true, opens });
-    b.partOf.set(id, first.part);
-    for (const { id: opened, most } of opens)
-      b.row(
-        {
-          id: `link ${opened}`,
-          max: 0,
-          terms: [
-            [opened, 1],
-            [id, -most],
-          ],
-          switch: id,
-        },
-        null,
-      );
-    const largest = Math.max(...choices.map((c) => gramsOf(c)));
-    const least = leastUse(first, Math.max(...opens.map(({ most }) => most)), asked);
-    b.row(
-      {
-        id: `least ${first.id}`,
-        min: 0,
-        terms: [
-          ...choices.map((c): [string, number] => [c.id, gramsOf(c) / largest]),
-          [id, -least],
-        ],
-        switch: id,
-      },
-      null,
+    b.binary(id, SWAP_COST, first.part, opens);
+    const most = Math.max(...opens.map((open) => open.most));
+    leastRows(
+      b,
+      { id, choices },
+      most,
+      choices.some((c) => foodsOf(c).some(asked)),
     );
     return [{ id, choices }];
   });
 }
 
-const gramsOf = ({ candidate }: Choice): number => candidate?.part.grams ?? 1;
-
-const foodsOf = (choice: Choice): Food[] => choice.candidate?.to.map(({ food }) => food) ?? [];
-
-/** New foods that no other choice of the section brings are paid for with the choice itself. */
-function ownFoods(dish: Dish, choices: readonly Choice[]): number {
+/**
+ * Once a swap is used it takes a share of its line worth the trouble, all of it when halves make no
+ * sense, and saves enough; of what an accepted change asks for, a pinch will do.
+ */
+function leastRows(b: Builder, { id, choices }: Use, most: number, asked: boolean): void {
   const [first] = choices;
-  if (!first) return 0;
-  return foodsOf(first)
-    .filter((food) => isNew(dish, food) && !broughtElsewhere(dish, food, first))
-    .reduce((sum, food) => sum + foodCost(dish, food), 0);
+  if (!first) return;
+  const largest = Math.max(...choices.map(gramsOf));
+  const whole = first.candidate?.rule.whole === true;
+  const share = whole ? first.max : Math.min(asked ? PINCH : LEAST_USE, most / 2);
+  b.row(
+    {
+      id: `least ${first.id}`,
+      min: 0,
+      terms: [...choices.map((c): [string, number] => [c.id, gramsOf(c) / largest]), [id, -share]],
+      switch: id,
+    },
+    null,
+  );
+  const least = asked ? 0 : leastSaving(b.dish);
+  if (least <= 0) return;
+  const saved = choices.map((c): [string, number] => [c.id, savingOf(c, b.dish)]);
+  b.row({ id: `worth ${first.id}`, min: 0, terms: [...saved, [id, -least]], switch: id }, null);
+}
+
+/** A variable that is 1 as soon as one of the switches is. */
+function follower(b: Builder, id: string, trouble: number, leaders: readonly string[]): void {
+  b.trouble(id, trouble);
+  for (const leader of leaders)
+    b.row(
+      {
+        id: `${id} with ${leader}`,
+        max: 0,
+        terms: [
+          [leader, 1],
+          [id, -1],
+        ],
+        follows: { leader, follower: id },
+      },
+      null,
+    );
+}
+
+/** A new food, and the switches that bring it. */
+export interface Bought {
+  food: Food;
+  id: string;
 }
 
 const isNew = (dish: Dish, food: Food): boolean => !dish.parts.some((p) => p.food.id === food.id);
 
-const broughtElsewhere = (dish: Dish, food: Food, choice: Choice): boolean =>
-  dish.candidates.some(
-    (c) =>
-      c.part.section === choice.section &&
-      (c.rule.id !== choice.candidate?.rule.id ||
-        (c.part !== choice.candidate.part && !c.part.base)) &&
-      c.to.some((t) => t.food.id === food.id),
-  );
-
-/** One variable for each new food that several choices of a section bring: 1 as soon as one of them is used. */
-function sharedFoods(b: Builder, section: Section, uses: readonly Use[]): Map<string, string> {
-  const foods = new Map<string, { food: Food; by: Use[] }>();
-  for (const use of uses) {
-    const [first] = use.choices;
-    if (!first) continue;
-    for (const food of foodsOf(first)) {
-      if (!isNew(b.dish, food) || !broughtElsewhere(b.dish, food, first)) continue;
-      const row = foods.get(food.id) ?? { food, by: [] };
-      row.by.push(use);
-      foods.set(food.id, row);
+/** One variable for each new food, wherever in the dish it goes. */
+function foodRows(b: Builder, uses: readonly Use[]): Bought[] {
+  const by = new Map<Food, { part: Choice['part']; leaders: string[] }>();
+  for (const { id, choices } of uses) {
+    const [first] = choices;
+    for (const food of first ? foodsOf(first) : []) {
+      if (!first || !isNew(b.dish, food)) continue;
+      const row = by.get(food) ?? { part: first.part, leaders: [] };
+      row.leaders.push(id);
+      by.set(food, row);
     }
   }
-  const ids = new Map<string, string>();
-  for (const { food, by } of foods.values()) {
-    const [first] = by;
-    if (!first?.choices[0]) continue;
-    const id = idIn(section, `food ${food.id}`);
-    b.variable(id, foodCost(b.dish, food), first.choices[0].part, 1);
-    for (const use of by)
-      b.row(
-        {
-          id: `brings ${food.id} ${use.id}`,
-          max: 0,
-          terms: [
-            [use.id, 1],
-            [id, -1],
-          ],
-          follows: { leader: use.id, follower: id },
-        },
-        null,
-      );
-    ids.set(food.id, id);
-  }
-  return ids;
+  return [...by].map(([food, { part, leaders }]) => {
+    const id = `food ${food.id}`;
+    follower(b, id, purchaseTrouble(food, b.dish), leaders);
+    b.costs(id, foodCost(b.dish, food), part);
+    return { food, id };
+  });
 }
 
-/** Swaps in use (little of what is `asked` for may be enough), the foods they bring, and the most of them for flours and for each other line. */
-export function countRows(b: Builder, asked: (food: Food) => boolean): void {
-  const uses = useRows(b, asked);
-  for (const section of b.dish.sections) {
-    const own = uses.filter((u) => u.choices[0]?.section === section.id);
-    if (own.length === 0) continue;
-    const shared = sharedFoods(b, section, own);
-    const terms = new Map<string, number>();
-    for (const { id, choices } of own) {
-      const [first] = choices;
-      if (!first?.candidate?.part.base) continue;
-      for (const food of foodsOf(first)) {
-        if (!isNew(b.dish, food)) continue;
-        const name = shared.get(food.id);
-        if (name !== undefined) terms.set(name, 1);
-        else terms.set(id, (terms.get(id) ?? 0) + 1);
-      }
-    }
-    if (terms.size > MOST_NEW.flours)
-      b.row(
-        { id: idIn(section, 'new-flours'), max: MOST_NEW.flours, terms: [...terms] },
-        b.inSection(
-          section,
-          `No more than ${MOST_NEW.flours} new flours, so that it can be weighed out.`,
-        ),
-      );
-    for (const part of b.dish.parts) {
-      const lines = own.filter((u) => u.choices.some((c) => c.candidate?.part === part));
-      if (part.base || lines.length <= MOST_NEW.line) continue;
-      b.row(
-        {
-          id: `few ${part.key}`,
-          max: MOST_NEW.line,
-          terms: lines.map((u): [string, number] => [u.id, 1]),
-        },
-        null,
-      );
-    }
-  }
+/** One variable for each line that a swap changes. */
+function lineRows(b: Builder, uses: readonly Use[]): { part: Part; id: string; uses: Use[] }[] {
+  const lines = new Map<Part, Use[]>();
+  for (const use of uses)
+    for (const part of new Set(use.choices.flatMap((c) => c.candidate?.part ?? [])))
+      lines.set(part, [...(lines.get(part) ?? []), use]);
+  return [...lines].map(([part, own]) => {
+    const id = `line ${part.key}`;
+    follower(
+      b,
+      id,
+      LINE_TROUBLE,
+      own.map((use) => use.id),
+    );
+    return { part, id, uses: own };
+  });
+}
+
+export interface Counted {
+  uses: Use[];
+  foods: Bought[];
+  lines: { part: Part; id: string; uses: Use[] }[];
+}
+
+/** Swaps in use, the foods they bring and the lines they change; little of what is `asked` for may be enough. */
+export function countRows(b: Builder, asked: (food: Food) => boolean): Counted {
+  const uses = switchRows(b, asked);
+  const additions = additionRows(b);
+  return { uses, foods: foodRows(b, [...uses, ...additions]), lines: lineRows(b, uses) };
+}
+
+/** A switch for each addition of a food that must be bought. */
+function additionRows(b: Builder): Use[] {
+  return b.choices.flatMap((choice): Use[] => {
+    const { food } = choice;
+    if (choice.kind !== 'add' || !food || purchaseTrouble(food, b.dish) <= 0) return [];
+    const id = `use ${choice.id}`;
+    b.binary(id, 0, choice.part, [{ id: choice.id, most: choice.max }]);
+    return [{ id, choices: [choice] }];
+  });
 }

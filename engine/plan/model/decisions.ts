@@ -20,7 +20,7 @@ export interface Choice extends Decision {
   food: Food | null;
 }
 
-/** Fixed closeness cost of every line that is swapped, and of every new food, so that few are preferred. Own choice. */
+/** Fixed closeness cost of every swap, and of every new food: it tastes of one more thing. Own choice. */
 export const SWAP_COST = 0.005;
 const FOOD_COST = 0.015;
 
@@ -28,7 +28,7 @@ const FOOD_COST = 0.015;
 const ALLERGEN_COST = 0.015;
 
 /** A swap that is used replaces at least this share of its line, so that no pinch of a new flour is asked for. Own choice. */
-export const LEAST_USE = 0.1;
+export const LEAST_USE = 0.15;
 
 /** How much a role matters to what the dish is, 0..1, when all of it is swapped. Own choice. */
 const ROLE_WEIGHT: Partial<Record<Role, number>> = {
@@ -60,9 +60,6 @@ function weightOf(dish: Dish, part: Part): number {
   return ((ROLE_WEIGHT[part.role] ?? 0.3) * part.grams) / Math.max(total, 1e-9);
 }
 
-/** Allulose, in whatever form: the EU and the UK do not authorise it as a food, so there it costs more and others come first. */
-const unauthorisedInEu = (food: Food): boolean => (food.per100g.alluloseG ?? 0) > 0;
-
 function swapChoice(dish: Dish, candidate: Candidate): Choice {
   const { part, rule, to, cap } = candidate;
   const changes: Change[] = [
@@ -85,13 +82,11 @@ function swapChoice(dish: Dish, candidate: Candidate): Choice {
       section: part.section,
     })),
   ];
-  const unauthorised =
-    dish.goals.rule.region === 'eu' && to.some(({ food }) => unauthorisedInEu(food));
   return {
     id: `swap ${part.key} ${rule.id}`,
     kind: 'swap',
     changes,
-    cost: (rule.cost + (unauthorised ? 0.3 : 0)) * weightOf(dish, part),
+    cost: rule.cost * weightOf(dish, part),
     part: PART_OF_ROLE[part.role] ?? 'flavour',
     max: cap,
     candidate,

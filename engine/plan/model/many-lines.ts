@@ -1,9 +1,11 @@
 /** Keeps the programme of a long recipe small: like lines move together, and each line keeps its best stand-ins. */
 
 import type { NetCarbRule } from '../../model.ts';
-import type { Candidate } from '../dish/dish.ts';
+import type { Candidate, Dish } from '../dish/dish.ts';
 import { netPerGram } from '../dish/food-figures.ts';
+import { groupsOf } from './count-rows.ts';
 import type { Choice } from './decisions.ts';
+import { leastSaving, savingOf } from './trouble.ts';
 
 /** Stand-ins that one programme weighs at most; the ordinary recipe has fewer than fifty. Own choice, for its time. */
 const MOST_SWAPS = 80;
@@ -71,9 +73,23 @@ function kept(swaps: readonly Swap[], rule: NetCarbRule): Set<Swap> {
   );
 }
 
-/** The choices a programme takes on; of an ordinary recipe all of them, each for itself. */
-export function fewChoices(all: readonly Choice[], rule: NetCarbRule): ChoiceSet {
-  const swaps = all.filter(isSwap);
+/** The swaps that can save enough to be worth the trouble; all of them when an accepted change asks for more. */
+function worthwhile(swaps: readonly Swap[], dish: Dish): Swap[] {
+  const least = leastSaving(dish);
+  if (least <= 0 || dish.goals.adjustments.length > 0) return [...swaps];
+  const enough = new Set<Choice>(
+    groupsOf(swaps)
+      .filter((own) => own.reduce((sum, c) => sum + savingOf(c, dish) * c.max, 0) >= least)
+      .flat(),
+  );
+  return swaps.filter((swap) => enough.has(swap));
+}
+
+/** The choices a programme takes on; of an ordinary recipe all that are worthwhile, each for itself. */
+export function fewChoices(every: readonly Choice[], dish: Dish): ChoiceSet {
+  const { rule } = dish.goals;
+  const swaps = worthwhile(every.filter(isSwap), dish);
+  const all = every.filter((choice) => !isSwap(choice) || swaps.includes(choice));
   if (swaps.length <= MOST_SWAPS) return { choices: [...all], members: new Map(), leftOut: false };
   const alike = new Map<string, Swap[]>();
   for (const swap of swaps) {

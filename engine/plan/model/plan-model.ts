@@ -3,6 +3,7 @@ import type { ClosenessPart } from '../../model.ts';
 import type { Dish } from '../dish/dish.ts';
 import * as figure from '../dish/food-figures.ts';
 import type { Program, Row } from '../solver/programme.ts';
+import { lossPerUnit } from './closeness.ts';
 import { countRows } from './count-rows.ts';
 import { type Choice, choicesFor } from './decisions.ts';
 import type { Linear } from './expressions.ts';
@@ -10,6 +11,7 @@ import { goalRows } from './goal-rows.ts';
 import { askedFor, type LeverTarget, leverRows } from './lever-rows.ts';
 import { type ChoiceSet, fewChoices } from './many-lines.ts';
 import { Builder, type Meaning, type PlanVariable } from './row-builder.ts';
+import { shoppingRows } from './shopping-rows.ts';
 import { structureRows, waterAndFatRows } from './structure-rows.ts';
 import { dishRows, doseRows, freezingRows, sweetRows, tasteRows } from './taste-rows.ts';
 
@@ -43,8 +45,8 @@ const MOST_LOSS: Record<Extent, number> = { within: 0.9, lighter: 0.35 };
 
 /** The dish stays itself: all that is lost together has a limit. */
 function itselfRow(b: Builder, extent: Extent): void {
-  const terms = b.variables.flatMap(({ id, cost, penalty }): [string, number][] =>
-    penalty || cost <= 0 ? [] : [[id, cost]],
+  const terms = b.variables.flatMap((v): [string, number][] =>
+    lossPerUnit(v) > 0 ? [[v.id, lossPerUnit(v)]] : [],
   );
   b.row(
     { id: 'itself', max: MOST_LOSS[extent], terms },
@@ -62,7 +64,7 @@ export function buildModel(
   extent: Extent = 'within',
 ): PlanModel {
   const lines = choicesFor(dish);
-  const { choices, members, leftOut } = fewChoices(lines, dish.goals.rule);
+  const { choices, members, leftOut } = fewChoices(lines, dish);
   const b = new Builder(dish, choices);
   for (const { id, cost, part, max } of choices) b.variable(id, cost, part, max);
   wholeRows(b);
@@ -81,7 +83,8 @@ export function buildModel(
     dishRows(b);
     goalRows(b);
     leverRows(b, targets);
-    countRows(b, (food) => askedFor(targets, food), extent);
+    const counted = countRows(b, (food) => askedFor(targets, food));
+    shoppingRows(b, counted, extent === 'lighter');
     itselfRow(b, extent);
   }
   const rule = dish.goals.rule;

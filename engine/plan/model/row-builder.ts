@@ -9,6 +9,8 @@ import { type Attribute, type Linear, linear } from './expressions.ts';
 export interface PlanVariable extends Variable {
   /** Pays for a wish that is missed, not for a change of the dish. */
   penalty?: boolean;
+  /** The part of its cost that is trouble to the cook, not distance from the original. */
+  trouble?: number;
 }
 
 /** What a row means to the user. */
@@ -43,6 +45,37 @@ export class Builder {
       if (max !== undefined && max < (v.max ?? Number.POSITIVE_INFINITY))
         this.variables[at] = { ...v, max };
     });
+  }
+
+  /** A switch that lets others in, up to their most. */
+  binary(
+    id: string,
+    cost: number,
+    part: ClosenessPart,
+    opens: readonly { id: string; most: number }[],
+  ): void {
+    this.variables.push({ id, cost, binary: true, opens });
+    this.partOf.set(id, part);
+    for (const open of opens) {
+      const terms: [string, number][] = [
+        [open.id, 1],
+        [id, -open.most],
+      ];
+      this.row({ id: `link ${open.id}`, max: 0, terms, switch: id }, null);
+    }
+  }
+
+  /** A share 0..1 of something that is trouble to the cook. */
+  trouble(id: string, trouble: number): void {
+    this.variables.push({ id, cost: trouble, trouble, max: 1 });
+  }
+
+  /** Adds distance from the original to a variable's cost. */
+  costs(id: string, cost: number, part: ClosenessPart): void {
+    const at = this.variables.findIndex((v) => v.id === id);
+    const variable = this.variables[at];
+    if (variable) this.variables[at] = { ...variable, cost: variable.cost + cost };
+    this.partOf.set(id, part);
   }
 
   /** How far a wish is missed, in shares of it; `price` is paid for all of it. */

@@ -1,0 +1,52 @@
+/** What a plan costs its cook besides closeness: lines to change, foods to buy, and what is not worth doing. */
+import { hasTag } from '../../foods/tags.ts';
+import type { Availability, Food } from '../../model.ts';
+import type { Dish } from '../dish/dish.ts';
+import { netPerGram } from '../dish/food-figures.ts';
+import { availabilityOf } from '../dish/shopping.ts';
+import type { Choice } from './decisions.ts';
+
+/** Points of closeness that one changed line less is worth. Own choice. */
+export const LINE_TROUBLE = 0.02;
+
+/** Points of closeness that one food less to buy is worth, by where it is had. Own choice. */
+const PURCHASE_TROUBLE: Record<Availability, number> = {
+  cupboard: 0,
+  common: 0.01,
+  speciality: 0.04,
+};
+
+/** Trouble of a sweetener the user does not name, and of each place further down the user's list. Own choice. */
+const NOT_LIKED = 0.04;
+const PLACE_IN_LIST = 0.01;
+
+/** Net carbs a swap saves at least, g a serving, and share of what is above the budget. Own choice. */
+const LEAST_SAVING_G = 1.5;
+const LEAST_SAVING_SHARE = 0.1;
+
+/** Where the user's own order puts a sweetener; nothing for other foods, or without an order. */
+function likingTrouble(food: Food, order: readonly string[]): number {
+  if (order.length === 0 || !hasTag(food, 'sweetener')) return 0;
+  const at = order.indexOf(food.id);
+  return at < 0 ? NOT_LIKED : at * PLACE_IN_LIST;
+}
+
+/** What buying a food costs, in points of closeness. */
+export const purchaseTrouble = (food: Food, { goals }: Dish): number =>
+  PURCHASE_TROUBLE[availabilityOf(food, goals)] + likingTrouble(food, goals.sweeteners);
+
+/** Whether the user asks for more than a budget of net carbs, so that small changes may be worth it. */
+const asksForMore = ({ goals }: Dish): boolean =>
+  goals.fibreFloorG !== null || goals.sodiumLimitMg !== null || goals.energyLimitKcal !== null;
+
+/** Net carbs of a serving that a swap must save to be proposed, g; 0 when other wishes count as well. */
+export function leastSaving(dish: Dish): number {
+  if (asksForMore(dish)) return 0;
+  const now = dish.parts.reduce((sum, p) => sum + p.net * p.grams * p.eaten, 0) / dish.servings;
+  return Math.max(LEAST_SAVING_G, LEAST_SAVING_SHARE * (now - dish.goals.budgetG));
+}
+
+/** Net carbs of a serving that a unit of a choice saves, g. */
+export const savingOf = ({ changes }: Choice, { goals, servings }: Dish): number =>
+  changes.reduce((sum, c) => sum - c.grams * c.eaten * (netPerGram(c.food, goals.rule) ?? 0), 0) /
+  servings;
