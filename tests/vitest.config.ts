@@ -5,6 +5,8 @@ import { defineConfig } from 'vitest/config';
 const THOROUGH = [
   'tests/plan/frontier.test.ts',
   'tests/cli/cli.test.ts',
+  'tests/cli/light-document/parse-page.test.ts',
+  'tests/cli/page-pool.test.ts',
   'tests/plan/properties.test.ts',
   'tests/plan/solver/programme.test.ts',
   'tests/read/hostile.test.ts',

@@ -1,4 +1,5 @@
 /** Reads the command line into a job, or says what is wrong with it. */
+import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
 import { Allergen, DEFAULT_GOALS, type Goals, WAYS } from '../model.ts';
 import { encodingOf } from './decode-page.ts';
@@ -16,9 +17,16 @@ export interface Job {
   /** The pages' encoding as their server named it. */
   charset: string | null;
   goals: Goals;
+  /** Pages worked at the same time. */
+  threads: number;
+  /** Seconds after which a page is given up. */
+  limitSeconds: number;
   /** A file of package labels that take part in matching and planning. */
   ownFoods: string | null;
 }
+
+/** Own choice: a page takes some hundredths of a second. */
+const LIMIT_SECONDS = 20;
 
 export const USAGE = `usage: npm run engine -- VERB [FILE...] [options]
 
@@ -31,6 +39,8 @@ export const USAGE = `usage: npm run engine -- VERB [FILE...] [options]
   --files-from LIST   file names, one a line ('-': standard input)
   --url ADDRESS       the page's address, when the page does not say it
   --charset NAME      the pages' encoding, when their server named one
+  --jobs N            pages at a time (default: as many as the machine has cores)
+  --limit SECONDS     how long one page may take (default ${LIMIT_SECONDS})
   --budget GRAMS      net carbs of one serving (adapt; default 15)
   --servings N        servings to reckon with
   --net-carbs us|eu   how carbohydrate is stated (default us)
@@ -99,6 +109,8 @@ function split(argv: readonly string[]) {
         'files-from': { type: 'string' },
         url: { type: 'string' },
         charset: { type: 'string' },
+        jobs: { type: 'string' },
+        limit: { type: 'string' },
         budget: { type: 'string' },
         servings: { type: 'string' },
         'net-carbs': { type: 'string' },
@@ -141,6 +153,8 @@ export function readArguments(argv: readonly string[]): Job {
   if (ownFoods !== null && verb !== 'tally' && verb !== 'adapt') {
     throw new UsageError(`--own-foods goes with tally and adapt, not with ${verb}`);
   }
+  const threads = Math.floor(positiveNumber('jobs', values.jobs, 1) ?? availableParallelism());
+  const limitSeconds = positiveNumber('limit', values.limit, 0.01) ?? LIMIT_SECONDS;
   const { json, url = null } = values;
-  return { verb, files, filesFrom, json, url, charset, goals, ownFoods };
+  return { verb, files, filesFrom, json, url, charset, threads, limitSeconds, goals, ownFoods };
 }
