@@ -1,0 +1,30 @@
+/** The ingredients that one step takes, as rows to tick. */
+import type { RewrittenStep } from '../../../engine/model.ts';
+import type { IngredientRow } from '../recipe/lines/ingredient-rows.ts';
+
+/** Words of a name that do not tell it from others. */
+const SHORTEST_WORD = 3;
+
+const wordsOf = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .match(/\p{L}+/gu)
+    ?.filter((word) => word.length >= SHORTEST_WORD) ?? [];
+
+/** 'flours' and 'flour' are one word. */
+const stem = (word: string): string =>
+  word.length > 4 ? word.replace(/(?:es|s|n|en)$/, '') : word;
+
+/** The noun of a name: its last word before a comma. */
+const nounOf = (name: string): string | undefined => wordsOf(name.split(',')[0] ?? '').at(-1);
+
+function isNamed(row: IngredientRow, words: ReadonlySet<string>): boolean {
+  const noun = nounOf(row.now?.name ?? '');
+  return noun !== undefined && words.has(stem(noun));
+}
+
+/** Rows the step names, in the order of the list; what is left out of the recipe never comes. */
+export function atHand(rows: readonly IngredientRow[], step: RewrittenStep): IngredientRow[] {
+  const words = new Set(wordsOf(step.after).map(stem));
+  return rows.filter((row) => !row.heading && row.now !== null && isNamed(row, words));
+}

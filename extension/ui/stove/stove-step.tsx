@@ -1,0 +1,65 @@
+/** One step in large type, its reason, and a button for each time it names. */
+import type { RewrittenStep } from '../../../engine/model.ts';
+import { Icon } from '../controls/icon.tsx';
+import { stepParts } from '../recipe/new-amounts.ts';
+import { say } from '../words/say.ts';
+import { readyChime } from './chime.ts';
+import { stepTimes } from './step-times.ts';
+
+interface Props {
+  step: RewrittenStep;
+  at: number;
+  count: number;
+  language: string | undefined;
+  onTimer(name: string, seconds: number): void;
+}
+
+/** A timer is named after the step's first words. Own choice of length. */
+const NAME_WORDS = 5;
+
+export const firstWords = (text: string): string => {
+  const [clause = ''] = text.split(/[.;:(]/);
+  const words = clause.trim().split(/\s+/);
+  return words.length > NAME_WORDS ? `${words.slice(0, NAME_WORDS).join(' ')} …` : words.join(' ');
+};
+
+export function StoveStep({ step, at, count, language, onTimer }: Props) {
+  const lang = step.lang ?? language;
+  const start = (seconds: number) => {
+    readyChime();
+    onTimer(firstWords(step.after), seconds);
+  };
+  return (
+    <section class="stove-main" aria-live="polite" aria-label={say('stepOf', at + 1, count)}>
+      <p class="stove-count">
+        <b>{at + 1}</b> {say('ofSteps', count)}
+      </p>
+      {step.section !== null && (
+        <p class="soft" lang={language}>
+          {step.section}
+        </p>
+      )}
+      <p class="stove-text" lang={lang}>
+        {stepParts(step.after, step.change === 'kept' ? step.after : step.before).map(
+          ({ text, isNew }, n) =>
+            isNew ? (
+              <b key={n} class="new">
+                {text}
+              </b>
+            ) : (
+              text
+            ),
+        )}
+      </p>
+      <div class="acts">
+        {stepTimes(step.after).map(({ text, seconds }) => (
+          <button key={seconds} type="button" class="button" onClick={() => start(seconds)}>
+            <Icon name="clock" />
+            {say('startTimer', text)}
+          </button>
+        ))}
+      </div>
+      {step.why && <p class="stove-why">{step.why}</p>}
+    </section>
+  );
+}
