@@ -43,7 +43,7 @@ const benchOn =
     const popup = await popupOn(path)(run, pages);
     await popup.close();
     const bench = await run.open(`bench.html#${place}`);
-    await bench.locator('.recipe, .place').first().waitFor();
+    await bench.locator('.recipe, .place, .stove').first().waitFor();
     await then(bench);
     return bench;
   };

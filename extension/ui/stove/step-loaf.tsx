@@ -4,7 +4,8 @@ const WIDE = 78;
 const HIGH = 84;
 const FLOOR = 96;
 
-function Heel({ at, right }: { at: number; right: boolean }) {
+/** The rounded end of the loaf, left or right. */
+function heelPath(at: number, right: boolean): string {
   const from = at * WIDE;
   const top = FLOOR - HIGH + 8;
   return right
@@ -14,13 +15,13 @@ function Heel({ at, right }: { at: number; right: boolean }) {
 
 /** Outline of one slice's side: heels at both ends, straight cuts between. */
 function sidePath(at: number, count: number): string {
-  if (count > 1 && at === 0) return Heel({ at, right: false });
-  if (count > 1 && at === count - 1) return Heel({ at, right: true });
+  if (count > 1 && at === 0) return heelPath(at, false);
+  if (count > 1 && at === count - 1) return heelPath(at, true);
   const from = at * WIDE;
   return `M${from + 1} ${FLOOR}V${FLOOR - HIGH + 8}H${from + WIDE - 1}V${FLOOR}Z`;
 }
 
-function Face({ at }: { at: number }) {
+function Face({ at, numbered }: { at: number; numbered: boolean }) {
   const x = at * WIDE;
   const outline = `M${x + 8} ${FLOOR - 8}V46C${x - 2} 40 ${x} 14 ${x + 24} 12H${x + 54}C${x + 78} 14 ${x + 80} 40 ${x + 70} 46V${FLOOR - 8}Q${x + 70} ${FLOOR} ${x + 62} ${FLOOR}H${x + 16}Q${x + 8} ${FLOOR} ${x + 8} ${FLOOR - 8}Z`;
   return (
@@ -31,9 +32,11 @@ function Face({ at }: { at: number }) {
         d={outline}
         transform={`translate(${(x + 39) * 0.14} ${FLOOR * 0.1 - 2}) scale(0.86 0.9)`}
       />
-      <text class="slice-number" x={x + 39} y={66}>
-        {at + 1}
-      </text>
+      {numbered && (
+        <text class="slice-number" x={x + 39} y={66}>
+          {at + 1}
+        </text>
+      )}
     </>
   );
 }
@@ -43,8 +46,9 @@ function score(at: number): string {
   return `M${x} ${FLOOR - 28}q6 -28 36 -38q-6 28 -36 38Z`;
 }
 
-/** More slices than this are too thin to be told apart: the count in words does. Own choice. */
-const MOST_SLICES = 14;
+/** More slices than this are too thin to be told apart, or for a number on one. Own choice. */
+const MOST_SLICES = 24;
+const MOST_NUMBERED = 7;
 
 export function StepLoaf({ at, count }: { at: number; count: number }) {
   if (count < 2 || count > MOST_SLICES) return null;
@@ -52,7 +56,7 @@ export function StepLoaf({ at, count }: { at: number; count: number }) {
   return (
     <svg class="step-loaf" viewBox={`0 0 ${count * WIDE} ${FLOOR + 2}`} aria-hidden="true">
       {slices.map((n) => {
-        if (n === at) return <Face key={n} at={n} />;
+        if (n === at) return <Face key={n} at={n} numbered={count <= MOST_NUMBERED} />;
         return (
           <g key={n} class={n < at ? 'slice-done' : 'slice-to-come'}>
             <path d={sidePath(n, count)} />
