@@ -111,7 +111,10 @@ function readOut(
 ): Match | null {
   const find = (part: string): readonly Candidate[] =>
     sure(matchName(part.trim(), lookup, wanted)) ?? [];
-  const names = [name, ...item.alternatives.map((other) => other.name)];
+  // 'Bone in, skin on chicken thighs': the food may stand behind a comma
+  const behind =
+    line.items.length > 1 ? [] : [...(item.preparation ?? '').split(','), line.purpose ?? ''];
+  const names = [name, ...item.alternatives.map((other) => other.name), ...behind];
   const read = names.map((one) => lastResort(one, line, lookup, find));
   return toMatch(read.find((found) => found.length > 0) ?? []);
 }

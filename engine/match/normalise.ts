@@ -46,6 +46,16 @@ function headLast(text: string): string {
   return parts.length < 2 ? text : parts.reverse().join(' ');
 }
 
+/** What a food free of something is called; a food free of anything else goes by its own name. */
+const FREE_OF: Readonly<Record<string, string>> = words.freeOf;
+
+/** What is free of fat or gluten is nothing like it: 'fat free creamer' has one word for both. */
+const withoutFreeOf = (text: string): string =>
+  text.replace(
+    /\b([a-z]{3,})[- ]+free\b(?![- ]+(?:range|flow|fall|run))/g,
+    (_, of: string) => FREE_OF[of] ?? '',
+  );
+
 /** 'leg of lamb' reads as 'lamb leg': what follows 'of' says which food it is. */
 function ofLast(tokens: string[]): string[] {
   const at = tokens.indexOf('of');
@@ -60,8 +70,7 @@ function ofLast(tokens: string[]): string[] {
  */
 export function tokensOf(name: string): string[] {
   const whole = plainText(name.length > 300 ? name.slice(0, 300) : name);
-  // What is free of gluten is nothing like gluten.
-  const text = whole.includes('gluten') ? whole.replace(/gluten[- ]+free/g, 'glutenfree') : whole;
+  const text = whole.includes('free') ? withoutFreeOf(whole) : whole;
   const bare = text.includes('(') ? text.replace(/\([^)]*\)?/g, ' ') : text;
   const found = headLast(bare).match(/[a-z][a-z0-9]*|\d+(?:\.\d+)?%|\d+/g) ?? [];
   // A lone letter is a unit or a slip ('100 F', 's' of a possessive), never a food.

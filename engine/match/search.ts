@@ -129,6 +129,9 @@ export function shortened(
 ): readonly Candidate[] {
   const [start = ''] = name.split(ABOUT);
   if (start === name || start.trim() === '') return whole;
-  const found = sure(matchName(start.trim(), lookup, wanted));
-  return found ? found.map((c) => ({ ...c, score: c.score * 0.95 })) : whole;
+  const found = matchName(start.trim(), lookup, wanted).map((c) => ({
+    ...c,
+    score: c.score * 0.95,
+  }));
+  return (found[0]?.score ?? 0) > (whole[0]?.score ?? 0) ? found : whole;
 }

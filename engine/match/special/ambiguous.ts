@@ -15,8 +15,9 @@ const MEANINGS = new Map(
   ),
 );
 
-/** 'Milk of your choice' is any milk. */
-const OF_CHOICE = /\s+(?:of (?:your )?choice|of any kind|as you like)$/i;
+/** 'Any milk of your choice', 'your favourite milk' are milk. */
+const OF_CHOICE =
+  /^(?:any|your favou?rite|your preferred)\s+|\s+(?:of (?:your )?(?:own )?(?:choice|choosing)|of any kind|as you like|you like)$/gi;
 
 /** A package of the user's own that bears the word settles what it means. */
 const isSettled = (key: string, lookup: Lookup): boolean =>

@@ -4,6 +4,7 @@ import kinds from '../data/unknown-kinds.json' with { type: 'json' };
 import { bareTokens, type Candidate, keyOf, type Lookup } from '../lookup.ts';
 import { CLASS, GENERAL, GUARDED, headAt, worth } from '../name-words.ts';
 import { tokensOf } from '../normalise.ts';
+import { longestRun } from './longest-run.ts';
 
 export type Find = (name: string) => readonly Candidate[];
 
@@ -12,6 +13,7 @@ const GLOSS = 0.85;
 const ENDING = 0.75;
 const FIRST_OF_SEVERAL = 0.8;
 const UNKNOWN_KIND = 0.55;
+const UNKNOWN_HEAD = 0.5;
 
 const lowered = (
   found: readonly Candidate[],
@@ -76,9 +78,25 @@ function ofUnknownKind(name: string, find: Find): readonly Candidate[] {
   return lowered(find(word.food), UNKNOWN_KIND, `of a kind not known, taken as ${word.food}`);
 }
 
+/** 'Grinder rolls', 'house sauce': only what it is called at the end is known. */
+function ofUnknownHead(name: string, find: Find): readonly Candidate[] {
+  const tokens = tokensOf(name);
+  const head = tokens[headAt(tokens)] ?? '';
+  const known = kinds.heads.find(({ words }) => words.includes(head));
+  if (!known) return [];
+  return lowered(find(known.food), UNKNOWN_HEAD, `of a kind not known, taken as ${known.food}`);
+}
+
+/** 'Flour sifter', 'wooden skewers': a thing to cook with. */
+const isTool = (name: string): boolean => {
+  const tokens = tokensOf(name);
+  return kinds.tools.includes(tokens[tokens.length - 1] ?? '');
+};
+
 /**
  * Candidates read from brackets, from the end of the name, from the first food of several, or from
- * its class alone; each less sure than the one before. Empty when nothing in the name is known.
+ * its class alone; each less sure than the one before. Empty when nothing in the name is known, and for
+ * tools.
  */
 export function lastResort(
   name: string,
@@ -86,11 +104,14 @@ export function lastResort(
   lookup: Lookup,
   find: Find,
 ): readonly Candidate[] {
+  if (isTool(name)) return [];
   const ways = [
     () => fromBrackets(line, find),
     () => firstOfSeveral(name, find),
     () => fromEnding(name, lookup, find),
     () => ofUnknownKind(name, find),
+    () => ofUnknownHead(name, find),
+    () => longestRun(name, lookup, find),
   ];
   for (const way of ways) {
     const found = way();
