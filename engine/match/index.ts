@@ -14,7 +14,7 @@ import { tokensOf } from './normalise.ts';
 import { toMatch } from './ranked.ts';
 import { matchName, shortened, sure } from './search.ts';
 import { ambiguousMatch } from './special/ambiguous.ts';
-import { meantName } from './special/first-of-two.ts';
+import { meantName, withNextNoun } from './special/first-of-two.ts';
 import { lastResort } from './special/last-resort.ts';
 import { isLeftover, nameByAmount } from './special/named-by-amount.ts';
 import { takenPart, withoutAttached } from './special/part-taken.ts';
@@ -62,7 +62,7 @@ function matchByName(item: Item, line: Line, options: MatchOptions): Match | nul
   if (isOtherLanguage(options.language)) return matchInLanguage(item, line, options, wanted);
   if (isLeftover(line)) return null;
   const name = nameByAmount(
-    withoutAttached(takenPart(item, line, meantName(item, lookup))),
+    withoutAttached(takenPart(item, line, withNextNoun(meantName(item, lookup), item, line.items))),
     item,
     line.text,
   );
@@ -111,12 +111,19 @@ function readOut(
 ): Match | null {
   const find = (part: string): readonly Candidate[] =>
     sure(matchName(part.trim(), lookup, wanted)) ?? [];
-  // 'Bone in, skin on chicken thighs': the food may stand behind a comma
-  const behind =
-    line.items.length > 1 ? [] : [...(item.preparation ?? '').split(','), line.purpose ?? ''];
-  const names = [name, ...item.alternatives.map((other) => other.name), ...behind];
-  const read = names.map((one) => lastResort(one, line, lookup, find));
-  return toMatch(read.find((found) => found.length > 0) ?? []);
+  const names = [name, ...item.alternatives.map((other) => other.name)];
+  for (const read of [...names, ...wordsBehind(item, line)]) {
+    const found = lastResort(read, line, lookup, find);
+    if (found.length > 0) return toMatch(found);
+  }
+  return null;
+}
+
+/** 'Bone in, skin on chicken thighs': the food may stand behind a comma, or behind a 'for'. */
+function wordsBehind(item: Item, line: Line): string[] {
+  if (line.items.length > 1) return [];
+  const parts = [...(item.preparation ?? '').split(','), line.purpose ?? ''];
+  return parts.filter((part) => part.trim() !== '' && !/\d|\b(?:in|into|with|by)\b/i.test(part));
 }
 
 /** Above this no English name is looked for on a page in another language. Own choice. */

@@ -30,6 +30,7 @@ const ENERGY_EXEMPT = new Map([
   ['ascorbic-acid', '3 kcal per g of organic acid, no carbohydrate'],
   ['cocoa-powder', 'specific factors 1.83, 8.37 and 1.33 kcal per g, USDA Handbook 74'],
   ['cacao-powder', 'as cocoa powder'],
+  ['spirulina', 'vegetable factors 2.44, 8.37 and 3.57 kcal per g, USDA Handbook 74'],
   ['cocoa-powder-alkalised', 'as cocoa powder'],
   ['oat-bran', 'specific factors of USDA Handbook 74'],
   ['tagatose', '1.5 kcal per g'],

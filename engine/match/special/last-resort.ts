@@ -90,7 +90,8 @@ function ofUnknownHead(name: string, find: Find): readonly Candidate[] {
 /** 'Flour sifter', 'wooden skewers': a thing to cook with. */
 const isTool = (name: string): boolean => {
   const tokens = tokensOf(name);
-  return kinds.tools.includes(tokens[tokens.length - 1] ?? '');
+  const isMade = tokens.some((token) => kinds.materials.includes(token));
+  return isMade || kinds.tools.includes(tokens[tokens.length - 1] ?? '');
 };
 
 /**
@@ -107,6 +108,7 @@ export function lastResort(
   if (isTool(name)) return [];
   const ways = [
     () => fromBrackets(line, find),
+    () => lowered(find(name), GLOSS),
     () => firstOfSeveral(name, find),
     () => fromEnding(name, lookup, find),
     () => ofUnknownKind(name, find),

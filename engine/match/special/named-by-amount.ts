@@ -86,6 +86,11 @@ const isCupOfChips = ({ name, preparation, amounts: [first] }: Item): boolean =>
   (first?.unit === 'cup' || first?.unit === 'tbsp') &&
   !/crush|crumbl|broken/i.test(preparation ?? '');
 
+/** Peppermint that is crushed, or counted, is the sweet. */
+const isPeppermintSweet = ({ name, preparation, amounts: [first] }: Item): boolean =>
+  /^(?:hard )?peppermints?$/i.test(name.trim()) &&
+  (/crush|broken/i.test(preparation ?? '') || (/s$/i.test(name) && first !== undefined));
+
 /** Cocktail and dessert usage: the sweet canned product. */
 const isCreamOfCoconut = ({ name }: Item): boolean => /\bcream of coconut\b/i.test(name);
 
@@ -100,6 +105,7 @@ interface SpecialName {
 /** The first that fits decides. */
 const SPECIAL_NAMES: readonly SpecialName[] = [
   { reads: 'sweetened coconut cream', when: isCreamOfCoconut },
+  { reads: 'peppermint candy', when: isPeppermintSweet },
   { reads: 'rye whiskey', when: isPouredRye },
   { reads: 'stevia erythritol blend', when: isBulkSweetener },
   { reads: 'canned biscuits', when: isCannedBiscuit },
