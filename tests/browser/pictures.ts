@@ -6,7 +6,7 @@ import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { buildBoth } from './drive/build.ts';
+import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { EXTRA_PAGES } from './drive/extra-pages.ts';
 import { ROOT } from './drive/places.ts';
@@ -123,7 +123,7 @@ async function shoot(run: ChromiumRun, pages: Served, shot: Shot, suffix: string
 }
 
 async function shootAll(): Promise<void> {
-  buildBoth();
+  buildChromium();
   mkdirSync(FOLDER, { recursive: true });
   const profile = mkdtempSync(join(tmpdir(), 'crumbshift-pictures-'));
   const pages = await serveDemo(EXTRA_PAGES);

@@ -10,11 +10,18 @@ const SECOND: readonly RailPlace[] = ['cupboard', 'kept', 'settings'];
 const BAR: readonly RailPlace[] = ['recipe', 'stove', 'buy', 'kept'];
 const MORE: readonly RailPlace[] = ['bakes', 'cupboard', 'settings'];
 
-function PlaceLink({ place, here }: { place: RailPlace; here: Place }) {
+interface LinkProps {
+  place: RailPlace;
+  here: Place;
+  /** Words for a narrow bar. */
+  brief?: boolean;
+}
+
+function PlaceLink({ place, here, brief = false }: LinkProps) {
   return (
     <a href={`#${place}`} aria-current={place === here ? 'page' : undefined}>
       <Icon name={ICONS[place]} />
-      {say(WORDS[place])}
+      {say(brief && place === 'stove' ? 'placeStoveBrief' : WORDS[place])}
     </a>
   );
 }
@@ -66,7 +73,9 @@ export function Rail({ here }: { here: Place }) {
         </div>
       </nav>
       <nav class="bar" aria-label={say('places')}>
-        <Links places={BAR} here={here} />
+        {BAR.map((place) => (
+          <PlaceLink key={place} place={place} here={here} brief />
+        ))}
         <More here={here} />
       </nav>
     </>

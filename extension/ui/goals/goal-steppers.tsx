@@ -1,7 +1,7 @@
 /** Budget and servings. A change is worked out at once. */
 import type { Adaptation, Goals } from '../../../engine/model.ts';
 import { Stepper } from '../controls/stepper.tsx';
-import { portionNoun, portionWord } from '../words/portion.ts';
+import { portionNoun } from '../words/portion.ts';
 import { say } from '../words/say.ts';
 
 interface Props {
@@ -21,7 +21,7 @@ export function GoalSteppers({ adaptation, goals, brief = false, onGoals }: Prop
       <Stepper
         label={say('budgetLabel')}
         unit="g"
-        caption={brief ? say('budgetBrief') : say('budgetCaption', portionWord(adaptation))}
+        caption={brief ? say('budgetBrief') : say('budgetCaption', portionNoun(adaptation, 1))}
         value={goals.budgetG}
         min={0}
         max={500}

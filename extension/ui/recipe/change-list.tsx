@@ -8,8 +8,12 @@ import { type Change, changesOf, partedChanges } from './changes.ts';
 
 const grams = (value: number): string => `${gramsOnScale(value)} g`;
 
+/** Less than this of a companion (g) goes without saying here: the list of ingredients has it. Own choice. */
+const WORTH_SAYING_G = 1;
+
 /** The amount that stands out, and the rest of the line. */
-export function changeWords({ from, keptG, to }: Change): { amount: string; text: string } {
+export function changeWords({ from, keptG, to: all }: Change): { amount: string; text: string } {
+  const to = all.filter(({ grams: each }, at) => at === 0 || each >= WORTH_SAYING_G);
   const [first, ...others] = to;
   const joined = (foods: typeof to) =>
     sayList(foods.map((one) => `${grams(one.grams)} ${one.food}`));

@@ -22,10 +22,9 @@ const LEADING = /^([\d¼½¾⅓⅔⅛⅜⅝⅞][\d¼½¾⅓⅔⅛⅜⅝⅞.,/–
 function placeOf(text: string, names: readonly string[]): { at: number; name: string } | null {
   for (const name of names) {
     if (name.trim() === '') continue;
-    const found = new RegExp(`(?<![\\p{L}\\p{N}])${escaped(name.trim())}`, 'iu').exec(text);
-    if (found)
-      return { at: found.index, name: text.slice(found.index, found.index + name.trim().length) };
-  }
+    // To the end of the word: 'carrot' names the carrots of a line.
+    const found = new RegExp(`(?<![\\p{L}\\p{N}])${escaped(name.trim())}\\p{L}*`, 'iu').exec(text);
+    if (found) return { at: found.index, name: found[0] };
   return null;
 }
 
