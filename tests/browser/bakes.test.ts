@@ -4,10 +4,18 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { violations } from './drive/axe.ts';
+import {
+  benchWith,
+  figuresOn,
+  fold,
+  goTo,
+  keepHere,
+  LOAF_TEXT,
+  rowsOf,
+  settled,
+} from './drive/bench.ts';
 import { buildBoth } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
-import { benchWith, LOAF_TEXT, rowsOf, saveHere } from './drive/loaf-text.ts';
 
 let folder: string;
 let run: ChromiumRun;
@@ -15,13 +23,34 @@ let bench: Page;
 /** Reworked lines as they were baked. */
 let baked: string[];
 
-const log = () => bench.locator('#bakes');
+const log = () => bench.locator('.bake-log');
 const figure = async (text: string | null): Promise<number> =>
   Number.parseFloat(text?.replace(/[^\d.]*/, '') ?? '');
 
-async function openSaved(): Promise<void> {
-  bench = await run.open('bench.html?paste');
-  await bench.locator('#saved .saved > li > a').first().click();
+/** The reworked lines, looked at in the recipe place; goes back to the bakes. */
+async function rowsThere(): Promise<string[]> {
+  await goTo(bench, 'recipe');
+  await settled(bench);
+  const rows = await rowsOf(bench);
+  await goTo(bench, 'bakes');
+  await log().waitFor();
+  return rows;
+}
+
+async function keepThere(): Promise<void> {
+  await goTo(bench, 'recipe');
+  await settled(bench);
+  await keepHere(bench);
+  await goTo(bench, 'bakes');
+  await log().waitFor();
+}
+
+async function openKept(): Promise<void> {
+  bench = await run.open('bench.html#kept');
+  await bench.locator('.kept-title').first().click();
+  await bench.locator('.recipe .verdict').waitFor();
+  await settled(bench);
+  await goTo(bench, 'bakes');
   await bench.locator('.bakes > li').first().waitFor();
 }
 
@@ -31,6 +60,7 @@ beforeAll(async () => {
   run = await openChromium({ profile: join(folder, 'profile') });
   bench = await benchWith(run, LOAF_TEXT);
   baked = await rowsOf(bench);
+  await goTo(bench, 'bakes');
 });
 
 afterAll(async () => {
@@ -39,10 +69,10 @@ afterAll(async () => {
 });
 
 describe('the bake log', () => {
-  it('asks for the recipe to be saved first', async () => {
-    expect(await log().textContent()).toContain('Save the recipe');
+  it('asks for the recipe to be kept first', async () => {
+    expect(await log().textContent()).toContain('Keep the recipe');
     expect(await log().getByText('I baked this').count()).toBe(0);
-    await saveHere(bench);
+    await keepThere();
     await log().getByText('I baked this').waitFor();
   });
 
@@ -76,10 +106,12 @@ describe('the bake log', () => {
   });
 
   it('makes the weighed dish count for a slice', async () => {
-    const weigh = bench.locator('.weigh');
+    await goTo(bench, 'recipe');
+    await settled(bench);
+    const weigh = (await fold(bench, 'slice')).locator('.weigh');
     expect(await weigh.getByLabel('Whole dish').inputValue()).toBe('780');
     await weigh.getByLabel('Your slice').fill('65');
-    const serving = await figure(await bench.locator('.big-figure').nth(1).textContent());
+    const serving = (await figuresOn(bench)).now;
     const slice = await figure(await weigh.locator('.slice-figure').textContent());
     // Twelve servings weigh 780 g, so one of 65 g has the net carbs of a serving.
     expect(Math.abs(slice - serving)).toBeLessThanOrEqual(0.11);
@@ -87,6 +119,7 @@ describe('the bake log', () => {
     expect(
       Math.abs((await figure(await weigh.locator('.slice-figure').textContent())) - 2 * serving),
     ).toBeLessThanOrEqual(0.16);
+    await goTo(bench, 'bakes');
   });
 
   it('proposes changes with their reasons, and an accepted one reworks the recipe at once', async () => {
@@ -95,31 +128,38 @@ describe('the bake log', () => {
     for (const text of await proposals.allTextContents()) expect(text).toContain('Source:');
     const water = proposals.filter({ hasText: /Less water/ });
     await water.getByRole('button', { name: 'Take it up' }).click();
-    await expect.poll(() => rowsOf(bench)).not.toEqual(baked);
     await log().getByText('Changed after your bakes').waitFor();
-    await saveHere(bench);
-    await expect.poll(() => bench.getByRole('button', { name: 'Take up again' }).count()).toBe(1);
+    expect(await rowsThere()).not.toEqual(baked);
+    await keepThere();
+    await goTo(bench, 'recipe');
+    const tries = await fold(bench, 'tries');
+    await expect
+      .poll(() => tries.getByRole('button', { name: 'Take it up again' }).count())
+      .toBe(1);
   });
 
   it('is still there after the browser was started again, and a change can be withdrawn', async () => {
-    const changed = await rowsOf(bench);
+    const changed = await rowsThere();
     await run.close();
     run = await openChromium({ profile: join(folder, 'profile') });
-    await openSaved();
+    await openKept();
     expect(await log().locator('.bakes > li').textContent()).toContain('Sticky near the base.');
-    expect(await rowsOf(bench)).toEqual(changed);
+    expect(await rowsThere()).toEqual(changed);
     await log().getByRole('button', { name: 'Withdraw' }).click();
-    await expect.poll(() => rowsOf(bench)).toEqual(baked);
+    expect(await rowsThere()).toEqual(baked);
   });
 
   it('names a version and says that it worked', async () => {
-    const versions = bench.locator('section', { hasText: 'The version saved last' });
-    await versions.getByLabel('Name of the version saved last').fill('Less water');
-    await versions.getByLabel('this one worked: the version saved last').check();
-    await bench.locator('#saved', { hasText: '“Less water”, this one worked' }).waitFor();
-    await versions.getByRole('button', { name: 'Compare' }).first().click();
-    const rows = await versions.locator('.compared tr').allTextContents();
-    expect(rows.some((text) => text.includes('Net carbs a serving'))).toBe(true);
+    await goTo(bench, 'recipe');
+    const tries = await fold(bench, 'tries');
+    await tries.getByLabel('Name: The one kept last').fill('Less water');
+    await tries.getByLabel('this one worked: The one kept last').check();
+    await tries.getByRole('button', { name: 'What differs' }).first().click();
+    const rows = await tries.locator('.differences li').allTextContents();
+    expect(rows.some((text) => text.includes('Net carbs of a serving'))).toBe(true);
+    await goTo(bench, 'kept');
+    await bench.getByText('“Less water”').waitFor();
+    await goTo(bench, 'bakes');
   });
 
   it('gives a removed bake back', async () => {
@@ -129,86 +169,5 @@ describe('the bake log', () => {
     expect(await bench.evaluate('document.activeElement.textContent')).toBe('Undo');
     await bench.keyboard.press('Enter');
     await log().locator('.bakes > li').waitFor();
-  });
-});
-
-describe('the full view with everything open', () => {
-  beforeAll(async () => {
-    await bench.evaluate(() => {
-      for (const part of document.querySelectorAll('details')) part.open = true;
-    });
-    await bench.locator('.nutrients .figure-button').first().click();
-  });
-
-  it.each([
-    ['light', 'none'],
-    ['dark', 'none'],
-    ['light', 'active'],
-  ] as const)('passes WCAG AA rules, %s, forced colours %s', async (colorScheme, forcedColors) => {
-    await bench.emulateMedia({ colorScheme, forcedColors });
-    expect(await violations(bench)).toEqual([]);
-  });
-
-  it.each([
-    ['320 px', 320],
-    ['twice the size on a screen of 1280 px', 640],
-  ])('needs no sideways scrolling at %s', async (_, width) => {
-    await bench.setViewportSize({ width, height: 700 });
-    expect(await bench.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
-      width,
-    );
-  });
-
-  it('is reached by keyboard in the order of the page, the focus always in sight', async () => {
-    await bench.setViewportSize({ width: 1100, height: 800 });
-    // Of radio buttons only the chosen one is a stop.
-    const controls = await bench.evaluate(() => {
-      const all = 'a[href], button:enabled, input, select, textarea, summary';
-      const stops = [...document.querySelectorAll<HTMLElement>(all)].filter(
-        (one) => one.offsetParent !== null && !one.matches('input[type=radio]:not(:checked)'),
-      );
-      for (const [at, stop] of stops.entries()) stop.dataset.stop = String(at);
-      stops[0]?.focus();
-      return stops.length;
-    });
-    // From here on by keys, so that the browser draws its rings.
-    await bench.keyboard.press('Tab');
-    await bench.keyboard.press('Shift+Tab');
-    const seen: number[] = [];
-    for (let presses = 0; presses < controls + 60; presses += 1) {
-      const stop = await bench.evaluate(() => {
-        const at = document.activeElement;
-        if (!(at instanceof HTMLElement) || at === document.body) return null;
-        const box = at.getBoundingClientRect();
-        const x = Math.min(Math.max(box.x + box.width / 2, 0), innerWidth - 1);
-        const y = Math.min(Math.max(box.y + box.height / 2, 0), innerHeight - 1);
-        const top = document.elementFromPoint(x, y);
-        return {
-          at: Number(at.dataset.stop),
-          words: `${at.tagName} ${at.textContent}`,
-          clear: at.contains(top) || at.closest('label')?.contains(top) === true,
-          ring: getComputedStyle(at).outlineStyle !== 'none',
-        };
-      });
-      if (!stop) break;
-      expect(stop, stop.words).toMatchObject({ clear: true, ring: true });
-      seen.push(stop.at);
-      await bench.keyboard.press('Tab');
-    }
-    const order = seen.filter((at, index) => at !== seen[index - 1]);
-    expect(order).toEqual(Array.from({ length: controls }, (_, at) => at));
-  });
-
-  it('moves nothing for those who ask for it', async () => {
-    await bench.emulateMedia({ reducedMotion: 'reduce' });
-    const moving = await bench.evaluate(() =>
-      [...document.querySelectorAll('*')]
-        .filter((part) => {
-          const { animationName, transitionDuration } = getComputedStyle(part);
-          return animationName !== 'none' || !/^(0s(, )?)+$/.test(transitionDuration);
-        })
-        .map((part) => part.className),
-    );
-    expect(moving).toEqual([]);
   });
 });

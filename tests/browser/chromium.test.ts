@@ -1,33 +1,22 @@
+/** The main path in Chromium: click, understand, keep, come back. */
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { violations } from './drive/axe.ts';
+import { figuresOn, fold, goTo, keepHere, openLine, rowsOf, settled } from './drive/bench.ts';
 import { buildBoth } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
-import { adaptByCommandLine, type CommandLineResult, shownGrams } from './drive/expected.ts';
+import {
+  adaptByCommandLine,
+  type CommandLineResult,
+  shownBefore,
+  shownGrams,
+} from './drive/expected.ts';
+import { EXTRA_PAGES, LONG_NAME } from './drive/extra-pages.ts';
 import { requestsIn } from './drive/netlog.ts';
 import { LOAF } from './drive/places.ts';
 import { type Served, serveDemo } from './drive/server.ts';
-
-const LONG_NAME = 'Grandmother’s-Sunday-'.repeat(12);
-const NO_RECIPE = '<!doctype html><title>Notes</title><p>We met on Tuesday and talked.</p>';
-const LONG_PAGE = `<!doctype html><title>Long</title><script type="application/ld+json">${JSON.stringify(
-  {
-    '@context': 'https://schema.org',
-    '@type': 'Recipe',
-    name: LONG_NAME,
-    recipeYield: '8 servings',
-    recipeIngredient: [
-      `300 g ${'unbleached-stone-ground-'.repeat(8)}bread flour`,
-      '200 g sugar',
-      '<img src=x onerror=alert(1)> 100 g butter',
-      'a handful of zibbelwort',
-    ],
-    recipeInstructions: '<b>Mix</b> everything and bake.',
-  },
-)}</script>`;
 
 let folder: string;
 let pages: Served;
@@ -41,18 +30,29 @@ async function popupOn(path: string): Promise<Page> {
   const page = await run.context.newPage();
   await page.goto(`${pages.origin}/${path}`);
   const popup = await run.click(page);
-  await popup.waitForSelector('.headline, .message h2:not(:text("Reading"))');
+  await popup.locator('.verdict, .message:not(.working)').first().waitFor();
   return popup;
 }
 
 const words = async (part: Locator): Promise<string> => (await part.textContent()) ?? '';
+const field = (page: Page, name: RegExp) => page.getByRole('textbox', { name }).first();
+const kept = (bench: Page) => bench.locator('.kept-title');
+
+async function openFirstKept(): Promise<Page> {
+  const bench = await run.open('bench.html#kept');
+  await kept(bench).first().click();
+  await bench.locator('.recipe .verdict').waitFor();
+  await settled(bench);
+  return bench;
+}
 
 beforeAll(async () => {
   buildBoth();
   said = adaptByCommandLine(LOAF);
   folder = mkdtempSync(join(tmpdir(), 'crumbshift-chromium-'));
-  pages = await serveDemo({ '/nothing.html': NO_RECIPE, '/long.html': LONG_PAGE });
+  pages = await serveDemo(EXTRA_PAGES);
   run = await openChromium({ profile: profile(), netLog: netLog(1) });
+  await run.inWorker(`chrome.storage.local.set({ preferences: { welcomed: true } })`);
 });
 
 afterAll(async () => {
@@ -64,26 +64,50 @@ afterAll(async () => {
 describe('the main path in Chromium', () => {
   it('shows what the command line says after one click with activeTab only', async () => {
     const popup = await popupOn(LOAF);
-    const figures = await popup.locator('.big-figure').allInnerTexts();
-    expect(figures).toEqual([shownGrams(said.before.netCarbsG), shownGrams(said.after.netCarbsG)]);
-    expect(await words(popup.locator('.dish'))).toBe(said.title);
-    const swaps = await popup.locator('.swaps > li').count();
-    expect(swaps).toBe(said.swaps.length);
+    expect(await words(popup.locator('.verdict-figure'))).toBe(shownGrams(said.after.netCarbsG));
+    expect(await words(popup.locator('.verdict-was'))).toBe(shownBefore(said.before.netCarbsG));
+    expect(await words(popup.locator('.popup-head .dish'))).toBe(said.title);
+    const more = popup.locator('.more-lines');
+    if (await more.count()) await more.click();
+    const told = (await popup.locator('.do li').allTextContents()).join('\n');
+    for (const { to } of said.swaps) for (const { food } of to) expect(told).toContain(food);
+  });
+
+  it('says what to do in the first 500 px, with nothing to scroll for', async () => {
+    const popup = await popupOn(LOAF);
+    await popup.setViewportSize({ width: 480, height: 600 });
+    const lowest = await popup
+      .locator('.what-you-do .do')
+      .first()
+      .evaluate((part) =>
+        Math.max(
+          ...[...part.querySelectorAll('li')].map((line) => line.getBoundingClientRect().bottom),
+        ),
+      );
+    expect(lowest).toBeLessThanOrEqual(500);
+    expect(await popup.locator('.popup-bar .first').isVisible()).toBe(true);
   });
 
   it('solves again at once for another budget and other servings', async () => {
     const popup = await popupOn(LOAF);
-    const after = popup.locator('.big-figure').nth(1);
-    const before = popup.locator('.big-figure').nth(0);
-    await popup.getByLabel('Budget a serving').fill('20');
-    expect(Number.parseFloat(await words(after))).toBeGreaterThan(15);
-    expect(Number.parseFloat(await words(after))).toBeLessThanOrEqual(20);
-    await popup.getByLabel('Servings', { exact: true }).fill(String(said.servings * 2));
+    const now = async () => (await figuresOn(popup)).now;
+    await field(popup, /^Budget/).fill('20');
+    await settled(popup);
+    await expect.poll(now).toBeGreaterThan(15);
+    expect(await now()).toBeLessThanOrEqual(20);
+    await field(popup, /^Servings/).fill(String(said.servings * 2));
     const half = (said.before.netCarbsG ?? 0) / 2;
-    expect(Math.abs(Number.parseFloat(await words(before)) - half)).toBeLessThanOrEqual(0.06);
-    await popup.getByLabel('Budget a serving').fill('15');
-    await popup.getByLabel('Servings', { exact: true }).fill(String(said.servings));
-    expect(await words(after)).toBe(shownGrams(said.after.netCarbsG));
+    await expect
+      .poll(async () => Math.abs((await figuresOn(popup)).was - half))
+      .toBeLessThanOrEqual(0.06);
+    await field(popup, /^Budget/).fill('15');
+    await field(popup, /^Servings/).fill(String(said.servings));
+    await expect
+      .poll(() => words(popup.locator('.verdict-figure')))
+      .toBe(shownGrams(said.after.netCarbsG));
+    await popup.getByRole('button', { name: /^Less: Budget/ }).click();
+    expect(await field(popup, /^Budget/).inputValue()).toBe('14');
+    await expect.poll(now).toBeLessThanOrEqual(14);
   });
 
   it('shows the same in the real popup, without sideways scrolling', async () => {
@@ -95,84 +119,76 @@ describe('the main path in Chromium', () => {
       room: number;
     }>(
       page,
-      `({ shown: document.querySelector('.big-figure')?.innerText ?? '',
+      `({ shown: document.querySelector('.verdict-was')?.innerText ?? '',
           wide: document.documentElement.scrollWidth, room: innerWidth })`,
     );
-    expect(shown).toBe(shownGrams(said.before.netCarbsG));
+    expect(shown).toBe(shownBefore(said.before.netCarbsG));
     expect(wide).toBeLessThanOrEqual(room);
   });
 
-  it('saves, and still has it after the browser was started again', async () => {
+  it('keeps, and still has it after the browser was started again', async () => {
     const popup = await popupOn(LOAF);
-    await popup.getByRole('button', { name: 'Save', exact: true }).click();
-    await popup.getByText('Saved', { exact: true }).waitFor();
+    // What an earlier test asked of this page is still asked: back to the page's own.
+    await field(popup, /^Budget/).fill('15');
+    await settled(popup);
+    await keepHere(popup);
     await run.close();
     run = await openChromium({ profile: profile(), netLog: netLog(2) });
-    const bench = await run.open('bench.html');
-    const link = bench.getByRole('link', { name: said.title });
-    await link.click();
-    await bench.locator('.recipe-rows').waitFor();
-    expect(await words(bench.locator('.big-figure').nth(1))).toBe(shownGrams(said.after.netCarbsG));
+    const bench = await openFirstKept();
+    expect(await words(bench.locator('.recipe h1'))).toBe(said.title);
+    await expect
+      .poll(() => words(bench.locator('.verdict-figure')))
+      .toBe(shownGrams(said.after.netCarbsG));
   });
 
-  it('rules a swap out, leaves a line as it is, and keeps the version before', async () => {
-    const bench = await run.open('bench.html');
-    await bench.locator('#saved .saved > li > a').first().click();
-    await bench.locator('.recipe-rows').waitFor();
-    const swaps = bench.locator('.swaps > li');
-    const first = await words(swaps.first().locator('.swap-amounts'));
-    await swaps.first().getByRole('button', { name: 'Do without this swap' }).click();
-    await expect.poll(() => words(swaps.first().locator('.swap-amounts'))).not.toBe(first);
-    const flour = bench.locator('.recipe-rows tr', { hasText: 'bread flour' }).first();
-    await flour.getByRole('checkbox').check();
-    const kept = bench.locator('.recipe-rows .row-kept', { hasText: 'bread flour' });
-    await kept.first().waitFor();
-    await bench.getByRole('button', { name: 'Save this version' }).click();
-    await bench.locator('.save-state', { hasText: /^Saved$/ }).waitFor();
-    await bench.getByRole('button', { name: 'Take up again' }).click();
-    await expect.poll(() => words(swaps.first().locator('.swap-amounts'))).toBe(first);
-    await bench.getByRole('button', { name: 'Save this version' }).click();
-    await bench.locator('.save-state', { hasText: /^Saved$/ }).waitFor();
-    await expect.poll(() => bench.getByRole('button', { name: 'Take up again' }).count()).toBe(2);
+  it('takes something else, leaves a line as it is, and keeps the try before', async () => {
+    const bench = await openFirstKept();
+    const first = await rowsOf(bench);
+    const came = said.swaps[0]?.to[0]?.food ?? '';
+    const panel = await openLine(bench, came);
+    await panel.getByRole('button', { name: 'Something else instead' }).click();
+    await expect.poll(() => rowsOf(bench)).not.toEqual(first);
+    const flour = await openLine(bench, /bread flour/);
+    await flour.getByRole('button', { name: 'Leave as it was' }).click();
+    await bench.locator('.lines [data-change=kept]', { hasText: 'bread flour' }).waitFor();
+    await keepHere(bench);
+    const tries = await fold(bench, 'tries');
+    await tries.getByRole('button', { name: 'Take it up again' }).click();
+    await expect.poll(() => rowsOf(bench)).toEqual(first);
+    await keepHere(bench);
+    await expect
+      .poll(() => tries.getByRole('button', { name: 'Take it up again' }).count())
+      .toBe(2);
   });
 
-  it('deletes with undo', async () => {
-    const bench = await run.open('bench.html');
-    const links = bench.locator('#saved .saved > li > a');
-    await links.first().waitFor();
-    const count = await links.count();
-    await bench
-      .getByRole('button', { name: `Delete ${said.title}` })
-      .first()
-      .click();
-    await bench.getByText('is deleted.').waitFor();
-    expect(await links.count()).toBe(count - 1);
-    await bench.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => links.count()).toBe(count);
-  });
-
-  it('exports to a file and imports it without doubling', async () => {
-    const bench = await run.open('bench.html');
-    const links = bench.locator('#saved .saved > li > a');
-    await links.first().waitFor();
-    const count = await links.count();
-    const waiting = bench.waitForEvent('download');
-    await bench.getByRole('button', { name: 'Export all to a file' }).click();
-    const file = join(folder, 'backup.json');
-    await (await waiting).saveAs(file);
-    await bench.getByLabel('Import a file').setInputFiles(file);
-    await bench.getByText('here already').waitFor();
-    expect(await links.count()).toBe(count);
+  it('undoes and redoes ten changes, one by one', async () => {
+    const bench = await openFirstKept();
+    const budget = field(bench, /^Budget/);
+    const start = await budget.inputValue();
+    for (let press = 0; press < 10; press += 1)
+      await bench
+        .getByRole('button', { name: /^More: Budget/ })
+        .first()
+        .click();
+    expect(await budget.inputValue()).toBe(String(Number(start) + 10));
+    const undo = bench.getByRole('button', { name: 'Undo', exact: true });
+    const redo = bench.getByRole('button', { name: 'Redo', exact: true });
+    for (let press = 0; press < 10; press += 1) await undo.click();
+    expect(await budget.inputValue()).toBe(start);
+    expect(await undo.isDisabled()).toBe(true);
+    for (let press = 0; press < 10; press += 1) await redo.click();
+    expect(await budget.inputValue()).toBe(String(Number(start) + 10));
+    for (let press = 0; press < 10; press += 1) await bench.keyboard.press('Control+z');
+    await expect.poll(() => budget.inputValue()).toBe(start);
   });
 });
 
 describe('files and paper in Chromium', () => {
   it('gives the reworked recipe as text', async () => {
-    const bench = await run.open('bench.html');
-    await bench.locator('#saved .saved > li > a').first().click();
-    await bench.locator('.recipe-rows').waitFor();
+    const bench = await openFirstKept();
+    const files = await fold(bench, 'files');
     const waiting = bench.waitForEvent('download');
-    await bench.getByRole('button', { name: 'Text file of the reworked recipe' }).click();
+    await files.getByRole('button', { name: 'Save as plain text' }).click();
     const download = await waiting;
     expect(download.suggestedFilename()).toBe('Hearth-Loaf.txt');
     const file = join(folder, 'recipe.txt');
@@ -181,49 +197,60 @@ describe('files and paper in Chromium', () => {
   });
 
   it('prints the recipe without controls', async () => {
-    const bench = await run.open('bench.html');
-    await bench.locator('.recipe-rows').waitFor();
+    const bench = await openFirstKept();
     await bench.emulateMedia({ media: 'print' });
-    expect(await bench.locator('.recipe-rows').isVisible()).toBe(true);
-    expect(await bench.locator('.uncounted, .nutrients').first().isVisible()).toBe(true);
-    // Figures are buttons on the screen and plain figures on paper.
-    const controls = 'button:not(.figure-button), input, select, textarea, summary, nav';
-    for (const control of await bench.locator(controls).all()) {
-      expect(await control.isVisible()).toBe(false);
-    }
-    expect(await bench.locator('.credit').textContent()).toContain('millrace-kitchen.example');
-    expect(await bench.locator('.cautions').isVisible()).toBe(true);
+    for (const part of ['.ingredients', '.method', '.print-figures', '.print-cautions'])
+      expect(await bench.locator(part).isVisible(), part).toBe(true);
+    // Lines and figures are buttons on the screen and plain words on paper.
+    const controls = 'button:not(.figure-button, .line), input, select, textarea, summary, nav';
+    for (const control of await bench.locator(controls).all())
+      expect(await control.isVisible(), await control.innerHTML()).toBe(false);
+    expect(await words(bench.locator('.credit'))).toContain('millrace-kitchen.example');
   });
 
-  it('prints on two sheets at most', async () => {
-    const bench = await run.open('bench.html');
-    await bench.locator('.recipe-rows').waitFor();
+  it.each([
+    ['hearth-loaf.html', 1],
+    ['lemon-cake.html', 1],
+    ['milk-rolls.html', 1],
+    ['forty.html', 2],
+  ])('prints %s on %i sheet at most', async (path, most) => {
+    const popup = await popupOn(path);
+    await popup.close();
+    const bench = await run.open('bench.html#recipe');
+    await bench.locator('.recipe .verdict').waitFor();
     const cdp = await run.context.newCDPSession(bench);
-    // A4 in inches.
-    const paper = { preferCSSPageSize: true, paperWidth: 8.27, paperHeight: 11.69 };
-    const { data } = await cdp.send('Page.printToPDF', paper);
-    const pages = Buffer.from(data, 'base64')
-      .toString('latin1')
-      .match(/\/Type\s*\/Page\b/g);
-    expect(pages?.length).toBeGreaterThanOrEqual(1);
-    expect(pages?.length).toBeLessThanOrEqual(2);
+    // A4 and Letter in inches.
+    for (const [paperWidth, paperHeight] of [
+      [8.27, 11.69],
+      [8.5, 11],
+    ] as const) {
+      const paper = { preferCSSPageSize: true, paperWidth, paperHeight };
+      const { data } = await cdp.send('Page.printToPDF', paper);
+      const sheets = Buffer.from(data, 'base64')
+        .toString('latin1')
+        .match(/\/Type\s*\/Page\b/g);
+      expect(sheets?.length).toBeGreaterThanOrEqual(1);
+      expect(sheets?.length).toBeLessThanOrEqual(most);
+    }
   });
 });
 
 describe('other pages in Chromium', () => {
   it('says what to do where there is no recipe', async () => {
-    const popup = await popupOn('nothing.html');
-    expect(await words(popup.locator('.message'))).toMatch(/No recipe found.*paste/is);
+    const popup = await popupOn('none.html');
+    expect(await words(popup.locator('.message'))).toMatch(/No recipe on this page.*Paste/is);
   });
 
-  it('lets the user choose among several recipes', async () => {
+  it('lets the user choose among several recipes, and go back to the choice', async () => {
     const popup = await popupOn('chicken-and-sauce.html');
     const choices = popup.locator('.choices button');
     expect(await choices.count()).toBeGreaterThan(1);
     const name = await words(choices.nth(1));
     await choices.nth(1).click();
-    await popup.locator('.headline').waitFor();
-    expect(await words(popup.locator('.dish'))).toBe(name);
+    await popup.locator('.verdict').waitFor();
+    expect(await words(popup.locator('.popup-head .dish'))).toBe(name);
+    await popup.getByRole('button', { name: 'Other recipes here' }).click();
+    await choices.first().waitFor();
   });
 
   it('reads no page without the click, and says so', async () => {
@@ -233,97 +260,57 @@ describe('other pages in Chromium', () => {
     const popup = await run.open(`popup.html?tab=${tab}`);
     await popup.getByRole('alert').waitFor();
     expect(await words(popup.getByRole('alert'))).toContain('cannot be read');
-    expect(await popup.locator('.headline').count()).toBe(0);
+    expect(await popup.locator('.verdict').count()).toBe(0);
     const granted = await run.click(page);
     expect(new URL(granted.url()).searchParams.get('tab')).toBe(String(tab));
-    await granted.locator('.headline').waitFor();
+    await granted.locator('.verdict').waitFor();
   });
 
   it('shows hostile and long text as text, without sideways scrolling', async () => {
     const popup = await popupOn('long.html');
     expect(await popup.locator('main img').count()).toBe(0);
-    expect(await words(popup.locator('.dish'))).toBe(LONG_NAME);
+    expect(await words(popup.locator('.popup-head .dish'))).toBe(LONG_NAME);
     const [wide, room] = await popup.evaluate(() => [
       document.documentElement.scrollWidth,
       innerWidth,
     ]);
     expect(wide).toBeLessThanOrEqual(room ?? 0);
-    const uncertain = popup.locator('.doubts > li', { hasText: 'zibbelwort' });
-    await uncertain.locator('summary').click();
-    await uncertain.getByLabel('Another food for').fill('bread flour');
-    await uncertain.locator('.found button').first().click();
-    await uncertain.getByLabel('Grams').fill('100');
-    await popup.getByText('corrected by you').waitFor();
   });
 
-  it('reworks pasted text in the full view', async () => {
+  it('puts an unknown line right, with the figure in sight, and any sure line too', async () => {
+    const popup = await popupOn('long.html');
+    await popup.close();
+    const bench = await run.open('bench.html#recipe');
+    await bench.locator('.recipe .verdict').waitFor();
+    const unknown = await openLine(bench, 'zibbelwort');
+    await unknown.getByLabel(/^Which food/).fill('bread flour');
+    await unknown.locator('.found button').first().click();
+    await unknown.getByRole('button', { name: 'Say how many grams' }).click();
+    await unknown.getByRole('textbox', { name: /^Grams of/ }).fill('100');
+    await unknown.getByRole('button', { name: 'Take my correction back' }).waitFor();
+    await expect.poll(() => bench.locator('.missing').count()).toBe(0);
+    const was = (await figuresOn(bench)).was;
+    const sure = await openLine(bench, 'sugar');
+    await sure.getByRole('textbox', { name: /^Grams of/ }).fill('300');
+    await expect.poll(async () => (await figuresOn(bench)).was).toBeGreaterThan(was);
+    expect(await bench.locator('.strip-figure').isVisible()).toBe(true);
+  });
+
+  it('reworks pasted text in the full page', async () => {
     const bench = await run.open('bench.html?paste');
     await bench
-      .getByRole('textbox', { name: /Paste a recipe/ })
+      .getByRole('textbox')
       .fill(
         'Plain loaf\n\n500 g bread flour\n350 g water\n10 g salt\n7 g dry yeast\n\nMix and bake.',
       );
     await bench.getByRole('button', { name: 'Rework this recipe' }).click();
-    await bench.locator('.recipe-rows').waitFor();
-    expect(await bench.locator('.recipe-rows tbody tr').count()).toBeGreaterThanOrEqual(4);
-  });
-});
-
-describe('accessibility in Chromium', () => {
-  it.each(['light', 'dark'] as const)(
-    'popup and full view pass WCAG AA rules, %s',
-    async (scheme) => {
-      const popup = await popupOn('long.html');
-      await popup.emulateMedia({ colorScheme: scheme });
-      await popup.evaluate(() => {
-        for (const part of document.querySelectorAll('details')) part.open = true;
-      });
-      expect(await violations(popup)).toEqual([]);
-      for (const path of ['bench.html', 'options.html']) {
-        const page = await run.open(path);
-        await page.emulateMedia({ colorScheme: scheme });
-        await page.locator('main h2').first().waitFor();
-        await page.evaluate(() => {
-          for (const part of document.querySelectorAll('details')) part.open = true;
-        });
-        expect(await violations(page)).toEqual([]);
-      }
-    },
-  );
-
-  it.each(['bench.html', 'options.html'])(
-    '%s needs no sideways scrolling at 320 px',
-    async (path) => {
-      const page = await run.open(path);
-      await page.setViewportSize({ width: 320, height: 640 });
-      await page.locator('main h2').first().waitFor();
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
-        320,
-      );
-    },
-  );
-
-  it('reaches every control of the popup by keyboard, focus always in sight', async () => {
-    const popup = await popupOn(LOAF);
-    await popup.setViewportSize({ width: 480, height: 600 });
-    const controls = await popup.evaluate(
-      () => document.querySelectorAll('main button, main input, main select, main summary').length,
-    );
-    const reached = new Set<string>();
-    for (let presses = 0; presses < controls + 2; presses += 1) {
-      await popup.keyboard.press('Tab');
-      const seen = await popup.evaluate(() => {
-        const at = document.activeElement;
-        if (!at || at === document.body) return null;
-        const box = at.getBoundingClientRect();
-        const top = document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2);
-        return { name: `${at.tagName}.${at.id}.${at.textContent}`, clear: at.contains(top) };
-      });
-      if (!seen) continue;
-      expect(seen, seen.name).toMatchObject({ clear: true });
-      reached.add(seen.name);
-    }
-    expect(reached.size).toBeGreaterThanOrEqual(4);
+    await bench.locator('.recipe .verdict').waitFor();
+    expect(await bench.locator('.line').count()).toBeGreaterThanOrEqual(4);
+    expect(new URL(bench.url()).hash).toBe('#recipe');
+    await goTo(bench, 'kept');
+    await expect.poll(() => bench.locator('h1').first().textContent()).toBe('Kept');
+    await bench.goBack();
+    await bench.locator('.recipe .verdict').waitFor();
   });
 });
 

@@ -4,7 +4,12 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AXE_RUN, AXE_SOURCE } from './drive/axe.ts';
 import { buildBoth } from './drive/build.ts';
-import { adaptByCommandLine, type CommandLineResult, shownGrams } from './drive/expected.ts';
+import {
+  adaptByCommandLine,
+  type CommandLineResult,
+  shownBefore,
+  shownGrams,
+} from './drive/expected.ts';
 import { type FirefoxRun, openFirefox } from './drive/firefox.ts';
 import { LOAF } from './drive/places.ts';
 import { recordingProxy, type Served, serveDemo } from './drive/server.ts';
@@ -12,7 +17,7 @@ import { recordingProxy, type Served, serveDemo } from './drive/server.ts';
 /** Services the browser itself calls; the extension has no way to be heard there. */
 const BROWSER_ERRANDS = /(^|[/.])(mozilla\.(com|net|org)|firefox\.com)(:\d+)?(\/|$)/;
 
-const FIGURES = `return [...document.querySelectorAll('.big-figure')].map((e) => e.textContent).join('|')`;
+const FIGURES = `return ['.verdict-was', '.verdict-figure'].map((part) => document.querySelector(part)?.textContent).join('|')`;
 
 let folder: string;
 let pages: Served;
@@ -40,7 +45,7 @@ async function visit(path: string): Promise<void> {
 async function popupOn(path: string): Promise<void> {
   await visit(path);
   await run.click();
-  await run.waitFor(`return document.querySelector('.headline') !== null`);
+  await run.waitFor(`return document.querySelector('.verdict') !== null`);
 }
 
 beforeAll(async () => {
@@ -83,7 +88,7 @@ describe('the main path in Firefox', () => {
   it('shows what the command line says after one click with activeTab only', async () => {
     await popupOn(LOAF);
     expect(await run.evaluate(FIGURES)).toBe(
-      `${shownGrams(said.before.netCarbsG)}|${shownGrams(said.after.netCarbsG)}`,
+      `${shownBefore(said.before.netCarbsG)}|${shownGrams(said.after.netCarbsG)}`,
     );
   });
 
@@ -93,34 +98,36 @@ describe('the main path in Firefox', () => {
     expect(JSON.parse(String(found))).toEqual([]);
   });
 
-  it('saves, and still has it after the browser was started again', async () => {
+  it('keeps, and still has it after the browser was started again', async () => {
     await popupOn(LOAF);
-    await press('Save');
-    await run.waitFor(`return document.querySelector('.save-state')?.textContent === 'Saved'`);
+    await press('Keep');
+    await run.waitFor(`return document.querySelector('.keep-state')?.textContent === 'Kept'`);
     await run.close();
     run = await start();
-    await run.open('bench.html');
-    await run.waitFor(`return document.querySelector('#saved .saved a') !== null`);
-    expect(await run.evaluate(`return document.querySelector('#saved .saved a').textContent`)).toBe(
+    await run.open('bench.html#kept');
+    await run.waitFor(`return document.querySelector('.kept-title') !== null`);
+    expect(await run.evaluate(`return document.querySelector('.kept-title').textContent`)).toBe(
       said.title,
     );
-    await run.evaluate(`location.href = document.querySelector('#saved .saved a').href`);
-    await run.waitFor(`return document.querySelector('.recipe-rows') !== null`);
+    await run.evaluate(`document.querySelector('.kept-title').click()`);
+    await run.waitFor(`return document.querySelector('.recipe .verdict') !== null`);
     expect(await run.evaluate(FIGURES)).toBe(
-      `${shownGrams(said.before.netCarbsG)}|${shownGrams(said.after.netCarbsG)}`,
+      `${shownBefore(said.before.netCarbsG)}|${shownGrams(said.after.netCarbsG)}`,
     );
   });
 
   it('opens what a figure rests on', async () => {
-    await run.evaluate(`document.querySelector('.headline .figure-button').click()`);
-    await run.waitFor(`return document.querySelector('.headline .sources') !== null`);
+    await run.evaluate(`document.querySelector('.verdict-was').closest('button').click()`);
+    await run.waitFor(`return document.querySelector('.verdict .sources') !== null`);
     expect(
-      await run.evaluate(`return document.querySelector('.headline .sources').textContent`),
+      await run.evaluate(`return document.querySelector('.verdict .sources').textContent`),
     ).toContain('USDA SR Legacy 168896');
   });
 
   it('logs a bake, and still has it after a reload', async () => {
-    await run.evaluate(`document.querySelector('#bakes details').open = true`);
+    await run.evaluate(`location.hash = 'bakes'`);
+    await run.waitFor(`return document.querySelector('.bake-log details') !== null`);
+    await run.evaluate(`document.querySelector('.bake-log details').open = true`);
     await run.evaluate(`
       const field = document.querySelector('.bake-measures input');
       field.value = '780';

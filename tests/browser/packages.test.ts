@@ -5,9 +5,9 @@ import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AXE_RUN, AXE_SOURCE } from './drive/axe.ts';
+import { benchWith, goTo, LOAF_TEXT, rowsOf, settled } from './drive/bench.ts';
 import { buildBoth } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
-import { benchWith, LOAF_TEXT } from './drive/loaf-text.ts';
 
 /** An invented package, for a serving of 30 g. */
 const FIGURES: readonly [label: RegExp, text: string][] = [
@@ -24,8 +24,15 @@ let run: ChromiumRun;
 let bench: Page;
 let section: Locator;
 
-const swap = async (): Promise<string> =>
-  (await bench.locator('.swap-amounts').first().textContent()) ?? '';
+/** The reworked lines, looked at in the recipe place; goes back to the cupboard. */
+async function swap(): Promise<string> {
+  await goTo(bench, 'recipe');
+  await settled(bench);
+  const rows = await rowsOf(bench);
+  await goTo(bench, 'cupboard');
+  await section.waitFor();
+  return rows.join(', ');
+}
 
 beforeAll(async () => {
   buildBoth();
@@ -33,6 +40,7 @@ beforeAll(async () => {
   run = await openChromium({ profile: join(folder, 'profile') });
   bench = await benchWith(run, LOAF_TEXT);
   section = bench.locator('#packages');
+  await goTo(bench, 'cupboard');
 });
 
 afterAll(async () => {
@@ -40,7 +48,7 @@ afterAll(async () => {
   if (folder) rmSync(folder, { recursive: true, force: true });
 });
 
-describe('a package label in the full view', () => {
+describe('a package label in the cupboard', () => {
   it('is refused with every missing field named, and the summary has the focus', async () => {
     await section.getByText('Add a package').click();
     await section.getByRole('button', { name: 'Check and keep' }).click();

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { keepHere } from './drive/bench.ts';
 import { buildBoth } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { LOAF } from './drive/places.ts';
@@ -25,7 +26,7 @@ async function popupOn(path: string): Promise<Page> {
   const page = await run.context.newPage();
   await page.goto(`${pages.origin}/${path}`);
   const popup = await run.click(page);
-  await popup.locator('.headline').waitFor();
+  await popup.locator('.verdict').waitFor();
   return popup;
 }
 
@@ -55,9 +56,9 @@ const emptySession = () =>
   worker().evaluate(() => (globalThis as unknown as Chrome).chrome.storage.session.clear());
 
 const savedTitles = async (): Promise<string[]> => {
-  const bench = await run.open('bench.html?paste');
-  await bench.locator('#saved .transfer').waitFor();
-  const titles = await bench.locator('#saved .saved > li > a').allTextContents();
+  const bench = await run.open('bench.html#kept');
+  await bench.getByText('Kept in this browser only').waitFor();
+  const titles = await bench.locator('.kept-title').allTextContents();
   await bench.close();
   return titles;
 };
@@ -67,6 +68,7 @@ beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'crumbshift-robust-'));
   pages = await serveDemo();
   run = await openChromium({ profile: join(folder, 'profile') });
+  await run.inWorker(`chrome.storage.local.set({ preferences: { welcomed: true } })`);
 });
 
 afterAll(async () => {
@@ -78,10 +80,10 @@ afterAll(async () => {
 describe('the popup', () => {
   it('that closes in the middle of a save loses nothing', async () => {
     const popup = await popupOn('lemon-cake.html');
-    const title = await popup.locator('.dish').textContent();
+    const title = await popup.locator('.popup-head .dish').textContent();
     await popup.evaluate(() => {
       const save = [...document.querySelectorAll('button')].find(
-        (one) => one.textContent === 'Save',
+        (one) => one.textContent === 'Keep',
       );
       save?.click();
     });
@@ -94,44 +96,42 @@ describe('the popup', () => {
     await fillSession();
     try {
       const popup = await popupOn(LOAF);
-      await popup.getByText('no room to hand this recipe').waitFor();
-      const full = popup.getByRole('button', { name: 'Open in full' });
+      await popup.getByText('no room to hand this recipe over').waitFor();
+      const full = popup.getByRole('button', { name: 'Whole recipe' });
       expect(await full.isDisabled()).toBe(true);
-      await popup.getByRole('button', { name: 'Save', exact: true }).click();
-      await popup.getByText('Saved', { exact: true }).waitFor();
+      await keepHere(popup);
       const opening = run.context.waitForEvent('page');
       await full.click();
       const bench = await opening;
-      await bench.locator('.recipe-rows').waitFor();
-      expect(await bench.locator('.dish').textContent()).toBe('Hearth Loaf');
+      await bench.locator('.recipe .verdict').waitFor();
+      expect(await bench.locator('.recipe h1').textContent()).toBe('Hearth Loaf');
     } finally {
       await emptySession();
     }
   });
 });
 
-describe('the full view', () => {
+describe('the full page', () => {
   it('opens without a recipe when the session holds a damaged one', async () => {
     await worker().evaluate(() =>
       (globalThis as unknown as Chrome).chrome.storage.session.set({ current: { recipe: 7 } }),
     );
     const bench = await run.open('bench.html');
-    await bench.locator('#saved .transfer').waitFor();
-    expect(await bench.locator('#recipe').count()).toBe(0);
-    await bench.locator('#saved .saved > li').nth(1).waitFor();
-    expect(await bench.locator('#saved .saved > li').count()).toBe(2);
+    await bench.locator('.kept-title').nth(1).waitFor();
+    expect(await bench.locator('.recipe').count()).toBe(0);
+    expect(await bench.locator('.kept-title').count()).toBe(2);
     await bench.close();
   });
 
   it('leads back to a recipe that was left unsaved for a saved one', async () => {
     const popup = await popupOn('porch-cookies.html');
-    const left = (await popup.locator('.dish').textContent()) ?? '';
-    const bench = await run.open('bench.html?paste');
-    await bench.locator('#saved .saved > li > a').first().click();
-    await bench.locator('.recipe-rows').waitFor();
-    expect(await bench.locator('.unsaved').textContent()).toContain(`“${left}” was left unsaved`);
+    const left = (await popup.locator('.popup-head .dish').textContent()) ?? '';
+    const bench = await run.open('bench.html#kept');
+    await bench.locator('.kept-title').first().click();
+    await bench.locator('.recipe .verdict').waitFor();
+    expect(await bench.locator('.unsaved').textContent()).toContain(`“${left}” was not kept`);
     await bench.getByRole('link', { name: 'Go back to it' }).click();
-    await expect.poll(() => bench.locator('.dish').textContent()).toBe(left);
+    await expect.poll(() => bench.locator('.recipe h1').textContent()).toBe(left);
     expect(await bench.locator('.unsaved').count()).toBe(0);
     await bench.close();
   });
@@ -139,8 +139,8 @@ describe('the full view', () => {
   it('says that a saved recipe is gone and shows the rest', async () => {
     const bench = await run.open('bench.html?id=never-there');
     await bench.getByRole('alert').getByText('not here any more').waitFor();
-    await bench.locator('#saved .saved > li').nth(1).waitFor();
-    expect(await bench.locator('#saved .saved > li').count()).toBe(2);
+    await bench.locator('.kept-title').nth(1).waitFor();
+    expect(await bench.locator('.kept-title').count()).toBe(2);
     await bench.close();
   });
 
@@ -154,20 +154,20 @@ describe('the full view', () => {
   ])('refuses a backup that is %s and changes nothing', async (_, text, words) => {
     const file = join(folder, 'damaged.json');
     writeFileSync(file, text);
-    const bench = await run.open('bench.html?paste');
-    await bench.getByLabel('Import a file').setInputFiles(file);
-    const alert = bench.locator('#saved').getByRole('alert');
+    const bench = await run.open('bench.html#kept');
+    await bench.getByLabel('Read a file in').setInputFiles(file);
+    const alert = bench.locator('main').getByRole('alert');
     await alert.waitFor();
     expect(await alert.textContent()).toContain(words);
     expect(await alert.textContent()).toContain('Nothing was changed');
-    await bench.locator('#saved .saved > li').nth(1).waitFor();
-    expect(await bench.locator('#saved .saved > li').count()).toBe(2);
+    await bench.locator('.kept-title').nth(1).waitFor();
+    expect(await bench.locator('.kept-title').count()).toBe(2);
     await bench.close();
   });
 
   it('counts a damaged row, shows the others, and exports all of them', async () => {
-    const bench = await run.open('bench.html?paste');
-    await bench.locator('#saved .transfer').waitFor();
+    const bench = await run.open('bench.html#kept');
+    await bench.getByText('Kept in this browser only').waitFor();
     await bench.evaluate(
       () =>
         new Promise<void>((done, failed) => {
@@ -184,11 +184,11 @@ describe('the full view', () => {
         }),
     );
     await bench.reload();
-    await bench.getByText('One saved recipe cannot be read').waitFor();
-    await bench.locator('#saved .saved > li').nth(1).waitFor();
-    expect(await bench.locator('#saved .saved > li').count()).toBe(2);
+    await bench.getByText('One kept recipe cannot be read').waitFor();
+    await bench.locator('.kept-title').nth(1).waitFor();
+    expect(await bench.locator('.kept-title').count()).toBe(2);
     const waiting = bench.waitForEvent('download');
-    await bench.getByRole('button', { name: 'Export all to a file' }).click();
+    await bench.getByRole('button', { name: 'Put all in a file' }).click();
     const stream = await (await waiting).createReadStream();
     let text = '';
     for await (const part of stream) text += String(part);

@@ -5,9 +5,19 @@ import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { violations } from './drive/axe.ts';
+import {
+  benchWith,
+  figuresOn,
+  fold,
+  goTo,
+  LOAF_TEXT,
+  openLine,
+  rowsOf,
+  settled,
+} from './drive/bench.ts';
 import { buildBoth } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
-import { benchWith, LOAF_TEXT, rowsOf } from './drive/loaf-text.ts';
+import { adaptByCommandLine, type CommandLineResult } from './drive/expected.ts';
 import { LOAF } from './drive/places.ts';
 import { type Served, serveDemo } from './drive/server.ts';
 
@@ -30,6 +40,7 @@ const UNSURE_PAGE = `<!doctype html><title>Cake</title><script type="application
 let folder: string;
 let pages: Served;
 let run: ChromiumRun;
+let said: CommandLineResult;
 
 const number = (text: string | null): number =>
   Number.parseFloat((text ?? '').replace(/^[^\d]*/, ''));
@@ -38,12 +49,23 @@ async function popupOn(path: string): Promise<Page> {
   const page = await run.context.newPage();
   await page.goto(`${pages.origin}/${path}`);
   const popup = await run.click(page);
-  await popup.locator('.headline').waitFor();
+  await popup.locator('.verdict').waitFor();
+  await settled(popup);
   return popup;
+}
+
+async function benchOn(path: string): Promise<Page> {
+  const popup = await popupOn(path);
+  await popup.close();
+  const bench = await run.open('bench.html#recipe');
+  await bench.locator('.recipe .verdict').waitFor();
+  await settled(bench);
+  return bench;
 }
 
 beforeAll(async () => {
   buildBoth();
+  said = adaptByCommandLine(LOAF);
   folder = mkdtempSync(join(tmpdir(), 'crumbshift-sources-'));
   pages = await serveDemo({ '/unsure.html': UNSURE_PAGE });
   run = await openChromium({ profile: join(folder, 'profile') });
@@ -58,16 +80,16 @@ afterAll(async () => {
 describe('a figure in the popup', () => {
   it('opens what it rests on by keyboard, and Escape closes it', async () => {
     const popup = await popupOn(LOAF);
-    const button = popup.locator('.headline .figure-button').first();
+    const button = popup.locator('.verdict .figure-button').last();
     await button.focus();
     await popup.keyboard.press('Enter');
-    const panel = popup.locator('.headline .sources');
+    const panel = popup.locator('.verdict .sources');
     const text = (await panel.textContent()) ?? '';
     expect(text).toContain('USDA SR Legacy 168896');
     expect(text).toContain('72.53 g carbohydrate, 2.4 g fibre');
     const parts = await panel.locator('.trace-head .figure').allTextContents();
     const sum = parts.reduce((total, part) => total + number(part), 0);
-    const shown = number(await popup.locator('.big-figure').first().textContent());
+    const shown = said.before.netCarbsG ?? 0;
     expect(Math.abs(sum - shown)).toBeLessThanOrEqual(0.051 * (parts.length + 1));
     expect(await violations(popup)).toEqual([]);
     await popup.keyboard.press('Escape');
@@ -79,9 +101,10 @@ describe('a figure in the popup', () => {
     expect(await button.evaluate((one) => one === document.activeElement)).toBe(true);
   });
 
-  it('opens wherever it stands: each one of the table and of the strip', async () => {
+  it('opens wherever it stands: each one of what a serving gives and of what brings the carbs', async () => {
     const popup = await popupOn(LOAF);
-    for (const place of ['.nutrients', '.strip-key']) {
+    await fold(popup, 'sources');
+    for (const place of ['.nutrition', '.carb-sources']) {
       const buttons: Locator[] = await popup.locator(`${place} .figure-button`).all();
       expect(buttons.length).toBeGreaterThan(3);
       for (const button of buttons) {
@@ -94,54 +117,59 @@ describe('a figure in the popup', () => {
 
 describe('an uncertain line', () => {
   it('shows what else it may be with the difference, and one press chooses', async () => {
-    const popup = await popupOn('unsure.html');
-    const line = popup.locator('.doubts > li', { hasText: 'household flour' });
-    await line.locator('summary').click();
+    const bench = await benchOn('unsure.html');
+    const line = await openLine(bench, 'household flour');
+    await line.getByRole('button', { name: 'Another food' }).click();
     const tie = line.locator('.ties button', { hasText: 'bread flour' });
     const difference = /([+−])(\d+\.\d) g/.exec((await tie.textContent()) ?? '');
     if (!difference) throw new Error('no difference shown');
-    const before = popup.locator('.big-figure').first();
-    const was = number(await before.textContent());
+    const nutrition = (await fold(bench, 'gives')).locator('.nutrition tr.strong .before');
+    const before = nutrition.locator('.figure-button');
+    const figure = async () => number(await before.textContent());
+    const was = await figure();
     await tie.click();
     const change = Number(difference[2]) * (difference[1] === '+' ? 1 : -1);
     await expect
-      .poll(async () => Math.abs(number(await before.textContent()) - was - change))
+      .poll(async () => Math.abs((await figure()) - was - change))
       .toBeLessThanOrEqual(0.11);
   });
 
   it('can have its name remembered, for other recipes too, and forgotten', async () => {
-    const popup = await popupOn('unsure.html');
-    const line = popup.locator('.doubts > li', { hasText: 'household flour' });
-    await line.locator('summary').click();
+    const first = await benchOn('unsure.html');
+    const line = await openLine(first, 'household flour');
     await line.getByRole('button', { name: /^Remember/ }).click();
     await line.getByText('Next time “household flour” means bread flour.').waitFor();
     const bench = await benchWith(run, LOAF_TEXT.replace('bread flour', 'household flour'));
-    await bench.locator('.strip-key', { hasText: 'bread flour' }).waitFor();
+    const read = async () => (await openLine(bench, 'household flour')).textContent();
+    expect(await read()).toContain('Read as bread flour');
+    await goTo(bench, 'cupboard');
     const names = bench.locator('#names');
     expect(await names.textContent()).toContain('“household flour” means bread flour');
     await names.getByRole('button', { name: 'Forget' }).click();
-    await bench.locator('.strip-key', { hasText: 'all-purpose flour' }).waitFor();
-    expect(await names.textContent()).toContain('None remembered');
+    await expect.poll(() => names.textContent()).toContain('None remembered');
+    await goTo(bench, 'recipe');
+    await settled(bench);
+    await expect.poll(read).toContain('Read as all-purpose flour');
   });
 });
 
-describe('the full view', () => {
+describe('the recipe place', () => {
   let bench: Page;
 
   beforeAll(async () => {
     bench = await benchWith(run, LOAF_TEXT);
-    await bench.getByText('More wishes').click();
+    await fold(bench, 'wishes');
+    await fold(bench, 'gives');
   });
 
   it('works a limit in at once and takes it out again', async () => {
-    const after = bench.locator('.big-figure').nth(1);
     const free = await rowsOf(bench);
-    const range = bench.locator('.big-range').nth(1);
+    const range = bench.locator('.nutrition tr.strong .after .range');
     await bench.getByLabel('Be cautious').check();
     await expect.poll(() => rowsOf(bench)).not.toEqual(free);
-    const upper = Number(/–(\d+(\.\d+)?) g/.exec((await range.textContent()) ?? '')?.[1]);
+    const upper = Number(/–(\d+(\.\d+)?)\)/.exec((await range.textContent()) ?? '')?.[1]);
     expect(upper).toBeLessThanOrEqual(15);
-    expect(number(await after.textContent())).toBeLessThan(15);
+    expect((await figuresOn(bench)).now).toBeLessThan(15);
     await bench.getByLabel('Be cautious').uncheck();
     await expect.poll(() => rowsOf(bench)).toEqual(free);
   });
@@ -174,11 +202,13 @@ describe('the full view', () => {
     await bench.getByLabel('Add only what I have').uncheck();
     await expect.poll(() => rowsOf(bench)).toEqual(free);
     await bench.reload();
-    await bench.getByText('More wishes').click();
+    await bench.locator('.recipe .verdict').waitFor();
+    await fold(bench, 'wishes');
     expect(await pantry.textContent()).toContain('1 listed');
   });
 
   it('shows amounts for another number and in cups', async () => {
+    await fold(bench, 'amounts');
     await bench.getByLabel('×2').check();
     await expect.poll(async () => (await rowsOf(bench)).join(' ')).toContain('20 g');
     await bench.locator('.factor-note', { hasText: 'makes 24 servings' }).waitFor();
@@ -195,7 +225,9 @@ describe('the full view', () => {
   it('sets the page’s own figures beside ours, word for word', async () => {
     const popup = await popupOn('unsure.html');
     await popup.close();
-    const full = await run.open('bench.html');
+    const full = await run.open('bench.html#recipe');
+    await full.locator('.recipe .verdict').waitFor();
+    await fold(full, 'sources');
     const stated = full.locator('.stated');
     await stated.waitFor();
     const text = (await stated.textContent()) ?? '';

@@ -70,12 +70,12 @@ async function driveChromium(profile: string, url: string): Promise<void> {
     const page = await run.context.newPage();
     await page.goto(url);
     const popup = await run.click(page);
-    await popup.locator('.headline').waitFor();
+    await popup.locator('.verdict').waitFor();
     console.log(await popup.evaluate(`(() => {${TABLE}})()`));
     await popup.setViewportSize({ width: 480, height: 2200 });
     await popup.locator('body').screenshot({ path: join(PICTURES, 'popup.png') });
     const bench = await run.open('bench.html');
-    await bench.locator('.recipe-rows').waitFor();
+    await bench.locator('.recipe .verdict').waitFor();
     await bench.screenshot({ path: join(PICTURES, 'bench.png'), fullPage: true });
   } finally {
     await run.close();
@@ -87,11 +87,11 @@ async function driveFirefox(profile: string, url: string): Promise<void> {
   try {
     await run.goto(url);
     await run.click();
-    await run.waitFor(`return document.querySelector('.headline') !== null`);
+    await run.waitFor(`return document.querySelector('.verdict') !== null`);
     console.log(await run.evaluate(TABLE));
     writeFileSync(join(PICTURES, 'popup.png'), await run.screenshot());
     await run.open('bench.html');
-    await run.waitFor(`return document.querySelector('.recipe-rows') !== null`);
+    await run.waitFor(`return document.querySelector('.recipe .verdict') !== null`);
     writeFileSync(join(PICTURES, 'bench.png'), await run.screenshot());
   } finally {
     await run.close();

@@ -27,8 +27,7 @@ export function WeighSlice({ adaptation, factor, dishGrams, onDish }: Props) {
   const slice = sliceGrams === null ? null : sliceNetCarbs(after, sliceGrams);
   const most = gramsFor(after, goals.budgetG);
   return (
-    <section class="weigh no-print" aria-labelledby="weigh-title">
-      <h2 id="weigh-title">Weigh a slice</h2>
+    <section class="weigh">
       <div class="goals">
         <NumberField
           label={

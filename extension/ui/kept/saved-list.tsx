@@ -28,7 +28,9 @@ export function SavedList({ recipes, deleted, onDelete, onRestore }: Props) {
       <ul class="saved">
         {recipes.map((saved) => (
           <li key={saved.id}>
-            <a href={`/bench.html?id=${encodeURIComponent(saved.id)}`}>{saved.recipe.title}</a>
+            <a class="kept-title" href={`/bench.html?id=${encodeURIComponent(saved.id)}`}>
+              {saved.recipe.title}
+            </a>
             <span class="figure">{figures(saved)}</span>
             <span class="quiet">
               {momentText(saved.updatedAt)}

@@ -1,20 +1,57 @@
-/** What stands on paper only: figures of a serving and of 100 g, and how much is made. */
+/** What stands on paper only: the verdict in words, figures of a serving and of 100 g, cautions. */
 import type { Adaptation } from '../../../engine/model.ts';
-import { amount } from '../figures/format.ts';
-import { portionStart } from '../words/portion.ts';
+import type { Preferences } from '../../store/prefs.ts';
+import { cautionTexts } from '../figures/cautions-list.tsx';
+import { figureText, nutrientRows, short } from '../figures/format.ts';
+import { portionStart, portionsText } from '../words/portion.ts';
 import { say } from '../words/say.ts';
 import { factorText } from './shown-amounts.ts';
 
-export function PrintHead({ adaptation, factor }: { adaptation: Adaptation; factor: number }) {
-  const { after } = adaptation;
-  const net = after.per100gCooked?.netCarbsG ?? null;
+/** Rows of a label that fit one line of paper each; the parts of carbohydrate are told by net carbs. */
+const ON_PAPER = ['netCarbsG', 'energyKcal', 'fatG', 'fiberG', 'sugarsG', 'proteinG', 'sodiumMg'];
+
+interface Props {
+  adaptation: Adaptation;
+  preferences: Preferences;
+  factor: number;
+}
+
+/** Figures in one run of text: a table would take half the sheet. */
+export function PrintFigures({ adaptation, preferences, factor }: Props) {
+  const { after, goals } = adaptation;
+  const rows = nutrientRows(preferences).filter(({ nutrient }) => ON_PAPER.includes(nutrient));
+  const told = (figures: Adaptation['after']['perServing']) =>
+    rows.map((row) => `${say(row.word)} ${figureText(figures[row.nutrient], row)} ${row.unit}`);
   return (
-    <div class="print-only">
+    <div class="print-only print-figures">
       <p>
-        {say('printServings', portionStart(adaptation), amount(after.servings * factor))}
-        {factor !== 1 && ` (${factorText(factor)})`}
-        {net && ` ${say('printPer100', amount(net.best))}`}
+        {say('printMakes', portionsText(adaptation))}
+        {factor !== 1 && ` (${factorText(factor)})`} {say('printBudget', short(goals.budgetG))}
       </p>
+      <p>
+        <b>{portionStart(adaptation)}:</b> {told(after.perServing).join(', ')}.
+      </p>
+      {after.per100gCooked && (
+        <p>
+          <b>100 g:</b> {told(after.per100gCooked).join(', ')}.
+        </p>
+      )}
+      {after.uncounted.length > 0 && (
+        <p>
+          {say('notCounted')} {after.uncounted.map(({ text }) => text).join(', ')}.
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** As many cautions as leave room for the recipe. Own choice. */
+const MOST_CAUTIONS = 4;
+
+export function PrintCautions({ adaptation }: Pick<Props, 'adaptation'>) {
+  return (
+    <div class="print-only print-cautions">
+      <p>{[...cautionTexts(adaptation).slice(0, MOST_CAUTIONS), say('careTeam')].join(' ')}</p>
     </div>
   );
 }

@@ -147,7 +147,7 @@ async function evaluateInPopup(
   const targetId = await popupTarget(cdp, `chrome-extension://${id}/popup.html`);
   const { sessionId } = await cdp.send('Target.attachToTarget', { targetId, flatten: false });
   const ready = `new Promise((done) => { const look = () =>
-    document.querySelector('.headline') ? done(${expression}) : setTimeout(look, 50); look(); })`;
+    document.querySelector('main[aria-busy=false] .verdict') ? done(${expression}) : setTimeout(look, 50); look(); })`;
   const answer = new Promise<unknown>((done) => {
     cdp.on('Target.receivedMessageFromTarget', ({ message }) => {
       const { id: number, result } = JSON.parse(message);

@@ -22,8 +22,16 @@ export function adaptByCommandLine(page: string): CommandLineResult {
   return JSON.parse(run.stdout.split('\n')[0] ?? '');
 }
 
-/** Net carbs as the popup writes them: one decimal, in grams. */
+const rounded = (value: number): string => String(Math.round(value * 10) / 10);
+
+/** Net carbs before the rework as the verdict's sentence writes them: whole from 20 on. */
+export function shownBefore(value: number | null | undefined): string {
+  if (typeof value !== 'number') throw new Error('the command line gives no figure');
+  return value >= 19.95 ? value.toFixed(0) : rounded(value);
+}
+
+/** Net carbs after it: at most one decimal, in grams. */
 export function shownGrams(value: number | null | undefined): string {
   if (typeof value !== 'number') throw new Error('the command line gives no figure');
-  return `${value.toFixed(1)} g`;
+  return `${rounded(value)} g`;
 }

@@ -8,7 +8,7 @@ import { VerdictCard } from '../../../ui/figures/verdict-card.tsx';
 import { IngredientList, useOpenLine } from '../../../ui/recipe/lines/ingredient-list.tsx';
 import { lineActions } from '../../../ui/recipe/lines/line-actions.ts';
 import { Method } from '../../../ui/recipe/method.tsx';
-import { PrintHead } from '../../../ui/recipe/print-parts.tsx';
+import { PrintCautions, PrintFigures } from '../../../ui/recipe/print-parts.tsx';
 import { say, sayWith } from '../../../ui/words/say.ts';
 import type { Kitchen, OpenRecipe } from '../kitchen.ts';
 import { Strip } from '../strip.tsx';
@@ -67,7 +67,7 @@ export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRec
         <VerdictCard adaptation={adaptation} groups />
         <NotCounted adaptation={adaptation} onSay={show} />
         <Concerns adaptation={adaptation} />
-        <PrintHead adaptation={adaptation} factor={factor} />
+        <PrintFigures adaptation={adaptation} preferences={preferences} factor={factor} />
         <div class="two">
           <IngredientList
             adaptation={adaptation}
@@ -78,6 +78,7 @@ export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRec
           />
           <Method adaptation={adaptation} factor={factor} />
         </div>
+        <PrintCautions adaptation={adaptation} />
         <RecipeFolds kitchen={kitchen} open={open} onLine={show} />
       </article>
     </>

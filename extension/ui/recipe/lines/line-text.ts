@@ -23,8 +23,10 @@ function placeOf(text: string, names: readonly string[]): { at: number; name: st
   for (const name of names) {
     if (name.trim() === '') continue;
     // To the end of the word: 'carrot' names the carrots of a line.
-    const found = new RegExp(`(?<![\\p{L}\\p{N}])${escaped(name.trim())}\\p{L}*`, 'iu').exec(text);
+    const pattern = new RegExp(`(?<![\\p{L}\\p{N}])${escaped(name.trim())}\\p{L}*`, 'iu');
+    const found = pattern.exec(text);
     if (found) return { at: found.index, name: found[0] };
+  }
   return null;
 }
 

@@ -1,0 +1,230 @@
+/** Every place for every reader: rules, sizes, keyboard, narrow screens, in Chromium. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { violations } from './drive/axe.ts';
+import { benchWith, LOAF_TEXT, openLine, settled } from './drive/bench.ts';
+import { buildBoth } from './drive/build.ts';
+import { type ChromiumRun, openChromium } from './drive/chromium.ts';
+import { EXTRA_PAGES } from './drive/extra-pages.ts';
+import { LOAF } from './drive/places.ts';
+import { type Served, serveDemo } from './drive/server.ts';
+import { smallTargets, smallText } from './drive/sizes.ts';
+
+const PLACES = [
+  'recipe',
+  'stove',
+  'buy',
+  'bakes',
+  'cupboard',
+  'kept',
+  'settings',
+  'paste',
+] as const;
+
+let folder: string;
+let pages: Served;
+let run: ChromiumRun;
+
+async function popupOn(path: string): Promise<Page> {
+  const page = await run.context.newPage();
+  await page.goto(`${pages.origin}/${path}`);
+  const popup = await run.click(page);
+  await popup.locator('.verdict').waitFor();
+  return popup;
+}
+
+/** A place with the loaf on the bench, everything in it open. */
+async function placeWithAllOpen(place: string): Promise<Page> {
+  const bench = await run.open(`bench.html#${place}`);
+  await bench.locator('h1').first().waitFor();
+  if (place === 'recipe') {
+    await settled(bench);
+    await openLine(bench, 'bread flour');
+  }
+  await bench.evaluate(() => {
+    for (const part of document.querySelectorAll<HTMLDetailsElement>('main details'))
+      part.open = true;
+  });
+  await bench.waitForTimeout(300);
+  return bench;
+}
+
+beforeAll(async () => {
+  buildBoth();
+  folder = mkdtempSync(join(tmpdir(), 'crumbshift-access-'));
+  pages = await serveDemo(EXTRA_PAGES);
+  run = await openChromium({ profile: join(folder, 'profile') });
+  await run.inWorker(`chrome.storage.local.set({ preferences: { welcomed: true } })`);
+  const bench = await benchWith(run, LOAF_TEXT);
+  await bench.close();
+});
+
+afterAll(async () => {
+  await run?.close();
+  await pages?.close();
+  if (folder) rmSync(folder, { recursive: true, force: true });
+});
+
+describe.each(PLACES)('the place %s with everything open', (place) => {
+  let bench: Page;
+
+  beforeAll(async () => {
+    bench = await placeWithAllOpen(place);
+  });
+
+  afterAll(() => bench?.close());
+
+  it.each([
+    ['light', 'none'],
+    ['dark', 'none'],
+    ['light', 'active'],
+  ] as const)('passes WCAG AA rules, %s, forced colours %s', async (colorScheme, forcedColors) => {
+    await bench.emulateMedia({ colorScheme, forcedColors });
+    expect(await violations(bench)).toEqual([]);
+  });
+
+  it('has no text under 14 px and no target under 44 px at 390 px', async () => {
+    await bench.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
+    await bench.setViewportSize({ width: 390, height: 844 });
+    expect(await bench.evaluate(smallText)).toEqual([]);
+    expect(await bench.evaluate(smallTargets)).toEqual([]);
+  });
+
+  it.each([
+    ['320 px', 320],
+    ['twice the size on a screen of 1280 px', 640],
+  ])('needs no sideways scrolling at %s', async (_, width) => {
+    await bench.setViewportSize({ width, height: 700 });
+    expect(await bench.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      width,
+    );
+  });
+
+  it('moves nothing for those who ask for it', async () => {
+    await bench.emulateMedia({ reducedMotion: 'reduce' });
+    const moving = await bench.evaluate(() =>
+      [...document.querySelectorAll('*')]
+        .filter((part) => {
+          const { animationName, transitionDuration } = getComputedStyle(part);
+          return animationName !== 'none' || !/^(0s(, )?)+$/.test(transitionDuration);
+        })
+        .map((part) => part.className),
+    );
+    expect(moving).toEqual([]);
+  });
+});
+
+describe('the full page by keyboard', () => {
+  it('comes to the place itself with two presses, and to anything with forty', async () => {
+    const bench = await run.open('bench.html#recipe');
+    await settled(bench);
+    await bench.keyboard.press('Tab');
+    expect(await bench.evaluate('document.activeElement.className')).toBe('skip');
+    await bench.keyboard.press('Enter');
+    expect(await bench.evaluate('document.activeElement.tagName')).toBe('MAIN');
+    const stops = await bench.evaluate(
+      () =>
+        [
+          ...document.querySelectorAll<HTMLElement>(
+            'a[href], button:enabled, input, select, summary',
+          ),
+        ].filter((one) => one.offsetParent !== null || one.matches('.strip *')).length,
+    );
+    expect(stops).toBeLessThanOrEqual(40);
+  });
+
+  it('is reached in the order of the page, the focus always in sight', async () => {
+    const bench = await run.open('bench.html#recipe');
+    await settled(bench);
+    await bench.setViewportSize({ width: 1100, height: 800 });
+    const controls = await bench.evaluate(() => {
+      const all = 'a[href], button:enabled, input, select, textarea, summary';
+      const stops = [...document.querySelectorAll<HTMLElement>(all)].filter(
+        (one) => one.checkVisibility() && !one.matches('input[type=radio]:not(:checked)'),
+      );
+      for (const [at, stop] of stops.entries()) stop.dataset.stop = String(at);
+      stops[0]?.focus();
+      return stops.length;
+    });
+    // From here on by keys, so that the browser draws its rings.
+    await bench.keyboard.press('Tab');
+    await bench.keyboard.press('Shift+Tab');
+    const seen: number[] = [];
+    for (let presses = 0; presses < controls + 60; presses += 1) {
+      const stop = await bench.evaluate(() => {
+        const at = document.activeElement;
+        if (!(at instanceof HTMLElement) || at === document.body) return null;
+        const box = at.getBoundingClientRect();
+        const x = Math.min(Math.max(box.x + box.width / 2, 0), innerWidth - 1);
+        const y = Math.min(Math.max(box.y + box.height / 2, 0), innerHeight - 1);
+        const top = document.elementFromPoint(x, y);
+        return {
+          at: Number(at.dataset.stop),
+          words: `${at.tagName} ${at.textContent}`,
+          clear: at.contains(top) || at.closest('label')?.contains(top) === true,
+          ring: getComputedStyle(at).outlineStyle !== 'none',
+        };
+      });
+      if (!stop) break;
+      expect(stop, stop.words).toMatchObject({ clear: true, ring: true });
+      seen.push(stop.at);
+      await bench.keyboard.press('Tab');
+    }
+    const order = seen.filter((at, index) => at !== seen[index - 1]);
+    expect(order).toEqual(Array.from({ length: controls }, (_, at) => at));
+  });
+});
+
+describe('the popup', () => {
+  it.each(['light', 'dark'] as const)('passes WCAG AA rules, %s', async (colorScheme) => {
+    const popup = await popupOn('long.html');
+    await popup.emulateMedia({ colorScheme });
+    await popup.evaluate(() => {
+      for (const part of document.querySelectorAll('details')) part.open = true;
+    });
+    await popup.waitForTimeout(200);
+    expect(await violations(popup)).toEqual([]);
+  });
+
+  it('has no text under 14 px and no target under 44 px', async () => {
+    const popup = await popupOn(LOAF);
+    await popup.setViewportSize({ width: 390, height: 700 });
+    expect(await popup.evaluate(smallText)).toEqual([]);
+    expect(await popup.evaluate(smallTargets)).toEqual([]);
+    expect(await popup.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      390,
+    );
+  });
+
+  it('is reached by keyboard, the focus always in sight', async () => {
+    const popup = await popupOn(LOAF);
+    await popup.setViewportSize({ width: 480, height: 600 });
+    const controls = await popup.evaluate(
+      () =>
+        [...document.querySelectorAll('button:enabled, input, select, summary')].filter((one) =>
+          one.checkVisibility(),
+        ).length,
+    );
+    const reached = new Set<string>();
+    for (let presses = 0; presses < controls + 2; presses += 1) {
+      await popup.keyboard.press('Tab');
+      const seen = await popup.evaluate(() => {
+        const at = document.activeElement;
+        if (!at || at === document.body) return null;
+        const box = at.getBoundingClientRect();
+        const top = document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2);
+        return {
+          name: `${at.tagName}.${at.id}.${at.textContent}${at.getAttribute('aria-label') ?? ''}`,
+          clear: at.contains(top) || at.closest('label')?.contains(top) === true,
+        };
+      });
+      if (!seen) continue;
+      expect(seen, seen.name).toMatchObject({ clear: true });
+      reached.add(seen.name);
+    }
+    expect(reached.size).toBeGreaterThanOrEqual(controls - 2);
+  });
+});
