@@ -15,6 +15,8 @@ export const Preferences = z.object({
   amounts: z.enum(['page', 'metric', 'us']).catch('page'),
   /** Language of the screens; 'auto' goes by the browser's. */
   language: z.enum(['auto', 'en', 'de']).catch('auto'),
+  /** Where the user lives, by what labels say there. */
+  country: z.enum(['us', 'ca', 'uk', 'de', 'eu', 'au', 'other']).catch('other'),
   /** Foods that are never added. */
   never: z.array(PantryFood).catch([]),
   /** The first questions were answered or skipped. */

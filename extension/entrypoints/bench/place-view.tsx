@@ -2,6 +2,7 @@
 import type { ComponentType } from 'preact';
 import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';
+import { FirstRun } from '../../ui/goals/first-run.tsx';
 import { say } from '../../ui/words/say.ts';
 import type { Kitchen, OpenRecipe, PlaceProps } from './kitchen.ts';
 import type { Place } from './place-names.ts';
@@ -50,7 +51,37 @@ interface Props extends PlaceProps {
   state: 'none' | 'working' | 'failed' | 'open';
 }
 
-export function PlaceView({ here, kitchen, open, state }: Props) {
+/** The first questions stand above a place, and what is answered reaches the recipe on the bench. */
+function Welcome({ kitchen, open }: PlaceProps) {
+  const { preferences, prefer } = kitchen;
+  if (preferences.welcomed) return null;
+  return (
+    <FirstRun
+      preferences={preferences}
+      onChange={(change) => {
+        prefer(change);
+        const { budgetG, avoid, rule } = change;
+        if (!open || (budgetG === undefined && !avoid && !rule)) return;
+        open.work.changeGoals({
+          ...(budgetG === undefined ? {} : { budgetG }),
+          ...(avoid ? { avoid } : {}),
+          ...(rule ? { rule } : {}),
+        });
+      }}
+    />
+  );
+}
+
+export function PlaceView(props: Props) {
+  return (
+    <>
+      <Welcome kitchen={props.kitchen} open={props.open} />
+      <OpenPlace {...props} />
+    </>
+  );
+}
+
+function OpenPlace({ here, kitchen, open, state }: Props) {
   const Other = OTHERS[here];
   if (Other) return <Other kitchen={kitchen} open={open} />;
   const Recipe = NEED_RECIPE[here];

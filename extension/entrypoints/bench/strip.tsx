@@ -5,6 +5,7 @@ import { short } from '../../ui/figures/format.ts';
 import { StateMark } from '../../ui/figures/loaf/state-mark.tsx';
 import { shownVerdict } from '../../ui/figures/verdict.ts';
 import { GoalSteppers } from '../../ui/goals/goal-steppers.tsx';
+import { WaySelect } from '../../ui/goals/ways.tsx';
 import type { WorkState } from '../../ui/hooks/use-work.ts';
 import { KeepButton } from '../../ui/kept/keep-button.tsx';
 import { portionNoun, portionWord } from '../../ui/words/portion.ts';
@@ -59,7 +60,7 @@ export function Strip({ open }: { open: OpenRecipe }) {
   const verdict = shownVerdict(adaptation);
   useUndoKeys(work);
   const { goals } = work.current;
-  const servings = goals.servings ?? adaptation.before.servings;
+  const servings = goals.servings ?? adaptation.after.servings;
   const steppers = (
     <GoalSteppers adaptation={adaptation} goals={goals} brief onGoals={work.changeGoals} />
   );
@@ -79,8 +80,9 @@ export function Strip({ open }: { open: OpenRecipe }) {
         </summary>
         <div class="strip-menu">{steppers}</div>
       </details>
+      <WaySelect adaptation={adaptation} onGoals={work.changeGoals} />
       <UndoRedo work={work} />
-      <KeepButton what={work.current} again={history.savedId !== null} first keep={open.keep} />
+      <KeepButton what={work.options} again={history.savedId !== null} first keep={open.keep} />
     </section>
   );
 }

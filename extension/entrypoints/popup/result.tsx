@@ -10,12 +10,13 @@ import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';
 import { AllergenAlert } from '../../ui/figures/allergen-alert.tsx';
 import { Cautions } from '../../ui/figures/cautions-list.tsx';
-import { Concerns, NotCounted } from '../../ui/figures/concerns.tsx';
+import { Concerns, NotCounted, Questions } from '../../ui/figures/concerns.tsx';
 import { NutrientTable } from '../../ui/figures/nutrient-table.tsx';
 import { CarbSources } from '../../ui/figures/sources/carb-sources.tsx';
 import { TraceContext, useLazyTrace } from '../../ui/figures/sources/trace-context.ts';
 import { VerdictCard } from '../../ui/figures/verdict-card.tsx';
 import { GoalSteppers } from '../../ui/goals/goal-steppers.tsx';
+import { WaySwitch, WaysOut } from '../../ui/goals/ways.tsx';
 import { useNames, type WithStore } from '../../ui/hooks/use-names.ts';
 import { useWork, type WorkState } from '../../ui/hooks/use-work.ts';
 import { KeepButton } from '../../ui/kept/keep-button.tsx';
@@ -79,7 +80,7 @@ function Bar({ work, newId, notHeld }: BarProps) {
       <button type="button" class="button first" disabled={closed} onClick={() => go('#stove')}>
         {say('cookThis')}
       </button>
-      <KeepButton what={current} again={current.savedId !== null} keep={keep} />
+      <KeepButton what={work.options} again={current.savedId !== null} keep={keep} />
       <button type="button" class="button" disabled={closed} onClick={() => go('#recipe')}>
         {say('wholeRecipe')}
       </button>
@@ -98,6 +99,7 @@ interface ViewProps {
 function AtOnce({ work, adaptation, openLine }: Omit<ViewProps, 'preferences'>) {
   return (
     <>
+      <Questions adaptation={adaptation} onSay={openLine} />
       <AllergenAlert
         adaptation={adaptation}
         table={work.table}
@@ -106,8 +108,12 @@ function AtOnce({ work, adaptation, openLine }: Omit<ViewProps, 'preferences'>) 
       />
       <VerdictCard adaptation={adaptation} />
       <GoalSteppers adaptation={adaptation} goals={work.current.goals} onGoals={work.changeGoals} />
+      <WaysOut adaptation={adaptation} onGoals={work.changeGoals} />
       <section class="what-you-do" aria-labelledby="do-title">
-        <h2 id="do-title">{say('whatYouDo')}</h2>
+        <div class="do-head">
+          <h2 id="do-title">{say('whatYouDo')}</h2>
+          <WaySwitch adaptation={adaptation} onGoals={work.changeGoals} />
+        </div>
         <ChangeList adaptation={adaptation} />
       </section>
       <NotCounted adaptation={adaptation} onSay={openLine} />
@@ -179,6 +185,15 @@ export function Result({ start, preferences, ownFoods, aliases, onOthers }: Prop
           <>
             <AtOnce work={work} adaptation={adaptation} openLine={openLine} />
             <Below adaptation={adaptation} preferences={preferences} />
+            {!preferences.welcomed && (
+              <button
+                type="button"
+                class="button"
+                onClick={() => void openBench('#settings')}
+              >
+                {say('threeQuestions')}
+              </button>
+            )}
           </>
         )}
       </main>

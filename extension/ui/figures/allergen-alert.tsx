@@ -3,6 +3,7 @@ import type { FoodTable } from '../../../engine/index.ts';
 import type { Adaptation, Goals } from '../../../engine/model.ts';
 import { Icon } from '../controls/icon.tsx';
 import { allergenWord } from '../words/allergen-words.ts';
+import { foodWord } from '../words/food-words.ts';
 import { say, sayList } from '../words/say.ts';
 import { type Bringer, stillContained } from './bringers.ts';
 
@@ -37,7 +38,7 @@ export function AllergenAlert({ adaptation, table, onGoals, onLine }: Props) {
             sayList(found.map(({ allergen }) => allergenWord(allergen))),
           )}
         </b>
-        <p>{say('broughtBy', sayList(bringers.map(({ food }) => food)))}</p>
+        <p>{say('broughtBy', sayList(bringers.map(({ foodId, food }) => (foodId ? foodWord(foodId, food) : food))))}</p>
         {added.length > 0 && (
           <button
             type="button"
@@ -46,7 +47,7 @@ export function AllergenAlert({ adaptation, table, onGoals, onLine }: Props) {
               onGoals({ excludedFoods: [...excludedFoods, ...added.map(({ foodId }) => foodId)] })
             }
           >
-            {say('reworkWithout', sayList(added.map(({ food }) => food)))}
+            {say('reworkWithout', sayList(added.map(({ foodId, food }) => foodWord(foodId, food))))}
           </button>
         )}
         {own && onLine && (

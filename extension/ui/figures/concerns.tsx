@@ -2,6 +2,7 @@
 import type { Adaptation } from '../../../engine/model.ts';
 import { Icon } from '../controls/icon.tsx';
 import { allergenWord } from '../words/allergen-words.ts';
+import { foodWord } from '../words/food-words.ts';
 import { say, sayCount, sayList } from '../words/say.ts';
 
 interface MissingProps {
@@ -40,16 +41,47 @@ export function NotCounted({ adaptation, onSay }: MissingProps) {
   );
 }
 
-/** Allergens that came in, and what else was noticed; at most three lines. */
+/** Figures that look wrong are asked about before they are believed. */
+export function Questions({ adaptation, onSay }: MissingProps) {
+  return (
+    <>
+      {adaptation.questions.map(({ code, text, key }) => (
+        <section key={code + text} class="missing" role="alert">
+          <p>
+            <b>{say('pleaseCheck')}</b> {text}
+          </p>
+          {key !== null && onSay && (
+            <button type="button" class="button" onClick={() => onSay(key)}>
+              {say('lookAtLine')}
+            </button>
+          )}
+        </section>
+      ))}
+    </>
+  );
+}
+
+/** Allergens that came in, and foods that are seldom in shops. */
 export function Concerns({ adaptation }: { adaptation: Adaptation }) {
-  const { allergensAdded } = adaptation;
-  if (allergensAdded.length === 0) return null;
+  const { allergensAdded, plan } = adaptation;
+  const rare = plan.shopping.filter(({ availability }) => availability === 'speciality');
+  if (allergensAdded.length === 0 && rare.length === 0) return null;
   return (
     <ul class="concerns">
-      <li>
-        <Icon name="warning" />
-        <span>{say('nowContains', sayList(allergensAdded.map(allergenWord)))}</span>
-      </li>
+      {allergensAdded.length > 0 && (
+        <li>
+          <Icon name="warning" />
+          <span>{say('nowContains', sayList(allergensAdded.map(allergenWord)))}</span>
+        </li>
+      )}
+      {rare.length > 0 && (
+        <li>
+          <Icon name="buy" />
+          <span>
+            {say('seldomSold', sayList(rare.map(({ foodId, food }) => foodWord(foodId, food))))}
+          </span>
+        </li>
+      )}
     </ul>
   );
 }

@@ -14,7 +14,7 @@ interface Props {
 }
 
 export function GoalSteppers({ adaptation, goals, brief = false, onGoals }: Props) {
-  const servings = goals.servings ?? adaptation.before.servings;
+  const servings = goals.servings ?? adaptation.after.servings;
   const noun = portionNoun(adaptation, servings);
   return (
     <div class="goal-steppers">

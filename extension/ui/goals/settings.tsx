@@ -4,6 +4,7 @@ import type { Preferences } from '../../store/prefs.ts';
 import { NumberField } from '../controls/number-field.tsx';
 import { type MessageKey, say } from '../words/say.ts';
 import { AllergenBoxes } from './allergen-boxes.tsx';
+import { COUNTRIES, preferencesIn } from './countries.ts';
 import { PageMarks } from './page-marks-box.tsx';
 import { RuleFields } from './rule-fields.tsx';
 
@@ -101,6 +102,12 @@ export function Settings({ preferences, onChange }: Props) {
         legend={say('iNeverEat')}
         chosen={preferences.avoid}
         onChosen={(avoid) => onChange({ avoid })}
+      />
+      <Pick
+        label={say('country')}
+        value={preferences.country}
+        options={COUNTRIES.map(({ id, word }) => [id, word] as const)}
+        onValue={(country) => onChange(preferencesIn(country, preferences))}
       />
       <RuleFields rule={preferences.rule} onRule={(rule) => onChange({ rule })} />
       <Display preferences={preferences} onChange={onChange} />

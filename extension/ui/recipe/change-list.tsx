@@ -4,8 +4,10 @@ import type { Adaptation } from '../../../engine/model.ts';
 import { Icon } from '../controls/icon.tsx';
 import { gramsOnScale } from '../figures/sources/source-words.ts';
 import { say, sayCount, sayList } from '../words/say.ts';
-import { type Change, changesOf, partedChanges } from './changes.ts';
+import { foodWord } from '../words/food-words.ts';
+import { type Change, changesOf, type NewFood, partedChanges } from './changes.ts';
 
+const word = ({ foodId, food }: NewFood): string => foodWord(foodId, food);
 const grams = (value: number): string => `${gramsOnScale(value)} g`;
 
 /** Less than this of a companion (g) goes without saying here: the list of ingredients has it. Own choice. */
@@ -16,26 +18,26 @@ export function changeWords({ from, keptG, to: all }: Change): { amount: string;
   const to = all.filter(({ grams: each }, at) => at === 0 || each >= WORTH_SAYING_G);
   const [first, ...others] = to;
   const joined = (foods: typeof to) =>
-    sayList(foods.map((one) => `${grams(one.grams)} ${one.food}`));
+    sayList(foods.map((one) => `${grams(one.grams)} ${word(one)}`));
   if (!from)
-    return { amount: first ? grams(first.grams) : '', text: say('doAdded', first?.food ?? '') };
+    return { amount: first ? grams(first.grams) : '', text: say('doAdded', first ? word(first) : '') };
   const was = gramsOnScale(from.grams);
   if (keptG > 0) {
     return {
       amount: grams(keptG),
       text:
         to.length === 0
-          ? say('doLess', from.food, was)
-          : say('doLessWith', from.food, was, joined(to)),
+          ? say('doLess', word(from), was)
+          : say('doLessWith', word(from), was, joined(to)),
     };
   }
-  if (!first) return { amount: '', text: say('doLeaveOut', from.food, was) };
+  if (!first) return { amount: '', text: say('doLeaveOut', word(from), was) };
   return {
     amount: grams(first.grams),
     text:
       others.length === 0
-        ? say('doInstead', first.food, from.food, was)
-        : say('doInsteadWith', first.food, from.food, was, joined(others)),
+        ? say('doInstead', word(first), word(from), was)
+        : say('doInsteadWith', word(first), word(from), was, joined(others)),
   };
 }
 

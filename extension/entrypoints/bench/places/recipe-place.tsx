@@ -2,9 +2,10 @@
 
 import type { Recipe } from '../../../../engine/model.ts';
 import { AllergenAlert } from '../../../ui/figures/allergen-alert.tsx';
-import { Concerns, NotCounted } from '../../../ui/figures/concerns.tsx';
+import { Concerns, NotCounted, Questions } from '../../../ui/figures/concerns.tsx';
 import { webAddress } from '../../../ui/figures/format.ts';
 import { VerdictCard } from '../../../ui/figures/verdict-card.tsx';
+import { WaysOut } from '../../../ui/goals/ways.tsx';
 import { IngredientList, useOpenLine } from '../../../ui/recipe/lines/ingredient-list.tsx';
 import { lineActions } from '../../../ui/recipe/lines/line-actions.ts';
 import { Method } from '../../../ui/recipe/method.tsx';
@@ -64,7 +65,9 @@ export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRec
           onGoals={work.changeGoals}
           onLine={show}
         />
+        <Questions adaptation={adaptation} onSay={show} />
         <VerdictCard adaptation={adaptation} groups />
+        <WaysOut adaptation={adaptation} onGoals={work.changeGoals} />
         <NotCounted adaptation={adaptation} onSay={show} />
         <Concerns adaptation={adaptation} />
         <PrintFigures adaptation={adaptation} preferences={preferences} factor={factor} />

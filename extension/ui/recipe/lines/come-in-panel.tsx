@@ -1,6 +1,7 @@
 /** A food that the plan brought in: what it does, what else there was, and the ways out. */
 import type { Adaptation, Swap } from '../../../../engine/model.ts';
 import { allergenWord } from '../../words/allergen-words.ts';
+import { foodWord } from '../../words/food-words.ts';
 import { say, sayCount, sayList } from '../../words/say.ts';
 import { WithoutDetails } from '../without-details.tsx';
 import type { LineActions } from './line-actions.ts';
@@ -47,7 +48,7 @@ export function ComeIn({ swap, foodId, adaptation, actions }: Props) {
         </button>
         {food && (
           <button type="button" class="button bare" onClick={never}>
-            {say('neverUse', food.food)}
+            {say('neverUse', foodWord(food.foodId, food.food))}
           </button>
         )}
       </div>

@@ -1,0 +1,110 @@
+/** Three questions at the start, each of which may be skipped; Settings asks them again. */
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Preferences } from '../../store/prefs.ts';
+import { Stepper } from '../controls/stepper.tsx';
+import { say } from '../words/say.ts';
+import { AllergenBoxes } from './allergen-boxes.tsx';
+import { COUNTRIES, preferencesIn } from './countries.ts';
+
+interface Props {
+  preferences: Preferences;
+  onChange(change: Partial<Preferences>): void;
+}
+
+function WhichCountry({ preferences, onChange }: Props) {
+  return (
+    <>
+      <h2>{say('askCountry')}</h2>
+      <p class="soft">{say('askCountryWhy')}</p>
+      <ul class="choices countries">
+        {COUNTRIES.map(({ id, word }) => (
+          <li key={id}>
+            <button
+              type="button"
+              class="choice"
+              aria-pressed={preferences.country === id}
+              onClick={() => onChange(preferencesIn(id, preferences))}
+            >
+              <b>{say(word)}</b>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function WhichBudget({ preferences, onChange }: Props) {
+  return (
+    <>
+      <h2>{say('askBudget')}</h2>
+      <p class="soft">{say('askBudgetWhy')}</p>
+      <Stepper
+        label={say('budgetLabel')}
+        unit="g"
+        caption={say('netCarbs')}
+        value={preferences.budgetG}
+        min={0}
+        max={500}
+        onValue={(budgetG) => onChange({ budgetG })}
+      />
+    </>
+  );
+}
+
+function WhichNever({ preferences, onChange }: Props) {
+  return (
+    <>
+      <h2>{say('askNever')}</h2>
+      <p class="soft">{say('askNeverWhy')}</p>
+      <AllergenBoxes
+        legend={say('iNeverEat')}
+        chosen={preferences.avoid}
+        onChosen={(avoid) => onChange({ avoid })}
+      />
+    </>
+  );
+}
+
+const QUESTIONS: readonly ((props: Props) => ComponentChildren)[] = [
+  WhichCountry,
+  WhichBudget,
+  WhichNever,
+];
+
+export function FirstRun(props: Props) {
+  const [at, setAt] = useState(0);
+  const card = useRef<HTMLElement>(null);
+  const Question = QUESTIONS[at];
+  // The next question is read out from its start; the first one must not take the focus by itself.
+  useEffect(() => {
+    if (at > 0) card.current?.focus();
+  }, [at]);
+  if (!Question) return null;
+  const last = at === QUESTIONS.length - 1;
+  const go = () => (last ? props.onChange({ welcomed: true }) : setAt(at + 1));
+  return (
+    <section class="card first-run" aria-label={say('firstQuestions')} tabIndex={-1} ref={card}>
+      <p class="soft">{say('questionOf', at + 1, QUESTIONS.length)}</p>
+      <Question {...props} />
+      <div class="acts">
+        <button type="button" class="button first" onClick={go}>
+          {say(last ? 'done' : 'next')}
+        </button>
+        {at > 0 && (
+          <button type="button" class="button" onClick={() => setAt(at - 1)}>
+            {say('back')}
+          </button>
+        )}
+        <button
+          type="button"
+          class="button bare"
+          onClick={() => props.onChange({ welcomed: true })}
+        >
+          {say('skipQuestions')}
+        </button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,105 @@
+/** The ways to make the dish: within the budget, lighter, or a smaller piece of it. */
+import type { Adaptation, Goals, Rework } from '../../../engine/model.ts';
+import { gramsWords } from '../figures/format.ts';
+import { portionNoun } from '../words/portion.ts';
+import { type MessageKey, say, sayCount } from '../words/say.ts';
+
+type Way = Rework['plan']['way'];
+
+const WORDS: Record<Way, MessageKey> = {
+  within: 'wayWithin',
+  lighter: 'wayLighter',
+  smaller: 'waySmaller',
+};
+
+interface Props {
+  adaptation: Adaptation;
+  onGoals(goals: Partial<Goals>): void;
+}
+
+/** One switch for all of them; nothing where there is one way only. */
+export function WaySwitch({ adaptation, onGoals }: Props) {
+  const { ways, plan } = adaptation;
+  if (ways.length < 2) return null;
+  return (
+    <fieldset class="ways">
+      <legend class="hidden">{say('ways')}</legend>
+      {ways.map(({ plan: { way } }) => (
+        <button
+          key={way}
+          type="button"
+          aria-pressed={way === plan.way}
+          onClick={() => onGoals({ way })}
+        >
+          {say(WORDS[way])}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+/** The same in one line, for the strip. */
+export function WaySelect({ adaptation, onGoals }: Props) {
+  const { ways, plan } = adaptation;
+  if (ways.length < 2) return null;
+  return (
+    <select
+      class="way-select"
+      aria-label={say('ways')}
+      value={plan.way}
+      onChange={({ currentTarget }) => {
+        const picked = ways.find(({ plan: { way } }) => way === currentTarget.value);
+        if (picked) onGoals({ way: picked.plan.way });
+      }}
+    >
+      {ways.map(({ plan: { way } }) => (
+        <option key={way} value={way}>
+          {say(WORDS[way])}
+        </option>
+      ))}
+    </select>
+  );
+}
+
+function wayOutWords({ plan }: Rework, adaptation: Adaptation): { head: string; text: string } {
+  if (plan.way === 'smaller') {
+    const noun = portionNoun(adaptation, plan.servings);
+    return { head: say('cutInto', plan.servings, noun), text: say('sameDishSmaller') };
+  }
+  const changes = sayCount('changesIn', plan.swaps.length);
+  return { head: say(WORDS[plan.way]), text: changes };
+}
+
+/** Where a serving is too much: the other ways that bring it down, with their figures. */
+export function WaysOut({ adaptation, onGoals }: Props) {
+  const now = adaptation.verdict.netCarbsG?.best;
+  if (adaptation.verdict.state !== 'tooMuch' || now === undefined) return null;
+  const better = adaptation.ways.filter(
+    ({ plan, verdict }) =>
+      plan.way !== adaptation.plan.way && verdict.netCarbsG !== null && verdict.netCarbsG.best < now,
+  );
+  if (better.length === 0) return null;
+  return (
+    <section class="ways-out" aria-labelledby="ways-out-title">
+      <h2 id="ways-out-title">{say('bringItDown')}</h2>
+      <ul class="choices">
+        {better.map((rework) => {
+          const { head, text } = wayOutWords(rework, adaptation);
+          return (
+            <li key={rework.plan.way}>
+              <button
+                type="button"
+                class="choice"
+                onClick={() => onGoals({ way: rework.plan.way })}
+              >
+                <b>{head}</b>
+                <span>{text}</span>
+                <i>{gramsWords(rework.verdict.netCarbsG?.best ?? 0)}</i>
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
