@@ -5,6 +5,7 @@ export { type FoodTable, foodTable } from './foods/index.ts';
 export { foodFromLabel, type LabelResult } from './foods/label/label.ts';
 export { PackageLabel, Printed } from './foods/label/package-label.ts';
 export { lineOfKey, splitKey } from './ingredient-keys.ts';
+export { foodNameIn } from './match/languages/display-names.ts';
 export * from './model.ts';
 export {
   type BakeContext,

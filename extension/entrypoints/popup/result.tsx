@@ -186,11 +186,7 @@ export function Result({ start, preferences, ownFoods, aliases, onOthers }: Prop
             <AtOnce work={work} adaptation={adaptation} openLine={openLine} />
             <Below adaptation={adaptation} preferences={preferences} />
             {!preferences.welcomed && (
-              <button
-                type="button"
-                class="button"
-                onClick={() => void openBench('#settings')}
-              >
+              <button type="button" class="button" onClick={() => void openBench('#settings')}>
                 {say('threeQuestions')}
               </button>
             )}

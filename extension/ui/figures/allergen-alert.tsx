@@ -38,7 +38,12 @@ export function AllergenAlert({ adaptation, table, onGoals, onLine }: Props) {
             sayList(found.map(({ allergen }) => allergenWord(allergen))),
           )}
         </b>
-        <p>{say('broughtBy', sayList(bringers.map(({ foodId, food }) => (foodId ? foodWord(foodId, food) : food))))}</p>
+        <p>
+          {say(
+            'broughtBy',
+            sayList(bringers.map(({ foodId, food }) => (foodId ? foodWord(foodId, food) : food))),
+          )}
+        </p>
         {added.length > 0 && (
           <button
             type="button"

@@ -76,7 +76,9 @@ export function WaysOut({ adaptation, onGoals }: Props) {
   if (adaptation.verdict.state !== 'tooMuch' || now === undefined) return null;
   const better = adaptation.ways.filter(
     ({ plan, verdict }) =>
-      plan.way !== adaptation.plan.way && verdict.netCarbsG !== null && verdict.netCarbsG.best < now,
+      plan.way !== adaptation.plan.way &&
+      verdict.netCarbsG !== null &&
+      verdict.netCarbsG.best < now,
   );
   if (better.length === 0) return null;
   return (

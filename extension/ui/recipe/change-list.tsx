@@ -3,8 +3,8 @@ import { useState } from 'preact/hooks';
 import type { Adaptation } from '../../../engine/model.ts';
 import { Icon } from '../controls/icon.tsx';
 import { gramsOnScale } from '../figures/sources/source-words.ts';
-import { say, sayCount, sayList } from '../words/say.ts';
 import { foodWord } from '../words/food-words.ts';
+import { say, sayCount, sayList } from '../words/say.ts';
 import { type Change, changesOf, type NewFood, partedChanges } from './changes.ts';
 
 const word = ({ foodId, food }: NewFood): string => foodWord(foodId, food);
@@ -20,7 +20,10 @@ export function changeWords({ from, keptG, to: all }: Change): { amount: string;
   const joined = (foods: typeof to) =>
     sayList(foods.map((one) => `${grams(one.grams)} ${word(one)}`));
   if (!from)
-    return { amount: first ? grams(first.grams) : '', text: say('doAdded', first ? word(first) : '') };
+    return {
+      amount: first ? grams(first.grams) : '',
+      text: say('doAdded', first ? word(first) : ''),
+    };
   const was = gramsOnScale(from.grams);
   if (keptG > 0) {
     return {
