@@ -86,7 +86,8 @@ export async function saveRecipe(
       updatedAt: now,
       deletedAt: null,
       url: work.recipe.url ?? '',
-      adaptation: work.adaptation,
+      // The other ways are worked out again when they are looked at.
+      adaptation: { ...work.adaptation, ways: [] },
     };
     if (old && !same) await keepVersion(store, versionOf(old));
     await store.recipes.put(saved);

@@ -5,7 +5,7 @@ import { short } from '../../ui/figures/format.ts';
 import { StateMark } from '../../ui/figures/loaf/state-mark.tsx';
 import { shownVerdict } from '../../ui/figures/verdict.ts';
 import { GoalSteppers } from '../../ui/goals/goal-steppers.tsx';
-import { WaySelect } from '../../ui/goals/ways.tsx';
+import { WaySelect } from '../../ui/goals/way-switch.tsx';
 import type { WorkState } from '../../ui/hooks/use-work.ts';
 import { KeepButton } from '../../ui/kept/keep-button.tsx';
 import { portionNoun, portionWord } from '../../ui/words/portion.ts';

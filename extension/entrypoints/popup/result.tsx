@@ -16,7 +16,7 @@ import { CarbSources } from '../../ui/figures/sources/carb-sources.tsx';
 import { TraceContext, useLazyTrace } from '../../ui/figures/sources/trace-context.ts';
 import { VerdictCard } from '../../ui/figures/verdict-card.tsx';
 import { GoalSteppers } from '../../ui/goals/goal-steppers.tsx';
-import { WaySwitch, WaysOut } from '../../ui/goals/ways.tsx';
+import { WaySwitch, WaysOut } from '../../ui/goals/way-switch.tsx';
 import { useNames, type WithStore } from '../../ui/hooks/use-names.ts';
 import { useWork, type WorkState } from '../../ui/hooks/use-work.ts';
 import { KeepButton } from '../../ui/kept/keep-button.tsx';

@@ -1,8 +1,8 @@
 /** Switches the marking of pages on and off. */
 import { useEffect, useId, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
-import { ALL_PAGES } from '../../store/sites.ts';
 import { type MessageKey, say } from '../words/say.ts';
+import { ALL_PAGES } from './all-pages.ts';
 
 /** The permission is the switch, so both requests are made in the click itself. */
 export function PageMarks() {

@@ -11,7 +11,7 @@ import { CarbSources } from '../../../ui/figures/sources/carb-sources.tsx';
 import { StatedFigures } from '../../../ui/figures/stated-figures-table.tsx';
 import { AmountFields } from '../../../ui/goals/amount-fields.tsx';
 import { DishKind } from '../../../ui/goals/dish-kind.tsx';
-import { Wishes } from '../../../ui/goals/wishes.tsx';
+import { Wishes } from '../../../ui/goals/further-wishes.tsx';
 import { Tries } from '../../../ui/kept/tries.tsx';
 import { RecipeFiles } from '../../../ui/recipe/recipe-files.tsx';
 import { portionWord } from '../../../ui/words/portion.ts';

@@ -5,7 +5,7 @@ import { AllergenAlert } from '../../../ui/figures/allergen-alert.tsx';
 import { Concerns, NotCounted, Questions } from '../../../ui/figures/concerns.tsx';
 import { webAddress } from '../../../ui/figures/format.ts';
 import { VerdictCard } from '../../../ui/figures/verdict-card.tsx';
-import { WaysOut } from '../../../ui/goals/ways.tsx';
+import { WaysOut } from '../../../ui/goals/way-switch.tsx';
 import { IngredientList, useOpenLine } from '../../../ui/recipe/lines/ingredient-list.tsx';
 import { lineActions } from '../../../ui/recipe/lines/line-actions.ts';
 import { Method } from '../../../ui/recipe/method.tsx';
