@@ -14,7 +14,7 @@ export const LINES = [
   '60 g butter, melted',
   '1 lemon, zest only',
 ];
-export const STEPS = [
+const STEPS = [
   'Heat the oven to 180 °C and butter a tin.',
   'Whisk the eggs with the sugar until pale, some 5 minutes.',
   'Fold in the flour and the baking powder.',
@@ -37,20 +37,33 @@ function talker() {
   };
 }
 
-export const JSON_LD = JSON.stringify({
-  '@context': 'https://schema.org',
-  '@type': 'Recipe',
-  name: 'Lemon bake',
-  recipeYield: '8 servings',
-  recipeIngredient: LINES,
-  recipeInstructions: STEPS.map((text) => ({ '@type': 'HowToStep', text })),
-});
+/** What a page is about; `serves` as it is printed. */
+export interface Dish {
+  title: string;
+  serves: string;
+  lines: readonly string[];
+  steps: readonly string[];
+}
 
-/** HTML of some 400 KB in a few thousand elements; with or without JSON-LD. */
-export function longPage(marked: boolean): string {
+const LEMON_BAKE: Dish = { title: 'Lemon bake', serves: 'Serves 8', lines: LINES, steps: STEPS };
+
+const jsonLdOf = ({ title, serves, lines, steps }: Dish): string =>
+  JSON.stringify({
+    '@context': 'https://schema.org',
+    '@type': 'Recipe',
+    name: title,
+    recipeYield: serves,
+    recipeIngredient: lines,
+    recipeInstructions: steps.map((text) => ({ '@type': 'HowToStep', text })),
+  });
+
+export const JSON_LD = jsonLdOf(LEMON_BAKE);
+
+/** HTML of some 400 KB in a few thousand elements, or a share of that; with or without JSON-LD. */
+export function longPage(marked: boolean, dish: Dish = LEMON_BAKE, share = 1): string {
   const { word, text } = talker();
   const many = (count: number, draw: (n: number) => string) =>
-    Array.from({ length: count }, (_, n) => draw(n)).join('');
+    Array.from({ length: Math.ceil(count * share) }, (_, n) => draw(n)).join('');
   const nav = `<nav class="site-nav"><ul>${many(60, (n) => `<li class="menu-item item-${n}"><a href="/c/${n}"><span>${word()} ${word()}</span></a></li>`)}</ul></nav>`;
   const talk = (count: number) =>
     many(
@@ -63,7 +76,7 @@ export function longPage(marked: boolean): string {
     );
   const entries = (texts: readonly string[]) =>
     texts.map((one) => `<li><span>${one}</span></li>`).join('');
-  const recipe = `<p>Serves 8</p><h2>Ingredients</h2><ul>${entries(LINES)}</ul><h2>Method</h2><ol>${entries(STEPS)}</ol>`;
+  const recipe = `<p>${dish.serves}</p><h2>Ingredients</h2><ul>${entries(dish.lines)}</ul><h2>Method</h2><ol>${entries(dish.steps)}</ol>`;
   const cards = many(
     80,
     (n) =>
@@ -74,5 +87,5 @@ export function longPage(marked: boolean): string {
     (n) =>
       `<li class="comment" id="comment-${n}"><article class="comment-body"><footer><b class="fn">${word()}</b> <time>1 January</time></footer><div><p>${text(4)}</p><p>${text(1)}</p></div></article></li>`,
   );
-  return `<!doctype html><html lang="en"><head><title>Lemon bake - Site</title>${marked ? `<script type="application/ld+json">${JSON_LD}</script>` : ''}<style>${'.a{color:red}'.repeat(2_000)}</style></head><body>${nav}<main><article><h1>Lemon bake</h1>${talk(200)}${recipe}${talk(100)}</article><section class="related">${cards}</section><ol class="comment-list">${comments}</ol></main><footer>${nav}</footer></body></html>`;
+  return `<!doctype html><html lang="en"><head><title>${dish.title} - Site</title>${marked ? `<script type="application/ld+json">${jsonLdOf(dish)}</script>` : ''}<style>${'.a{color:red}'.repeat(Math.ceil(2_000 * share))}</style></head><body>${nav}<main><article><h1>${dish.title}</h1>${talk(200)}${recipe}${talk(100)}</article><section class="related">${cards}</section><ol class="comment-list">${comments}</ol></main><footer>${nav}</footer></body></html>`;
 }
