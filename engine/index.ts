@@ -4,6 +4,7 @@ export { toCsv, toJsonLd, toMarkdown, toText } from './export/index.ts';
 export { type FoodTable, foodTable } from './foods/index.ts';
 export { foodFromLabel, type LabelResult } from './foods/label/label.ts';
 export { PackageLabel, Printed } from './foods/label/package-label.ts';
+export { hasTag } from './foods/tags.ts';
 export { lineOfKey, splitKey } from './ingredient-keys.ts';
 export { foodNameIn } from './match/languages/display-names.ts';
 export * from './model.ts';

@@ -1,50 +1,140 @@
-/** What is new in the recipe and has to be bought. */
-import { gramsOnScale } from '../../../ui/figures/sources/source-words.ts';
-import { changesOf } from '../../../ui/recipe/changes.ts';
-import { say } from '../../../ui/words/say.ts';
+/** What the recipe on the bench, and kept ones beside it, need from the shops. */
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { SavedRecipe } from '../../../store/records.ts';
+import { listRecipes } from '../../../store/saved.ts';
+import { AislePart } from '../../../ui/buy/aisle.tsx';
+import { AISLES, buyList, type Dish, type ToBuy } from '../../../ui/buy/buy-list.ts';
+import { buyText } from '../../../ui/buy/buy-text.ts';
+import { DishChoice } from '../../../ui/buy/dish-choice.tsx';
+import { say, sayList } from '../../../ui/words/say.ts';
 import type { OpenRecipe, PlaceProps } from '../kitchen.ts';
+import '../../../ui/styles/buy.css';
 
-interface ToBuy {
-  foodId: string;
-  food: string;
-  grams: number;
+/** Kept dishes that have a result, without the one on the bench. */
+function useKept({ kitchen, open }: PlaceProps): readonly SavedRecipe[] {
+  const [kept, setKept] = useState<readonly SavedRecipe[]>([]);
+  useEffect(() => {
+    listRecipes(kitchen.store).then(
+      ({ recipes }) => setKept(recipes.filter(({ adaptation }) => adaptation !== null)),
+      () => setKept([]),
+    );
+  }, [kitchen.saves, kitchen.imports]);
+  const openId = open?.work.current.savedId ?? null;
+  return kept.filter(({ id }) => id !== openId);
 }
 
-/** Foods that come in, once each, for as much as is made; water comes from the tap. */
-function toBuy({ adaptation, factor }: OpenRecipe): ToBuy[] {
-  const foods = new Map<string, ToBuy>();
-  for (const one of changesOf(adaptation).flatMap(({ to }) => to)) {
-    if (one.foodId === 'water') continue;
-    const grams = (foods.get(one.foodId)?.grams ?? 0) + one.grams * factor;
-    foods.set(one.foodId, { ...one, grams });
-  }
-  return [...foods.values()];
+const dishesOf = (open: OpenRecipe | null, chosen: readonly SavedRecipe[]): Dish[] => [
+  ...(open
+    ? [
+        {
+          title: open.adaptation.recipe.title,
+          plan: open.adaptation.plan,
+          factor: open.factor,
+        },
+      ]
+    : []),
+  ...chosen.flatMap(({ recipe, adaptation }) =>
+    adaptation ? [{ title: recipe.title, plan: adaptation.plan, factor: 1 }] : [],
+  ),
+];
+
+/** Copies the list; says so where it is heard and seen. */
+function CopyButton({ text }: { text: string }) {
+  const [copied, setCopied] = useState<boolean | null>(null);
+  const copy = () =>
+    navigator.clipboard.writeText(text).then(
+      () => setCopied(true),
+      () => setCopied(false),
+    );
+  return (
+    <>
+      <button type="button" class="button" onClick={() => void copy()}>
+        {say('copyList')}
+      </button>
+      <span role="status">{copied !== null && say(copied ? 'listCopied' : 'listNotCopied')}</span>
+    </>
+  );
+}
+
+function Already({ foods }: { foods: readonly ToBuy[] }) {
+  if (foods.length === 0) return null;
+  return (
+    <p class="already">
+      <b>{say('inCupboardAlready')}</b> {sayList(foods.map(({ food }) => food))}.{' '}
+      <a href="#cupboard">{say('lookAtCupboard')}</a>
+    </p>
+  );
+}
+
+function BuyHead({ titles, missing }: { titles: readonly string[]; missing: readonly ToBuy[] }) {
+  return (
+    <header class="place-head">
+      <h1>{say('placeBuy')}</h1>
+      {missing.length > 0 && (
+        <div class="acts">
+          <CopyButton text={buyText(titles, missing)} />
+          <button type="button" class="button" onClick={() => print()}>
+            {say('print')}
+          </button>
+        </div>
+      )}
+    </header>
+  );
 }
 
 export function BuyPlace({ kitchen, open }: PlaceProps) {
-  const atHome = new Set(kitchen.pantry.foods.map(({ foodId }) => foodId));
-  const missing = open ? toBuy(open).filter(({ foodId }) => !atHome.has(foodId)) : [];
+  const { pantry } = kitchen;
+  const kept = useKept({ kitchen, open });
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
+  // What was at home when the list was opened is no news; what is ticked now stays in sight.
+  const [homeBefore] = useState(() => new Set(pantry.foods.map(({ foodId }) => foodId)));
+  const atHome = useMemo(() => new Set(pantry.foods.map(({ foodId }) => foodId)), [pantry.foods]);
+  const dishes = dishesOf(
+    open,
+    kept.filter(({ id }) => chosen.has(id)),
+  );
+  const foods = buyList(dishes);
+  const already = foods.filter(({ foodId }) => homeBefore.has(foodId) && atHome.has(foodId));
+  const listed = foods.filter((one) => !already.includes(one));
+  const choose = (id: string, add: boolean) => {
+    const others = [...chosen].filter((one) => one !== id);
+    setChosen(new Set(add ? [...others, id] : others));
+  };
+  const without = open
+    ? ({ foodId }: ToBuy) =>
+        open.work.changeGoals({
+          excludedFoods: [...open.work.current.goals.excludedFoods, foodId],
+        })
+    : undefined;
   return (
-    <section class="place">
-      <h1>{say('placeBuy')}</h1>
-      {!open && <p>{say('noRecipeOpenHow')}</p>}
-      {open && missing.length === 0 && <p>{say('nothingToBuy')}</p>}
-      <ul class="to-buy">
-        {missing.map(({ foodId, food, grams }) => (
-          <li key={foodId}>
-            <label class="tick">
-              <input
-                type="checkbox"
-                checked={false}
-                onChange={() => kitchen.pantry.add({ foodId, foodName: food })}
-              />
-              <span>
-                <b>{food}</b>, {gramsOnScale(grams)} g
-              </span>
-            </label>
-          </li>
+    <section class="place buy">
+      <BuyHead
+        titles={dishes.map(({ title }) => title)}
+        missing={listed.filter(({ foodId }) => !atHome.has(foodId))}
+      />
+      <DishChoice
+        open={open?.adaptation.recipe.title ?? null}
+        kept={kept}
+        chosen={chosen}
+        onChoose={choose}
+      />
+      {dishes.length === 0 && <p>{say('buyNoDish')}</p>}
+      {dishes.length > 0 && listed.length === 0 && <p>{say('nothingToBuy')}</p>}
+      <div class="aisles">
+        {AISLES.map((aisle) => (
+          <AislePart
+            key={aisle}
+            aisle={aisle}
+            foods={listed.filter((one) => one.aisle === aisle)}
+            atHome={atHome}
+            onHome={({ foodId, food }, has) =>
+              has ? pantry.add({ foodId, foodName: food }) : pantry.take(foodId)
+            }
+            onWithout={aisle === 'seldom' ? without : undefined}
+          />
         ))}
-      </ul>
+      </div>
+      <Already foods={already} />
     </section>
   );
 }
