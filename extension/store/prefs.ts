@@ -19,6 +19,8 @@ export const Preferences = z.object({
   country: z.enum(['us', 'ca', 'uk', 'de', 'eu', 'au', 'other']).catch('other'),
   /** Foods that are never added. */
   never: z.array(PantryFood).catch([]),
+  /** Sweeteners liked, best first; none leaves the order to the plan. */
+  sweeteners: z.array(PantryFood).catch([]),
   /** The first questions were answered or skipped. */
   welcomed: z.boolean().catch(false),
 });
@@ -44,12 +46,13 @@ export async function storePreferences(area: Area, preferences: Preferences): Pr
 }
 
 /** Goals for a recipe that is opened for the first time. */
-export function goalsFrom({ budgetG, rule, avoid, never }: Preferences): Goals {
+export function goalsFrom({ budgetG, rule, avoid, never, sweeteners }: Preferences): Goals {
   return {
     ...DEFAULT_GOALS,
     budgetG,
     rule,
     avoid,
     excludedFoods: never.map(({ foodId }) => foodId),
+    sweeteners: sweeteners.map(({ foodId }) => foodId),
   };
 }

@@ -2,7 +2,7 @@
 
 import { shelfNote } from '../cupboard/shelf-notes.ts';
 import { gramsOnScale } from '../figures/sources/source-words.ts';
-import { say } from '../words/say.ts';
+import { capital, say } from '../words/say.ts';
 import type { Aisle, ToBuy } from './buy-list.ts';
 import { AISLE_TITLES } from './buy-text.ts';
 
@@ -37,11 +37,11 @@ function BuyRow({
         />
         <span>
           <b class="buy-food">
-            {one.food}, {gramsOnScale(one.grams)} g
+            {capital(one.food)}, {gramsOnScale(one.grams)} g
           </b>
           {note && (
             <span class="soft buy-note">
-              {note.is}. {say('alsoCalled', note.called)}
+              {capital(note.is)}. {say('alsoCalled', note.called)}
             </span>
           )}
         </span>

@@ -1,6 +1,7 @@
 /** The fields of a package label and how their typed words become the engine's label. */
 import { foodTable, type PackageLabel, Printed } from '../../../engine/index.ts';
 import type { Allergen, Food } from '../../../engine/model.ts';
+import { type MessageKey, say } from '../words/say.ts';
 
 export type Form = PackageLabel['form'];
 
@@ -20,13 +21,13 @@ export type FieldName =
 
 export interface LabelField {
   name: FieldName;
-  label: string;
+  label: MessageKey;
   unit: string;
   /** Without it nothing can be counted. */
   required: boolean;
 }
 
-const field = (name: FieldName, label: string, unit = 'g', required = false): LabelField => ({
+const field = (name: FieldName, label: MessageKey, unit = 'g', required = false): LabelField => ({
   name,
   label,
   unit,
@@ -36,28 +37,28 @@ const field = (name: FieldName, label: string, unit = 'g', required = false): La
 /** In the order of the printed label. */
 export const FIELDS: Record<Form, readonly LabelField[]> = {
   us: [
-    field('servingG', 'Serving size', 'g', true),
-    field('energyKcal', 'Calories', 'kcal', true),
-    field('fatG', 'Total fat', 'g', true),
-    field('saturatedG', 'Saturated fat'),
-    field('sodiumMg', 'Sodium', 'mg'),
-    field('carbohydrateG', 'Total carbohydrate', 'g', true),
-    field('fiberG', 'Dietary fibre'),
-    field('sugarsG', 'Total sugars'),
-    field('polyolsG', 'Sugar alcohol'),
-    field('alluloseG', 'Allulose'),
-    field('proteinG', 'Protein', 'g', true),
+    field('servingG', 'labelServing', 'g', true),
+    field('energyKcal', 'labelCalories', 'kcal', true),
+    field('fatG', 'labelTotalFat', 'g', true),
+    field('saturatedG', 'labelSaturated'),
+    field('sodiumMg', 'labelSodium', 'mg'),
+    field('carbohydrateG', 'labelTotalCarb', 'g', true),
+    field('fiberG', 'labelDietaryFibre'),
+    field('sugarsG', 'labelTotalSugars'),
+    field('polyolsG', 'labelSugarAlcohol'),
+    field('alluloseG', 'labelAllulose'),
+    field('proteinG', 'labelProtein', 'g', true),
   ],
   eu: [
-    field('energyKcal', 'Energy', 'kcal', true),
-    field('fatG', 'Fat', 'g', true),
-    field('saturatedG', 'of which saturates'),
-    field('carbohydrateG', 'Carbohydrate', 'g', true),
-    field('sugarsG', 'of which sugars'),
-    field('polyolsG', 'of which polyols'),
-    field('fiberG', 'Fibre'),
-    field('proteinG', 'Protein', 'g', true),
-    field('saltG', 'Salt'),
+    field('energyKcal', 'labelEnergy', 'kcal', true),
+    field('fatG', 'labelFat', 'g', true),
+    field('saturatedG', 'labelSaturates'),
+    field('carbohydrateG', 'labelCarb', 'g', true),
+    field('sugarsG', 'labelSugars'),
+    field('polyolsG', 'labelPolyols'),
+    field('fiberG', 'labelFibre'),
+    field('proteinG', 'labelProtein', 'g', true),
+    field('saltG', 'labelSalt'),
   ],
 };
 
@@ -120,11 +121,10 @@ function fieldErrors(draft: Draft): FieldError[] {
   return FIELDS[draft.form].flatMap(({ name, label, required }): FieldError[] => {
     const value = typedFigure(draft.typed[name] ?? '');
     if (value === undefined || (name === 'servingG' && typeof value === 'string'))
-      return [{ field: name, text: `${label}: type a number as printed.` }];
+      return [{ field: name, text: say('typeAsPrinted', say(label)) }];
     if (value === null && name === 'servingG')
-      return [{ field: name, text: `${label} is missing: the grams of one serving.` }];
-    if (value === null && required)
-      return [{ field: name, text: `${label}: nothing typed. Type 0 if the label says 0.` }];
+      return [{ field: name, text: say('servingMissing', say(label)) }];
+    if (value === null && required) return [{ field: name, text: say('nothingTyped', say(label)) }];
     return [];
   });
 }
@@ -132,9 +132,8 @@ function fieldErrors(draft: Draft): FieldError[] {
 /** The label as typed, or what has to be put right first. */
 export function labelFrom(draft: Draft): PackageLabel | readonly FieldError[] {
   const errors: FieldError[] = [];
-  if (draft.name.trim() === '') errors.push({ field: 'name', text: 'Give the package a name.' });
-  if (draft.standsInFor === '')
-    errors.push({ field: 'standsInFor', text: 'Choose what the package stands in for.' });
+  if (draft.name.trim() === '') errors.push({ field: 'name', text: say('giveName') });
+  if (draft.standsInFor === '') errors.push({ field: 'standsInFor', text: say('chooseStandIn') });
   errors.push(...fieldErrors(draft));
   if (errors.length > 0) return errors;
   const shown = new Set(FIELDS[draft.form].map(({ name }) => name));
@@ -173,23 +172,20 @@ const isBought = ({ id, group }: Food): boolean =>
 const byName = (a: Food, b: Food): number => a.name.localeCompare(b.name, 'en');
 
 /** Built-in foods a package may stand in for, by kind; the wheat flour blend first. */
-export function standIns(): readonly (readonly [string, readonly Food[]])[] {
+export function standIns(): readonly (readonly [MessageKey, readonly Food[]])[] {
   const acting = foodTable().foods.filter((food) => food.function !== null);
   const of = (...groups: string[]): Food[] =>
     acting.filter((food) => groups.includes(food.group)).sort(byName);
   const sweet = (food: Food): boolean => (food.function?.sweetness ?? 0) > 0;
   const baking = of(foodTable().byId(BLEND)?.group ?? '');
   const blend = baking.filter((food) => food.id === BLEND);
-  const kinds: [string, readonly Food[]][] = [
-    [
-      'In place of flour: blends, fibres, proteins',
-      [...blend, ...baking.filter((food) => food.id !== BLEND && !sweet(food))],
-    ],
-    ['In place of sugar', baking.filter(sweet)],
-    ['Flours and starches', of('flours', 'starches')],
-    ['Sugars', of('sugars and syrups')],
+  const kinds: [MessageKey, readonly Food[]][] = [
+    ['kindFlour', [...blend, ...baking.filter((food) => food.id !== BLEND && !sweet(food))]],
+    ['kindSugar', baking.filter(sweet)],
+    ['kindFlours', of('flours', 'starches')],
+    ['kindSugars', of('sugars and syrups')],
   ];
   const listed = new Set(kinds.flatMap(([, foods]) => foods.map(({ id }) => id)));
   const others = foodTable().foods.filter((food) => isBought(food) && !listed.has(food.id));
-  return [...kinds, ['Bought ready-made: noodles, breads, drinks, sweets', others.sort(byName)]];
+  return [...kinds, ['kindReady', others.sort(byName)]];
 }

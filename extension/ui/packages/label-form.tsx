@@ -1,7 +1,9 @@
+/** One package label, typed in. What looks wrong is shown first and kept only when confirmed. */
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { foodFromLabel, type PackageLabel } from '../../../engine/index.ts';
 import type { Food, Note } from '../../../engine/model.ts';
 import { AllergenBoxes } from '../goals/allergen-boxes.tsx';
+import { type MessageKey, say } from '../words/say.ts';
 import {
   type Draft,
   draftFrom,
@@ -21,9 +23,9 @@ interface Props {
   onKeep(food: Food, label: PackageLabel): Promise<string | null>;
 }
 
-const FORMS: readonly [Form, string][] = [
-  ['us', 'US: figures for one serving'],
-  ['eu', 'EU or UK: figures for 100 g'],
+const FORMS: readonly [Form, MessageKey][] = [
+  ['us', 'labelFormUs'],
+  ['eu', 'labelFormEu'],
 ];
 
 type Errors = readonly (FieldError | { field: null; text: string })[];
@@ -37,7 +39,7 @@ function ErrorSummary({ errors, idOf }: { errors: Errors; idOf(field: string): s
     <div role="alert">
       {errors.length > 0 && (
         <div class="failure" ref={summary} tabIndex={-1}>
-          <p>Not kept yet:</p>
+          <p>{say('notKeptYet')}</p>
           <ul>
             {errors.map(({ field, text }) => (
               <li key={text}>{field ? <a href={`#${idOf(field)}`}>{text}</a> : text}</li>
@@ -52,7 +54,7 @@ function ErrorSummary({ errors, idOf }: { errors: Errors; idOf(field: string): s
 function StandIn({ id, draft, wrong, onDraft }: PartProps & { id: string; wrong: boolean }) {
   return (
     <div class="field">
-      <label for={id}>Stands in for</label>
+      <label for={id}>{say('standsInFor')}</label>
       <select
         id={id}
         value={draft.standsInFor}
@@ -60,9 +62,9 @@ function StandIn({ id, draft, wrong, onDraft }: PartProps & { id: string; wrong:
         aria-describedby={`${id}-note`}
         onChange={({ currentTarget }) => onDraft({ standsInFor: currentTarget.value })}
       >
-        <option value="">choose…</option>
+        <option value="">{say('choose')}</option>
         {standIns().map(([kind, foods]) => (
-          <optgroup key={kind} label={kind}>
+          <optgroup key={kind} label={say(kind)}>
             {foods.map((food) => (
               <option key={food.id} value={food.id}>
                 {food.name}
@@ -70,10 +72,10 @@ function StandIn({ id, draft, wrong, onDraft }: PartProps & { id: string; wrong:
             ))}
           </optgroup>
         ))}
-        <option value={OWN}>nothing: a food of its own, for correcting a line</option>
+        <option value={OWN}>{say('standsInForNothing')}</option>
       </select>
       <span id={`${id}-note`} class="field-note">
-        Plans and recipes then use your package wherever they would use this food.
+        {say('standsInForHow')}
       </span>
     </div>
   );
@@ -93,7 +95,7 @@ function Figures({
   return (
     <>
       <fieldset class="boxes">
-        <legend>Which label</legend>
+        <legend>{say('whichLabel')}</legend>
         {FORMS.map(([form, text]) => (
           <label key={form}>
             <input
@@ -102,20 +104,19 @@ function Figures({
               checked={draft.form === form}
               onChange={() => onDraft({ form })}
             />{' '}
-            {text}
+            {say(text)}
           </label>
         ))}
       </fieldset>
-      <p class="quiet" id={idOf('figures')}>
-        As printed, for the dry product. Leave empty what the label does not give; type &lt;1 for
-        “less than 1 g”.
+      <p class="soft" id={idOf('figures')}>
+        {say('figuresAsPrinted')}
       </p>
       <div class="label-figures">
         {FIELDS[draft.form].map(({ name, label, unit, required }) => (
           <div class="field" key={name}>
             <label for={idOf(name)}>
-              {label}
-              {!required && <span class="quiet"> (if given)</span>}
+              {say(label)}
+              {!required && <span class="soft"> {say('ifGiven')}</span>}
             </label>
             <span class="field-input">
               <input
@@ -144,14 +145,14 @@ function Ingredients({ draft, onDraft }: PartProps) {
   return (
     <>
       <fieldset class="boxes">
-        <legend>List of ingredients</legend>
+        <legend>{say('ingredientsListed')}</legend>
         <label>
           <input
             type="checkbox"
             checked={draft.glutenAmongFirst}
             onChange={({ currentTarget }) => onDraft({ glutenAmongFirst: currentTarget.checked })}
           />{' '}
-          wheat gluten is among the first three
+          {say('glutenAmongFirst')}
         </label>
         <label>
           <input
@@ -159,11 +160,11 @@ function Ingredients({ draft, onDraft }: PartProps) {
             checked={draft.otherProteins}
             onChange={({ currentTarget }) => onDraft({ otherProteins: currentTarget.checked })}
           />{' '}
-          soy, pea, faba bean or lupin protein is listed
+          {say('otherProteins')}
         </label>
       </fieldset>
       <AllergenBoxes
-        legend="Allergens the package names"
+        legend={say('packageAllergens')}
         chosen={draft.allergens}
         onChosen={(allergens) => onDraft({ allergens })}
       />
@@ -171,7 +172,6 @@ function Ingredients({ draft, onDraft }: PartProps) {
   );
 }
 
-/** One package label, typed in. What looks wrong is shown first and kept only when confirmed. */
 export function LabelForm({ start, onKeep }: Props) {
   const id = useId();
   const idOf = (field: string): string => `${id}-${field}`;
@@ -209,7 +209,7 @@ export function LabelForm({ start, onKeep }: Props) {
       }}
     >
       <div class="field">
-        <label for={idOf('name')}>Name of the package</label>
+        <label for={idOf('name')}>{say('packageName')}</label>
         <input
           id={idOf('name')}
           type="text"
@@ -233,7 +233,7 @@ export function LabelForm({ start, onKeep }: Props) {
       <div role="status">
         {warnings.length > 0 && (
           <div class="label-warnings">
-            <p>Please check before it is used:</p>
+            <p>{say('checkBeforeUse')}</p>
             <ul>
               {warnings.map(({ text }) => (
                 <li key={text}>{text}</li>
@@ -242,8 +242,8 @@ export function LabelForm({ start, onKeep }: Props) {
           </div>
         )}
       </div>
-      <button type="submit" class="primary">
-        {warnings.length > 0 ? 'Checked, keep it as typed' : 'Check and keep this package'}
+      <button type="submit" class="button first">
+        {say(warnings.length > 0 ? 'checkedKeep' : 'checkAndKeep')}
       </button>
     </form>
   );

@@ -1,5 +1,7 @@
+/** Names of foods as the user uses them. */
 import { useRef } from 'preact/hooks';
 import type { Names } from '../hooks/use-names.ts';
+import { say } from '../words/say.ts';
 
 /** What the user said names mean; each can be forgotten. */
 export function NamesList({ names }: { names: Names }) {
@@ -12,26 +14,22 @@ export function NamesList({ names }: { names: Names }) {
   return (
     <section id="names" class="no-print" aria-labelledby="names-title">
       <h2 id="names-title" ref={heading} tabIndex={-1}>
-        Your names for foods
+        {say('yourNames')}
       </h2>
-      <p>
-        When you put a line right you can have its name remembered. Every recipe then takes the name
-        for that food.
-      </p>
+      <p class="soft">{say('yourNamesHow')}</p>
       {names.failure && (
         <p role="alert" class="failure">
           {names.failure}
         </p>
       )}
-      {names.aliases.length === 0 && <p class="quiet">None remembered.</p>}
+      {names.aliases.length === 0 && <p>{say('noNames')}</p>}
       <ul class="saved">
         {names.aliases.map(({ name, foodName }) => (
           <li key={name}>
-            <span>
-              “{name}” means {foodName}
-            </span>
-            <button type="button" onClick={() => forget(name)}>
-              Forget<span class="hidden"> what {name} means</span>
+            <span>{say('nameMeans', name, foodName)}</span>
+            <button type="button" class="button bare" onClick={() => forget(name)}>
+              {say('forget')}
+              <span class="hidden">{say('ofFood', name)}</span>
             </button>
           </li>
         ))}

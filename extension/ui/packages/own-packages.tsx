@@ -1,9 +1,12 @@
+/** The user's own packages: a list with change, remove and undo, and a form for another label. */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PackageLabel } from '../../../engine/index.ts';
 import { foodTable } from '../../../engine/index.ts';
 import type { Food } from '../../../engine/model.ts';
 import type { OwnFood } from '../../store/records.ts';
+import { Fold } from '../controls/fold.tsx';
 import { amount } from '../figures/format.ts';
+import { say, sayCount } from '../words/say.ts';
 import { LabelForm } from './label-form.tsx';
 
 interface Props {
@@ -18,23 +21,24 @@ interface Props {
   onRemove(food: OwnFood): Promise<void>;
 }
 
-/** 'about 21.0 g net carbs in 100 g, 20.5 to 21.5 by its rounding' */
+/** 'In 100 g 20.5 to 21.5 g net carbs, 30 g fibre; EU label' */
 function netText({ per100g, carbohydrateBasis, spread }: Food): string {
   const range = spread.netCarbsG;
-  if (!range) return 'net carbs not known';
+  if (!range) return say('netNotKnown');
   const [low, high] = range.map(amount);
-  const basis = carbohydrateBasis === 'available' ? 'EU label' : 'US label';
-  const fiber = per100g.fiberG === null ? 'fibre not given' : `${amount(per100g.fiberG)} g fibre`;
-  return `100 g: ${low} to ${high} g net carbs, ${fiber}, ${basis}`;
+  const basis = say(carbohydrateBasis === 'available' ? 'labelEu' : 'labelUs');
+  const fibre =
+    per100g.fiberG === null ? say('fibreNotGiven') : say('fibreGrams', amount(per100g.fiberG));
+  return say('packageFigures', String(low), String(high), fibre, basis);
 }
 
 function standsFor({ id }: Food): string {
   const like = foodTable().byId(id);
-  return like ? `stands in for ${like.name}` : 'a food of its own';
+  return like ? say('standsInForFood', like.name) : say('foodOfItsOwn');
 }
 
 const words = (error: unknown): string =>
-  error instanceof Error ? error.message : 'The browser could not store this.';
+  error instanceof Error ? error.message : say('notStored');
 
 interface RowProps {
   food: OwnFood;
@@ -56,31 +60,35 @@ function PackageRow({ food, onChange, onRemove }: RowProps) {
   };
   return (
     <li>
-      <span class="package-name">{food.name}</span>
-      <span>{standsFor(food)}</span>
-      <span class="quiet">{netText(food)}</span>
-      {label ? (
-        <button
-          type="button"
-          ref={toggle}
-          aria-expanded={editing}
-          onClick={() => setEditing(!editing)}
-        >
-          {editing ? 'Leave it as it was' : 'Change'}
-          <span class="hidden"> {food.name}</span>
+      <p>
+        <b class="package-name">{food.name}</b>, {standsFor(food)}
+      </p>
+      <p class="soft">{netText(food)}</p>
+      <div class="package-acts">
+        {label ? (
+          <button
+            type="button"
+            class="button"
+            ref={toggle}
+            aria-expanded={editing}
+            onClick={() => setEditing(!editing)}
+          >
+            {say(editing ? 'putItBack' : 'change')}
+            <span class="hidden">{say('ofFood', food.name)}</span>
+          </button>
+        ) : (
+          <span class="soft">{say('keptWithoutLabel')}</span>
+        )}
+        <button type="button" class="button bare" onClick={onRemove}>
+          {say('remove')}
+          <span class="hidden">{say('ofFood', food.name)}</span>
         </button>
-      ) : (
-        <span class="quiet">kept without its label: add it again to change it</span>
-      )}
-      <button type="button" onClick={onRemove}>
-        Remove<span class="hidden"> {food.name}</span>
-      </button>
+      </div>
       {editing && label && <LabelForm start={label} onKeep={change} />}
     </li>
   );
 }
 
-/** The user's own packages: a list with change, remove and undo, and a form for another label. */
 export function OwnFoods({ foods, damaged, onKeep, onRemove }: Props) {
   const [said, setSaid] = useState('');
   const [gone, setGone] = useState<OwnFood | null>(null);
@@ -92,9 +100,9 @@ export function OwnFoods({ foods, damaged, onKeep, onRemove }: Props) {
       const old = await onKeep(food, instead);
       const place =
         old && old.name !== food.name && old.name !== instead?.name
-          ? ` It takes the place of ${old.name}.`
+          ? ` ${say('takesPlaceOf', old.name)}`
           : '';
-      setSaid(`${food.name} is kept and ${standsFor(food)}.${place}`);
+      setSaid(`${say('packageKept', food.name, standsFor(food))}${place}`);
       setGone(null);
       setFailure(null);
       return null;
@@ -115,12 +123,8 @@ export function OwnFoods({ foods, damaged, onKeep, onRemove }: Props) {
   const bringBack = async (food: OwnFood) => setFailure(await keep(food, null));
   return (
     <section id="packages" class="no-print" aria-labelledby="packages-title">
-      <h2 id="packages-title">Your packages</h2>
-      <p>
-        Flours, fibres and sweeteners differ between makers. Type in the label of yours and the
-        numbers go by it. The range shown is that of the label's rounding; by law a package may
-        itself differ from its label by about a fifth.
-      </p>
+      <h2 id="packages-title">{say('yourPackages')}</h2>
+      <p class="soft">{say('yourPackagesHow')}</p>
       {failure && (
         <p role="alert" class="failure">
           {failure}
@@ -128,8 +132,7 @@ export function OwnFoods({ foods, damaged, onKeep, onRemove }: Props) {
       )}
       {damaged > 0 && (
         <p role="alert" class="failure">
-          {damaged === 1 ? 'One package' : `${damaged} packages`} cannot be read and{' '}
-          {damaged === 1 ? 'is' : 'are'} not used. Nothing was removed.
+          {sayCount('packagesDamaged', damaged)}
         </p>
       )}
       {foods.length > 0 && (
@@ -144,17 +147,16 @@ export function OwnFoods({ foods, damaged, onKeep, onRemove }: Props) {
           ))}
         </ul>
       )}
-      <details>
-        <summary>Add a package</summary>
-        <LabelForm onKeep={(food, label) => keep({ ...food, label }, null)} />
-      </details>
+      <Fold title={say('addPackage')} name="package">
+        {() => <LabelForm onKeep={(food, label) => keep({ ...food, label }, null)} />}
+      </Fold>
       <div role="status" class="undo">
         {said !== '' && <p>{said}</p>}
         {gone && (
           <p>
-            {gone.name} is removed.{' '}
-            <button type="button" ref={undo} onClick={() => void bringBack(gone)}>
-              Undo
+            {say('isRemoved', gone.name)}{' '}
+            <button type="button" class="button" ref={undo} onClick={() => void bringBack(gone)}>
+              {say('undo')}
             </button>
           </p>
         )}

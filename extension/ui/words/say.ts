@@ -60,3 +60,7 @@ export function sayWith(key: MessageKey, ...parts: ComponentChildren[]): Compone
 /** 'a, b and c' as the language joins them. */
 export const sayList = (words: readonly string[]): string =>
   new Intl.ListFormat(tag, { style: 'long', type: 'conjunction' }).format(words);
+
+/** With a capital at its start, as a line of its own begins. */
+export const capital = (text: string): string =>
+  text.charAt(0).toLocaleUpperCase(tag) + text.slice(1);

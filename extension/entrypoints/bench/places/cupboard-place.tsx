@@ -1,84 +1,38 @@
-/** What is in the user's kitchen: packages, foods at home, names, and what is never used. */
-
+/** What is in the user's kitchen: foods at home, packages, sweeteners liked, and what is never used. */
 import { foodTable } from '../../../../engine/index.ts';
-import { FoodPicker } from '../../../ui/controls/food-picker.tsx';
+import { Fold } from '../../../ui/controls/fold.tsx';
+import { AtHome } from '../../../ui/cupboard/at-home.tsx';
+import { NeverUsed } from '../../../ui/cupboard/never-used.tsx';
+import { SweetenerOrder } from '../../../ui/cupboard/sweetener-order.tsx';
+import { TypicalGoods } from '../../../ui/cupboard/typical-goods.tsx';
 import { NamesList } from '../../../ui/packages/names-list.tsx';
 import { say } from '../../../ui/words/say.ts';
 import type { PlaceProps } from '../kitchen.ts';
 import { Packages } from './packages-part.tsx';
-
-function AtHome({ kitchen }: Pick<PlaceProps, 'kitchen'>) {
-  const { pantry, own } = kitchen;
-  return (
-    <section class="at-home" aria-labelledby="home-title">
-      <h2 id="home-title">{say('atHome')}</h2>
-      {pantry.failure && (
-        <p role="alert" class="failure">
-          {pantry.failure}
-        </p>
-      )}
-      {pantry.foods.length === 0 && <p class="soft">{say('nothingAtHome')}</p>}
-      <ul class="chips">
-        {pantry.foods.map(({ foodId, foodName }) => (
-          <li key={foodId}>
-            <span>{foodName}</span>
-            <button type="button" class="button bare" onClick={() => pantry.take(foodId)}>
-              {say('remove')}
-              <span class="hidden">: {foodName}</span>
-            </button>
-          </li>
-        ))}
-      </ul>
-      <FoodPicker
-        label={say('anotherAtHome')}
-        table={foodTable(own.foods)}
-        onPick={({ id, name }) => pantry.add({ foodId: id, foodName: name })}
-      />
-    </section>
-  );
-}
-
-function NeverUsed({ kitchen }: Pick<PlaceProps, 'kitchen'>) {
-  const { preferences, prefer, own } = kitchen;
-  const { never } = preferences;
-  const without = (id: string) => never.filter(({ foodId }) => foodId !== id);
-  return (
-    <section class="never-used" aria-labelledby="never-title">
-      <h2 id="never-title">{say('neverUsed')}</h2>
-      <p class="soft">{say('neverUsedHow')}</p>
-      <ul class="chips">
-        {never.map(({ foodId, foodName }) => (
-          <li key={foodId}>
-            <span>{foodName}</span>
-            <button
-              type="button"
-              class="button bare"
-              onClick={() => prefer({ never: without(foodId) })}
-            >
-              {say('allow')}
-              <span class="hidden">: {foodName}</span>
-            </button>
-          </li>
-        ))}
-      </ul>
-      <FoodPicker
-        label={say('anotherNever')}
-        table={foodTable(own.foods)}
-        onPick={({ id, name }) =>
-          prefer({ never: [...without(id), { foodId: id, foodName: name }] })
-        }
-      />
-    </section>
-  );
-}
+import '../../../ui/styles/cupboard.css';
 
 export function CupboardPlace({ kitchen }: PlaceProps) {
+  const { pantry, own, preferences, prefer } = kitchen;
+  const table = foodTable(own.foods);
+  const never = new Set(preferences.never.map(({ foodId }) => foodId));
   return (
-    <section class="place">
+    <section class="place cupboard">
       <h1>{say('placeCupboard')}</h1>
-      <Packages store={kitchen.store} own={kitchen.own} onChanged={kitchen.setOwn} />
-      <AtHome kitchen={kitchen} />
-      <NeverUsed kitchen={kitchen} />
+      <AtHome pantry={pantry} table={table} />
+      <Fold title={say('typicalGoods')} name="typical" open={pantry.foods.length === 0}>
+        {() => <TypicalGoods pantry={pantry} table={table} never={never} />}
+      </Fold>
+      <Packages store={kitchen.store} own={own} onChanged={kitchen.setOwn} />
+      <SweetenerOrder
+        liked={preferences.sweeteners}
+        table={table}
+        onLiked={(sweeteners) => prefer({ sweeteners })}
+      />
+      <NeverUsed
+        never={preferences.never}
+        table={table}
+        onNever={(foods) => prefer({ never: foods })}
+      />
       <NamesList names={kitchen.names} />
     </section>
   );

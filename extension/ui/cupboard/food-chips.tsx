@@ -1,0 +1,27 @@
+/** Foods as a row of names, each with a button that takes it off the list. */
+import type { PantryFood } from '../../store/records.ts';
+import { say } from '../words/say.ts';
+
+interface Props {
+  foods: readonly PantryFood[];
+  /** On the button: 'Remove', 'Allow again'. */
+  act: string;
+  onAct(food: PantryFood): void;
+}
+
+export function FoodChips({ foods, act, onAct }: Props) {
+  if (foods.length === 0) return null;
+  return (
+    <ul class="chips">
+      {foods.map((food) => (
+        <li key={food.foodId}>
+          <span>{food.foodName}</span>
+          <button type="button" class="button bare" onClick={() => onAct(food)}>
+            {act}
+            <span class="hidden">{say('ofFood', food.foodName)}</span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
