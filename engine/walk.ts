@@ -34,6 +34,7 @@ import { verdictOf } from './tally/verdict/judge-budget.ts';
 import { implausible } from './tally/verdict/plausibility.ts';
 import { countsAsGrams } from './weigh/counts-as-grams.ts';
 import { measureRegion, weighItem } from './weigh/index.ts';
+import { withSaltAllowance } from './weigh/salt-allowance.ts';
 
 export interface WalkOptions {
   /** The user's own foods, which take part in matching and planning. */
@@ -109,7 +110,7 @@ function weighLines(lines: readonly Line[], recipe: Recipe, options: WalkOptions
   const region = measureRegion(recipe);
   const context = { title: recipe.title, steps: stepTexts(recipe), lines };
   const matchOptions = { foods, aliases: options.aliases ?? {}, language: recipe.language };
-  return lines.flatMap((line, at) =>
+  const weighed = lines.flatMap((line, at) =>
     line.kind === 'heading'
       ? []
       : line.items.map((item, n): Ingredient => {
@@ -120,6 +121,7 @@ function weighLines(lines: readonly Line[], recipe: Recipe, options: WalkOptions
           return corrected({ key, line, item, match, weight }, corrections, foods);
         }),
   );
+  return withSaltAllowance(weighed, foods);
 }
 
 /** Goals that change the count of the recipe as it stands. */

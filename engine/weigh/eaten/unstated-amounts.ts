@@ -1,20 +1,23 @@
 /** Weight of an item whose line states no amount: assumed where kitchen practice allows it. */
 
-import { massInterval, scaleMass } from '../../interval.ts';
+import { massInterval } from '../../interval.ts';
 import type { Food, Interval, Item, Line } from '../../model.ts';
 import type { Region } from '../../units.ts';
 import { nameOf, plain } from '../line-words.ts';
 import { PASTA_SALT_PER_GRAM } from './eaten-share.ts';
 import { type Purpose, purposeOf, type RecipeWords } from './purpose.ts';
-import { roughDish, roughPasta } from './rough-dish.ts';
+import { roughPasta } from './rough-dish.ts';
 
 export interface Assumed {
   grams: Interval;
   assumption: string;
 }
 
-/** Salt to taste: up to 1.5 % of the dish. Common practice, no source. */
-const SALT_SHARE: Interval = { low: 0, best: 0.0075, high: 0.015 };
+/** A pinch, until the whole recipe is weighed and `salt-allowance.ts` knows what the dish lacks. */
+const SALT: Assumed = {
+  grams: massInterval(0, 0.3, 1.5),
+  assumption: 'no amount of salt: a pinch assumed',
+};
 const PEPPER: Interval = { low: 0.1, best: 0.5, high: 2 };
 
 /** Unstated amounts by purpose, g. Common practice, no source. */
@@ -58,22 +61,16 @@ const LITTLE: Assumed = {
   assumption: "'a little': 5 g assumed (1-15)",
 };
 
-function assumedSalt(purpose: Purpose, recipe: RecipeWords, region: Region): Assumed | null {
-  if (purpose === 'pasta-water') {
-    const pasta = roughPasta(recipe.lines, region);
-    if (pasta <= 0) return null;
-    // The share eaten is worked out against this; ten times the uptake is a usual pot of water.
-    const pot = pasta * PASTA_SALT_PER_GRAM * 10;
-    return {
-      grams: massInterval(pot * 0.5, pot, pot * 2),
-      assumption: 'no amount: salted cooking water',
-    };
-  }
-  const dish = roughDish(recipe.lines, region);
-  if (dish <= 0) return null;
-  const grams = scaleMass(SALT_SHARE, dish);
-  const high = grams.high.toFixed(0);
-  return { grams, assumption: `no amount of salt: 0-${high} g assumed, up to 1.5 % of the dish` };
+/** Salt for the cooking water: ten times what the pasta takes up is a usual pot. */
+function pastaWaterSalt(recipe: RecipeWords, region: Region): Assumed | null {
+  const pasta = roughPasta(recipe.lines, region);
+  if (pasta <= 0) return null;
+  // The share eaten is worked out against this.
+  const pot = pasta * PASTA_SALT_PER_GRAM * 10;
+  return {
+    grams: massInterval(pot * 0.5, pot, pot * 2),
+    assumption: 'no amount: salted cooking water',
+  };
 }
 
 /**
@@ -95,7 +92,7 @@ export function assumeUnstated(
   if (byPurpose) return byPurpose;
   if (food === null) return null;
   if (/\bsalt\b/.test(name) && !/garlic|onion|celery|unsalted/.test(name))
-    return assumedSalt(purpose, recipe, region);
+    return purpose === 'pasta-water' ? pastaWaterSalt(recipe, region) : SALT;
   if (/\bpepper\b|peppercorn/.test(name) && !/bell|sweet|chil|cayenne|jalapen|flake/.test(name)) {
     return { grams: PEPPER, assumption: 'no amount: 0.5 g of pepper assumed' };
   }
