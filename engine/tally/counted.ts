@@ -35,9 +35,10 @@ export function matchWidth(confidence: number): number {
 const ASIDE = /\b(to serve|for serving|to garnish|for garnish|garnish|to decorate)\b/i;
 
 function whyAside(ingredient: Ingredient): string | null {
-  const { line } = ingredient;
+  const { line, weight } = ingredient;
   if (line.optional) return 'optional, so not in the totals';
-  if (line.purpose !== null && ASIDE.test(line.purpose))
+  const eaten = weight !== null && weight.eaten.best > 0;
+  if (!eaten && line.purpose !== null && ASIDE.test(line.purpose))
     return `${line.purpose}: not in the totals`;
   return null;
 }

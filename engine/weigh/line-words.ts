@@ -4,11 +4,25 @@ import type { Food, Item, Line } from '../model.ts';
 
 export const plain = (text: string): string => withoutAccents(text.slice(0, 2000).toLowerCase());
 
+/** Done after measuring when it stands behind the food: '1 cup cream, whipped' was poured, not spooned. */
+const DONE_LATER = /\b(?:whipped|whisked|beaten|melted)\b/g;
+
+/** The words without such a state, unless it stands before the food or belongs to its name. */
+function asMeasured(words: string, item: Item, line: Line): string {
+  if (words.search(DONE_LATER) < 0) return words;
+  const name = plain(item.name);
+  const text = plain(line.text);
+  const before = text.slice(0, Math.max(0, text.indexOf(name.split(' ')[0] ?? '')));
+  return words.replace(DONE_LATER, (word) =>
+    name.includes(word) || before.includes(word) ? word : '',
+  );
+}
+
 /** Name, preparation and note of an item; falls back on the line's own text for one-item lines. */
 export function wordsOf(item: Item, line: Line): string {
   const own = [item.size, item.name, item.preparation, line.note].filter((part) => part !== null);
   const words = plain(line.items.length > 1 ? own.join(' ') : `${own.join(' ')} ${line.text}`);
-  return words.replace(/\bnot (sifted|packed)\b/g, 'un$1');
+  return asMeasured(words, item, line).replace(/\bnot (sifted|packed)\b/g, 'un$1');
 }
 
 /** What the food is called: our food's name when matched, and the line's own name. */

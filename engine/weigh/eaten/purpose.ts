@@ -114,6 +114,9 @@ function purposeWords(item: Item, line: Line): string {
   return [purposeText, ...inEnglish].join(', ');
 }
 
+/** Squeezed over at the table and eaten, unlike a wedge. */
+const JUICE = /\bjuice\b/;
+
 /**
  * What the item is for. `grams` is its weight when known: much oil in a fried dish is a bath.
  * 'whole' means it all stays in the dish.
@@ -128,8 +131,10 @@ export function purposeOf(
   const name = nameOf(item, food);
   const purposeText = purposeWords(item, line);
   const steps = stepsText(recipe);
+  const isJuice = JUICE.test(name) && item.amounts.length > 0;
+  if (line.optional) return 'serving';
   if (
-    line.optional ||
+    !isJuice &&
     /to serve|for serving|garnish|to garnish|to decorate|for decorat|to finish|on the side/.test(
       purposeText,
     )

@@ -192,7 +192,7 @@ function byGroup(count: number, size: string | null, food: Food | null): Weighed
 }
 
 const PARTS =
-  /\b(leaf|leaves|cloves?|sprigs?|stalks?|ribs?|stems?|heads?|bulbs?|ears?|slices?|sticks?|sheets?|wedges?|spears?|strips?|rashers?|cubes?|fronds?|florets?|loaf|loaves)$/;
+  /\b(leaf|leaves|cloves?|sprigs?|stalks?|ribs?|stems?|heads?|bulbs?|ears?|slices?|sticks?|sheets?|wedges?|spears?|strips?|rashers?|cubes?|fronds?|florets?|hearts?|loaf|loaves)$/;
 
 /** 'basil leaves', 'garlic cloves': the counted part when the name ends with it, else null. */
 function partNamed(name: string): string | null {
