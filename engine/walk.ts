@@ -31,9 +31,10 @@ import { plannedIngredients } from './tally/planned-ingredients.ts';
 import { proposeServings } from './tally/servings.ts';
 import { stillContains } from './tally/verdict/avoided-allergens.ts';
 import { verdictOf } from './tally/verdict/judge-budget.ts';
+import { contradicted } from './tally/verdict/page-contradiction.ts';
 import { implausible } from './tally/verdict/plausibility.ts';
-import { countsAsGrams } from './weigh/counts-as-grams.ts';
 import { measureRegion, weighItem } from './weigh/index.ts';
+import { otherReadings } from './weigh/other-readings.ts';
 import { withSaltAllowance } from './weigh/salt-allowance.ts';
 
 export interface WalkOptions {
@@ -124,6 +125,9 @@ function weighLines(lines: readonly Line[], recipe: Recipe, options: WalkOptions
   return withSaltAllowance(weighed, foods);
 }
 
+/** More would not be answered. Own choice. */
+const MOST_QUESTIONS = 3;
+
 /** Goals that change the count of the recipe as it stands. */
 type CountingGoals = Pick<Goals, 'servings' | 'rule' | 'family'>;
 
@@ -139,18 +143,12 @@ export function tallyRecipe(
   const lines = parseLines(recipe);
   const first = tallyLines(lines, recipe, goals, options);
   if (first.questions.length === 0) return first;
-  const inGrams = countsAsGrams(lines, first.ingredients);
-  if (inGrams === null) return first;
-  const second = tallyLines(inGrams, recipe, goals, options);
-  if (second.questions.length >= first.questions.length) return first;
-  return { ...second, notes: [...second.notes, COUNTS_AS_GRAMS] };
+  for (const { lines: read, note } of otherReadings(lines, first.ingredients)) {
+    const second = tallyLines(read, recipe, goals, options);
+    if (second.questions.length === 0) return { ...second, notes: [...second.notes, note] };
+  }
+  return first;
 }
-
-const COUNTS_AS_GRAMS: Note = {
-  code: 'COUNTS_AS_GRAMS',
-  text: 'Large numbers without a unit were taken as grams.',
-  key: null,
-};
 
 function tallyLines(
   lines: readonly Line[],
@@ -185,7 +183,11 @@ function tallyLines(
     minutes: recipe.minutes.cook,
     cookedGrams: options.cookedGrams ?? null,
   });
-  const questions = implausible(before, ingredients, foods, goals.servings !== null);
+  const servingsSet = goals.servings !== null;
+  const questions = [
+    ...implausible(before, ingredients, foods, servingsSet),
+    ...contradicted(recipe, before, ingredients, foods, servingsSet),
+  ].slice(0, MOST_QUESTIONS);
   return { ingredients, family, servings, tally: before, questions, notes };
 }
 

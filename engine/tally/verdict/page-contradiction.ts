@@ -1,0 +1,87 @@
+/** Questions where the page's own figures and ours cannot both be right. */
+import type { FoodTable } from '../../foods/index.ts';
+import type { Ingredient, Note, Nutrient, Recipe, Tally } from '../../model.ts';
+import { selectCounted } from '../counted.ts';
+import { isPer100, readStated } from '../stated/stated-figures.ts';
+
+/** Figures that all move together when only the servings differ. */
+const SCALED: readonly Nutrient[] = ['energyKcal', 'carbohydrateG', 'proteinG', 'fatG'];
+/** Figures below this say nothing of a ratio, in their own unit. */
+const LEAST = 3;
+const LEAST_FIGURES = 3;
+/** All figures apart by one ratio, from 1.67 on: the servings. Own choices. */
+const OTHER_SERVINGS = 1.67;
+const SAME_RATIO = 1.35;
+/** Energy apart from 2.5 on: some amount, or the page, is wrong. Own choice. */
+const OTHER_AMOUNTS = 2.5;
+/** The page gives its figures for the whole recipe when they fit one serving. */
+const WHOLE_RECIPE = 1.25;
+
+/** Ours over theirs, for each figure that both know. */
+function ratiosOf(recipe: Recipe, tally: Tally): Map<Nutrient, number> {
+  const stated = recipe.statedNutrition;
+  const ratios = new Map<Nutrient, number>();
+  if (stated === null || isPer100(stated)) return ratios;
+  const figures = readStated(stated);
+  for (const nutrient of SCALED) {
+    const theirs = figures[nutrient]?.value ?? 0;
+    const ours = tally.perServing[nutrient]?.best ?? 0;
+    if (theirs >= LEAST && ours >= LEAST) ratios.set(nutrient, ours / theirs);
+  }
+  return ratios;
+}
+
+const apart = (ratio: number): number => Math.max(ratio, 1 / ratio);
+
+function energyFirst(ingredients: readonly Ingredient[], foods: FoodTable): Ingredient | null {
+  const rows = selectCounted(ingredients, foods).counted.map(({ ingredient, food, grams }) => ({
+    ingredient,
+    kcal: grams * (food.per100g.energyKcal ?? 0),
+  }));
+  const [first] = rows.sort((a, b) => b.kcal - a.kcal);
+  return first?.ingredient ?? null;
+}
+
+function servingsQuestion(ratio: number, servings: number): Note {
+  const others = Math.max(1, Math.round(ratio * servings));
+  return {
+    code: 'PAGE_OTHER_SERVINGS',
+    text: `The page’s own figures fit ${others} ${others === 1 ? 'serving' : 'servings'}, ours are for ${servings}. How many does the recipe make?`,
+    key: null,
+  };
+}
+
+function amountsQuestion(theirs: number, ours: number, first: Ingredient | null): Note {
+  const line = first ? `, first “${first.line.text.trim().slice(0, 80)}”` : '';
+  return {
+    code: 'PAGE_OTHER_FIGURES',
+    text: `The page says that a serving has ${Math.round(theirs)} kcal; we count about ${Math.round(ours)}. Please check the amounts${line}.`,
+    key: first?.key ?? null,
+  };
+}
+
+/**
+ * At most one question: for the servings where all figures of the page are 1.67 times ours or more
+ * (or as much less), by one ratio; for the amounts where its energy is 2.5 times ours or more. Figures
+ * that fit the whole recipe are the page's way of stating them and no question. Empty where the page
+ * states nothing, or where the user set the servings. Never throws.
+ */
+export function contradicted(
+  recipe: Recipe,
+  tally: Tally,
+  ingredients: readonly Ingredient[],
+  foods: FoodTable,
+  servingsConfirmed = false,
+): Note[] {
+  const ratios = ratiosOf(recipe, tally);
+  const energy = ratios.get('energyKcal');
+  if (energy === undefined || servingsConfirmed) return [];
+  if (apart(energy * tally.servings) < WHOLE_RECIPE) return [];
+  const all = [...ratios.values()];
+  const together = Math.max(...all) / Math.min(...all) <= SAME_RATIO;
+  if (all.length >= LEAST_FIGURES && together && apart(energy) >= OTHER_SERVINGS)
+    return [servingsQuestion(energy, tally.servings)];
+  if (apart(energy) < OTHER_AMOUNTS) return [];
+  const ours = tally.perServing.energyKcal?.best ?? 0;
+  return [amountsQuestion(ours / energy, ours, energyFirst(ingredients, foods))];
+}
