@@ -85,8 +85,11 @@ function countsOnPage({ yield: made }: Recipe): number[] {
   );
   const pieces = made.pieces && !isWhole(made.pieces.noun) ? [made.pieces.count] : [];
   const servings = made.servings ? [made.servings.low, made.servings.high] : [];
+  const elsewhere = (made.stated ?? []).flatMap(({ low, high, noun }) =>
+    noun !== null && isWhole(noun) ? [] : [low, high],
+  );
   // One of something is the whole dish, unless the page calls it a serving.
-  const several = [...pieces, ...words].filter((count) => count > 1);
+  const several = [...pieces, ...words, ...elsewhere].filter((count) => count > 1);
   return [...new Set([...servings, ...several].map(wholeNumber))].filter(usable);
 }
 
@@ -147,9 +150,16 @@ function fromPieces(
     SLICE.test(pieces.noun) || pieceGrams === null
       ? 1
       : Math.max(1, Math.min(pieces.count, Math.round(reference / pieceGrams)));
-  const servings = wholeNumber(pieces.count / perServing);
+  const grouped = wholeNumber(pieces.count / perServing);
+  const single = wholeNumber(pieces.count);
+  const [misfitGrouped, misfitSingle] = [misfit(grouped), misfit(single)];
+  // Figures that fit neither are still those of one piece when they are nearer to it.
+  const ofOne = misfitGrouped !== null && misfitSingle !== null && misfitSingle < misfitGrouped;
+  const servings = ofOne ? single : grouped;
   const each =
-    perServing === 1 ? 'one is taken as a serving' : `about ${perServing} are taken as a serving`;
+    servings === single
+      ? 'one is taken as a serving'
+      : `about ${perServing} are taken as a serving`;
   return { servings, stated: false, text: `The page says '${pageWords}'; ${each}.` };
 }
 

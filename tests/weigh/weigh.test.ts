@@ -209,10 +209,10 @@ describe('what is not all eaten', () => {
 });
 
 describe('without an amount', () => {
-  test('salt to taste is at most 1.5 % of the dish, and may be none', () => {
+  test('salt to taste is a pinch until the whole recipe is weighed, and may be none', () => {
     const grams = weigh('salt, to taste', { others: ['1 kg potatoes'] })?.grams;
-    expect(grams?.low).toBe(0);
-    expect(grams?.high).toBeCloseTo(15);
+    expect(grams).toEqual({ low: 0, best: 0.3, high: 1.5 });
+    expect(weigh('salt, to taste')).toBeNull();
   });
 
   test('nothing is said where nothing is known', () => {

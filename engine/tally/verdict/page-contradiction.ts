@@ -14,6 +14,8 @@ const OTHER_SERVINGS = 1.67;
 const SAME_RATIO = 1.35;
 /** Energy apart from 2.5 on: some amount, or the page, is wrong. Own choice. */
 const OTHER_AMOUNTS = 2.5;
+/** Energy this near is no matter, kcal. Own choice. */
+const NEAR_KCAL = 60;
 /** The page gives its figures for the whole recipe when they fit one serving. */
 const WHOLE_RECIPE = 1.25;
 
@@ -81,7 +83,7 @@ export function contradicted(
   const together = Math.max(...all) / Math.min(...all) <= SAME_RATIO;
   if (all.length >= LEAST_FIGURES && together && apart(energy) >= OTHER_SERVINGS)
     return [servingsQuestion(energy, tally.servings)];
-  if (apart(energy) < OTHER_AMOUNTS) return [];
   const ours = tally.perServing.energyKcal?.best ?? 0;
+  if (apart(energy) < OTHER_AMOUNTS || Math.abs(ours - ours / energy) < NEAR_KCAL) return [];
   return [amountsQuestion(ours / energy, ours, energyFirst(ingredients, foods))];
 }

@@ -6,7 +6,7 @@ import type { Region } from '../../units.ts';
 import { nameOf, plain } from '../line-words.ts';
 import { PASTA_SALT_PER_GRAM } from './eaten-share.ts';
 import { type Purpose, purposeOf, type RecipeWords } from './purpose.ts';
-import { roughPasta } from './rough-dish.ts';
+import { roughDish, roughPasta } from './rough-dish.ts';
 
 export interface Assumed {
   grams: Interval;
@@ -61,11 +61,17 @@ const LITTLE: Assumed = {
   assumption: "'a little': 5 g assumed (1-15)",
 };
 
-/** Salt for the cooking water: ten times what the pasta takes up is a usual pot. */
-function pastaWaterSalt(recipe: RecipeWords, region: Region): Assumed | null {
+function unstatedSalt(
+  purpose: Purpose,
+  line: Line,
+  recipe: RecipeWords,
+  region: Region,
+): Assumed | null {
+  const others = recipe.lines.filter((other) => other.text !== line.text);
+  if (purpose !== 'pasta-water') return roughDish(others, region) > 0 ? SALT : null;
   const pasta = roughPasta(recipe.lines, region);
   if (pasta <= 0) return null;
-  // The share eaten is worked out against this.
+  // The share eaten is worked out against this; ten times the uptake is a usual pot of water.
   const pot = pasta * PASTA_SALT_PER_GRAM * 10;
   return {
     grams: massInterval(pot * 0.5, pot, pot * 2),
@@ -92,7 +98,7 @@ export function assumeUnstated(
   if (byPurpose) return byPurpose;
   if (food === null) return null;
   if (/\bsalt\b/.test(name) && !/garlic|onion|celery|unsalted/.test(name))
-    return purpose === 'pasta-water' ? pastaWaterSalt(recipe, region) : SALT;
+    return unstatedSalt(purpose, line, recipe, region);
   if (/\bpepper\b|peppercorn/.test(name) && !/bell|sweet|chil|cayenne|jalapen|flake/.test(name)) {
     return { grams: PEPPER, assumption: 'no amount: 0.5 g of pepper assumed' };
   }

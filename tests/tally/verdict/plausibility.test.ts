@@ -80,3 +80,24 @@ describe('numbers without a unit', () => {
     expect(notes.map(({ code }) => code)).not.toContain('COUNTS_AS_GRAMS');
   });
 });
+
+describe('other readings', () => {
+  it('takes an odd number of pastry as ounces', () => {
+    const { ingredients, questions, notes } = tallyRecipe(
+      recipe(['17.3 puff pastry', '200 g apple'], 'Serves 8'),
+      DEFAULT_GOALS,
+    );
+    expect(questions).toEqual([]);
+    expect(ingredients[0]?.weight?.grams.best).toBeCloseTo(490, -1);
+    expect(notes.map(({ code }) => code)).toContain('COUNTS_AS_OUNCES');
+  });
+
+  it("reads '14 cup' as a quarter only where nobody could eat 14 cups", () => {
+    const some = ['14 cup sugar', '34 cup butter', '100 g flour'];
+    const { ingredients, notes } = tallyRecipe(recipe(some), DEFAULT_GOALS);
+    expect(ingredients[0]?.weight?.grams.best).toBeCloseTo(50, 0);
+    expect(notes.map(({ code }) => code)).toContain('LOST_STROKE');
+    const greens = tallyRecipe(recipe(['12 cups spinach', '100 g butter']), DEFAULT_GOALS);
+    expect(greens.ingredients[0]?.weight?.grams.best).toBeGreaterThan(300);
+  });
+});

@@ -51,11 +51,11 @@ describe('salt, eggs, butter, yeast', () => {
     expect(grams(text)).toBeLessThan(expected * 1.05);
   });
 
-  test('salt and pepper to taste: salt up to 1.5 % of the dish (common practice, no source)', () => {
+  test('salt and pepper to taste: a pinch of salt until the whole recipe is weighed', () => {
     const [salt, pepper] = weights('salt and pepper to taste', ['1 kg ground beef']);
     expect(salt?.id).toBe('salt');
     expect(salt?.weight?.grams).toMatchObject({ low: 0 });
-    expect(salt?.weight?.grams.high).toBeCloseTo(15, 0);
+    expect(salt?.weight?.grams.best).toBeCloseTo(0.3, 5);
     expect(pepper?.id).toBe('black-pepper');
     expect(pepper?.weight?.grams.best).toBeLessThan(2);
   });
