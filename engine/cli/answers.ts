@@ -2,6 +2,7 @@
 import { foodTable } from '../foods/index.ts';
 import { matchItem } from '../match/index.ts';
 import {
+  type Adaptation,
   type Food,
   type Goals,
   type Ingredient,
@@ -176,12 +177,21 @@ function wayRecord(rework: Rework, ingredients: readonly Ingredient[]) {
   };
 }
 
-/** A recipe reworked: the way taken in the record's own fields, every way in full in `ways`. */
+const frontierRecords = (adaptation: Adaptation, ownFoods: readonly Food[]) =>
+  frontierOf(adaptation, { ownFoods }).map((point) => ({
+    netCarbsG: round(point.netCarbsG),
+    closeness: round(point.closeness),
+  }));
+
+/**
+ * A recipe reworked: the way taken in the record's own fields, every way in full in `ways`; the curve of
+ * net carbs against closeness only when it is asked for, as it takes longer than the rest, else null.
+ */
 export function adaptRecord(
   file: string,
   recipe: Recipe,
   goals: Goals,
-  ownFoods: readonly Food[] = [],
+  { ownFoods = [], frontier = false }: { ownFoods?: readonly Food[]; frontier?: boolean } = {},
 ) {
   const adaptation = adaptRecipe(recipe, goals, { ownFoods });
   const { before, plan, ingredients } = adaptation;
@@ -198,10 +208,7 @@ export function adaptRecord(
     /** Servings of the page, which `before` is reckoned with. */
     servingsBefore: before.servings,
     ways: adaptation.ways.map((rework) => wayRecord(rework, ingredients)),
-    frontier: frontierOf(adaptation, { ownFoods }).map((point) => ({
-      netCarbsG: round(point.netCarbsG),
-      closeness: round(point.closeness),
-    })),
+    frontier: frontier ? frontierRecords(adaptation, ownFoods) : null,
   };
 }
 

@@ -17,6 +17,8 @@ export interface Job {
   /** The pages' encoding as their server named it. */
   charset: string | null;
   goals: Goals;
+  /** Whether reworked recipes come with their curve of net carbs against closeness. */
+  frontier: boolean;
   /** Pages worked at the same time. */
   threads: number;
   /** Seconds after which a page is given up. */
@@ -42,6 +44,7 @@ export const USAGE = `usage: npm run engine -- VERB [FILE...] [options]
   --jobs N            pages at a time (default: as many as the machine has cores)
   --limit SECONDS     how long one page may take (default ${LIMIT_SECONDS})
   --budget GRAMS      net carbs of one serving (adapt; default 15)
+  --frontier          with the curve of net carbs against closeness (adapt --json)
   --servings N        servings to reckon with
   --net-carbs us|eu   how carbohydrate is stated (default us)
   --avoid LIST        allergens not to bring in: ${Allergen.options.join(', ')}
@@ -106,6 +109,7 @@ function split(argv: readonly string[]) {
       allowPositionals: true,
       options: {
         json: { type: 'boolean', default: false },
+        frontier: { type: 'boolean', default: false },
         'files-from': { type: 'string' },
         url: { type: 'string' },
         charset: { type: 'string' },
@@ -155,6 +159,7 @@ export function readArguments(argv: readonly string[]): Job {
   }
   const threads = Math.floor(positiveNumber('jobs', values.jobs, 1) ?? availableParallelism());
   const limitSeconds = positiveNumber('limit', values.limit, 0.01) ?? LIMIT_SECONDS;
-  const { json, url = null } = values;
-  return { verb, files, filesFrom, json, url, charset, threads, limitSeconds, goals, ownFoods };
+  const { json, frontier, url = null } = values;
+  const pages = { files, filesFrom, url, charset, threads, limitSeconds };
+  return { verb, json, frontier, ...pages, goals, ownFoods };
 }

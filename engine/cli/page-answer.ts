@@ -16,7 +16,8 @@ function recordText(job: Job, file: string, found: Found, own: readonly Food[]):
   if (job.verb === 'read') return printed(job, readRecord(file, recipe, others), readText);
   if (job.verb === 'tally')
     return printed(job, tallyRecord(file, recipe, job.goals, own), tallyText);
-  return printed(job, adaptRecord(file, recipe, job.goals, own), adaptText);
+  const options = { ownFoods: own, frontier: job.frontier };
+  return printed(job, adaptRecord(file, recipe, job.goals, options), adaptText);
 }
 
 /** @throws {Error} when the file cannot be read or holds no recipe; the message says which. */

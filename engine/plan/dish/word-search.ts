@@ -8,20 +8,31 @@ const LISTS: Readonly<Record<string, readonly string[]>> = lists;
 const plain = (text: string): string =>
   ` ${withoutAccents(text.toLowerCase()).replace(/[^\p{L}\p{N}]+/gu, ' ')} `.replace(/ {2,}/g, ' ');
 
-let lastText = '';
-let lastPlain = ' ';
+/** A plan asks for a handful of texts again and again: title, method, one line after the other. */
+const MOST_TEXTS = 64;
+const plainTexts = new Map<string, string>();
 
-const plainOnce = (text: string): string => {
-  if (text !== lastText) {
-    lastText = text;
-    lastPlain = plain(text);
-  }
-  return lastPlain;
-};
+function plainOnce(text: string): string {
+  const known = plainTexts.get(text);
+  if (known !== undefined) return known;
+  if (plainTexts.size >= MOST_TEXTS) plainTexts.clear();
+  const made = plain(text);
+  plainTexts.set(text, made);
+  return made;
+}
+
+const spelledOut = new WeakMap<readonly string[], readonly string[]>();
 
 /** The words of a row of the tables with its named lists spelled out. */
-export const wordsOf = (words: readonly string[]): readonly string[] =>
-  words.flatMap((word) => (word.startsWith('@') ? (LISTS[word.slice(1)] ?? []) : [word]));
+export function wordsOf(words: readonly string[]): readonly string[] {
+  const known = spelledOut.get(words);
+  if (known !== undefined) return known;
+  const all = words.flatMap((word) =>
+    word.startsWith('@') ? (LISTS[word.slice(1)] ?? []) : [word],
+  );
+  spelledOut.set(words, all);
+  return all;
+}
 
 /**
  * Whether a text has one of the words, whatever case, accents and hyphens. A word is found inside

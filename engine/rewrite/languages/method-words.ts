@@ -57,13 +57,31 @@ export function methodWords(language: string | null): MethodWords | null {
 /** Whether a recipe's language is another than English. */
 export const isForeign = (language: string | null): boolean => baseOf(language) !== 'en';
 
+interface Stem {
+  word: RegExp;
+  english: string;
+}
+
+const stems = new WeakMap<MethodWords, readonly Stem[]>();
+
+/** The stems of a language as patterns, built once. */
+function stemsOf(words: MethodWords): readonly Stem[] {
+  const known = stems.get(words);
+  if (known !== undefined) return known;
+  const made = words.keys.map(([stem, english]) => ({
+    word: new RegExp(`[\\p{L}]*(?:${stem})[\\p{L}]*`, 'giu'),
+    english,
+  }));
+  stems.set(words, made);
+  return made;
+}
+
 /** 'Im Ofen 40 Minuten backen' -> 'oven minutes bake: Im oven 40 minutes bake', for finding places. */
 export function keyed(text: string, words: MethodWords): string {
   const found: string[] = [];
   let now = text;
-  for (const [stem, english] of words.keys) {
-    const word = new RegExp(`[\\p{L}]*(?:${stem})[\\p{L}]*`, 'giu');
-    if (!word.test(text)) continue;
+  for (const { word, english } of stemsOf(words)) {
+    if (text.search(word) < 0) continue;
     found.push(english);
     now = now.replace(word, english);
   }
