@@ -165,7 +165,10 @@ export const DEFAULT_GOALS: Goals = {
   sweeteners: [],
 };
 
-/** A mass of a food in the reworked recipe. `key` is the original ingredient's, or 'new.foodId' for an addition. */
+/**
+ * A mass of a food in the reworked recipe. `key` is the original ingredient's, or 'new.foodId' for an
+ * addition ('new.foodId.1' in the second part of the dish).
+ */
 export const PlannedItem = z.object({
   key: z.string(),
   foodId: z.string(),
@@ -173,6 +176,8 @@ export const PlannedItem = z.object({
   grams: z.number().nonnegative(),
   eaten: Interval,
   role: Role,
+  /** Of an addition: the place of its part among the plan's; left out when the dish is one. */
+  part: z.number().int().nonnegative().optional(),
 });
 export type PlannedItem = z.infer<typeof PlannedItem>;
 

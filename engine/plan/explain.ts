@@ -147,6 +147,10 @@ export function swapsOf(model: PlanModel, amounts: readonly Amount[]): Swap[] {
   return [...ordered, ...added, ...raised, ...less];
 }
 
+/** Each part of a dish has its own addition, so that it can be told where it goes. */
+const additionKey = ({ food, section }: Amount): string =>
+  section === 0 ? `new.${food.id}` : `new.${food.id}.${section}`;
+
 /** Masses as planned items; what is added to a food the recipe has goes to that line. */
 export function itemsOf(dish: Dish, amounts: readonly Amount[]): PlannedItem[] {
   const items: PlannedItem[] = [];
@@ -168,6 +172,7 @@ export function itemsOf(dish: Dish, amounts: readonly Amount[]): PlannedItem[] {
       grams: a.grams,
       eaten: { ...range },
       role: a.role,
+      ...(a.key === null && dish.sections.length > 1 ? { part: a.section } : {}),
     });
   };
   for (const a of amounts) {
@@ -175,11 +180,12 @@ export function itemsOf(dish: Dish, amounts: readonly Amount[]): PlannedItem[] {
     const own = dish.parts.find(
       (p) =>
         p.food.id === a.food.id &&
+        p.section === a.section &&
         p.eaten === 1 &&
         !p.fixed &&
         amounts.some((k) => k.key === p.key && k.origin === 'kept' && k.grams > 0),
     );
-    add(a.key ?? own?.key ?? `new.${a.food.id}`, a);
+    add(a.key ?? own?.key ?? additionKey(a), a);
   }
   return items;
 }

@@ -41,6 +41,7 @@ export function rewriteRecipe(
   return {
     lines: rewriteLines(recipe, ingredients, { plan, foods, region, local: words }),
     steps: rewriteSteps(recipe, {
+      partTitle: null,
       plan,
       ingredients,
       mentions,

@@ -1,7 +1,8 @@
 /** Whether a cue is called for. */
-import type { Plan, Swap } from '../../model.ts';
+import type { Swap } from '../../model.ts';
+import type { Mention } from '../naming/mention.ts';
 import { bakeMinutes } from '../oven/oven-heat.ts';
-import { type Cue, isDish, isFor } from './cue.ts';
+import { type Cue, isFor } from './cue.ts';
 import {
   addedItems,
   type CueContext,
@@ -20,12 +21,6 @@ function areCut(context: CueContext, list: readonly string[], keepsNone: boolean
     return changed && isListed(id, list) && !(keepsNone && keptShare(mention) > 1 / 3);
   });
 }
-
-/** A sauce or filling beside a dough has handling of its own, a second dough not. */
-const familiesOf = ({ family, parts }: Plan): string[] => [
-  family.id,
-  ...parts.map((part) => part.family).filter(isDish),
-];
 
 /** Whether flour or starch is left among what thickens. */
 const starchStays = ({ plan }: CueContext): boolean =>
@@ -50,7 +45,7 @@ const isMadeBy = (cue: Cue, swap: Swap): boolean =>
 
 /** Whether a cue is called for: by the plan, by the dish, and by what the method does not say already. */
 export function applies(cue: Cue, context: CueContext): boolean {
-  if (!familiesOf(context.plan).some((family) => isFor(cue.families, family))) return false;
+  if (!isFor(cue.families, context.plan.family.id)) return false;
   const added = addedItems(context).map(({ foodId }) => foodId);
   const all = context.plan.items.filter(({ grams }) => grams > 0).map(({ foodId }) => foodId);
   if (cue.added !== undefined && !listsOneOf(added, cue.added)) return false;
@@ -70,5 +65,13 @@ export function applies(cue: Cue, context: CueContext): boolean {
     return false;
   if (cue.autolyse !== undefined && cue.autolyse !== context.autolyses) return false;
   if (cue.bakeFrom !== undefined && (bakeMinutes(context.method) ?? 0) < cue.bakeFrom) return false;
-  return cue.unless === undefined || !new RegExp(cue.unless, 'i').test(context.method);
+  return cue.unless === undefined || !new RegExp(cue.unless, 'i').test(words);
+}
+
+/** Whether a cue is about what became of an ingredient: it is cut, or has what the cue is for in its place. */
+export function isAbout(cue: Cue, { ingredient, changed, items, goesInWith }: Mention): boolean {
+  if (!changed && goesInWith.length === 0) return false;
+  const now = [...items, ...goesInWith].map(({ foodId }) => foodId);
+  const isCut = cue.cut === undefined || isListed(ingredient.match?.foodId ?? '', cue.cut);
+  return isCut && (cue.added === undefined || listsOneOf(now, cue.added));
 }

@@ -5,6 +5,7 @@ import type { Adjustment, Ingredient, Plan, PlannedItem } from '../../model.ts';
 import type { Region } from '../../units.ts';
 import type { MethodWords } from '../languages/method-words.ts';
 import { type Mention, mergedByFood } from '../naming/mention.ts';
+import type { Course } from '../parts/course.ts';
 
 export interface CueContext {
   plan: Plan;
@@ -21,7 +22,14 @@ export interface CueContext {
   autolyses: boolean;
   /** Changes accepted after earlier bakes. */
   adjustments: readonly Adjustment[];
+  /** Heading of the part, when the dish has several; else null. */
+  partTitle: string | null;
+  /** The part's way through the method. */
+  course: Course;
 }
+
+/** The same for the whole method, before it is looked at part by part. */
+export type MethodContext = Omit<CueContext, 'course'>;
 
 /** Foods of the original. */
 export const originalIds = (context: CueContext): Set<string> =>
@@ -33,29 +41,12 @@ export function addedItems(context: CueContext): PlannedItem[] {
   return context.plan.items.filter(({ foodId, grams }) => grams > 0 && !had.has(foodId));
 }
 
-/** Keys of the one part of the dish whose flours change; null when it is all one, or several do. */
-function doughKeys({ plan, ingredients }: CueContext): ReadonlySet<string> | null {
-  const had = new Map(ingredients.map(({ key, match }) => [key, match?.foodId]));
-  const changed = plan.parts.filter(({ keys }) =>
-    plan.items.some(
-      ({ key, foodId, grams, role }) =>
-        keys.includes(key) && grams > 0 && role === 'structure' && had.get(key) !== foodId,
-    ),
-  );
-  const [only] = changed;
-  return plan.parts.length > 1 && changed.length === 1 && only ? new Set(only.keys) : null;
-}
-
 /** The flours of the dough, one item a food. */
 export function floursOf(context: CueContext): PlannedItem[] {
-  const keys = doughKeys(context);
   return mergedByFood(
-    context.plan.items.filter(({ key, foodId, grams, role }) => {
+    context.plan.items.filter(({ foodId, grams, role }) => {
       const dough = role === 'structure' || role === 'starch-bulk' || role === 'other';
-      const here = keys === null || key.startsWith('new.') || keys.has(key);
-      return (
-        grams > 0 && dough && here && hasTag(foodId, 'flour-like') && !hasTag(foodId, 'binder')
-      );
+      return grams > 0 && dough && hasTag(foodId, 'flour-like') && !hasTag(foodId, 'binder');
     }),
   );
 }

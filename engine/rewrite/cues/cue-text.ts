@@ -16,7 +16,8 @@ export function nameIn(item: PlannedItem, { words, ingredients }: CueContext): s
   return words === null ? shortName(item.foodName) : foreignName(item, words);
 }
 
-function withAmount(item: PlannedItem, context: CueContext): string {
+/** '2 g (¾ tsp) xanthan gum' in the method's language. */
+export function withAmount(item: PlannedItem, context: CueContext): string {
   const food = context.foods.byId(item.foodId);
   const name = nameIn(item, context);
   if (food === null) return `${Math.round(item.grams)} g ${name}`;

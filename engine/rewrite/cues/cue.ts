@@ -20,15 +20,26 @@ export interface Cue {
   /** Only when new flours are at least this share (0..1) of the flours: a little changes no handling. */
   fromShare?: number;
   yeast?: boolean;
-  /** The method says it already. */
+  /** The method says it already, or the opposite. */
   unless?: string;
-  place: string;
+  /** What a swap may say of its food's handling that this cue says too. */
+  covers?: string;
+  /** Of the cues of one group only the first speaks, so that none contradicts another. */
+  group?: 'core' | 'cooling' | 'rest';
+  /**
+   * `use`: before the step that first takes what it is about; `before` and `after` the step that fits
+   * `where`; `within` it, behind the sentence that fits.
+   */
+  place: 'use' | 'before' | 'after' | 'within';
   where?: string;
   /** Of the steps that fit `where`, one that says this goes before the others. */
   prefers?: string;
+  /** The first step that fits, for `after` and `within`; else the last. */
   first?: boolean;
-  /** Goes to the method's start (`before`) or end (`after`) when no step matches `where`. */
+  /** Goes to the part's start (`before`) or end when no step matches `where`. */
   anyway?: boolean;
+  /** Only once the dough is mixed. */
+  dough?: boolean;
   /** Only for a title or method that speaks of this. */
   ifSaid?: string;
   /** Not for a dish whose title says this. */
@@ -85,6 +96,3 @@ const GROUPS: Readonly<Record<string, readonly string[]>> = {
 /** Whether a cue or warning is for dishes of a family. */
 export const isFor = (families: readonly string[], family: string): boolean =>
   families.some((one) => one === family || GROUPS[one]?.includes(family) === true);
-
-/** Whether dishes of a family have no dough of their own: a sauce, a filling, a pan. */
-export const isDish = (family: string): boolean => isFor(['dishes'], family);

@@ -5,13 +5,22 @@ import type { Cue } from './cue.ts';
 import { applies, concerns } from './cue-applies.ts';
 import type { CueContext } from './cue-context.ts';
 
-/** Every cue that is called for, in the order of the data. */
-export const fittingCues = (context: CueContext): Cue[] =>
-  (cues as Cue[]).filter((cue) => applies(cue, context));
+/** Every cue that is called for, in the order of the data; of a group the first. */
+export function fittingCues(context: CueContext): Cue[] {
+  const fitting = (cues as Cue[]).filter((cue) => applies(cue, context));
+  return fitting.filter(
+    ({ group }, at) =>
+      group === undefined || fitting.findIndex((other) => other.group === group) === at,
+  );
+}
 
-/** Whether a cue tells the handling of a swap's main food already. */
+/** Whether a cue tells the handling of a swap's main food already, or what its words say. */
 export const isPrepared = (swap: Swap, context: CueContext): boolean =>
-  fittingCues(context).some((cue) => cue.handles === true && concerns(cue, swap));
+  fittingCues(context).some(
+    (cue) =>
+      (cue.handles === true && concerns(cue, swap)) ||
+      (cue.covers !== undefined && new RegExp(cue.covers, 'i').test(swap.method ?? '')),
+  );
 
 /** Why the oven is to be cooler, or null when it is not. */
 export const coolerOven = (context: CueContext): string | null =>

@@ -1,13 +1,18 @@
-/** Steps that are put into a method, and their places. */
+/** Steps and sentences that are put into a method, and their places. */
 import type { RewrittenStep } from '../../model.ts';
+import { sentencesOf } from '../steps/sentences.ts';
 import type { Cue } from './cue.ts';
+import { isAbout } from './cue-applies.ts';
+import type { CueContext } from './cue-context.ts';
 
 export interface Insertion {
-  /** Index in the original method of the step it stands before; its length is the end. */
+  /** Index in the original method of the step it stands before, or within; its length is the end. */
   at: number;
-  /** Among insertions of one place: what opens the method, what follows a step, what precedes the next. */
+  /** Among insertions of one place: what follows a step, what opens a part, what precedes the next. */
   rank: number;
   step: RewrittenStep;
+  /** Index of the sentence of the step behind which it stands, -1 before the first; null for a step of its own. */
+  behind: number | null;
 }
 
 /** A step of our own. */
@@ -19,24 +24,72 @@ export const inserted = (text: string, why: string): RewrittenStep => ({
   why,
 });
 
-/** Order of the places a cue may have. */
-export const RANKS = ['start', 'after', 'end', 'before'];
+/** Ranks of insertions that stand before one step. */
+export const RANKS = { after: 0, use: 1, before: 2, warning: 3 } as const;
 
-/** Where a cue goes: the index of the step it stands before; `length` is the end; null is nowhere. */
-export function placeOf(cue: Cue, texts: readonly string[]): number | null {
-  if (cue.place === 'start' || texts.length === 0) return 0;
-  if (cue.place === 'end' || cue.where === undefined) return texts.length;
-  const pattern = new RegExp(cue.where, 'i');
-  const all = texts.flatMap((text, at) => (pattern.test(text) ? [at] : []));
-  const prefers = cue.prefers === undefined ? null : new RegExp(cue.prefers, 'i');
-  const best = prefers === null ? [] : all.filter((at) => prefers.test(texts[at] ?? ''));
-  const hits = best.length > 0 ? best : all;
-  const first = hits[0];
-  const last = hits.at(-1);
-  if (first === undefined || last === undefined) {
-    if (cue.anyway !== true) return null;
-    return cue.place === 'before' ? 0 : texts.length;
+/** What is said of serving and keeping is no place for handling. */
+const LATER =
+  /\b(?:stor(?:e|ed|age|ing)|left ?overs?|keeps? (?:well |fresh |for |in )|freez\w+ (?:for )?up to|up to \d+ (?:days|weeks|months)|reheat|make.ahead|variations?|substitut\w+|note)\b/i;
+
+/** A step's sentences by which places are found; empty where it speaks of serving and keeping. */
+const placeable = (text: string): string[] =>
+  sentencesOf(text).map((sentence) => (LATER.test(sentence) ? '' : sentence));
+
+export type Place = Pick<Insertion, 'at' | 'behind'>;
+
+const alone = (at: number): Place => ({ at, behind: null });
+
+interface Hit {
+  at: number;
+  sentence: number;
+}
+
+/** Every sentence that fits a pattern; a pattern that spans sentences fits the last of its step. */
+function hitsOf(texts: readonly string[], pattern: RegExp): Hit[] {
+  return texts.flatMap((text, at): Hit[] => {
+    const sentences = placeable(text);
+    const own = sentences.flatMap((one, sentence) => (pattern.test(one) ? [{ at, sentence }] : []));
+    if (own.length > 0) return own;
+    return pattern.test(sentences.join(' ')) ? [{ at, sentence: sentences.length - 1 }] : [];
+  });
+}
+
+/** Before the step that fits; in a step that mixes the dough too, before the sentence that fits. */
+function placeBefore(cue: Cue, hits: readonly Hit[], context: CueContext): Place | null {
+  const { firstStep, mixedAt } = context.course;
+  const late = cue.dough === true ? hits.filter(({ at }) => at >= mixedAt) : hits;
+  const [hit] = late;
+  if (hit === undefined) {
+    if (cue.anyway !== true && hits.length === 0) return null;
+    return alone(cue.dough === true ? mixedAt + 1 : firstStep);
   }
-  if (cue.place === 'before') return first;
-  return (cue.first === true ? first : last) + 1;
+  if (cue.dough !== true || hit.at > mixedAt) return alone(hit.at);
+  // The step that mixes goes on to what the cue is about.
+  const later = late.find(
+    ({ at, sentence }) => at === mixedAt && sentence > context.course.mixedBy,
+  );
+  return later === undefined ? alone(mixedAt + 1) : { at: mixedAt, behind: later.sentence - 1 };
+}
+
+/** Where a cue goes; null is nowhere. `texts`: the steps of its part with English key words, others empty. */
+export function placeOf(cue: Cue, texts: readonly string[], context: CueContext): Place | null {
+  const { lastStep } = context.course;
+  if (texts.length === 0) return alone(0);
+  if (cue.place === 'use' || cue.where === undefined) return alone(useOf(cue, context));
+  const all = hitsOf(texts, new RegExp(cue.where, 'i'));
+  const prefers = cue.prefers === undefined ? null : new RegExp(cue.prefers, 'i');
+  const best = prefers === null ? [] : all.filter(({ at }) => prefers.test(texts[at] ?? ''));
+  const hits = best.length > 0 ? best : all;
+  if (cue.place === 'before') return placeBefore(cue, hits, context);
+  const hit = cue.first === true ? hits[0] : hits.at(-1);
+  if (hit === undefined) return cue.anyway === true ? alone(lastStep + 1) : null;
+  if (cue.place === 'after') return alone(hit.at + 1);
+  return { at: hit.at, behind: hit.sentence };
+}
+
+/** The first step that takes what a cue is about; the part's first step when none names it. */
+function useOf(cue: Cue, { mentions, course }: CueContext): number {
+  const concerned = mentions.filter((mention) => isAbout(cue, mention));
+  const steps = concerned.flatMap(({ ingredient }) => course.named.get(ingredient.key) ?? []);
+  return steps.length > 0 ? Math.min(...steps) : course.firstStep;
 }

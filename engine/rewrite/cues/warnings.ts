@@ -1,6 +1,16 @@
+/** Whether a step, or the one before it, takes what a warning says is cut. */
+const isTakenNear = ({ cut }: Warning, { mentions, course }: CueContext, at: number): boolean =>
+  mentions.some(
+    ({ ingredient, changed }) =>
+      changed &&
+      isListed(ingredient.match?.foodId ?? '', cut) &&
+      course.named.get(ingredient.key)?.some((step) => step === at || step === at - 1) === true,
+  );
+
 /** Warnings before steps that cannot work as written. */
 import warnings from '../data/warnings.json' with { type: 'json' };
 import { capital } from '../naming/method-names.ts';
+import type { PartMethod } from '../parts/part-contexts.ts';
 import { isFor } from './cue.ts';
 import { addedItems, type CueContext, keptShare } from './cue-context.ts';
 import { fill, listIn, nameIn, textOf } from './cue-text.ts';
@@ -17,6 +27,8 @@ interface Warning {
   by?: string[];
   kept: number;
   words: string;
+  /** The step, or the one before it, must take what is cut. */
+  here?: boolean;
   /** What the title says instead, when no step does. */
   titled?: string;
   text: string;
@@ -25,13 +37,15 @@ interface Warning {
 }
 
 /** Warnings before steps that cannot work as written, because what they rest on is gone. */
-export function warningsFor(context: CueContext, texts: readonly string[]): Insertion[] {
+export function warningsFor({ context, texts }: PartMethod): Insertion[] {
   const added = addedItems(context);
   const found: Insertion[] = [];
   for (const warning of warnings as Warning[]) {
     if (warning.families && !isFor(warning.families, context.plan.family.id)) continue;
     const words = new RegExp(warning.words, 'i');
-    const step = texts.findIndex((text) => words.test(text));
+    const near = (at: number): boolean =>
+      warning.here !== true || isTakenNear(warning, context, at);
+    const step = texts.findIndex((text, at) => words.test(text) && near(at));
     const titled =
       warning.titled !== undefined && new RegExp(warning.titled, 'i').test(context.title);
     const at = step < 0 && titled ? 0 : step;
@@ -39,6 +53,8 @@ export function warningsFor(context: CueContext, texts: readonly string[]): Inse
     const lost = context.mentions.find(
       (mention) =>
         mention.changed &&
+        mention.role !== 'coating' &&
+        (mention.role !== 'thickener' || warning.id === 'roux') &&
         isListed(mention.ingredient.match?.foodId ?? '', warning.cut) &&
         keptShare(mention) < warning.kept,
     );
@@ -50,7 +66,12 @@ export function warningsFor(context: CueContext, texts: readonly string[]): Inse
     const stands = (list === undefined ? others : by).map((item) => nameIn(item, context));
     const stand = stands.length === 0 ? 'what is left' : listIn([...new Set(stands)], context);
     const text = fill(textOf(warning, context).replace('{stand}', stand), context);
-    found.push({ at, rank: RANKS.length, step: inserted(capital(text), warning.why) });
+    found.push({
+      at,
+      rank: RANKS.warning,
+      behind: null,
+      step: inserted(capital(text), warning.why),
+    });
   }
   return found;
 }

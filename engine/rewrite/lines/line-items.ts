@@ -1,5 +1,6 @@
 /** What of a plan belongs to which ingredient line. */
 import type { Ingredient, Plan, PlannedItem, Swap } from '../../model.ts';
+import { isAddition, partOfItem, partOfKey } from '../parts/part-of.ts';
 
 /** Grams closer than this share are the same amount. */
 const SAME = 0.005;
@@ -24,7 +25,11 @@ export function additionsFor(plan: Plan, key: string): PlannedItem[] {
     .filter((swap) => swap.key === key)
     .flatMap((swap) => swap.to.map(({ foodId }) => foodId));
   return plan.items.filter(
-    (item) => item.key === `new.${item.foodId}` && item.grams > 0 && foods.includes(item.foodId),
+    (item) =>
+      isAddition(item) &&
+      item.grams > 0 &&
+      foods.includes(item.foodId) &&
+      partOfItem(plan, item) === partOfKey(plan, key),
   );
 }
 

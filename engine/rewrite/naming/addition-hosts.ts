@@ -1,5 +1,6 @@
 /** Which ingredient each added food goes in with. */
 import type { Plan, PlannedItem, Role } from '../../model.ts';
+import { isAddition } from '../parts/part-of.ts';
 import { type Mention, massOf } from './mention.ts';
 import { isSweetener } from './method-names.ts';
 
@@ -19,13 +20,14 @@ export function withAdditions(mentions: readonly Mention[], plan: Plan): Mention
     plan.swaps.filter(({ key }) => key !== null).flatMap(({ to }) => to.map((one) => one.foodId)),
   );
   const free = plan.items.filter(
-    ({ key, foodId, grams }) => key.startsWith('new.') && grams > 0 && !swapped.has(foodId),
+    (item) => isAddition(item) && item.grams > 0 && !swapped.has(item.foodId),
   );
   const hosts = new Map<Mention, PlannedItem[]>();
   for (const item of free) {
     const fits = GOES_WITH[item.role];
     const [host] = mentions
       .filter((mention) => mention.items.length > 0 && fits?.(mention, plan) === true)
+      .filter((mention) => item.part === undefined || mention.part === item.part)
       .sort((a, b) => Number(b.changed) - Number(a.changed) || massOf(b) - massOf(a));
     if (host !== undefined) hosts.set(host, [...(hosts.get(host) ?? []), item]);
   }

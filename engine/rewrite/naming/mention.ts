@@ -14,6 +14,8 @@ export interface Mention {
   changed: boolean;
   /** What it does in the dish, to tell two of one name apart. */
   role: Role | null;
+  /** The place of its part among the plan's; null when the dish is one. */
+  part: number | null;
   /** Additions that go in with it, where it is first named. */
   goesInWith: PlannedItem[];
   /** Ids of foods that stand in for another ingredient too, so that their amounts must be told apart. */

@@ -1,6 +1,7 @@
 /** The ingredients as the method speaks of them, and what became of each. */
 import type { Ingredient, Plan, PlannedItem } from '../../model.ts';
 import { isSame, itemsFor } from '../lines/line-items.ts';
+import { isAddition, partOfItem, partOfKey } from '../parts/part-of.ts';
 import { withAdditions } from './addition-hosts.ts';
 import { type Mention, mergedByFood } from './mention.ts';
 import { madeName, newNameOf, singular } from './method-names.ts';
@@ -24,8 +25,12 @@ function standIns(plan: Plan, ingredient: Ingredient): PlannedItem[] {
     .filter((swap) => swap.key === ingredient.key)
     .flatMap((swap) => swap.to.map(({ foodId }) => foodId));
   return plan.items.filter(
-    ({ key, foodId, grams, role }) =>
-      key === `new.${foodId}` && grams > 0 && foods.includes(foodId) && role !== 'binder',
+    (item) =>
+      isAddition(item) &&
+      item.grams > 0 &&
+      foods.includes(item.foodId) &&
+      item.role !== 'binder' &&
+      partOfItem(plan, item) === partOfKey(plan, ingredient.key),
   );
 }
 
@@ -56,8 +61,16 @@ export function mentionsOf(ingredients: readonly Ingredient[], plan: Plan): Ment
     .filter(({ match, line }) => match !== null && line.kind === 'ingredient')
     .map((ingredient) => mentionOf(ingredient, ingredients, plan));
   const single = withAdditions(markedElsewhere(own), plan);
-  return [...single, ...sharedMentions(single)];
+  const parts = plan.parts.length < 2 ? [] : plan.parts.map((_, at) => at);
+  const ofParts = parts.flatMap((at) => sharedMentions(single.filter(({ part }) => part === at)));
+  return [...single, ...ofParts, ...sharedMentions(single).map(ofNoPart(parts.length > 0))];
 }
+
+/** Names that ingredients of several parts share mean none of the parts. */
+const ofNoPart =
+  (several: boolean) =>
+  (mention: Mention): Mention =>
+    several ? { ...mention, part: null } : mention;
 
 function mentionOf(ingredient: Ingredient, all: readonly Ingredient[], plan: Plan): Mention {
   const items = mergedByFood([...itemsFor(plan, ingredient), ...standIns(plan, ingredient)]);
@@ -73,6 +86,7 @@ function mentionOf(ingredient: Ingredient, all: readonly Ingredient[], plan: Pla
     newName: madeName(ingredient, items, plan) ?? newNameOf(ingredient, items),
     changed: touched && !same,
     role: plan.roles[ingredient.key]?.[0] ?? null,
+    part: partOfKey(plan, ingredient.key),
     goesInWith: [],
     alsoElsewhere: new Set(),
   };

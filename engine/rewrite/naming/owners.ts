@@ -52,6 +52,8 @@ export interface Place {
   sentence: string;
   text: string;
   section: string | null;
+  /** The place of the part that is made here among the plan's; null when it cannot be told. */
+  part: number | null;
   mentions: readonly Mention[];
 }
 
@@ -92,8 +94,15 @@ function byRole(own: readonly Mention[], sentence: string): Mention | undefined 
   return role === null ? undefined : own.find((mention) => mention.role === role);
 }
 
+/** Those of the part that is made here; all of them when it has none of them. */
+function inPart(own: readonly Mention[], { part }: Place): readonly Mention[] {
+  const here = part === null ? [] : own.filter((mention) => mention.part === part);
+  return here.length > 0 ? here : own;
+}
+
 /** Of several ingredients a word may mean, the one the words around it speak of. */
-function meantBy(own: readonly Mention[], place: Place): Mention | null {
+function meantBy(all: readonly Mention[], place: Place): Mention | null {
+  const own = inPart(all, place);
   const [first] = own;
   if (first === undefined || own.length === 1) return first ?? null;
   const { sentence, text } = place;
@@ -113,7 +122,11 @@ export function ownerOf({ named, byHead }: Owners, name: string, place: Place): 
   const exact = named.get(low) ?? named.get(singular(low)) ?? named.get(low.replace(/es$/, ''));
   const any = byHead.get(singular(low));
   if (any !== undefined && low === singular(low)) {
-    const one = bySection(any, place) ?? byCompany(any, place.sentence, place);
+    const here = inPart(any, place);
+    const one =
+      (here.length === 1 ? here[0] : undefined) ??
+      bySection(any, place) ??
+      byCompany(any, place.sentence, place);
     if (one !== undefined) return one;
   }
   return exact === undefined ? null : meantBy(exact, place);

@@ -58,6 +58,15 @@ function withAlong(text: string, mention: Mention, context: RenameContext): stri
   return listOf([own, ...added]);
 }
 
+/** Where a text stands in the method. */
+export interface Where {
+  section: string | null;
+  /** The part of the dish that is made at a place in the text. */
+  partAt: (at: number) => number | null;
+}
+
+const NOWHERE: Where = { section: null, partAt: () => null };
+
 /**
  * A step's text with changed ingredients under their new names and amounts, and which of them it
  * names. Names of unchanged ingredients are never touched, also not inside longer ones.
@@ -66,7 +75,7 @@ export function renameIn(
   text: string,
   mentions: readonly Mention[],
   context: RenameContext,
-  section: string | null = null,
+  { section, partAt }: Where = NOWHERE,
 ): { text: string; named: Mention[] } {
   const owners = ownersOf(mentions);
   const stems = [...new Set([...owners.named.keys(), ...owners.byHead.keys()])].sort(
@@ -87,7 +96,13 @@ export function renameIn(
     if (groups.bare !== undefined) return bareRest(whole, mentions, context);
     const at = found.at(-3) as number;
     const sentence = sentenceAt(text, at);
-    const mention = ownerOf(owners, groups.name, { sentence, text, section, mentions });
+    const mention = ownerOf(owners, groups.name, {
+      sentence,
+      text,
+      section,
+      part: partAt(at),
+      mentions,
+    });
     if (mention === null || isOtherUse(text, at, at + whole.length)) return whole;
     if (isNamedAlready(mention, text, at + whole.length)) return whole;
     named.add(mention);

@@ -1,6 +1,6 @@
 /** Changes of the method that the user accepted after an earlier bake. */
 import type { Adjustment } from '../../model.ts';
-import type { Insertion } from '../cues/insertion.ts';
+import { type Insertion, RANKS } from '../cues/insertion.ts';
 
 /** Steps that a change belongs before, by its own first words; the rest comes at the end. */
 const BEFORE: readonly (readonly [change: RegExp, step: RegExp])[] = [
@@ -33,6 +33,7 @@ export const adjustedSteps = (
     .filter(({ lever }) => lever === 'method')
     .map(({ text, why }) => ({
       at: placeOf(text, steps),
-      rank: 0,
+      rank: RANKS.before,
+      behind: null,
       step: { section: null, before: null, after: text, change: 'inserted', why },
     }));

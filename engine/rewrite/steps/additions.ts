@@ -2,11 +2,9 @@
 import { hasTag } from '../../foods/tags.ts';
 import type { PlannedItem, RewrittenStep } from '../../model.ts';
 import type { CueContext } from '../cues/cue-context.ts';
-import type { Insertion } from '../cues/insertion.ts';
-import { joinedWith } from '../languages/method-words.ts';
-import { foreignName } from '../naming/bracketed-names.ts';
-import { capital, listOf, shortName } from '../naming/method-names.ts';
-import { namePattern } from '../naming/name-patterns.ts';
+import { listIn, withAmount } from '../cues/cue-text.ts';
+import { type Insertion, RANKS } from '../cues/insertion.ts';
+import { capital, shortName } from '../naming/method-names.ts';
 
 /** Additions that no step names. */
 function unnamed(context: CueContext, written: string): PlannedItem[] {
@@ -48,41 +46,51 @@ const addition = (text: string): RewrittenStep => ({
   why: 'New in this version, so the method does not name it.',
 });
 
-/** Steps for what no step names: dry things at the start, moist ones where the first moist one goes in. */
-export function additionSteps(
-  context: CueContext,
-  written: string,
-  texts: readonly string[],
-): Insertion[] {
+/** The first step that takes one of the liquids or eggs of the part; the one by which all is mixed when none does. */
+function moistStep({ mentions, plan, course }: CueContext): number {
+  const steps = mentions
+    .filter(({ ingredient }) => ['liquid', 'egg'].includes(plan.roles[ingredient.key]?.[0] ?? ''))
+    .flatMap(({ ingredient }) => course.named.get(ingredient.key) ?? []);
+  return steps.length > 0 ? Math.min(...steps) : course.mixedAt;
+}
+
+/** The first step that takes something that changed; the part's first when none does. */
+function changedStep({ mentions, course }: CueContext): number {
+  const steps = mentions
+    .filter(({ changed }) => changed)
+    .flatMap(({ ingredient }) => course.named.get(ingredient.key) ?? []);
+  return steps.length > 0 ? Math.min(...steps) : course.firstStep;
+}
+
+/** Steps for what no step names: dry things before the dough is mixed, moist ones where the first moist one goes in. */
+export function additionSteps(context: CueContext, written: string): Insertion[] {
   const items = unnamed(context, written);
   if (items.length === 0) return [];
-  const { words } = context;
-  const names = (list: readonly PlannedItem[]): string =>
-    words === null
-      ? listOf(list.map(({ foodName }) => `the ${shortName(foodName)}`))
-      : joinedWith(
-          list.map((item) => foreignName(item, words)),
-          words.and,
-        );
+  const { words, plan, course } = context;
+  const list = (some: readonly PlannedItem[]): string =>
+    listIn(
+      some.map((item) => withAmount(item, context)),
+      context,
+    );
   const sentences = words?.additions ?? ENGLISH_ADDITIONS;
-  const moistAt = Math.max(
-    0,
-    texts.findIndex((text) =>
-      context.mentions.some(
-        (mention) =>
-          ['liquid', 'egg'].includes(context.plan.roles[mention.ingredient.key]?.[0] ?? '') &&
-          namePattern(mention).test(text),
-      ),
-    ),
-  );
-  const step = (list: readonly PlannedItem[], at: number, sentence: string) =>
-    list.length === 0
+  const step = (some: readonly PlannedItem[], at: number, sentence: string): Insertion[] =>
+    some.length === 0
       ? []
-      : [{ at, rank: 0, step: addition(sentence.replace('{list}', names(list))) }];
-  if (context.plan.dough === null) return step(items, moistAt, sentences.dish);
+      : [
+          {
+            at,
+            rank: RANKS.use,
+            behind: null,
+            step: addition(sentence.replace('{list}', list(some))),
+          },
+        ];
+  if (plan.dough === null) return step(items, changedStep(context), sentences.dish);
   const isDry = ({ role, foodId }: PlannedItem): boolean =>
     DRY_ROLES.includes(role) && !hasTag(foodId, 'syrup');
   const dry = items.filter(isDry);
   const wet = items.filter((item) => !isDry(item));
-  return [...step(dry, 0, sentences.dry), ...step(wet, moistAt, sentences.moist)];
+  return [
+    ...step(dry, Math.min(course.firstStep, course.mixedAt), sentences.dry),
+    ...step(wet, moistStep(context), sentences.moist),
+  ];
 }

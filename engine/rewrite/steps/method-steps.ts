@@ -1,165 +1,128 @@
 /** The method of the reworked recipe. */
 import type { Recipe, RewrittenStep } from '../../model.ts';
 import { type Amendment, amendments } from '../cues/amendments.ts';
-import type { CueContext } from '../cues/cue-context.ts';
+import type { MethodContext } from '../cues/cue-context.ts';
 import { insertions } from '../cues/cues.ts';
-import { coolerOven } from '../cues/fitting-cues.ts';
+import { coolerOven, restsFirst } from '../cues/fitting-cues.ts';
 import type { Insertion } from '../cues/insertion.ts';
 import { warningsFor } from '../cues/warnings.ts';
 import { isForeign, keyed } from '../languages/method-words.ts';
-import { renameForeign } from '../naming/bracketed-names.ts';
-import { withoutWord } from '../naming/leave-out.ts';
-import type { Mention } from '../naming/mention.ts';
-import { listOf } from '../naming/method-names.ts';
-import { renameIn } from '../naming/rename.ts';
 import { withLowerOven } from '../oven/oven-heat.ts';
 import { usesGas, withAllScales } from '../oven/temperature-scales.ts';
+import type { Course } from '../parts/course.ts';
+import { type PartMethod, partMethods } from '../parts/part-contexts.ts';
+import { type StepParts, stepParts } from '../parts/step-parts.ts';
 import { adjustedSteps } from './accepted-changes.ts';
 import { additionSteps } from './additions.ts';
-import { withoutBoiling } from './boiling.ts';
+import { withInsertions } from './insert-steps.ts';
+import { type RenamedStep, renamedSteps } from './renamed-steps.ts';
 import { afterRest } from './rested-flour.ts';
-import { whyChanged } from './step-reasons.ts';
 import { swapSteps } from './swap-steps.ts';
-import { UsedSoFar } from './used-so-far.ts';
 
-/** Ingredients that are gone altogether and that the step still names. */
-function leaveOut(text: string, named: readonly Mention[]): string {
-  const leftOut = named.filter(({ changed, items }) => changed && items.length === 0);
-  const unnamed: string[] = [];
-  let result = text;
-  for (const { names, ingredient } of leftOut) {
-    const without = names
-      .map((name) => withoutWord(result, name))
-      .find((shorter) => shorter !== null);
-    if (without === undefined) unnamed.push(ingredient.item.name);
-    else result = without ?? result;
-  }
-  return unnamed.length === 0 ? result : `${result} Leave out the ${listOf(unnamed)}.`;
+/** Steps that name each ingredient, by its key. */
+function stepsNaming(renamed: readonly RenamedStep[]): Course['named'] {
+  const steps = new Map<string, number[]>();
+  renamed.forEach(({ named }, at) => {
+    for (const key of new Set(named.map(({ ingredient }) => ingredient.key)))
+      steps.set(key, [...(steps.get(key) ?? []), at]);
+  });
+  return steps;
 }
 
-/** What the passes over one method share. */
-interface Pass {
-  context: CueContext;
-  used: UsedSoFar;
-  gas: boolean;
-  /** Why the oven is to be cooler, else null. */
-  oven: string | null;
-}
+const withReason = (step: RewrittenStep, after: string, why: string): RewrittenStep => ({
+  ...step,
+  after,
+  change: 'changed',
+  why: step.why === null || step.why.includes(why) ? (step.why ?? why) : `${step.why} ${why}`,
+});
 
-/** A step of a method in another language: names with remarks, and the oven. */
-function rewriteForeign(step: Recipe['steps'][number], pass: Pass): RewrittenStep {
-  const { context, used, oven } = pass;
-  const { words, foods, mentions } = context;
-  if (words === null) return rewriteStep(step, pass);
-  const { text, named } = renameForeign(step.text, mentions, { words, foods, used });
-  const cooler = oven === null ? text : withLowerOven(text);
-  const why = [...whyChanged(named), ...(cooler === text || oven === null ? [] : [oven])];
-  const changed = cooler !== step.text;
-  return {
-    section: step.section,
-    before: step.text,
-    after: cooler,
-    change: changed ? 'changed' : 'kept',
-    why: changed && why.length > 0 ? why.join(' ') : null,
-  };
-}
-
-function rewriteStep(step: Recipe['steps'][number], pass: Pass): RewrittenStep {
-  const { context, used, gas, oven } = pass;
-  const { mentions, foods, region } = context;
-  const unboiled = withoutBoiling(step.text, mentions);
-  const { text, named } = renameIn(unboiled.text, mentions, { foods, region, used }, step.section);
-  const words = leaveOut(text, named);
-  const cooler = oven === null ? words : withLowerOven(words);
-  const why = [
-    ...unboiled.dropped.map(({ newName }) => `Not boiled here: ${newName ?? 'what is left'}.`),
-    ...whyChanged(named),
-    ...(cooler === words || oven === null ? [] : [oven]),
-  ];
-  const changed = cooler !== step.text;
-  return {
-    section: step.section,
-    before: step.text,
-    after: withAllScales(cooler, gas),
-    change: changed ? 'changed' : 'kept',
-    why: changed && why.length > 0 ? why.join(' ') : null,
-  };
+/** The steps with a lower oven where a part that browns fast is baked. */
+function withOvens(
+  steps: readonly RewrittenStep[],
+  parts: readonly StepParts[],
+  methods: readonly PartMethod[],
+): RewrittenStep[] {
+  const whys = methods.map(({ context }) => coolerOven(context));
+  const any = whys.find((why) => why !== null) ?? null;
+  return steps.map((step, at) => {
+    const part = parts[at]?.whole ?? null;
+    const own = part === null || parts[at]?.headed !== true ? any : (whys[part] ?? null);
+    const cooler = own === null ? step.after : withLowerOven(step.after);
+    return own === null || cooler === step.after ? step : withReason(step, cooler, own);
+  });
 }
 
 /** A step with the phrases put right that the new ingredients contradict. */
-function amend(step: RewrittenStep, found: readonly Amendment[]): RewrittenStep {
-  let { after } = step;
-  const reasons = new Set(step.why === null ? [] : [step.why]);
-  for (const { phrase, to, why } of found) {
-    const amended = after.replace(phrase, to);
-    if (amended !== after) reasons.add(why);
-    after = amended;
-  }
-  if (after === step.after) return step;
-  return { ...step, after, change: 'changed', why: [...reasons].join(' ') };
-}
+const amended = (step: RewrittenStep, found: readonly Amendment[]): RewrittenStep =>
+  found.reduce((now, { phrase, to, why }) => {
+    const after = now.after.replace(phrase, to);
+    return after === now.after ? now : withReason(now, after, why);
+  }, step);
 
-/** Steps with insertions before the step of their index; a heading stays with its first own step. */
-function withInsertions(
+const inEnglish = (one: Insertion): Insertion => ({ ...one, step: { ...one.step, lang: 'en' } });
+
+/** What the handling of one part puts into the method. */
+function partInsertions(
+  method: PartMethod,
+  statesOven: boolean,
   steps: readonly RewrittenStep[],
-  extra: readonly Insertion[],
-): RewrittenStep[] {
-  const result: RewrittenStep[] = [];
-  for (let at = 0; at <= steps.length; at += 1) {
-    const own = steps[at];
-    const section = own?.section ?? steps[at - 1]?.section ?? null;
-    const here = extra.filter((insertion) => insertion.at === at).sort((a, b) => a.rank - b.rank);
-    result.push(...here.map(({ step }) => ({ ...step, section })));
-    if (own !== undefined) result.push(own);
-  }
-  return result;
+  isLocal: boolean,
+): Insertion[] {
+  const { context } = method;
+  const cues = [...insertions(method, statesOven), ...warningsFor(method)];
+  // The handling of single swaps is worded in English.
+  const swaps = isLocal ? swapSteps(context) : swapSteps(context).map(inEnglish);
+  const written = [...steps, ...cues.map(({ step }) => step), ...swaps.map(({ step }) => step)]
+    .map(({ after }) => after)
+    .join(' ');
+  return [...cues, ...swaps, ...additionSteps(context, written)];
 }
 
 /**
  * The method with new names and amounts, temperatures in both scales (and gas marks where the recipe
- * uses them), and the handling steps the new ingredients call for, marked `inserted` with the reason.
- * A step the plan does not touch keeps its words. No steps are made up for a recipe without a method,
- * except what the new foods need.
+ * uses them), and the handling that the new ingredients call for, marked with the reason. Each part of a
+ * dish has the handling of its own. A step the plan does not touch keeps its words. No steps are made up
+ * for a recipe without a method, except what the new foods need.
  */
-export function rewriteSteps(recipe: Recipe, context: CueContext): RewrittenStep[] {
-  const { words } = context;
-  const texts = recipe.steps.map(({ text }) => text);
+export function rewriteSteps(recipe: Recipe, base: MethodContext): RewrittenStep[] {
+  const { words, plan, mentions } = base;
+  const original = recipe.steps.map(({ text }) => text);
   // Places are found by English key words.
-  const searched = words === null ? texts : texts.map((text) => keyed(text, words));
-  const found = isForeign(recipe.language) && words === null ? [] : amendments(context, texts);
-  const oven = coolerOven(context);
-  const pass = { context, used: new UsedSoFar(), gas: usesGas(context.method), oven };
-  const rewrite = words === null ? rewriteStep : rewriteForeign;
-  const own = afterRest(
-    recipe.steps.map((step, at) =>
-      amend(
-        rewrite(step, pass),
-        found.filter((one) => one.at === at),
-      ),
-    ),
-    context,
+  const searched = words === null ? original : original.map((text) => keyed(text, words));
+  const parts = stepParts(recipe.steps, plan, mentions);
+  const renamed = renamedSteps(recipe.steps, parts, base);
+  const none: Course = { firstStep: 0, lastStep: 0, mixedAt: 0, mixedBy: 0, named: new Map() };
+  const methods = partMethods(
+    { ...base, course: none },
+    { original, searched, parts, named: stepsNaming(renamed) },
   );
-  const statesOven = oven !== null && texts.some((text) => withLowerOven(text) !== text);
-  const local = [
-    ...insertions(context, texts, searched, statesOven),
-    ...warningsFor(context, searched),
-  ];
-  // Accepted changes and the handling of single swaps are worded in English.
-  const accepted = [...swapSteps(context, texts), ...adjustedSteps(context.adjustments, searched)];
-  const cues =
-    words === null
-      ? [...local, ...accepted].map((one) => inAllScales(one, pass.gas))
-      : [...local, ...accepted.map(inEnglish)];
-  const written = [...own, ...cues.map(({ step }) => step)].map(({ after }) => after).join(' ');
-  const extra = [...cues, ...additionSteps(context, written, texts)];
-  // English steps in a method of a language that has no words of its own.
-  const english = words === null && isForeign(recipe.language);
-  return withInsertions(own, english ? extra.map(inEnglish) : extra);
+  const unworded = words === null && isForeign(recipe.language);
+  const found = unworded
+    ? []
+    : methods.flatMap(({ context, original: own }) => amendments(context, own));
+  const gas = usesGas(base.method);
+  const scaled = (text: string): string => (words === null ? withAllScales(text, gas) : text);
+  const ovens = withOvens(
+    renamed.map(({ step }) => step),
+    parts,
+    methods,
+  );
+  const resting = methods.find(({ context }) => restsFirst(context));
+  const own = (resting === undefined ? ovens : afterRest(ovens, resting.context)).map(
+    (step, at) => {
+      const put = amended(
+        step,
+        found.filter((one) => one.at === at),
+      );
+      return { ...put, after: scaled(put.after) };
+    },
+  );
+  const statesOven = original.some((text) => withLowerOven(text) !== text);
+  const all = [
+    ...methods.flatMap((method) => partInsertions(method, statesOven, own, words === null)),
+    ...adjustedSteps(base.adjustments, searched),
+  ].map((one) => ({ ...one, step: { ...one.step, after: scaled(one.step.after) } }));
+  // English steps, none of them within a step, in a method of a language that has no words of its own.
+  const put = unworded ? all.map((one) => inEnglish({ ...one, behind: null })) : all;
+  return withInsertions(own, put);
 }
-
-const inAllScales = (one: Insertion, gas: boolean): Insertion => ({
-  ...one,
-  step: { ...one.step, after: withAllScales(one.step.after, gas) },
-});
-
-const inEnglish = (one: Insertion): Insertion => ({ ...one, step: { ...one.step, lang: 'en' } });

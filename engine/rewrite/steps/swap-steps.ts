@@ -3,9 +3,8 @@ import type { Ingredient, Swap } from '../../model.ts';
 import type { CueContext } from '../cues/cue-context.ts';
 import { fill } from '../cues/cue-text.ts';
 import { isPrepared } from '../cues/fitting-cues.ts';
-import type { Insertion } from '../cues/insertion.ts';
+import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
-import { namePattern } from '../naming/name-patterns.ts';
 
 const own = (swap: Swap, ingredients: readonly Ingredient[]): Ingredient | undefined =>
   ingredients.find(({ key }) => key === swap.key);
@@ -22,24 +21,15 @@ function sentence(swap: Swap, method: string, context: CueContext): string {
     : `${capital(list)}, ${place}: ${lower}`;
 }
 
-/** Index of the first step that names the swapped ingredient; the start of the method when none does. */
-function placeOf(swap: Swap, context: CueContext, texts: readonly string[]): number {
-  const mention = context.mentions.find(({ ingredient }) => ingredient.key === swap.key);
-  if (mention === undefined) return 0;
-  const pattern = namePattern(mention);
-  return Math.max(
-    0,
-    texts.findIndex((text) => pattern.test(text)),
-  );
-}
+/** Index of the first step that takes the swapped ingredient; the part's first when none does. */
+const placeOf = ({ key }: Swap, { course }: CueContext): number =>
+  (key === null ? undefined : course.named.get(key)?.[0]) ?? course.firstStep;
 
 /**
  * Steps for what swaps say of the handling of their foods, each once, unless a cue of the method
  * tells it already. The texts are English.
- *
- * @param texts steps of the original method, in its own language
  */
-export function swapSteps(context: CueContext, texts: readonly string[]): Insertion[] {
+export function swapSteps(context: CueContext): Insertion[] {
   const steps = new Map<string, Insertion>();
   for (const swap of context.plan.swaps) {
     const { method } = swap;
@@ -48,7 +38,8 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
     const why = `What comes in is handled otherwise than the ${own(swap, context.ingredients)?.item.name ?? 'original'}.`;
     const step = { section: null, before: null, after, change: 'inserted', why } as const;
     const same = `${swap.id}.${method}`;
-    if (!steps.has(same)) steps.set(same, { at: placeOf(swap, context, texts), rank: 0, step });
+    if (!steps.has(same))
+      steps.set(same, { at: placeOf(swap, context), rank: RANKS.use, behind: null, step });
   }
   return [...steps.values()];
 }

@@ -1,0 +1,64 @@
+/** The course of one part of the dish through the method: which steps are its own, and when its dough is mixed. */
+import type { Mention } from '../naming/mention.ts';
+import { sentencesOf } from '../steps/sentences.ts';
+
+export interface Course {
+  /** Index of its first step, 0 when it has none of its own. */
+  firstStep: number;
+  /** Index of its last step. */
+  lastStep: number;
+  /** Index of the step by which its dough or batter is mixed, and of the sentence there. */
+  mixedAt: number;
+  mixedBy: number;
+  /** Steps that name each ingredient, by its key. */
+  named: ReadonlyMap<string, readonly number[]>;
+}
+
+const MIXES =
+  /\b(mix|stir|combine|whisk|fold|beat|rub|pulse|blend|process|cut in|work|add|sift|pour)\b/i;
+const MIX_OF_ALL =
+  /\b(?:dry ingredients|flours?(?: mixture| mix)?|dry mix(?:ture)?)\b|\b(?:form|forms|make|makes|becomes?|into|to) (?:a |an |the )?(?:\w+ ){0,3}(?:dough|batter)\b|all (?:the )?(?:other |remaining )?ingredients/i;
+/** From here on the dough is used. */
+const USES =
+  /\b(?:bake|fry|roll|shape|scoop|drop|divide|portion|knead|pour the batter|spread|press|ladle|prove|rise|roll out)\b/i;
+
+function mixing(
+  texts: readonly string[],
+  flours: readonly Mention[],
+  named: Course['named'],
+): { at: number; by: number } | null {
+  const floured = new Set(flours.flatMap(({ ingredient }) => named.get(ingredient.key) ?? []));
+  const first = texts.findIndex((text, at) => floured.has(at) && MIXES.test(text));
+  if (first < 0) return null;
+  let last = first;
+  for (let at = first + 1; at < texts.length; at += 1) {
+    const text = texts[at] ?? '';
+    if (MIXES.test(text) && (MIX_OF_ALL.test(text) || floured.has(at))) last = at;
+    if (USES.test(text)) break;
+    if (USES.test(texts[last] ?? '')) break;
+  }
+  const sentences = sentencesOf(texts[last] ?? '');
+  const by = sentences.findLastIndex(
+    (one) => MIXES.test(one) && (MIX_OF_ALL.test(one) || floured.has(last)) && !USES.test(one),
+  );
+  return { at: last, by: Math.max(0, by) };
+}
+
+/** `texts`: the steps of the part with English key words, those of other parts empty. */
+export function courseOf(
+  texts: readonly string[],
+  own: readonly number[],
+  mentions: readonly Mention[],
+  named: Course['named'],
+): Course {
+  const firstStep = own[0] ?? 0;
+  const flours = mentions.filter(({ role }) => role === 'structure');
+  const mixed = mixing(texts, flours, named);
+  return {
+    firstStep,
+    lastStep: own.at(-1) ?? Math.max(0, texts.length - 1),
+    mixedAt: mixed?.at ?? firstStep,
+    mixedBy: mixed?.by ?? 0,
+    named,
+  };
+}

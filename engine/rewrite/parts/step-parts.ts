@@ -1,0 +1,140 @@
+/** Which part of the dish each sentence of the method makes: crust or filling, cake or icing. */
+import type { Plan, Recipe } from '../../model.ts';
+import type { Mention } from '../naming/mention.ts';
+import { namePattern } from '../naming/name-patterns.ts';
+import { partOfKey } from './part-of.ts';
+
+/** Parts of one step: of the step as a whole, and of each of its sentences. Null when it cannot be told. */
+export interface StepParts {
+  whole: number | null;
+  /** Whether its own heading says so. */
+  headed: boolean;
+  sentences: { end: number; part: number | null }[];
+}
+
+/** Words of headings that name no part. */
+const EMPTY_WORDS = new Set(
+  'for the to make making prepare preparing and of your a an with in on homemade ingredients directions instructions method step'.split(
+    ' ',
+  ),
+);
+
+const wordsOf = (text: string): string[] =>
+  (text.toLowerCase().match(/\p{L}+/gu) ?? [])
+    .filter((word) => !EMPTY_WORDS.has(word))
+    .map((word) => word.replace(/s$/, ''));
+
+/** Where sentences of a text end, the text's length last. */
+function sentenceEnds(text: string): number[] {
+  const ends = [...text.matchAll(/[.!;]\s+|\n+/g)].map((found) => found.index + found[0].length);
+  return ends.at(-1) === text.length ? ends : [...ends, text.length];
+}
+
+interface PartWords {
+  /** Words of the part's headings, by part. */
+  headings: Set<string>[];
+  /** Ingredients that only this part has, by part. */
+  own: Mention[][];
+}
+
+function partWords(plan: Plan, mentions: readonly Mention[]): PartWords {
+  const partOf = (mention: Mention): number | null => partOfKey(plan, mention.ingredient.key);
+  const headings = plan.parts.map(({ title }, at) => {
+    const groups = mentions
+      .filter((mention) => partOf(mention) === at)
+      .flatMap(({ ingredient }) => ingredient.line.group ?? []);
+    return new Set([title ?? '', ...groups].flatMap(wordsOf));
+  });
+  const shared = (word: string): boolean => headings.filter((one) => one.has(word)).length > 1;
+  const unshared = headings.map((words) => new Set([...words].filter((word) => !shared(word))));
+  const own = plan.parts.map((_, at) =>
+    mentions.filter(
+      (mention) =>
+        partOf(mention) === at &&
+        !mentions.some(
+          (other) =>
+            partOf(other) !== at && other.names.some((name) => mention.names.includes(name)),
+        ),
+    ),
+  );
+  return { headings: unshared, own };
+}
+
+/** The one part whose heading shares a word with the text; null when none or several do. */
+function byHeading(text: string, { headings }: PartWords): number | null {
+  const words = wordsOf(text);
+  const hits = headings.flatMap((heading, at) => (words.some((w) => heading.has(w)) ? [at] : []));
+  return hits.length === 1 ? (hits[0] ?? null) : null;
+}
+
+/** 'To make the streusel, ...', 'For the icing: ...'. */
+const OPENING =
+  /^(?:\d+[.)]\s*)?(?:(?:meanwhile|next|then|now|first)[, ]+)?(?:to )?(?:make|prepare|start|begin|for)(?: with| by making)? (?:the |your )?([^,.:;]{3,40})/i;
+
+function byOpening(sentence: string, words: PartWords): number | null {
+  const found = OPENING.exec(sentence.trim())?.[1];
+  return found === undefined ? null : byHeading(found, words);
+}
+
+/** The part that most of the named ingredients belong to alone. */
+function byIngredients(text: string, { own }: PartWords): number | null {
+  const counts = own.map(
+    (mentions) => mentions.filter((mention) => namePattern(mention).test(text)).length,
+  );
+  const best = Math.max(...counts);
+  return best > 0 && counts.filter((count) => count === best).length === 1
+    ? counts.indexOf(best)
+    : null;
+}
+
+/** Where parts come together or the dish is served. */
+const ASSEMBLY = /\b(assembl\w*|serv(?:e|ing)|storage|store)\b/i;
+
+/**
+ * Parts of every step, in their order. A sentence that says nothing of its part goes with the one before
+ * it, under the same heading.
+ */
+export function stepParts(
+  steps: Recipe['steps'],
+  plan: Plan,
+  mentions: readonly Mention[],
+): StepParts[] {
+  if (plan.parts.length < 2)
+    return steps.map(({ text }) => ({
+      whole: null,
+      headed: false,
+      sentences: [{ end: text.length, part: null }],
+    }));
+  const words = partWords(plan, mentions);
+  let part: number | null = null;
+  let section: string | null = null;
+  return steps.map((step) => {
+    const heading = step.section === null ? null : byHeading(step.section, words);
+    if (step.section !== section) {
+      section = step.section;
+      part = null;
+    }
+    const assembly = step.section !== null && ASSEMBLY.test(step.section);
+    let start = 0;
+    const sentences = sentenceEnds(step.text).map((end) => {
+      const sentence = step.text.slice(start, end);
+      start = end;
+      part = assembly
+        ? null
+        : (heading ?? byOpening(sentence, words) ?? byIngredients(sentence, words) ?? part);
+      return { end, part };
+    });
+    return { whole: heading ?? wholePart(sentences), headed: heading !== null, sentences };
+  });
+}
+
+/** The part of most sentences, the first of those with as many. */
+function wholePart(sentences: StepParts['sentences']): number | null {
+  const parts = sentences.map(({ part }) => part).filter((part) => part !== null);
+  const count = (part: number): number => parts.filter((one) => one === part).length;
+  return parts.toSorted((a, b) => count(b) - count(a))[0] ?? null;
+}
+
+/** The part of the sentence at a place in a step's text. */
+export const partAt = ({ sentences }: StepParts, at: number): number | null =>
+  sentences.find(({ end }) => at < end)?.part ?? sentences.at(-1)?.part ?? null;

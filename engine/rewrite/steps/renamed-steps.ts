@@ -1,0 +1,90 @@
+/** The method's own steps with new names and amounts. */
+import type { Recipe, RewrittenStep } from '../../model.ts';
+import type { MethodContext } from '../cues/cue-context.ts';
+import { renameForeign } from '../naming/bracketed-names.ts';
+import { withoutWord } from '../naming/leave-out.ts';
+import type { Mention } from '../naming/mention.ts';
+import { listOf } from '../naming/method-names.ts';
+import { renameIn } from '../naming/rename.ts';
+import { partAt, type StepParts } from '../parts/step-parts.ts';
+import { withoutBoiling } from './boiling.ts';
+import { whyChanged } from './step-reasons.ts';
+import { UsedSoFar } from './used-so-far.ts';
+
+export interface RenamedStep {
+  step: RewrittenStep;
+  /** Ingredients that the step names. */
+  named: Mention[];
+}
+
+/** Ingredients that are left out altogether and that the step still names. */
+function leaveOut(text: string, named: readonly Mention[]): string {
+  const leftOut = named.filter(({ changed, items }) => changed && items.length === 0);
+  const unnamed: string[] = [];
+  let result = text;
+  for (const { names, ingredient } of leftOut) {
+    const without = names
+      .map((name) => withoutWord(result, name))
+      .find((shorter) => shorter !== null);
+    if (without === undefined) unnamed.push(ingredient.item.name);
+    else result = without ?? result;
+  }
+  return unnamed.length === 0 ? result : `${result} Leave out the ${listOf(unnamed)}.`;
+}
+
+const rewritten = (
+  { section, text }: Recipe['steps'][number],
+  after: string,
+  why: readonly string[],
+): RewrittenStep => ({
+  section,
+  before: text,
+  after,
+  change: after === text ? 'kept' : 'changed',
+  why: after !== text && why.length > 0 ? why.join(' ') : null,
+});
+
+function foreignStep(
+  step: Recipe['steps'][number],
+  { words, foods, mentions }: MethodContext,
+  used: UsedSoFar,
+): RenamedStep | null {
+  if (words === null) return null;
+  const { text, named } = renameForeign(step.text, mentions, { words, foods, used });
+  return { step: rewritten(step, text, whyChanged(named)), named };
+}
+
+function englishStep(
+  step: Recipe['steps'][number],
+  parts: StepParts | undefined,
+  { mentions, foods, region }: MethodContext,
+  used: UsedSoFar,
+): RenamedStep {
+  const unboiled = withoutBoiling(step.text, mentions);
+  const { text, named } = renameIn(
+    unboiled.text,
+    mentions,
+    { foods, region, used },
+    {
+      section: step.section,
+      partAt: (at) => (parts === undefined ? null : partAt(parts, at)),
+    },
+  );
+  const why = [
+    ...unboiled.dropped.map(({ newName }) => `Not boiled here: ${newName ?? 'what is left'}.`),
+    ...whyChanged(named),
+  ];
+  return { step: rewritten(step, leaveOut(text, named), why), named };
+}
+
+/** Every step under the new names, and the ingredients that each names. */
+export function renamedSteps(
+  steps: Recipe['steps'],
+  parts: readonly StepParts[],
+  context: MethodContext,
+): RenamedStep[] {
+  const used = new UsedSoFar();
+  return steps.map(
+    (step, at) => foreignStep(step, context, used) ?? englishStep(step, parts[at], context, used),
+  );
+}

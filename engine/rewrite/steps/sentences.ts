@@ -1,0 +1,23 @@
+/** Sentences of a step. */
+
+/** Abbreviations that end in a point within a sentence, in the languages of recipes. */
+const SHORT =
+  'min|mins|ca|evtl|bzw|approx|std|hr|hrs|tbsp|tsp|oz|lb|etc|no|nr|el|tl|usw|z\\.b|ung|env|pers|ud|uds|kl|st|dl|cl|max|ev|f\\.eks|ex|inkl|resp|aprox';
+const END = new RegExp(
+  `(?<=[.!?;])(?<!(?<!\\p{L})(?:${SHORT})\\.)\\s+(?=[^\\p{Ll}\\s])|\\n+`,
+  'giu',
+);
+
+/** A step's sentences, without the blanks between them. */
+export const sentencesOf = (text: string): string[] =>
+  text.split(END).filter((sentence) => sentence.trim() !== '');
+
+/** The text with another sentence behind one of its own, `-1` for its start. */
+export function withSentence(text: string, behind: number, sentence: string): string {
+  const own = sentencesOf(text);
+  const at = Math.min(behind, own.length - 1);
+  const before = own.slice(0, at + 1).map((one) => one.trim());
+  const last = before.at(-1);
+  if (last !== undefined && !/[.!?:;)"”]$/.test(last)) before[before.length - 1] = `${last}.`;
+  return [...before, sentence.trim(), ...own.slice(at + 1).map((one) => one.trim())].join(' ');
+}
