@@ -41,14 +41,21 @@ export function addedItems(context: CueContext): PlannedItem[] {
   return context.plan.items.filter(({ foodId, grams }) => grams > 0 && !had.has(foodId));
 }
 
-/** The flours of the dough, one item a food. */
-export function floursOf(context: CueContext): PlannedItem[] {
-  return mergedByFood(
-    context.plan.items.filter(({ foodId, grams, role }) => {
-      const dough = role === 'structure' || role === 'starch-bulk' || role === 'other';
-      return grams > 0 && dough && hasTag(foodId, 'flour-like') && !hasTag(foodId, 'binder');
-    }),
+/** The flours that are mixed, one item a food: what lines that changed have become, and added flours. */
+export function floursOf({ plan, mentions }: CueContext): PlannedItem[] {
+  const inLines = mentions
+    .filter(
+      ({ newName, role }) => newName === 'flours' && role !== 'thickener' && role !== 'coating',
+    )
+    .flatMap(({ items }) => items);
+  const keys = new Set(mentions.map(({ ingredient }) => ingredient.key));
+  const added = plan.items.filter(
+    ({ key, foodId, grams, role }) =>
+      !keys.has(key) && grams > 0 && role === 'structure' && hasTag(foodId, 'flour-like'),
   );
+  const foods = new Set(inLines.map(({ key, foodId }) => `${key} ${foodId}`));
+  const fresh = added.filter(({ key, foodId }) => !foods.has(`${key} ${foodId}`));
+  return mergedByFood([...inLines, ...fresh]).filter(({ foodId }) => !hasTag(foodId, 'binder'));
 }
 
 /** Gums for the flours of a dough, or, in other dishes and fillings, those that thicken. */
@@ -64,9 +71,14 @@ export const gumsOf = (context: CueContext, thickening: boolean): PlannedItem[] 
 export function newShare(context: CueContext): number {
   const had = originalIds(context);
   const grams = (items: readonly PlannedItem[]): number => items.reduce((t, i) => t + i.grams, 0);
-  const flours = floursOf(context);
+  const flours = context.plan.items.filter(
+    ({ foodId, role }) =>
+      (role === 'structure' || role === 'starch-bulk' || role === 'other') &&
+      hasTag(foodId, 'flour-like') &&
+      !hasTag(foodId, 'binder'),
+  );
   const fresh = flours.filter(({ foodId }) => !had.has(foodId));
-  return flours.length === 0 ? 1 : grams(fresh) / grams(flours);
+  return grams(flours) === 0 ? 1 : grams(fresh) / grams(flours);
 }
 
 /** Share (0..1) of an ingredient's grams that stays. */

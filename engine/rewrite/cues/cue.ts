@@ -38,6 +38,8 @@ export interface Cue {
   first?: boolean;
   /** Goes to the part's start (`before`) or end when no step matches `where`. */
   anyway?: boolean;
+  /** Only beside a step that takes what it is about. */
+  here?: boolean;
   /** Only once the dough is mixed. */
   dough?: boolean;
   /** Only for a title or method that speaks of this. */

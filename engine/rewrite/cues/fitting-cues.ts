@@ -1,9 +1,11 @@
 /** The cues that are called for in one recipe, and what they say of the method as a whole. */
 import type { Swap } from '../../model.ts';
 import cues from '../data/cues.json' with { type: 'json' };
+import type { PartMethod } from '../parts/part-contexts.ts';
 import type { Cue } from './cue.ts';
 import { applies, concerns } from './cue-applies.ts';
 import type { CueContext } from './cue-context.ts';
+import { isBaked } from './insertion.ts';
 
 /** Every cue that is called for, in the order of the data; of a group the first. */
 export function fittingCues(context: CueContext): Cue[] {
@@ -18,13 +20,14 @@ export function fittingCues(context: CueContext): Cue[] {
 export const isPrepared = (swap: Swap, context: CueContext): boolean =>
   fittingCues(context).some(
     (cue) =>
-      (cue.handles === true && concerns(cue, swap)) ||
+      ((cue.handles === true || cue.makes === true) && concerns(cue, swap)) ||
       (cue.covers !== undefined && new RegExp(cue.covers, 'i').test(swap.method ?? '')),
   );
 
-/** Why the oven is to be cooler, or null when it is not. */
-export const coolerOven = (context: CueContext): string | null =>
-  fittingCues(context).find(({ oven }) => oven === true)?.why ?? null;
+/** Why the oven is to be cooler for a part, or null when it is not. */
+export const coolerOven = ({ context, texts }: PartMethod): string | null =>
+  fittingCues(context).find((cue) => cue.oven === true && isBaked(cue, texts, context))?.why ??
+  null;
 
 /** Whether flour and water are to stand before the other ingredients go in. */
 export const restsFirst = (context: CueContext): boolean =>

@@ -71,15 +71,42 @@ function placeBefore(cue: Cue, hits: readonly Hit[], context: CueContext): Place
   return later === undefined ? alone(mixedAt + 1) : { at: mixedAt, behind: later.sentence - 1 };
 }
 
+/** The steps that take what a cue is about. */
+function usesOf(cue: Cue, { mentions, course }: CueContext): number[] {
+  const concerned = mentions.filter((mention) => isAbout(cue, mention));
+  return concerned
+    .flatMap(({ ingredient }) => course.named.get(ingredient.key) ?? [])
+    .sort((a, b) => a - b);
+}
+
+/** Whether a step comes once what the cue is about is in: an icing does not burn in the oven. */
+function isInTime(cue: Cue, uses: readonly number[], at: number): boolean {
+  const [first] = uses;
+  if (first === undefined) return true;
+  if (cue.here === true) return uses.some((use) => Math.abs(use - at) <= 1);
+  return at >= first;
+}
+
+/** Whether the oven is used once what a cue is about is in. */
+export function isBaked(cue: Cue, texts: readonly string[], context: CueContext): boolean {
+  const [first] = usesOf(cue, context);
+  if (first === undefined) return true;
+  return texts.some((text, at) => at >= first && /\b(bake|oven|roast)\b/i.test(text));
+}
+
 /** Where a cue goes; null is nowhere. `texts`: the steps of its part with English key words, others empty. */
 export function placeOf(cue: Cue, texts: readonly string[], context: CueContext): Place | null {
-  const { lastStep } = context.course;
+  const { lastStep, firstStep } = context.course;
   if (texts.length === 0) return alone(0);
-  if (cue.place === 'use' || cue.where === undefined) return alone(useOf(cue, context));
-  const all = hitsOf(texts, new RegExp(cue.where, 'i'));
+  const uses = usesOf(cue, context);
+  if (cue.place === 'use' || cue.where === undefined) return alone(uses[0] ?? flourStep(context));
+  if (cue.oven === true) return isBaked(cue, texts, context) ? alone(firstStep) : null;
+  const fitting = hitsOf(texts, new RegExp(cue.where, 'i'));
+  const all = fitting.filter(({ at }) => isInTime(cue, uses, at));
   const prefers = cue.prefers === undefined ? null : new RegExp(cue.prefers, 'i');
   const best = prefers === null ? [] : all.filter(({ at }) => prefers.test(texts[at] ?? ''));
   const hits = best.length > 0 ? best : all;
+  if (fitting.length > 0 && hits.length === 0) return null;
   if (cue.place === 'before') return placeBefore(cue, hits, context);
   const hit = cue.first === true ? hits[0] : hits.at(-1);
   if (hit === undefined) return cue.anyway === true ? alone(lastStep + 1) : null;
@@ -87,9 +114,10 @@ export function placeOf(cue: Cue, texts: readonly string[], context: CueContext)
   return { at: hit.at, behind: hit.sentence };
 }
 
-/** The first step that takes what a cue is about; the part's first step when none names it. */
-function useOf(cue: Cue, { mentions, course }: CueContext): number {
-  const concerned = mentions.filter((mention) => isAbout(cue, mention));
-  const steps = concerned.flatMap(({ ingredient }) => course.named.get(ingredient.key) ?? []);
+/** The first step that takes a flour of the part; its first step when none does. */
+function flourStep({ mentions, course }: CueContext): number {
+  const steps = mentions
+    .filter(({ role, newName }) => role === 'structure' || newName === 'flours')
+    .flatMap(({ ingredient }) => course.named.get(ingredient.key) ?? []);
   return steps.length > 0 ? Math.min(...steps) : course.firstStep;
 }

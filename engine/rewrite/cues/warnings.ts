@@ -12,7 +12,7 @@ import warnings from '../data/warnings.json' with { type: 'json' };
 import { capital } from '../naming/method-names.ts';
 import type { PartMethod } from '../parts/part-contexts.ts';
 import { isFor } from './cue.ts';
-import { addedItems, type CueContext, keptShare } from './cue-context.ts';
+import { type CueContext, keptShare } from './cue-context.ts';
 import { fill, listIn, nameIn, textOf } from './cue-text.ts';
 import { type Insertion, inserted, RANKS } from './insertion.ts';
 import { isListed } from './listed-foods.ts';
@@ -38,7 +38,6 @@ interface Warning {
 
 /** Warnings before steps that cannot work as written, because what they rest on is gone. */
 export function warningsFor({ context, texts }: PartMethod): Insertion[] {
-  const added = addedItems(context);
   const found: Insertion[] = [];
   for (const warning of warnings as Warning[]) {
     if (warning.families && !isFor(warning.families, context.plan.family.id)) continue;
@@ -59,11 +58,17 @@ export function warningsFor({ context, texts }: PartMethod): Insertion[] {
         keptShare(mention) < warning.kept,
     );
     const { by: list } = warning;
-    const by = list === undefined ? [] : added.filter(({ foodId }) => isListed(foodId, list));
-    if (lost === undefined || (list !== undefined && by.length === 0)) continue;
+    if (lost === undefined) continue;
     const own = lost.ingredient.match?.foodId;
-    const others = lost.items.filter(({ foodId }) => foodId !== own);
-    const stands = (list === undefined ? others : by).map((item) => nameIn(item, context));
+    const others = lost.items
+      .filter(({ foodId }) => foodId !== own)
+      .toSorted((a, b) => b.grams - a.grams);
+    // Where several stand in, the one there is most of decides what happens.
+    const [main] = others;
+    if (list !== undefined && (main === undefined || !isListed(main.foodId, list))) continue;
+    const stands = (list === undefined ? others : others.slice(0, 1)).map((item) =>
+      nameIn(item, context),
+    );
     const stand = stands.length === 0 ? 'what is left' : listIn([...new Set(stands)], context);
     const text = fill(textOf(warning, context).replace('{stand}', stand), context);
     found.push({

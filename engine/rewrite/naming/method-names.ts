@@ -12,7 +12,7 @@ const NAMED_SWEETENERS = 2;
 export const shortName = (name: string): string => name.split(',')[0]?.trim() ?? name;
 
 export const singular = (name: string): string =>
-  name.replace(/oes$/i, 'o').replace(/([^s])s$/i, '$1');
+  /(?:sh|ch|x|ss|o)es$/i.test(name) ? name.slice(0, -2) : name.replace(/([^s])s$/i, '$1');
 
 /** With a capital first letter. */
 export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
@@ -38,7 +38,8 @@ export function newNameOf(ingredient: Ingredient, items: readonly PlannedItem[])
   if (items.length === 1) {
     return only.foodId === ingredient.match?.foodId ? null : shortName(only.foodName);
   }
-  if (foods.every(isFlour)) return 'flours';
+  const own = ingredient.match?.foodId ?? '';
+  if (foods.every(isFlour) && hasTag(own, 'flour')) return 'flours';
   if (foods.every(isSweetener) && items.length > NAMED_SWEETENERS) return 'sweeteners';
   return listOf([...new Set(items.map((item) => itemName(item, ingredient)))]);
 }

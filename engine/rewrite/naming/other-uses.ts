@@ -1,20 +1,49 @@
-/** Where a food's word in a method is a verb or part of another word. */
+/** Where a food's word in a method is a verb, or part of the name of another thing. */
 import type { Mention } from './mention.ts';
 
-/** 'flour the board', 'lightly floured', 'butter a tin': the word is a verb there. */
-const VERB_AFTER =
-  /^\s+(?:the|a|an|your|each)\s+(?:work|surface|board|counter|bench|table|tin|pan|dish|tray|mould|mold|ramekin|baking|inside|sides|bottom|bowl)\b/i;
 /** 'no dry flour is left': what is looked at, not an amount. */
 const SEEN_BEFORE =
-  /(?:lightly|generously|\bdry|\braw|streaks? of|traces? of|pockets? of|patches of|specks? of) $/i;
+  /(?:lightly|generously|heavily|well|\bdry|\braw|streaks? of|traces? of|pockets? of|patches of|specks? of) $/i;
+
+/** Food words that are verbs as well. */
+const VERBS =
+  /^(?:flour|butter|oil|cream|salt|sugar|water|milk|ice|mix|blend|toast|spread|dip|dress|mash|zest|juice|cut|dust|crumb|sauce|batter|season|top|stock|pepper|bread|peel|rice|chip|steam|dressing)s?$/i;
+const DETERMINER = '(?:the|a|an|your|each|both|all|it|them|some|every)';
+/** 'a little at a time' is no thing that is floured. */
+const VERB_AFTER = new RegExp(
+  `^\\s+${DETERMINER}\\b(?!\\s+(?:little|bit|time|third|half|quarter|few|spoon\\w*|tablespoon|cup|handful))`,
+  'i',
+);
+/** What stands before a verb: the start of a sentence, or another verb. */
+const VERB_BEFORE =
+  /(?:^|[.;:!?)]\s+|\n\s*|\b(?:and|then|to|or|lightly|gently|grease|well|generously|next|now|just|meanwhile)\s+|,\s+(?:then\s+)?)$/i;
+/** Prepositions after a verb that has its object elsewhere: 'flour both sides', 'butter and flour a tin'. */
+const TIN_AFTER =
+  /^\s+(?:the |a |an |your |each |both |two |\w+ )?(?:work|surface|board|counter|bench|table|tins?|pans?|dish|trays?|mould|mold|ramekins?|baking|inside|sides?|bottom|bowl|hands?|loaf|cake|bundt|muffin|sheets?|parchment|paper|rolling|nonstick|non-stick|countertop|worktop)\b/i;
+const GREASES = /\b(?:grease|butter|oil|spray|line|dust)(?:\s+(?:and|or|&)|,)\s+(?:lightly\s+)?$/i;
+
+/** Things that have a food in their names: they stay what they are called. */
+const COMPOUND =
+  /^[\s-]+(?:cakes?|breads?|pies?|muffins?|soups?|cookers?|packets?|packages?|bags?|box(?:es)?|skins?|peels?|bakes?|butter|cutters?|mashers?|machines?|press(?:es)?|makers?|mould|mold|wrappers?|cookies?|biscuits?|dough|batter|sauces?|salads?|casseroles?|pudding|tarts?|crumbles?|rolls?|buns?|balls?|burgers?|patties|crusts?|bars?|brownies|bowls?|dishes|dish|pans?|pots?|filling|frosting|icing|glaze|flavou?r(?:ed|ing)?|water|stock|broth|vinegar|oil|milk|paper|noodles? soup|syrup|spoons?|server|ricer|spinner|towel|chips)\b/i;
 
 /** True when a name in the text is put to use as a verb, or is part of another word. */
-export function isOtherUse(text: string, start: number, end: number): boolean {
+export function isOtherUse(
+  text: string,
+  start: number,
+  end: number,
+  { ingredient, newName }: Mention,
+): boolean {
   const before = text.slice(0, start);
   const after = text.slice(end);
-  return (
-    VERB_AFTER.test(after) || /^\s+(?:cooking\s+)?water\b/i.test(after) || SEEN_BEFORE.test(before)
-  );
+  const word = text.slice(start, end).trim();
+  if (/^\s+(?:cooking\s+)?water\b/i.test(after) || SEEN_BEFORE.test(before)) return true;
+  if (VERBS.test(word) && VERB_BEFORE.test(before) && VERB_AFTER.test(after)) return true;
+  if (/^(?:flour|butter|oil)$/i.test(word) && TIN_AFTER.test(after)) return true;
+  if (/^(?:flour|butter|oil)$/i.test(word) && GREASES.test(before)) return true;
+  const compound = COMPOUND.exec(after)?.[0].trim().toLowerCase();
+  if (compound === undefined || newName === null) return false;
+  // 'Pie crust' of 'pie crust' is the name itself; 'bread slices' are slices of it.
+  return !ingredient.item.name.toLowerCase().includes(`${word.toLowerCase()} ${compound}`);
 }
 
 /** 'konjac rice' is not renamed once more for its 'rice'. */

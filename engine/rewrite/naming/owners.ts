@@ -54,6 +54,8 @@ export interface Place {
   section: string | null;
   /** The place of the part that is made here among the plan's; null when it cannot be told. */
   part: number | null;
+  /** The amount in front of the name; null when there is none. */
+  amount: { quantity: number; unit: string | null } | null;
   mentions: readonly Mention[];
 }
 
@@ -100,6 +102,30 @@ function inPart(own: readonly Mention[], { part }: Place): readonly Mention[] {
   return here.length > 0 ? here : own;
 }
 
+/** The one whose line states the amount in front of the name. */
+function byAmount(own: readonly Mention[], { amount }: Place): Mention | undefined {
+  if (amount === null) return undefined;
+  const same = own.filter(({ ingredient }) =>
+    ingredient.item.amounts.some(
+      ({ quantity, unit }) => unit === amount.unit && Math.abs(quantity - amount.quantity) < 0.01,
+    ),
+  );
+  return same.length === 1 ? same[0] : undefined;
+}
+
+/** Words that a cook leaves away: 'the sugar' is granulated sugar, not icing sugar. */
+const LEFT_AWAY =
+  /^(?:granulated|caster|superfine|white|plain|all-purpose|all purpose|unsalted|salted|whole|large|fine|fresh|regular|yellow|golden|organic|dry|dried|long-grain|golden caster)$/;
+
+/** The one line that is called so for short; null when none or several are. */
+function plainest(own: readonly Mention[]): Mention | undefined {
+  const plain = own.filter(({ ingredient }) => {
+    const words = ingredient.item.name.toLowerCase().trim().split(/\s+/).slice(0, -1);
+    return words.every((word) => LEFT_AWAY.test(word));
+  });
+  return plain.length === 1 ? plain[0] : undefined;
+}
+
 /** Of several ingredients a word may mean, the one the words around it speak of. */
 function meantBy(all: readonly Mention[], place: Place): Mention | null {
   const own = inPart(all, place);
@@ -107,6 +133,7 @@ function meantBy(all: readonly Mention[], place: Place): Mention | null {
   if (first === undefined || own.length === 1) return first ?? null;
   const { sentence, text } = place;
   return (
+    byAmount(all, place) ??
     bySection(own, place) ??
     byRole(own, sentence) ??
     byCompany(own, sentence, place) ??
@@ -124,9 +151,11 @@ export function ownerOf({ named, byHead }: Owners, name: string, place: Place): 
   if (any !== undefined && low === singular(low)) {
     const here = inPart(any, place);
     const one =
+      byAmount(any, place) ??
       (here.length === 1 ? here[0] : undefined) ??
       bySection(any, place) ??
-      byCompany(any, place.sentence, place);
+      byCompany(any, place.sentence, place) ??
+      (exact === undefined ? plainest(here) : undefined);
     if (one !== undefined) return one;
   }
   return exact === undefined ? null : meantBy(exact, place);

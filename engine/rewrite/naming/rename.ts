@@ -1,4 +1,5 @@
 /** Finds ingredients in the method's words and puts their new names and amounts there. */
+import { numberValue } from '../../numerals.ts';
 import { namesOther } from '../steps/boiling.ts';
 import { boiledOf } from '../steps/boils-as.ts';
 import { AMOUNT, type RenameContext, withGrams } from './amounts-in-steps.ts';
@@ -8,9 +9,9 @@ import type { Mention } from './mention.ts';
 import { isSweetener, listOf, newNameOf, shortName } from './method-names.ts';
 import { END, literal, namePattern, START } from './name-patterns.ts';
 import { isNamedAlready, isOtherUse } from './other-uses.ts';
-import { ownerOf, ownersOf, sentenceAt } from './owners.ts';
+import { ownerOf, ownersOf, type Place, sentenceAt } from './owners.ts';
 import { type Found, keptText, replacement } from './replacement.ts';
-import { REST, SHARE } from './shares.ts';
+import { REST, SHARE, unitOf } from './shares.ts';
 
 /**
  * In a step that boils pasta, rice or potatoes, only the part of the stand-ins that is boiled is meant;
@@ -26,6 +27,10 @@ function inBoilingStep(mention: Mention, text: string, mentions: readonly Mentio
   if (namesOther(sentence, mention, mentions)) return mention;
   return { ...mention, items, newName: newNameOf(mention.ingredient, items) };
 }
+
+/** Words before a name that no longer hold when another food stands there: 'granulated white sugar'. */
+const ADJECTIVES =
+  "(?<kind>(?:(?:granulated|caster|white|superfine|confectioners['’]?|icing|powdered|packed|firmly|raw|all-purpose|plain|strong|self-raising|self-rising|cooked|uncooked|dry|dried)[ -])+)?";
 
 const MIXTURE = /^[\s-]+(?:mixture|mix|blend)\b/i;
 
@@ -58,6 +63,24 @@ function withAlong(text: string, mention: Mention, context: RenameContext): stri
   return listOf([own, ...added]);
 }
 
+/** The words in front of a name, without those that the new name contradicts; the name's own words stay. */
+function withoutKind(
+  whole: string,
+  { kind, name }: { kind?: string; name: string },
+  { changed, newName }: Mention,
+): Pick<Found, 'whole' | 'name'> {
+  if (kind === undefined) return { whole, name };
+  const lead = whole.slice(0, whole.length - kind.length - name.length);
+  if (!changed || newName === null) return { whole, name: `${kind}${name}` };
+  return { whole: `${lead}${name}`, name };
+}
+
+/** The amount in front of a name, with the unit's short form. */
+function amountOf({ quantity, unit }: { quantity?: string; unit?: string }): Place['amount'] {
+  const value = quantity === undefined ? null : numberValue(quantity);
+  return value === null ? null : { quantity: value, unit: unitOf(unit) };
+}
+
 /** Where a text stands in the method. */
 export interface Where {
   section: string | null;
@@ -83,32 +106,28 @@ export function renameIn(
   );
   if (stems.length === 0) return { text, named: [] };
   const pattern = new RegExp(
-    `(?<bare>${BARE_REST.source})|${START}(?:${SHARE}|${REST}|${AMOUNT})?${START}(?<name>(?:${stems.map(literal).join('|')})(?:e?s)?)${END}`,
+    `(?<bare>${BARE_REST.source})|${START}(?:${SHARE}|${REST}|${AMOUNT})?${ADJECTIVES}${START}(?<name>(?:${stems.map(literal).join('|')})(?:e?s)?)${END}`,
     'giu',
   );
   const named = new Set<Mention>();
   const renamed = text.replace(pattern, (...found) => {
     const whole = found[0] as string;
     const groups = found.at(-1) as Record<
-      'name' | 'quantity' | 'unit' | 'share' | 'rest' | 'bare',
+      'name' | 'quantity' | 'unit' | 'share' | 'rest' | 'bare' | 'kind',
       string
     >;
     if (groups.bare !== undefined) return bareRest(whole, mentions, context);
     const at = found.at(-3) as number;
     const sentence = sentenceAt(text, at);
-    const mention = ownerOf(owners, groups.name, {
-      sentence,
-      text,
-      section,
-      part: partAt(at),
-      mentions,
-    });
-    if (mention === null || isOtherUse(text, at, at + whole.length)) return whole;
-    if (isNamedAlready(mention, text, at + whole.length)) return whole;
+    const place = { sentence, text, section, part: partAt(at), amount: amountOf(groups), mentions };
+    const mention = ownerOf(owners, groups.name, place);
+    const end = at + whole.length;
+    if (mention === null || isOtherUse(text, end - groups.name.length, end, mention)) return whole;
+    if (isNamedAlready(mention, text, end)) return whole;
     named.add(mention);
     const meant = mention.changed ? inBoilingStep(mention, text, mentions) : mention;
-    const parts: Found = { ...groups, whole };
-    if (MIXTURE.test(text.slice(at + whole.length)))
+    const parts: Found = { ...groups, ...withoutKind(whole, groups, meant) };
+    if (MIXTURE.test(text.slice(end)))
       return meant.changed ? whole.replace(groups.name, mixtureName(meant, groups.name)) : whole;
     const put = meant.changed
       ? replacement(meant, parts, context)
@@ -126,6 +145,8 @@ export function renameIn(
 const tidied = (text: string): string =>
   text
     .replace(/\b(flours|sweeteners)((?:,| and|, and) (?:the )?\1)+\b/gi, '$1')
-    .replace(/\b(sheets|noodles|crumbs|rice|chips) \1\b/gi, '$1')
+    .replace(/\b(sheets|noodles|crumbs|rice|chips|fluffy|cold|fresh|cooked) \1\b/gi, '$1')
+    .replace(/\b(wraps|buns|sheets|breads|muffins|bagels) slices?\b/gi, '$1')
+    .replace(/\bflours?(?:,| and|, and) flours\b/gi, 'flours')
     .replace(/\b(flours|sweeteners) is\b/gi, '$1 are')
     .replace(/\b(flours|sweeteners) has\b/gi, '$1 have');

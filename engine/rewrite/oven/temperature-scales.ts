@@ -111,6 +111,8 @@ export function withAllScales(text: string, gas = false): string {
     ];
     // A lower-case 'c' or 'f' is a unit only right behind the number or a degree sign.
     if (/^[cf]$/.test(scale) && !/[\d°º˚]\s?[cf]$/.test(whole)) return whole;
+    // '12 C' is twelve cups.
+    if (/^\d{1,2}\s*C$/.test(whole)) return whole;
     const end = at + whole.length;
     if (hasPartner(marked, at, end, isCelsius(scale)) || FAN.test(marked.slice(end))) return whole;
     const degrees = isCelsius(scale) ? Number(low) : toC(Number(low));

@@ -1,6 +1,7 @@
 /** Steps that boil pasta or rice, when what stands in is not boiled. */
 
 import type { Mention } from '../naming/mention.ts';
+import { listOf } from '../naming/method-names.ts';
 import { namePattern } from '../naming/name-patterns.ts';
 import { boiledOf } from './boils-as.ts';
 
@@ -68,9 +69,9 @@ export function withoutBoiling(text: string, mentions: readonly Mention[]): Unbo
   }
   const water = kept.join(' ').replace(POT_WATER, '$1water');
   if (water !== '') return { text: water, dropped: [...dropped] };
-  const names = [...dropped].map(({ newName }) => newName).filter((name) => name !== null);
+  const names = listOf([...dropped].flatMap(({ newName }) => newName ?? []));
   return {
-    text: `There is nothing to boil in this step: the ${names.join(' and ')} ${/s$| and /.test(names.join(' and ')) ? 'are' : 'is'} prepared as said above.`,
+    text: `Skip this step: the ${names} ${/s$| and /.test(names) ? 'need' : 'needs'} no boiling.`,
     dropped: [...dropped],
   };
 }

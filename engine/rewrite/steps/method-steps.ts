@@ -42,7 +42,7 @@ function withOvens(
   parts: readonly StepParts[],
   methods: readonly PartMethod[],
 ): RewrittenStep[] {
-  const whys = methods.map(({ context }) => coolerOven(context));
+  const whys = methods.map(coolerOven);
   const any = whys.find((why) => why !== null) ?? null;
   return steps.map((step, at) => {
     const part = parts[at]?.whole ?? null;

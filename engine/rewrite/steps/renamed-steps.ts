@@ -74,7 +74,8 @@ function englishStep(
     ...unboiled.dropped.map(({ newName }) => `Not boiled here: ${newName ?? 'what is left'}.`),
     ...whyChanged(named),
   ];
-  return { step: rewritten(step, leaveOut(text, named), why), named };
+  const taken = [...named, ...unboiled.dropped];
+  return { step: rewritten(step, leaveOut(text, named), why), named: taken };
 }
 
 /** Every step under the new names, and the ingredients that each names. */
