@@ -1,11 +1,10 @@
-/** Whether a step, or the one before it, takes what a warning says is cut. */
-const isTakenNear = ({ cut }: Warning, { mentions, course }: CueContext, at: number): boolean =>
-  mentions.some(
-    ({ ingredient, changed }) =>
-      changed &&
-      isListed(ingredient.match?.foodId ?? '', cut) &&
-      course.named.get(ingredient.key)?.some((step) => step === at || step === at - 1) === true,
-  );
+/** Whether a step, or the one before it, takes what a warning says is cut; true when no step names it. */
+function isTakenNear({ cut }: Warning, { mentions, course }: CueContext, at: number): boolean {
+  const steps = mentions
+    .filter(({ ingredient, changed }) => changed && isListed(ingredient.match?.foodId ?? '', cut))
+    .flatMap(({ ingredient }) => course.named.get(ingredient.key) ?? []);
+  return steps.length === 0 || steps.some((step) => step === at || step === at - 1);
+}
 
 /** Warnings before steps that cannot work as written. */
 import warnings from '../data/warnings.json' with { type: 'json' };

@@ -120,7 +120,7 @@ export function rewriteSteps(recipe: Recipe, base: MethodContext): RewrittenStep
   const statesOven = original.some((text) => withLowerOven(text) !== text);
   const all = [
     ...methods.flatMap((method) => partInsertions(method, statesOven, own, words === null)),
-    ...adjustedSteps(base.adjustments, searched),
+    ...adjustedSteps(base.adjustments, searched).map(words === null ? (one) => one : inEnglish),
   ].map((one) => ({ ...one, step: { ...one.step, after: scaled(one.step.after) } }));
   // English steps, none of them within a step, in a method of a language that has no words of its own.
   const put = unworded ? all.map((one) => inEnglish({ ...one, behind: null })) : all;

@@ -59,6 +59,14 @@ describe('method of a loaf', () => {
     expect(last?.why).toMatch(/set while cooling/);
   });
 
+  // What happens in the oven or while it rises stands within that step, not behind it.
+  it.each([
+    ['folds', /^Cover and let rise.*twice/],
+    ['foil or lid', /^Bake for 40 minutes\. Bake covered.*centre reaches/],
+  ])('tells the %s within the step it belongs to', (_, pattern) => {
+    expect(steps.some(({ before, after }) => before !== null && pattern.test(after))).toBe(true);
+  });
+
   it.each([
     ['pre-hydration', /leave for 30 minutes; the salt and the yeast go in only after/],
     ['reserve water', /up to 35 g more water/],
@@ -70,7 +78,7 @@ describe('method of a loaf', () => {
     ['centre', /98-99 °C \(208-210 °F\)/],
     ['cooling', /3 hours/],
   ])('inserts the %s step with a reason', (_, pattern) => {
-    const step = steps.find(({ change, after }) => change === 'inserted' && pattern.test(after));
+    const step = steps.find(({ change, after }) => change !== 'kept' && pattern.test(after));
     expect(step?.why, inserted).toBeTruthy();
   });
 
@@ -78,8 +86,7 @@ describe('method of a loaf', () => {
     const at = (pattern: RegExp): number => steps.findIndex(({ after }) => pattern.test(after));
     expect(at(/xanthan gum dry/)).toBeLessThan(at(/leave for 30 minutes/));
     expect(at(/leave for 30 minutes/)).toBeLessThan(at(/^Mix 500 g/));
-    expect(at(/cool for 3 hours/)).toBe(steps.length - 2);
-    expect(at(/^Expect a chewier/)).toBe(steps.length - 1);
+    expect(at(/cool for 3 hours/)).toBe(steps.length - 1);
   });
 
   it('does not say again what the method says already', () => {
@@ -94,7 +101,6 @@ describe('method of a loaf', () => {
     expect(said).toEqual([
       expect.stringMatching(/^Mix 150 g/),
       expect.stringMatching(/xanthan gum dry/),
-      expect.stringMatching(/^Expect a chewier/),
     ]);
   });
 
@@ -185,7 +191,9 @@ describe('other families', () => {
     const texts = konjac.map(({ after }) => after);
     expect(texts.some((text) => /Rinse the konjac noodles/.test(text))).toBe(true);
     expect(texts.some((text) => /boil the/i.test(text))).toBe(false);
-    expect(texts.some((text) => /nothing to boil in this step/.test(text))).toBe(true);
+    expect(
+      texts.some((text) => /Skip this step: the konjac noodles need no boiling/.test(text)),
+    ).toBe(true);
     expect(texts.at(-1)).toBe('Toss the konjac noodles with the sauce.');
     const half = rewrite(recipe, (read) =>
       makePlan('pasta-dish', read, [{ key: '0', kept: 80, to: [['zucchini', 400]] }]),
@@ -204,7 +212,7 @@ describe('other families', () => {
       makePlan('cake', read, [{ key: '0', kept: 0, to: [['allulose', 200, 'sweetness']] }]),
     );
     const baking = steps.find(({ before }) => before === 'Bake at 180 °C.');
-    expect(baking?.after).toBe('Bake at 170 °C (340 °F).');
+    expect(baking?.after).toMatch(/^Bake at 170 °C \(340 °F\)\. It is done when the centre/);
     expect(baking?.why).toMatch(/browns faster/);
   });
 
@@ -321,7 +329,8 @@ describe('ovens', () => {
     ['Bake until 98 °C inside.', 'Bake until 98 °C (208 °F) inside.'],
     ['Heat the oil to 180 °C and fry.', 'Heat the oil to 180 °C (355 °F) and fry.'],
   ])('%s', (before, after) => {
-    expect(bake(before)).toBe(after);
+    // What the middle and the top need follows.
+    expect(bake(before)?.slice(0, after.length)).toBe(after);
   });
 
   it('says it in words where the method states no temperature', () => {
