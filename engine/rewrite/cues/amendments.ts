@@ -1,7 +1,7 @@
 /** Phrases of the method that the new ingredients contradict, put right where they stand. */
 import type { Cue } from './cue.ts';
 import type { CueContext } from './cue-context.ts';
-import { fill } from './cue-text.ts';
+import { fill, reasonOf } from './cue-text.ts';
 import { fittingCues } from './fitting-cues.ts';
 
 interface Correction {
@@ -60,7 +60,7 @@ export function amendments(context: CueContext, texts: readonly string[]): Amend
       at,
       phrase: correction.phrase,
       to: fill(correction.to, context),
-      why: cue.why,
+      why: reasonOf(cue, context),
     })),
   );
 }

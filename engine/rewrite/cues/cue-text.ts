@@ -1,7 +1,7 @@
 /** Fills the blanks in the texts of cues and warnings, in the method's language. */
 import { hasTag } from '../../foods/tags.ts';
 import type { PlannedItem } from '../../model.ts';
-import { joinedWith, localUnits } from '../languages/method-words.ts';
+import { decimals, joinedWith, localReason, localUnits } from '../languages/method-words.ts';
 import { amountText, kitchenGrams } from '../lines/written-amounts.ts';
 import { foreignName } from '../naming/bracketed-names.ts';
 import { listOf, shortName } from '../naming/method-names.ts';
@@ -22,10 +22,7 @@ export function withAmount(item: PlannedItem, context: CueContext): string {
   const name = nameIn(item, context);
   if (food === null) return `${Math.round(item.grams)} g ${name}`;
   const amount = amountText(food, kitchenGrams(food, item.grams, item.role), context.region);
-  const local =
-    context.words === null
-      ? amount
-      : localUnits(amount, context.words).replace(/(\d)\.(\d)/g, '$1,$2');
+  const local = context.words === null ? amount : localUnits(decimals(amount), context.words);
   return `${local} ${name}`;
 }
 
@@ -103,6 +100,10 @@ function degrees(low: number, high: number | null, { words }: CueContext): strin
 /** A cue's or warning's words in the method's language. */
 export const textOf = ({ id, text }: { id: string; text: string }, { words }: CueContext): string =>
   words?.steps[id] ?? text;
+
+/** A cue's or warning's reason in the method's language. */
+export const reasonOf = ({ id, why }: { id: string; why: string }, { words }: CueContext): string =>
+  (words === null ? null : localReason(id, words)) ?? why;
 
 /** A text of a cue or warning with its blanks filled. */
 export function fill(raw: string, context: CueContext): string {

@@ -2,7 +2,7 @@
 import { capital } from '../naming/method-names.ts';
 import type { PartMethod } from '../parts/part-contexts.ts';
 import { amendedSteps } from './amendments.ts';
-import { fill, textOf } from './cue-text.ts';
+import { fill, reasonOf, textOf } from './cue-text.ts';
 import { fittingCues } from './fitting-cues.ts';
 import { type Insertion, inserted, placeOf, RANKS } from './insertion.ts';
 
@@ -20,7 +20,7 @@ export function insertions(
     .flatMap((cue) => {
       const place = placeOf(cue, texts, context);
       if (place === null) return [];
-      const step = inserted(capital(fill(textOf(cue, context), context)), cue.why);
+      const step = inserted(capital(fill(textOf(cue, context), context)), reasonOf(cue, context));
       const rank = cue.place === 'within' ? RANKS.after : RANKS[cue.place];
       return [{ ...place, rank, step }];
     });

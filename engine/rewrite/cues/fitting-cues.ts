@@ -5,6 +5,7 @@ import type { PartMethod } from '../parts/part-contexts.ts';
 import type { Cue } from './cue.ts';
 import { applies, concerns } from './cue-applies.ts';
 import type { CueContext } from './cue-context.ts';
+import { reasonOf } from './cue-text.ts';
 import { isBaked } from './insertion.ts';
 
 /** Every cue that is called for, in the order of the data; of a group the first. */
@@ -25,9 +26,12 @@ export const isPrepared = (swap: Swap, context: CueContext): boolean =>
   );
 
 /** Why the oven is to be cooler for a part, or null when it is not. */
-export const coolerOven = ({ context, texts }: PartMethod): string | null =>
-  fittingCues(context).find((cue) => cue.oven === true && isBaked(cue, texts, context))?.why ??
-  null;
+export function coolerOven({ context, texts }: PartMethod): string | null {
+  const found = fittingCues(context).find(
+    (cue) => cue.oven === true && isBaked(cue, texts, context),
+  );
+  return found === undefined ? null : reasonOf(found, context);
+}
 
 /** Whether flour and water are to stand before the other ingredients go in. */
 export const restsFirst = (context: CueContext): boolean =>

@@ -12,7 +12,7 @@ import { capital } from '../naming/method-names.ts';
 import type { PartMethod } from '../parts/part-contexts.ts';
 import { isFor } from './cue.ts';
 import { type CueContext, keptShare } from './cue-context.ts';
-import { fill, listIn, nameIn, textOf } from './cue-text.ts';
+import { fill, listIn, nameIn, reasonOf, textOf } from './cue-text.ts';
 import { type Insertion, inserted, RANKS } from './insertion.ts';
 import { isListed } from './listed-foods.ts';
 
@@ -74,7 +74,7 @@ export function warningsFor({ context, texts }: PartMethod): Insertion[] {
       at,
       rank: RANKS.warning,
       behind: null,
-      step: inserted(capital(text), warning.why),
+      step: inserted(capital(text), reasonOf(warning, context)),
     });
   }
   return found;

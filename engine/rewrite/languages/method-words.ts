@@ -1,10 +1,17 @@
 /** Words of other languages for steps that are put in. A new language is a file in `data/words/`. */
 import * as z from 'zod';
+import da from './data/da.json' with { type: 'json' };
 import de from './data/de.json' with { type: 'json' };
 import es from './data/es.json' with { type: 'json' };
+import foodNames from './data/food-names.json' with { type: 'json' };
 import fr from './data/fr.json' with { type: 'json' };
 import it from './data/it.json' with { type: 'json' };
+import nb from './data/nb.json' with { type: 'json' };
 import nl from './data/nl.json' with { type: 'json' };
+import pt from './data/pt.json' with { type: 'json' };
+import reasons from './data/reasons.json' with { type: 'json' };
+import sv from './data/sv.json' with { type: 'json' };
+import swapHandling from './data/swap-handling.json' with { type: 'json' };
 
 const MethodWords = z.strictObject({
   and: z.string(),
@@ -21,10 +28,27 @@ const MethodWords = z.strictObject({
   /** 'About', before the stated time. */
   asLong: z.string(),
   additions: z.strictObject({ dry: z.string(), moist: z.string(), dish: z.string() }),
-  /** Names of foods that a plan may bring, by id. */
-  foods: z.record(z.string(), z.string()),
-  /** Those whose English name would be misread in the language ('of' is Dutch for 'or'). */
-  alone: z.array(z.string()).default([]),
+  /** What became of an ingredient, in a reason: `{new}` and `{old}`. */
+  changes: z.strictObject({
+    instead: z.string(),
+    partly: z.string(),
+    less: z.string(),
+    more: z.string(),
+    none: z.string(),
+  }),
+  /** Handling of what a swap brings: `{list}`, `{old}` and `{method}`; the reason with `{old}`. */
+  swaps: z.strictObject({ instead: z.string(), partly: z.string(), why: z.string() }),
+  additionWhy: z.string(),
+  /** What stands on ingredient lines; eggs as one and many. */
+  lines: z.strictObject({
+    trimmed: z.string(),
+    shelled: z.string(),
+    egg: z.tuple([z.string(), z.string()]),
+    white: z.tuple([z.string(), z.string()]),
+    yolk: z.tuple([z.string(), z.string()]),
+    /** Water that is held back, with `{grams}`. */
+    held: z.string(),
+  }),
   /** Stems of the method's words and what they mean in English, so that steps find their places. */
   keys: z.array(z.tuple([z.string(), z.string()])),
   /** By id of a cue: step it is for, phrase that contradicts the new foods (patterns), and what to say. */
@@ -32,9 +56,17 @@ const MethodWords = z.strictObject({
   /** Texts of cues and warnings by their id. */
   steps: z.record(z.string(), z.string()),
 });
-export type MethodWords = z.infer<typeof MethodWords>;
+export type MethodWords = z.infer<typeof MethodWords> & {
+  /** The language's two letters. */
+  tag: Language;
+};
 
-const FILES: Readonly<Record<string, unknown>> = { de, es, fr, it, nl };
+const FILES = { da, de, es, fr, it, nb, nl, pt, sv } as const;
+
+/** Languages with words of their own, besides English. */
+export type Language = keyof typeof FILES;
+
+const isLanguage = (tag: string): tag is Language => Object.hasOwn(FILES, tag);
 
 /** Files are checked when first asked for: most recipes need none. */
 const checked = new Map<string, MethodWords>();
@@ -45,14 +77,36 @@ function baseOf(language: string | null): string {
   return /^[a-z]{2}$/.test(base) ? base : 'en';
 }
 
+/** Norwegian pages say 'no' or 'nn' as well. */
+const SAME_AS: Readonly<Record<string, Language>> = { no: 'nb', nn: 'nb' };
+
 /** Words for a BCP 47 tag; null for English and for languages without a file. */
 export function methodWords(language: string | null): MethodWords | null {
   const base = baseOf(language);
-  if (!Object.hasOwn(FILES, base)) return null;
-  const words = checked.get(base) ?? MethodWords.parse(FILES[base]);
-  checked.set(base, words);
+  const tag = SAME_AS[base] ?? base;
+  if (!isLanguage(tag)) return null;
+  const words = checked.get(tag) ?? { ...MethodWords.parse(FILES[tag]), tag };
+  checked.set(tag, words);
   return words;
 }
+
+type Names = Readonly<Partial<Record<Language, string>>>;
+
+/** What a food is called in the language; null when it has no name there. */
+export const localFoodName = (foodId: string, { tag }: MethodWords): string | null =>
+  (foodNames as Readonly<Record<string, Names>>)[foodId]?.[tag] ?? null;
+
+const whys = new Map<string, Names>(
+  reasons.flatMap(({ cues, ...names }) => cues.map((id) => [id, names] as const)),
+);
+
+/** What a swap says of its handling, in the language; null when that has not been put into it. */
+export const localHandling = (method: string, { tag }: MethodWords): string | null =>
+  (swapHandling as Readonly<Record<string, Names>>)[method]?.[tag] ?? null;
+
+/** The reason for a cue or warning in the language; null when it has none there. */
+export const localReason = (cue: string, { tag }: MethodWords): string | null =>
+  whys.get(cue)?.[tag] ?? null;
 
 /** Whether a recipe's language is another than English. */
 export const isForeign = (language: string | null): boolean => baseOf(language) !== 'en';
@@ -93,6 +147,9 @@ export function joinedWith(list: readonly string[], and: string): string {
   const last = list.at(-1) ?? '';
   return list.length < 2 ? last : `${list.slice(0, -1).join(', ')} ${and} ${last}`;
 }
+
+/** Decimals with a comma, as all these languages write them. */
+export const decimals = (text: string): string => text.replace(/(\d)\.(\d)/g, '$1,$2');
 
 /** 'about 2 tbsp' in the language's own abbreviations. */
 export const localUnits = (text: string, { units }: MethodWords): string =>

@@ -1,6 +1,6 @@
 /** Ingredient lines of the reworked recipe. */
 import { lineOfKey } from '../../ingredient-keys.ts';
-import type { Ingredient, Plan, PlannedItem, Recipe, RewrittenLine } from '../../model.ts';
+import type { Ingredient, PlannedItem, Recipe, RewrittenLine } from '../../model.ts';
 import { additionsFor, isDropped, isSame, itemsFor, whyOf } from './line-items.ts';
 import { itemText, type LineContext, ownName, ownWords, tailOf, tailOnly } from './line-wording.ts';
 import { amountText, kitchenGrams } from './written-amounts.ts';
@@ -65,7 +65,7 @@ function ingredientLines(
   return items.map((item, at): LineRow => {
     const own = item.foodId === ingredient.match?.foodId;
     const words = own
-      ? ownWords(item, ingredient, context.foods.byId(item.foodId))
+      ? ownWords(item, ingredient, context.foods.byId(item.foodId), context.local ?? null)
       : tailOnly(item, ingredient, context.local ?? null);
     const itemWhy = whyOf(plan, key, own ? (items[1]?.foodId ?? item.foodId) : item.foodId);
     const after = itemText(item, context, words);
@@ -80,16 +80,21 @@ function ingredientLines(
             group,
             why: itemWhy,
           }
-        : withReserve({ key, before, after, change, group, why: itemWhy }, item, plan);
+        : withReserve({ key, before, after, change, group, why: itemWhy }, item, context);
     return { line, item, ingredient, words };
   });
 }
 
 /** Water held back is no part of the line's grams; the line says so beside. */
-function withReserve(row: RewrittenLine, item: PlannedItem, plan: Plan): RewrittenLine {
+function withReserve(
+  row: RewrittenLine,
+  item: PlannedItem,
+  { plan, local }: LineContext,
+): RewrittenLine {
   const reserve = plan.reserveWaterG ?? 0;
   if (item.foodId !== 'water' || reserve < 1) return row;
-  const held = `Up to ${Math.round(reserve)} g more by feel after the rest.`;
+  const text = local?.lines.held ?? 'Up to {grams} g more by feel after the rest.';
+  const held = text.replace('{grams}', String(Math.round(reserve)));
   return { ...row, why: row.why === null ? held : `${row.why} ${held}` };
 }
 

@@ -2,7 +2,12 @@
 import type { FoodTable } from '../../foods/index.ts';
 import type { Food, Ingredient, Plan, PlannedItem } from '../../model.ts';
 import type { Region } from '../../units.ts';
-import { localUnits, type MethodWords } from '../languages/method-words.ts';
+import {
+  decimals,
+  localFoodName,
+  localUnits,
+  type MethodWords,
+} from '../languages/method-words.ts';
 import { amountText, kitchenGrams, pieceText } from './written-amounts.ts';
 
 export interface LineContext {
@@ -33,15 +38,9 @@ export function ownName({ item }: Ingredient, food: Food | null): string {
   return unclear && food !== null ? food.name : item.name;
 }
 
-/** Names that are told by the recipe's own word, or read the same everywhere. */
-const NO_LOCAL_NAME = /^(egg|butter|gelatin|water|sugar)/;
-
-/** A food's name, with what it is called in the recipe's language in brackets. */
-export function foodName(item: PlannedItem, local: MethodWords | null): string {
-  const word = NO_LOCAL_NAME.test(item.foodId) ? undefined : local?.foods[item.foodId];
-  if (word === undefined) return item.foodName;
-  return local?.alone.includes(item.foodId) ? word : `${item.foodName} (${word})`;
-}
+/** A food's name in the recipe's language; the English one where it has none there. */
+export const foodName = (item: PlannedItem, local: MethodWords | null): string =>
+  (local === null ? null : localFoodName(item.foodId, local)) ?? item.foodName;
 
 /** A planned item as a line of its own: '350 g (2⅓ cups) high-fibre wheat flour blend, sifted'. */
 export function itemText(
@@ -55,26 +54,28 @@ export function itemText(
   const tail = words?.tail ?? '';
   if (food === null) return `${Math.round(item.grams * 10) / 10} g ${name}${tail}`;
   const grams = kitchenGrams(food, item.grams, item.role);
-  const pieces = pieceText(food, grams);
+  const pieces = pieceText(food, grams, local);
   if (pieces !== null) return `${pieces}${tail}`;
   const amount = amountText(food, grams, context.region);
-  const localAmount = local === null ? amount : localUnits(amount, local);
-  return `${localAmount} ${name}${tail}${edibleTail(food, name + tail)}`;
+  const localAmount = local === null ? amount : localUnits(decimals(amount), local);
+  return `${localAmount} ${name}${tail}${edibleTail(food, name + tail, local)}`;
 }
 
 const SAID_EDIBLE = /\b(boneless|shelled|florets?|fillets?|pitted)\b/i;
 
 /** Planned grams are edible ones; a food bought with peel or bone says so, or it would be weighed whole. */
-export function edibleTail(food: Food, said: string): string {
+export function edibleTail(food: Food, said: string, local: MethodWords | null = null): string {
   const whole = food.state === 'raw' && (food.refuseShare ?? 0) > 0;
   if (!whole || SAID_EDIBLE.test(said)) return '';
-  return food.id.startsWith('egg') ? ', shelled' : ', trimmed weight';
+  const { shelled = 'shelled', trimmed = 'trimmed weight' } = local?.lines ?? {};
+  return food.group === 'eggs' ? `, ${shelled}` : `, ${trimmed}`;
 }
 
 const CRUMBS = /crumb|panko|cornflake|cracker/i;
 
 /** What a coating that is not all eaten says, so that the line is read like the plan again. */
-function coatingTail(item: PlannedItem, ingredient: Ingredient): string {
+function coatingTail(item: PlannedItem, ingredient: Ingredient, local: MethodWords | null): string {
+  if (local !== null) return '';
   if (item.role !== 'coating' || item.eaten.best >= 1) return '';
   const crumbs = CRUMBS.test(`${ingredient.item.name} ${ingredient.match?.foodName ?? ''}`);
   const own = item.foodId === ingredient.match?.foodId;
@@ -88,7 +89,7 @@ export function tailOnly(
   local: MethodWords | null,
 ): { name: string; tail: string } {
   const { purpose } = ingredient.line;
-  const tail = purpose === null ? coatingTail(item, ingredient) : `, ${purpose}`;
+  const tail = purpose === null ? coatingTail(item, ingredient, local) : `, ${purpose}`;
   return { name: foodName(item, local), tail };
 }
 
@@ -97,8 +98,9 @@ export function ownWords(
   item: PlannedItem,
   ingredient: Ingredient,
   food: Food | null,
+  local: MethodWords | null,
 ): { name: string; tail: string } {
   const said = tailOf(ingredient);
-  const coats = ingredient.line.purpose === null ? coatingTail(item, ingredient) : '';
+  const coats = ingredient.line.purpose === null ? coatingTail(item, ingredient, local) : '';
   return { name: ownName(ingredient, food), tail: `${said}${coats}` };
 }

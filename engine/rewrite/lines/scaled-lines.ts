@@ -2,7 +2,13 @@
 import { type FoodTable, foodTable } from '../../foods/index.ts';
 import { lineOfKey } from '../../ingredient-keys.ts';
 import type { Adaptation, Food, Ingredient, PlannedItem, Role } from '../../model.ts';
-import { isForeign, methodWords } from '../languages/method-words.ts';
+import {
+  decimals,
+  isForeign,
+  localFoodName,
+  type MethodWords,
+  methodWords,
+} from '../languages/method-words.ts';
 import { type LineRow, lineRows } from './ingredient-lines.ts';
 import { edibleTail, foodName, ownName, tailOf } from './line-wording.ts';
 import { amountTimes, type Portion, portionText, type System } from './scaled-amounts.ts';
@@ -47,6 +53,8 @@ interface Scale {
   foods: FoodTable;
   /** Lines of another language: grams alone, since its measures have words of their own. */
   foreign: boolean;
+  /** Words of the language, where it is another than English and has some. */
+  local: MethodWords | null;
 }
 
 /** Units that tell what the food is: 'a tin of tomatoes', 'six leaves of gelatine', 'a packet of yeast'. */
@@ -78,17 +86,20 @@ function behindAmount({ line, item }: Ingredient): string | null {
 function foreignText(
   ingredient: Ingredient,
   { food, grams: exact, role, name, tail }: Portion,
+  local: MethodWords | null,
 ): { text: string; grams: number } {
   const grams = kitchenGrams(food, exact, role);
-  const rest = behindAmount(ingredient) ?? `${food.name} (${name}${tail})`;
-  return { text: `${grams} g ${rest}${edibleTail(food, rest)}`, grams };
+  const named = local === null ? null : localFoodName(food.id, local);
+  const called = named === null ? `${food.name} (${name}${tail})` : `${named}${tail}`;
+  const rest = behindAmount(ingredient) ?? called;
+  return { text: `${decimals(String(grams))} g ${rest}${edibleTail(food, rest, local)}`, grams };
 }
 
 function scaledIngredient(
   ingredient: Ingredient,
   role: Role,
   alone: boolean,
-  { factor, system, foods, foreign }: Scale,
+  { factor, system, foods, foreign, local }: Scale,
 ): { text: string; grams: number | null } {
   const { match, weight, item } = ingredient;
   const food = match === null ? null : foods.byId(match.foodId);
@@ -103,20 +114,21 @@ function scaledIngredient(
     tail: tailOf(ingredient),
     count: countOf(ingredient, factor),
   };
-  return foreign ? foreignText(ingredient, portion) : portionText(portion, system);
+  return foreign ? foreignText(ingredient, portion, local) : portionText(portion, system);
 }
 
 function scaledItem(
   item: PlannedItem,
   { name, tail }: NonNullable<LineRow['words']>,
-  { factor, system, foods, foreign }: Scale,
+  { factor, system, foods, foreign, local }: Scale,
 ): { text: string; grams: number | null } {
   const food = foods.byId(item.foodId);
   const grams = item.grams * factor;
   if (food === null) return { text: `${Math.round(grams * 10) / 10} g ${name}${tail}`, grams };
   if (foreign) {
     const printed = kitchenGrams(food, grams, item.role);
-    return { text: `${printed} g ${name}${tail}${edibleTail(food, name + tail)}`, grams: printed };
+    const edible = edibleTail(food, name + tail, local);
+    return { text: `${decimals(String(printed))} g ${name}${tail}${edible}`, grams: printed };
   }
   return portionText({ food, grams, role: item.role, name, tail, count: null }, system);
 }
@@ -199,11 +211,13 @@ export function scaledLines(
   system: System,
   options: ScaleOptions = {},
 ): ScaledLine[] {
+  const language = 'plan' in source ? source.recipe.language : (options.language ?? null);
   const scale: Scale = {
     factor: Number.isFinite(factor) && factor > 0 ? factor : 1,
     system,
     foods: foodTable(options.ownFoods),
-    foreign: isForeign('plan' in source ? source.recipe.language : (options.language ?? null)),
+    foreign: isForeign(language),
+    local: methodWords(language),
   };
   return 'plan' in source ? scaledAdaptation(source, scale) : scaledIngredients(source, scale);
 }

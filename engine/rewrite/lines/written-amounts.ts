@@ -2,6 +2,7 @@
 import { hasTag } from '../../foods/tags.ts';
 import type { Food, Role } from '../../model.ts';
 import { type Region, US_CUP_ML } from '../../units.ts';
+import type { MethodWords } from '../languages/method-words.ts';
 
 const FRACTIONS: readonly (readonly [number, string])[] = [
   [0, ''],
@@ -44,10 +45,13 @@ const WEIGHED_ONLY = /^(meat|fish)/;
 const CLOSE_ENOUGH = 0.06;
 
 /** Edible grams of a large egg and its parts: SR 171287, 172183, 172184. */
-const PIECES: Record<string, { grams: number; one: string; many: string }> = {
-  egg: { grams: 50, one: 'large egg', many: 'large eggs' },
-  'egg-white': { grams: 33, one: 'large egg white', many: 'large egg whites' },
-  'egg-yolk': { grams: 17, one: 'large egg yolk', many: 'large egg yolks' },
+const PIECES: Record<
+  string,
+  { grams: number; one: string; many: string; part: 'egg' | 'white' | 'yolk' }
+> = {
+  egg: { grams: 50, one: 'large egg', many: 'large eggs', part: 'egg' },
+  'egg-white': { grams: 33, one: 'large egg white', many: 'large egg whites', part: 'white' },
+  'egg-yolk': { grams: 17, one: 'large egg yolk', many: 'large egg yolks', part: 'yolk' },
 };
 
 /** A number as cooks write it, '1½'; thirds and quarters only. */
@@ -130,12 +134,18 @@ const isWhole = (grams: number, each: number, count: number): boolean =>
   count > 0 && Math.abs(grams - count * each) <= 0.05 * grams;
 
 /** '2 large eggs (100 g shelled)' for whole eggs, else null. `grams` must come from {@link kitchenGrams}. */
-export function pieceText(food: Food, grams: number): string | null {
+export function pieceText(
+  food: Food,
+  grams: number,
+  local: MethodWords | null = null,
+): string | null {
   const piece = PIECES[food.id];
   if (piece === undefined) return null;
   const count = Math.round(grams / piece.grams);
   if (count === 0 || Math.abs(grams - count * piece.grams) > 0.01) return null;
-  return `${count} ${count === 1 ? piece.one : piece.many} (${grams} g${food.id === 'egg' ? ' shelled' : ''})`;
+  const [one, many] = local?.lines[piece.part] ?? [piece.one, piece.many];
+  const shelled = food.id === 'egg' ? ` ${local?.lines.shelled ?? 'shelled'}` : '';
+  return `${count} ${count === 1 ? one : many} (${grams} g${shelled})`;
 }
 
 /** '350 g (2⅓ cups)' or '350 g'. */

@@ -4,7 +4,7 @@
  */
 import type { FoodTable } from '../../foods/index.ts';
 import type { PlannedItem } from '../../model.ts';
-import { joinedWith, keyed, type MethodWords } from '../languages/method-words.ts';
+import { joinedWith, keyed, localFoodName, type MethodWords } from '../languages/method-words.ts';
 import { kitchenGrams } from '../lines/written-amounts.ts';
 import { boiledOf } from '../steps/boils-as.ts';
 import type { UsedSoFar } from '../steps/used-so-far.ts';
@@ -16,14 +16,21 @@ const AMOUNT = String.raw`(?<amount>\d+(?:[.,]\d+)?\s*(?:g|kg|ml|cl|dl|l)\b\s*(?
 
 /** A planned food by its name in the language; by its English one where that is not known. */
 export const foreignName = (item: PlannedItem, words: MethodWords): string =>
-  words.foods[item.foodId] ?? shortName(item.foodName);
+  localFoodName(item.foodId, words) ?? shortName(item.foodName);
 
 const decimal = (grams: number): string => String(Math.round(grams * 100) / 100).replace('.', ',');
 
-function weighed(item: PlannedItem, words: MethodWords, foods: FoodTable): string {
+/** A planned food with its grams; the ingredient's own food keeps the recipe's word. */
+function weighed(
+  item: PlannedItem,
+  { ingredient }: Mention,
+  words: MethodWords,
+  foods: FoodTable,
+): string {
   const food = foods.byId(item.foodId);
   const grams = food === null ? item.grams : kitchenGrams(food, item.grams, item.role);
-  return `${decimal(grams)} g ${foreignName(item, words)}`;
+  const own = item.foodId === ingredient.match?.foodId;
+  return `${decimal(grams)} g ${own ? ingredient.item.name : foreignName(item, words)}`;
 }
 
 /** What stands in brackets behind an ingredient's name; null when nothing need be said. */
@@ -34,13 +41,13 @@ function remark(
   { words, foods, boils }: { words: MethodWords; foods: FoodTable; boils: boolean },
 ): string | null {
   const { changed, items, newName } = mention;
-  const additions = fresh.map((item) => `+ ${weighed(item, words, foods)}`);
+  const additions = fresh.map((item) => `+ ${weighed(item, mention, words, foods)}`);
   const withAdditions = (text: string): string => [text, ...additions].join(' ');
   // What stands in for pasta or rice and is not boiled has no place in the pot.
   const unboiled = boils && boiledOf(mention)?.length === 0;
   if (changed && (items.length === 0 || unboiled)) return words.leaveOut;
   if (changed && newName !== null && newName !== 'flours') {
-    const list = items.map((item) => weighed(item, words, foods));
+    const list = items.map((item) => weighed(item, mention, words, foods));
     return withAdditions(`${words.now} ${joinedWith(list, words.and)}`);
   }
   if (changed && stated) {

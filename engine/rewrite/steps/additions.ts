@@ -4,6 +4,7 @@ import type { PlannedItem, RewrittenStep } from '../../model.ts';
 import type { CueContext } from '../cues/cue-context.ts';
 import { listIn, withAmount } from '../cues/cue-text.ts';
 import { type Insertion, RANKS } from '../cues/insertion.ts';
+import { localFoodName } from '../languages/method-words.ts';
 import { capital, shortName } from '../naming/method-names.ts';
 
 /** Additions that no step names. */
@@ -17,7 +18,8 @@ function unnamed(context: CueContext, written: string): PlannedItem[] {
   return context.plan.items.filter(({ foodId, foodName, grams, key }) => {
     if (grams <= 0 || had.has(foodId)) return false;
     if (standIns.has(foodId) && !key.startsWith('new.')) return false;
-    const named = words === null ? shortName(foodName) : (words.foods[foodId] ?? foodName);
+    const local = words === null ? null : localFoodName(foodId, words);
+    const named = local ?? shortName(foodName);
     return !text.includes(named.toLowerCase());
   });
 }
@@ -38,12 +40,12 @@ const ENGLISH_ADDITIONS = {
   dish: 'Stir in {list} while mixing.',
 };
 
-const addition = (text: string): RewrittenStep => ({
+const addition = (text: string, why: string): RewrittenStep => ({
   section: null,
   before: null,
   after: capital(text),
   change: 'inserted',
-  why: 'New in this version, so the method does not name it.',
+  why,
 });
 
 /** The first step that takes one of the liquids or eggs of the part; the one by which all is mixed when none does. */
@@ -73,6 +75,7 @@ export function additionSteps(context: CueContext, written: string): Insertion[]
       context,
     );
   const sentences = words?.additions ?? ENGLISH_ADDITIONS;
+  const why = words?.additionWhy ?? 'New in this version, so the method does not name it.';
   const step = (some: readonly PlannedItem[], at: number, sentence: string): Insertion[] =>
     some.length === 0
       ? []
@@ -81,7 +84,7 @@ export function additionSteps(context: CueContext, written: string): Insertion[]
             at,
             rank: RANKS.use,
             behind: null,
-            step: addition(sentence.replace('{list}', list(some))),
+            step: addition(sentence.replace('{list}', list(some)), why),
           },
         ];
   if (plan.dough === null) return step(items, changedStep(context), sentences.dish);

@@ -66,12 +66,10 @@ function partInsertions(
   method: PartMethod,
   statesOven: boolean,
   steps: readonly RewrittenStep[],
-  isLocal: boolean,
 ): Insertion[] {
   const { context } = method;
   const cues = [...insertions(method, statesOven), ...warningsFor(method)];
-  // The handling of single swaps is worded in English.
-  const swaps = isLocal ? swapSteps(context) : swapSteps(context).map(inEnglish);
+  const swaps = swapSteps(context);
   const written = [...steps, ...cues.map(({ step }) => step), ...swaps.map(({ step }) => step)]
     .map(({ after }) => after)
     .join(' ');
@@ -119,7 +117,7 @@ export function rewriteSteps(recipe: Recipe, base: MethodContext): RewrittenStep
   );
   const statesOven = original.some((text) => withLowerOven(text) !== text);
   const all = [
-    ...methods.flatMap((method) => partInsertions(method, statesOven, own, words === null)),
+    ...methods.flatMap((method) => partInsertions(method, statesOven, own)),
     ...adjustedSteps(base.adjustments, searched).map(words === null ? (one) => one : inEnglish),
   ].map((one) => ({ ...one, step: { ...one.step, after: scaled(one.step.after) } }));
   // English steps, none of them within a step, in a method of a language that has no words of its own.

@@ -51,7 +51,7 @@ function foreignStep(
 ): RenamedStep | null {
   if (words === null) return null;
   const { text, named } = renameForeign(step.text, mentions, { words, foods, used });
-  return { step: rewritten(step, text, whyChanged(named)), named };
+  return { step: rewritten(step, text, whyChanged(named, words)), named };
 }
 
 function englishStep(
@@ -72,7 +72,7 @@ function englishStep(
   );
   const why = [
     ...unboiled.dropped.map(({ newName }) => `Not boiled here: ${newName ?? 'what is left'}.`),
-    ...whyChanged(named),
+    ...whyChanged(named, null),
   ];
   const taken = [...named, ...unboiled.dropped];
   return { step: rewritten(step, leaveOut(text, named), why), named: taken };
