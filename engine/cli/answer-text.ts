@@ -59,6 +59,7 @@ export function tallyText(record: TallyRecord): string {
   const range = record.range.netCarbsG;
   return [
     `${record.title} (${record.file})`,
+    ...list('Please answer first', record.questions),
     `One of ${record.servings} servings`,
     ...rows([record.perServing]),
     ...(range
@@ -87,8 +88,8 @@ const swapText = (swap: SwapRecord): string => `${changeText(swap)}: ${swap.why}
 export const adaptText = (record: AdaptRecord): string =>
   [
     `${record.title} (${record.file})`,
-    `One of ${record.servings} servings, budget ${record.budgetG} g net carbs: ` +
-      (record.met ? 'met' : 'not met'),
+    ...list('Please answer first', record.questions),
+    `One of ${record.servings} servings. ${record.verdictText}`,
     `${''.padEnd(18)}${'before'.padStart(10)}${'after'.padStart(10)}`,
     ...rows([record.before, record.after]),
     ...list('Changes', record.swaps.map(swapText)),
@@ -97,5 +98,9 @@ export const adaptText = (record: AdaptRecord): string =>
     ...list('Limits and notes', record.limits),
     ...list('Not counted', uncountedWords(record.uncounted)),
     ...list('New allergens', record.allergensAdded),
+    ...list(
+      'Still contains what you avoid',
+      record.stillContains.map(({ allergen }) => allergen),
+    ),
     ...list('Please note', record.cautions),
   ].join('\n');

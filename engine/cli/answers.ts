@@ -15,6 +15,7 @@ import {
   type Tally,
 } from '../model.ts';
 import { lineLanguage, parseLine } from '../parse/index.ts';
+import { verdictText } from '../tally/verdict/verdict-text.ts';
 import { adaptRecipe, frontierOf, tallyRecipe } from '../walk.ts';
 import { weighItem } from '../weigh/index.ts';
 
@@ -154,6 +155,7 @@ function wayRecord(rework: Rework, ingredients: readonly Ingredient[]) {
     servings: plan.servings,
     met: plan.met,
     verdict: rework.verdict.state,
+    verdictText: verdictText(rework.verdict),
     missing: missingRecords(rework),
     after: perServing(after),
     swaps: swapRecords(plan, ingredients),

@@ -62,7 +62,7 @@ export function toMarkdown(adaptation: Adaptation): string {
     '',
     `${plain(parts.credit)}. ${servingsText(parts.servings)}.`,
     '',
-    ...section('A serving', nutrientTable(parts)),
+    ...section('A serving', [plain(parts.verdict), '', ...nutrientTable(parts)]),
     ...section('Not counted', list(parts.uncounted.map(({ text, why }) => `${text} (${why})`))),
     ...section('Ingredients', ingredientList(parts)),
     ...section('Method', stepList(parts)),

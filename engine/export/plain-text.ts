@@ -54,7 +54,7 @@ export function toText(adaptation: Adaptation): string {
     `${oneLine(parts.credit)}`,
     servingsText(parts.servings),
     '',
-    ...section('A serving', nutrientLines(parts)),
+    ...section('A serving', [oneLine(parts.verdict), ...nutrientLines(parts)]),
     ...section('Not counted', list(parts.uncounted.map(({ text, why }) => `${text} (${why})`))),
     ...section(
       'Ingredients',

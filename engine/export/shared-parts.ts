@@ -8,6 +8,7 @@ import type {
   Tally,
 } from '../model.ts';
 import { NUTRIENT_NAMES, showNutrient } from '../tally/displayed-figures.ts';
+import { stillContainsText, verdictText } from '../tally/verdict/verdict-text.ts';
 
 /** Stands beside the figures in every export. */
 export const ESTIMATES = 'Estimates. Not for working out insulin doses.';
@@ -40,6 +41,8 @@ export interface ExportParts {
   servings: number;
   /** Formula behind the net carbs, in words. */
   rule: string;
+  /** The answer about the budget, in words. */
+  verdict: string;
   nutrients: NutrientRow[];
   groups: Part<string>[];
   steps: Part<RewrittenStep>[];
@@ -128,8 +131,10 @@ function changeRows({ plan }: Adaptation): ExportParts['changes'] {
   });
 }
 
-function allergenTexts({ allergensAdded, allergensRemoved }: Adaptation): string[] {
+function allergenTexts(adaptation: Adaptation): string[] {
+  const { allergensAdded, allergensRemoved, stillContains } = adaptation;
   const texts: string[] = [];
+  if (stillContains.length > 0) texts.push(stillContainsText(stillContains));
   if (allergensAdded.length > 0) texts.push(`New allergens: ${allergensAdded.join(', ')}.`);
   if (allergensRemoved.length > 0) texts.push(`No longer in it: ${allergensRemoved.join(', ')}.`);
   return texts;
@@ -155,6 +160,7 @@ export function exportParts(adaptation: Adaptation): ExportParts {
     url: recipe.url,
     servings: after.servings,
     rule: ruleText(after.rule),
+    verdict: verdictText(adaptation.verdict),
     nutrients: nutrientRows(adaptation),
     groups: parted(linesAfter(lines), ({ group }) => group).map(({ title, rows }) => ({
       title,

@@ -82,9 +82,13 @@ export function toCsv(adaptation: Adaptation): string {
     ),
     ...parts.adjustments.map(({ text, why }) => words('change', text, null, null, why)),
     ...parts.uncounted.map(({ text, why }) => words('uncounted', text, null, null, why)),
-    ...[ESTIMATES, ruleText(adaptation.after.rule), ...parts.allergens, ...parts.cautions].map(
-      (text) => words('note', text, null, null, null),
-    ),
+    ...[
+      parts.verdict,
+      ESTIMATES,
+      ruleText(adaptation.after.rule),
+      ...parts.allergens,
+      ...parts.cautions,
+    ].map((text) => words('note', text, null, null, null)),
   ];
   return `${rows.map((row) => row.map(cell).join(',')).join('\r\n')}\r\n`;
 }

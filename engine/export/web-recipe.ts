@@ -36,6 +36,7 @@ function description(parts: ExportParts): string {
   const uncounted = parts.uncounted.map(({ text, why }) => `${text} (${why})`);
   const changed = parts.adjustments.map(({ text }) => text);
   const texts = [
+    parts.verdict,
     `A serving, before and after: ${figures.join('; ')}.`,
     parts.rule,
     parts.lowerBounds.length > 0 ? `At least: ${parts.lowerBounds.join(', ')}.` : '',

@@ -1,0 +1,51 @@
+/** The verdict in one sentence or two, for exports and the command line; screens have words of their own. */
+import type { Interval, MissingLine, StillContains, Verdict } from '../../model.ts';
+import { showGramsRange } from '../displayed-figures.ts';
+
+/** Missing lines that are named; the rest is counted. */
+const MOST_NAMED = 3;
+
+const grams = (value: Interval): string => showGramsRange(value, { range: 'always' });
+
+const shortened = (text: string): string =>
+  text.length > 60 ? `${text.slice(0, 57).trimEnd()}...` : text;
+
+function missingWords({ text, netCarbsG }: MissingLine): string {
+  const span =
+    netCarbsG === null
+      ? 'unknown'
+      : `about ${Math.round(netCarbsG.low)}-${Math.round(netCarbsG.high)} g a serving`;
+  return `${shortened(text.trim())} (${span})`;
+}
+
+function missingText(missing: readonly MissingLine[]): string {
+  if (missing.length === 0) return '';
+  const named = missing.slice(0, MOST_NAMED).map(missingWords);
+  const more = missing.length - named.length;
+  return ` Not counted: ${named.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`;
+}
+
+/** 'Fits: one serving has 12 g (10-14) net carbs, within the budget of 15 g.' and its like. */
+export function verdictText(verdict: Verdict): string {
+  const budget = `the budget of ${verdict.budgetG} g`;
+  switch (verdict.state) {
+    case 'fits':
+      return `Fits: one serving has ${grams(verdict.netCarbsG)} net carbs, within ${budget}.`;
+    case 'probablyFits':
+      return `Probably fits: one serving has ${grams(verdict.netCarbsG)} net carbs, likely within ${budget}, but it may be more.`;
+    case 'fitsAsCounted':
+      return verdict.netCarbsG === null
+        ? `Not known: nothing could be counted against ${budget}.${missingText(verdict.missing)}`
+        : `Fits for what was counted: one serving has ${grams(verdict.netCarbsG)} net carbs, within ${budget}.${missingText(verdict.missing)}`;
+    case 'tooMuch':
+      return `Too much: one serving has ${grams(verdict.netCarbsG)} net carbs, above ${budget}.${missingText(verdict.missing)}`;
+  }
+}
+
+/** 'Still contains what you avoid: egg (2 lines).' Empty when nothing of it is left. */
+export function stillContainsText(found: readonly StillContains[]): string {
+  if (found.length === 0) return '';
+  const one = ({ allergen, keys }: StillContains): string =>
+    keys.length === 0 ? `likely ${allergen}` : allergen;
+  return `Still contains what you avoid: ${found.map(one).join(', ')}.`;
+}

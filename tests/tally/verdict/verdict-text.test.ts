@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import type { MissingLine, Verdict } from '../../../engine/model.ts';
+import { stillContainsText, verdictText } from '../../../engine/tally/verdict/verdict-text.ts';
+
+const netCarbsG = { low: 10, best: 12.4, high: 14 };
+const bread: MissingLine = {
+  key: '3',
+  text: 'crusty bread, to serve',
+  why: 'no amount given',
+  kind: 'bread or rolls',
+  netCarbsG: { low: 12.6, best: 33.8, high: 55 },
+};
+const unknown: MissingLine = { ...bread, text: 'snorvel', kind: null, netCarbsG: null };
+
+describe('the verdict in words', () => {
+  it.each<[Verdict, string]>([
+    [
+      { state: 'fits', netCarbsG, budgetG: 15 },
+      'Fits: one serving has 12 g (10-14) net carbs, within the budget of 15 g.',
+    ],
+    [
+      { state: 'probablyFits', netCarbsG: { ...netCarbsG, high: 17 }, budgetG: 15 },
+      'Probably fits: one serving has 12 g (10-17) net carbs, likely within the budget of 15 g, but it may be more.',
+    ],
+    [
+      { state: 'fitsAsCounted', netCarbsG, budgetG: 15, missing: [bread, unknown] },
+      'Fits for what was counted: one serving has 12 g (10-14) net carbs, within the budget of 15 g. Not counted: crusty bread, to serve (about 13-55 g a serving); snorvel (unknown).',
+    ],
+    [
+      { state: 'fitsAsCounted', netCarbsG: null, budgetG: 15, missing: [unknown] },
+      'Not known: nothing could be counted against the budget of 15 g. Not counted: snorvel (unknown).',
+    ],
+    [
+      { state: 'tooMuch', netCarbsG, budgetG: 8, missing: [] },
+      'Too much: one serving has 12 g (10-14) net carbs, above the budget of 8 g.',
+    ],
+  ])('%#', (verdict, text) => {
+    expect(verdictText(verdict)).toBe(text);
+  });
+
+  it('names three missing lines at most, long ones cut, and counts the rest', () => {
+    const long = { ...unknown, text: 'x'.repeat(90) };
+    const text = verdictText({
+      state: 'tooMuch',
+      netCarbsG,
+      budgetG: 8,
+      missing: [long, bread, bread, bread, bread],
+    });
+    expect(text).toContain(`${'x'.repeat(57)}... (unknown)`);
+    expect(text).toMatch(/; and 2 more\.$/);
+  });
+});
+
+describe('what is still in it, in words', () => {
+  it('says likely where only words tell', () => {
+    expect(stillContainsText([])).toBe('');
+    expect(
+      stillContainsText([
+        { allergen: 'egg', keys: ['1'], likelyKeys: [] },
+        { allergen: 'tree nuts', keys: [], likelyKeys: ['4'] },
+      ]),
+    ).toBe('Still contains what you avoid: egg, likely tree nuts.');
+  });
+});
