@@ -51,15 +51,6 @@ function gramsOf({ weight }: Ingredient, servings: number): Bounds | null {
 const wordsOf = ({ line, item }: Ingredient): string =>
   line.items.length > 1 ? item.name : line.text;
 
-/** A known food without an amount: a usual portion of it. */
-function ofKnownFood(ingredient: Ingredient, figure: Interval, food: Food): Bounds {
-  const text = wordsOf(ingredient);
-  const portion = GARNISH.test(text)
-    ? bounds(data.garnish.serving)
-    : (smallKind(text) ?? PORTIONS.get(food.group) ?? bounds(data.anyPortion.serving));
-  return times(portion, [figure.low, figure.high]);
-}
-
 /** Herbs, lemon and seasonings are eaten by the sprig and the wedge, whatever their group. */
 const SMALL_KINDS: ReadonlySet<string> = new Set([
   'nothing to count',
@@ -68,10 +59,17 @@ const SMALL_KINDS: ReadonlySet<string> = new Set([
   'spice or seasoning',
 ]);
 
-function smallKind(text: string): Bounds | null {
+/** Usual grams a serving of a known food without an amount: the smaller of its kind's and its group's. */
+function portionOf(text: string, food: Food): Bounds {
+  if (GARNISH.test(text)) return bounds(data.garnish.serving);
+  const group = PORTIONS.get(food.group) ?? bounds(data.anyPortion.serving);
   const kind = kindOf(text);
-  return kind !== null && SMALL_KINDS.has(kind.kind) ? kind.serving : null;
+  const small = kind !== null && SMALL_KINDS.has(kind.kind) ? kind.serving : group;
+  return small[1] < group[1] ? small : group;
 }
+
+const ofKnownFood = (ingredient: Ingredient, figure: Interval, food: Food): Bounds =>
+  times(portionOf(wordsOf(ingredient), food), [figure.low, figure.high]);
 
 interface Span {
   kind: string | null;
