@@ -18,6 +18,9 @@ export type MissingLine = z.infer<typeof MissingLine>;
 
 const counted = { netCarbsG: Interval, budgetG: z.number().nonnegative() };
 
+export const VerdictState = z.enum(['fits', 'probablyFits', 'fitsAsCounted', 'tooMuch']);
+export type VerdictState = z.infer<typeof VerdictState>;
+
 /**
  * The one answer that every screen, export and the command line tell. `netCarbsG` is one serving as
  * counted, g.

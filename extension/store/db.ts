@@ -9,6 +9,7 @@ import type {
   SavedRecipe,
   SavedVersion,
 } from './records.ts';
+import type { ShelfRow } from './shelf-row.ts';
 
 export const DATABASE_NAME = 'crumbshift';
 
@@ -20,6 +21,8 @@ export class Store extends Dexie {
   declare bakes: Table<Bake, string>;
   declare aliases: Table<Alias, string>;
   declare pantry: Table<PantryFood, string>;
+  /** Light rows of the kept recipes; made anew from them whenever one is missing. */
+  declare shelf: Table<ShelfRow, string>;
 
   constructor(name: string = DATABASE_NAME) {
     super(name);
@@ -39,6 +42,7 @@ export class Store extends Dexie {
         await change.table('recipes').toCollection().modify(unsaid);
         await change.table('versions').toCollection().modify(unsaid);
       });
+    this.version(3).stores({ shelf: 'id' });
   }
 }
 

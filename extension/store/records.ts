@@ -26,6 +26,10 @@ const Result = Adaptation.nullable().catch(null);
 /** A saved recipe, as it stands now. */
 export const SavedRecipe = Work.extend({
   ...Said.shape,
+  /** The user's own words to find it by. */
+  tags: z.array(z.string().max(40)).max(30).catch([]).default([]),
+  /** What the user wrote to it. */
+  note: z.string().max(5000).catch('').default(''),
   id: Id,
   savedAt: Moment,
   updatedAt: Moment,

@@ -2,6 +2,8 @@
 import type { Adaptation } from '../../engine/model.ts';
 import type { Store } from './db.ts';
 import { type Said, SavedRecipe, SavedVersion, Work } from './records.ts';
+import { shelve } from './shelf.ts';
+import { shelfRowOf } from './shelf-row.ts';
 
 /** A row that no longer fits its schema: kept and counted, never dropped silently. */
 export interface Listing {
@@ -74,7 +76,7 @@ export async function saveRecipe(
   id: string | null,
   now: number,
 ): Promise<SavedRecipe> {
-  return store.transaction('rw', store.recipes, store.versions, async () => {
+  return store.transaction('rw', store.recipes, store.versions, store.shelf, async () => {
     const old = id === null ? undefined : await store.recipes.get(id);
     const same = old !== undefined && sameWork(old, work);
     const saved: SavedRecipe = {
@@ -86,11 +88,14 @@ export async function saveRecipe(
       updatedAt: now,
       deletedAt: null,
       url: work.recipe.url ?? '',
+      tags: old?.tags ?? [],
+      note: old?.note ?? '',
       // The other ways are worked out again when they are looked at.
       adaptation: { ...work.adaptation, ways: [] },
     };
     if (old && !same) await keepVersion(store, versionOf(old));
     await store.recipes.put(saved);
+    await store.shelf.put(shelfRowOf(saved));
     return saved;
   });
 }
@@ -142,8 +147,20 @@ export async function versionsOf(store: Store, recipeId: string): Promise<SavedV
  * Names the present state of a recipe, or marks it as one that worked. The state itself stays.
  * @throws the storage layer's error; nothing is changed then.
  */
-export async function sayOfRecipe(store: Store, id: string, said: Partial<Said>): Promise<void> {
-  await store.transaction('rw', store.recipes, () => store.recipes.update(id, said));
+export async function sayOfRecipe(
+  store: Store,
+  id: string,
+  said: Partial<Said & Pick<SavedRecipe, 'tags' | 'note'>>,
+): Promise<void> {
+  await updateRecipe(store, id, said);
+}
+
+/** Changes fields of a kept recipe, and its row on the shelf with them. */
+async function updateRecipe(store: Store, id: string, change: Partial<SavedRecipe>): Promise<void> {
+  await store.transaction('rw', store.recipes, store.shelf, async () => {
+    await store.recipes.update(id, change);
+    await shelve(store, id);
+  });
 }
 
 /** The same for an earlier state. */
@@ -153,27 +170,49 @@ export async function sayOfVersion(store: Store, id: string, said: Partial<Said>
 
 /** Puts a recipe in the bin; {@link restoreRecipe} brings it back. */
 export async function deleteRecipe(store: Store, id: string, now: number): Promise<void> {
-  await store.transaction('rw', store.recipes, async () => {
-    await store.recipes.update(id, { deletedAt: now });
-  });
+  await updateRecipe(store, id, { deletedAt: now });
 }
 
 /** Takes a recipe out of the bin. */
 export async function restoreRecipe(store: Store, id: string): Promise<void> {
-  await store.transaction('rw', store.recipes, async () => {
-    await store.recipes.update(id, { deletedAt: null });
-  });
+  await updateRecipe(store, id, { deletedAt: null });
 }
 
 /** Removes for good what has been in the bin for {@link BIN_DAYS} days. Returns how many. */
 export async function emptyOldBin(store: Store, now: number): Promise<number> {
-  return store.transaction('rw', store.recipes, store.versions, store.bakes, async () => {
+  const { recipes, versions, bakes, shelf } = store;
+  return store.transaction('rw', recipes, versions, bakes, shelf, async () => {
     const old = await store.recipes
       .filter((row) => row.deletedAt !== null && now - row.deletedAt > BIN_DAYS * DAY_MS)
       .primaryKeys();
     await store.versions.where('recipeId').anyOf(old).delete();
     await store.bakes.where('recipeId').anyOf(old).delete();
     await store.recipes.bulkDelete(old);
+    await store.shelf.bulkDelete(old);
     return old.length;
+  });
+}
+
+/** A second copy of a kept recipe, to be tried another way. Null when there is no such recipe. */
+export async function duplicateRecipe(
+  store: Store,
+  id: string,
+  now: number,
+): Promise<SavedRecipe | null> {
+  return store.transaction('rw', store.recipes, store.shelf, async () => {
+    const read = SavedRecipe.safeParse(await store.recipes.get(id));
+    if (!read.success) return null;
+    const copy: SavedRecipe = {
+      ...read.data,
+      id: crypto.randomUUID(),
+      savedAt: now,
+      updatedAt: now,
+      deletedAt: null,
+      name: '',
+      worked: false,
+    };
+    await store.recipes.add(copy);
+    await store.shelf.put(shelfRowOf(copy));
+    return copy;
   });
 }

@@ -14,6 +14,7 @@ import {
   SavedVersion,
 } from './records.ts';
 import { keepVersion, sameWork, versionOf } from './saved.ts';
+import { shelve } from './shelf.ts';
 
 /** Everything saved, the bin excepted, as the text of one JSON file. Rows go out as they are stored. */
 export async function exportBackup(store: Store, now: number): Promise<string> {
@@ -120,6 +121,7 @@ async function addRecipes(store: Store, recipes: readonly SavedRecipe[], count: 
       count.added += 1;
     } else if (await mergeOne(store, mine, theirs)) count.merged += 1;
     else count.same += 1;
+    await shelve(store, theirs.id);
   }
 }
 

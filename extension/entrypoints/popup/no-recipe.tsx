@@ -2,10 +2,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import { openStore } from '../../store/db.ts';
-import type { SavedRecipe } from '../../store/records.ts';
-import { listRecipes } from '../../store/saved.ts';
+import { listShelf } from '../../store/shelf.ts';
+import type { ShelfRow } from '../../store/shelf-row.ts';
 import { RowLoaf } from '../../ui/figures/loaf/row-loaf.tsx';
-import { rowFiguresOf } from '../../ui/kept/row-figures.ts';
 import { say } from '../../ui/words/say.ts';
 import { openBench } from './open-bench.ts';
 import { type TabAnswer, tabToRead } from './read-tab.ts';
@@ -13,13 +12,13 @@ import { type TabAnswer, tabToRead } from './read-tab.ts';
 /** As many as fit below the buttons. */
 const LAST_KEPT = 3;
 
-function useLastKept(): readonly SavedRecipe[] {
-  const [kept, setKept] = useState<readonly SavedRecipe[]>([]);
+function useLastKept(): readonly ShelfRow[] {
+  const [kept, setKept] = useState<readonly ShelfRow[]>([]);
   useEffect(() => {
     const store = openStore();
-    listRecipes(store)
+    listShelf(store)
       .then(
-        ({ recipes }) => setKept(recipes.slice(0, LAST_KEPT)),
+        ({ rows }) => setKept(rows.slice(0, LAST_KEPT)),
         () => {},
       )
       .finally(() => store.close());
@@ -30,13 +29,13 @@ function useLastKept(): readonly SavedRecipe[] {
 function LastKept() {
   const kept = useLastKept();
   if (kept.length === 0) return null;
-  const figures = kept.map(rowFiguresOf);
+  const figures = kept.map((row) => row.figures);
   const fullG = Math.max(...figures.map((one) => (one ? Math.max(one.beforeG, one.afterG) : 0)), 1);
   return (
     <section class="last-kept" aria-labelledby="last-kept-title">
       <h3 id="last-kept-title">{say('lastKept')}</h3>
       <ul>
-        {kept.map(({ id, recipe }, at) => {
+        {kept.map(({ id, title, language }, at) => {
           const row = figures[at];
           return (
             <li key={id}>
@@ -45,7 +44,7 @@ function LastKept() {
                 class="button bare"
                 onClick={() => void openBench(`?id=${encodeURIComponent(id)}`)}
               >
-                <span lang={recipe.language ?? undefined}>{recipe.title}</span>
+                <span lang={language ?? undefined}>{title}</span>
               </button>
               {row && <RowLoaf {...row} fullG={fullG} wide={180} />}
             </li>

@@ -1,7 +1,5 @@
 /** What the verdict says, as the screens need it. */
-import type { Adaptation, Interval } from '../../../engine/model.ts';
-
-export type VerdictState = Adaptation['verdict']['state'];
+import type { Adaptation, Interval, VerdictState } from '../../../engine/model.ts';
 
 export interface ShownVerdict {
   state: VerdictState;

@@ -1,43 +1,31 @@
-/** What is kept, all on one scale. */
+/** What is kept, all on one scale: found by typing, put away with a way back, all of it in one file. */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Store } from '../../../store/db.ts';
 import { storageMessage } from '../../../store/failure.ts';
-import type { SavedRecipe } from '../../../store/records.ts';
-import { deleteRecipe, listRecipes, restoreRecipe } from '../../../store/saved.ts';
+import { deleteRecipe, duplicateRecipe, restoreRecipe, sayOfRecipe } from '../../../store/saved.ts';
+import { listShelf, type Shelf } from '../../../store/shelf.ts';
+import type { ShelfRow } from '../../../store/shelf-row.ts';
 import { Transfer } from '../../../ui/kept/backup.tsx';
-import { SavedList } from '../../../ui/kept/saved-list.tsx';
+import { KeptList } from '../../../ui/kept/kept-list.tsx';
 import { say, sayCount } from '../../../ui/words/say.ts';
 import type { PlaceProps } from '../kitchen.ts';
+import '../../../ui/styles/kept.css';
 
-interface Lists {
-  recipes: SavedRecipe[];
-  deleted: SavedRecipe[];
-  damaged: number;
-}
-
-async function readLists(store: Store): Promise<Lists> {
-  const [kept, gone] = await Promise.all([
-    listRecipes(store),
-    listRecipes(store, { deleted: true }),
-  ]);
-  return { recipes: kept.recipes, deleted: gone.recipes, damaged: kept.damaged };
-}
-
-interface Binned {
-  gone: SavedRecipe | null;
-  onUndo(saved: SavedRecipe): void;
+interface UndoProps {
+  away: ShelfRow | null;
+  onUndo(row: ShelfRow): void;
 }
 
 /** What was just put away, with the way back. */
-function Undo({ gone, onUndo }: Binned) {
+function Undo({ away, onUndo }: UndoProps) {
   const undo = useRef<HTMLButtonElement>(null);
-  useEffect(() => undo.current?.focus(), [gone]);
+  useEffect(() => undo.current?.focus(), [away]);
   return (
     <div role="status" class="undo">
-      {gone && (
+      {away && (
         <p>
-          {say('isPutAway', gone.recipe.title)}{' '}
-          <button type="button" class="button" ref={undo} onClick={() => onUndo(gone)}>
+          {say('isPutAway', away.title)}{' '}
+          <button type="button" class="button" ref={undo} onClick={() => onUndo(away)}>
             {say('undo')}
           </button>
         </p>
@@ -46,55 +34,61 @@ function Undo({ gone, onUndo }: Binned) {
   );
 }
 
-function useLists(store: Store, saves: number, imports: number) {
-  const [lists, setLists] = useState<Lists | null>(null);
+function useShelf(store: Store, saves: number, imports: number) {
+  const [shelf, setShelf] = useState<Shelf | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   const attempt = async (job: () => Promise<unknown>) => {
     try {
       await job();
-      setLists(await readLists(store));
+      setShelf(await listShelf(store));
       setFailure(null);
     } catch (error) {
       setFailure(storageMessage(error));
     }
   };
   useEffect(() => void attempt(async () => {}), [saves, imports]);
-  return { lists, failure, attempt };
+  return { shelf, failure, attempt };
 }
 
-/** Kept recipes: open, put away with undo, put all in a file, read one in. */
 export function KeptPlace({ kitchen }: PlaceProps) {
   const { store, saves, imports, noteImported } = kitchen;
-  const { lists, failure, attempt } = useLists(store, saves, imports);
-  const [gone, setGone] = useState<SavedRecipe | null>(null);
-  const remove = (saved: SavedRecipe) =>
+  const { shelf, failure, attempt } = useShelf(store, saves, imports);
+  const [away, setAway] = useState<ShelfRow | null>(null);
+  const change = (job: () => Promise<unknown>, put: ShelfRow | null = null) =>
     void attempt(async () => {
-      await deleteRecipe(store, saved.id, Date.now());
-      setGone(saved);
-    });
-  const restore = (saved: SavedRecipe) =>
-    void attempt(async () => {
-      await restoreRecipe(store, saved.id);
-      setGone(null);
+      await job();
+      setAway(put);
     });
   return (
-    <section class="place" id="kept-place">
-      <h1>{say('placeKept')}</h1>
-      <a class="button" href="#paste">
-        {say('placePaste')}
-      </a>
-      <Undo gone={gone} onUndo={restore} />
+    <section class="place kept" id="kept-place">
+      <header class="place-head">
+        <h1>{say('placeKept')}</h1>
+        <a class="button" href="#paste">
+          {say('placePaste')}
+        </a>
+      </header>
+      <Undo away={away} onUndo={({ id }) => change(() => restoreRecipe(store, id))} />
       {failure && (
         <p role="alert" class="failure">
           {failure}
         </p>
       )}
-      {lists && lists.damaged > 0 && (
+      {shelf && shelf.damaged > 0 && (
         <p role="alert" class="failure">
-          {sayCount('keptDamaged', lists.damaged)}
+          {sayCount('keptDamaged', shelf.damaged)}
         </p>
       )}
-      {lists && <SavedList {...lists} onDelete={remove} onRestore={restore} />}
+      {shelf && (
+        <KeptList
+          rows={shelf.rows}
+          bin={shelf.bin}
+          onPutAway={(row) => change(() => deleteRecipe(store, row.id, Date.now()), row)}
+          onRestore={({ id }) => change(() => restoreRecipe(store, id))}
+          onDuplicate={({ id }) => change(() => duplicateRecipe(store, id, Date.now()))}
+          onTags={({ id }, tags) => change(() => sayOfRecipe(store, id, { tags }))}
+          onWorked={({ id }, worked) => change(() => sayOfRecipe(store, id, { worked }))}
+        />
+      )}
       <Transfer store={store} onImported={() => void attempt(async () => noteImported())} />
     </section>
   );

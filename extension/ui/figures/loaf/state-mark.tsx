@@ -1,6 +1,6 @@
 /** A verdict's word and shape: loaf and knife in small. */
+import type { VerdictState } from '../../../../engine/model.ts';
 import { say } from '../../words/say.ts';
-import type { VerdictState } from '../verdict.ts';
 
 export const STATE_WORDS = {
   fits: 'stateFits',

@@ -1,0 +1,78 @@
+/** The kept dishes, their loaves on one scale, and those put away. */
+import { useState } from 'preact/hooks';
+import type { ShelfRow } from '../../store/shelf-row.ts';
+import { Fold } from '../controls/fold.tsx';
+import { say, sayCount } from '../words/say.ts';
+import { EVERYTHING, findKept, tagsOf } from './find-kept.ts';
+import { KeptRow, type RowActs } from './kept-row.tsx';
+import { KeptSearch } from './kept-search.tsx';
+
+/** Rows drawn at once; more come when asked for, so that thousands open as fast as ten. Own choice. */
+const PAGE = 40;
+
+/** Grams at the right end: the longest dough of the list, no more than a few budgets. */
+const fullOf = (rows: readonly ShelfRow[]): number =>
+  Math.max(
+    1,
+    ...rows.map(({ figures }) =>
+      figures ? Math.min(Math.max(figures.beforeG, figures.afterG), 4 * figures.budgetG + 1) : 0,
+    ),
+  );
+
+function Rows({ rows, ...acts }: RowActs & { rows: readonly ShelfRow[] }) {
+  const [shown, setShown] = useState(PAGE);
+  const fullG = fullOf(rows.slice(0, shown));
+  return (
+    <>
+      <ul class="kept-list">
+        {rows.slice(0, shown).map((row) => (
+          <KeptRow key={row.id} row={row} fullG={fullG} {...acts} />
+        ))}
+      </ul>
+      {rows.length > shown && (
+        <button type="button" class="button" onClick={() => setShown(shown + PAGE)}>
+          {sayCount('moreDishes', rows.length - shown)}
+        </button>
+      )}
+    </>
+  );
+}
+
+interface Props extends RowActs {
+  rows: readonly ShelfRow[];
+  bin: readonly ShelfRow[];
+  onRestore(row: ShelfRow): void;
+}
+
+export function KeptList({ rows, bin, onRestore, ...acts }: Props) {
+  const [wanted, setWanted] = useState(EVERYTHING);
+  const found = findKept(rows, wanted);
+  return (
+    <>
+      {rows.length === 0 && <p>{say('nothingKept')}</p>}
+      {rows.length > 0 && <KeptSearch wanted={wanted} tags={tagsOf(rows)} onWanted={setWanted} />}
+      <p class="hidden" role="status">
+        {sayCount('dishesFound', found.length)}
+      </p>
+      {rows.length > 0 && found.length === 0 && <p>{say('noDishFound')}</p>}
+      <Rows rows={found} {...acts} />
+      {bin.length > 0 && (
+        <Fold title={sayCount('binTitle', bin.length)} aside={say('binHow')} name="bin">
+          {() => (
+            <ul class="bin">
+              {bin.map((row) => (
+                <li key={row.id}>
+                  <span lang={row.language ?? undefined}>{row.title}</span>
+                  <button type="button" class="button" onClick={() => onRestore(row)}>
+                    {say('bringBack')}
+                    <span class="hidden">{say('ofFood', row.title)}</span>
+                  </button>
+                </li>
+              ))}
+            </ul>
+          )}
+        </Fold>
+      )}
+    </>
+  );
+}
