@@ -69,6 +69,16 @@ export function isOnlyAmount(line: string): boolean {
   return line.length <= 24 && ONLY.test(line);
 }
 
+const SHORT_AMOUNT = new RegExp(
+  `^${ABOUT}${NUMBER}(?:\\s?(?:-|–|to|x|×)\\s?${NUMBER})?(?:\\s?${LETTER}[${LETTERS}.]{0,11}){0,2}$`,
+  'i',
+);
+
+/** As short as a cell that holds an amount, its unit known or not: '4 stuks', '2 κ.σ.', '3'. */
+export function isShortAmount(line: string): boolean {
+  return line.length <= 16 && SHORT_AMOUNT.test(line) && !OTHER_AMOUNT.test(line);
+}
+
 /** The line is nothing but a unit. */
 export function isOnlyUnit(line: string): boolean {
   return line.length <= 20 && UNIT_ONLY.test(line);

@@ -3,6 +3,7 @@ import { type Block, isEntry } from '../../document/block.ts';
 import { statedServings } from '../../values/yield.ts';
 import { isButton, stepsHeading } from '../heading-kinds.ts';
 import { looksLikeIngredient, startsWithAmount } from '../line-shapes.ts';
+import { readColumnList } from './column-list.ts';
 import { readEntryList } from './entry-list.ts';
 import type { FoundList } from './group-builder.ts';
 import { readPlainList } from './plain-list.ts';
@@ -44,7 +45,9 @@ function cutAtAmounts(line: string): string[] {
 
 /** The ingredient list under the heading at a block, with the index of the block that ends it. */
 export function readHeadedList(blocks: readonly Block[], at: number): FoundList {
-  const found = hasEntries(blocks, at) ? readEntryList(blocks, at) : readPlainList(blocks, at);
+  const found =
+    readColumnList(blocks, at) ??
+    (hasEntries(blocks, at) ? readEntryList(blocks, at) : readPlainList(blocks, at));
   const [first, second] = found.groups;
   if (first?.lines.length === 1 && !second) first.lines = cutAtAmounts(first.lines[0] ?? '');
   return { groups: withoutCopies(found.groups), end: found.end };
