@@ -15,11 +15,24 @@ function tokens(line: string): string[] {
   );
 }
 
-/** True when all of `part` stands in `whole` in the same order. */
+/** Letters of a word's end that may differ: 'tomato' and 'tomatoes'. */
+const ENDING = 3;
+const SHORTEST_STEM = 4;
+
+function isSameWord(one: string, other: string): boolean {
+  if (one === other || /^\d/.test(one)) return one === other;
+  const stem = Math.max(SHORTEST_STEM, Math.min(one.length, other.length) - ENDING);
+  return one.length >= stem && one.slice(0, stem) === other.slice(0, stem);
+}
+
+/** True when each word and figure of `part` stands in `whole`, in any order. */
 function holds(whole: readonly string[], part: readonly string[]): boolean {
-  let at = 0;
-  for (const token of whole) if (token === part[at]) at += 1;
-  return at === part.length;
+  const left = [...whole];
+  return part.every((token) => {
+    const at = left.findIndex((other) => isSameWord(token, other));
+    if (at >= 0) left.splice(at, 1);
+    return at >= 0;
+  });
 }
 
 /** True when the page shows every marked-up line and, among them, more lines of other foods. */
@@ -86,27 +99,48 @@ export function differingAmounts(
   return out;
 }
 
+/** Letters and figures of all steps, one after the other. */
 function joined(steps: readonly Step[]): string {
-  return textKey(steps.map((step) => step.text).join(' '));
+  return steps.map((step) => textKey(step.text)).join('');
+}
+
+/** Shares of length above which a method is another's whole, or an article. Own choice. */
+const WHOLE = 1.3;
+const ARTICLE = 3;
+/** Share of the page's steps that an article must hold, and of it that must come before them. */
+const HELD = 0.6;
+const TALK = 0.3;
+const FEWEST_STEPS = 3;
+/** Shortest method that may stand in for an article (letters). */
+const FEWEST_LETTERS = 150;
+
+/** The marked-up text holds the page's steps, and much else, or much talk before them. */
+function isArticle(own: string, page: readonly Step[], shown: number): boolean {
+  if (page.length < FEWEST_STEPS || shown <= FEWEST_LETTERS) return false;
+  const places = page.map((step) => own.indexOf(textKey(step.text)));
+  const held = places.filter((place) => place >= 0);
+  if (held.length < page.length * HELD) return false;
+  return own.length > shown * ARTICLE || Math.min(...held) > own.length * TALK;
+}
+
+/** The page's steps begin with all of the marked-up ones and go on well beyond them. */
+function stopsEarly(marked: readonly Step[], page: readonly Step[], shown: string): boolean {
+  if (page.length < marked.length + 2) return false;
+  const own = joined(marked);
+  return shown.length > own.length * WHOLE && own.length > 0 && shown.startsWith(own);
 }
 
 /**
- * Whether the page's method should stand in for the marked-up one: that one is empty, one long text
- * that the page shows in steps, or an article several times the length of the page's own list.
+ * Whether the page's method should stand in for the marked-up one: that one is empty, one long text that
+ * the page shows in steps, stops before the page's does, or is an article round the page's steps.
  */
 export function pageStepsAreBetter(marked: readonly Step[], page: readonly Step[]): string | null {
   if (page.length === 0) return null;
   if (marked.length === 0) return 'the markup gives none';
   const own = joined(marked);
   const shown = joined(page);
-  if (
-    marked.length === 1 &&
-    page.length > 1 &&
-    own.length < shown.length * 1.3 &&
-    shown.length < own.length * 1.3
-  )
-    return 'the markup gives one text';
-  if (page.length >= 3 && own.length > shown.length * 3 && shown.length > 150)
-    return 'the markup gives an article';
-  return null;
+  const alike = own.length < shown.length * WHOLE && shown.length < own.length * WHOLE;
+  if (marked.length === 1 && page.length > 1 && alike) return 'the markup gives one text';
+  if (stopsEarly(marked, page, shown)) return 'the markup stops early';
+  return isArticle(own, page, shown.length) ? 'the markup gives an article' : null;
 }

@@ -14,6 +14,7 @@ import { readLooseProperties, readMicrodata } from './markup/microdata.ts';
 import { readRdfa } from './markup/rdfa.ts';
 import { differingAmounts, pageListIsFuller, pageStepsAreBetter } from './markup-or-page.ts';
 import { fillFrom, mergeDrafts, titlesAgree } from './merge-drafts.ts';
+import { withoutStrays } from './stray-steps.ts';
 import { listedTools, withoutTools } from './visible/equipment.ts';
 import { regainGroups } from './visible/groups-on-page.ts';
 import { pageDrafts } from './visible/several-recipes.ts';
@@ -108,7 +109,11 @@ export function readDocument(document: Document, url: string | null, spent: Spen
     : [];
   if (tree.late || spent(BLOCKS_SHARE))
     cut.push(readNote('time-up', 'Reading took too long and was ended; parts may be missing.'));
-  const drafts = mergeDrafts(markedDrafts(document, tree, spent), facts.title);
+  const marked = markedDrafts(document, tree, spent).map((draft) => ({
+    ...draft,
+    steps: withoutStrays(draft.steps, linesIn(draft)),
+  }));
+  const drafts = mergeDrafts(marked, facts.title);
   // What was found by then is short enough to be looked through, late or not.
   const page = findInPage(blocks);
   const loose = drafts.length === 0 || drafts.every(isEmpty) ? readLooseProperties(tree) : null;

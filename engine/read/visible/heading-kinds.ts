@@ -9,11 +9,10 @@ import {
   INGREDIENTS,
   MAX_HEADING,
   NEEDS,
-  Phrases,
   phraseKey,
+  STEPS,
 } from './heading-phrases.ts';
 
-const STEPS = new Phrases(listed(words.steps));
 /** Words that end the recipe's part of the page: a star stands for any ending, '!' for nothing after. */
 const STOP = new RegExp(
   `^(?:${listed(words.stop)

@@ -1,5 +1,6 @@
 /** Phrases that head a part of a page, and how well a heading's words fit them. */
 import { withoutAccents } from '../../accents.ts';
+import headings from '../data/heading-words.json' with { type: 'json' };
 import words from '../data/ingredient-words.json' with { type: 'json' };
 import { listed } from '../values/word-lists.ts';
 
@@ -25,9 +26,9 @@ const ARTICLE =
   /^(?:the|die|der|das|le|la|les|los|las|el|gli|il|lo|os|as|de|az|our|my|mes|nos|notre|unser|mein|recipe) /;
 /** Words that may follow a heading word: 'Ingredients for 4 people', 'Zutaten (für 4 Personen)'. */
 const TAIL =
-  /^(?:[\s(,–—-]+(?:(?:for|fur|voor|pour|para|per|til|till|pro|na|dla|za|zum|zur|az?|для|на|για|de|do|da|du|des|del|della|of|the|serves|about|ca|x|metric|us|makes|yield|recipe|rezept|persons?|people)(?!\p{L})|\d|\().*|\s*\(.*\)|\s+\d.*|\s?[-–—].*)$/u;
+  /^(?:[\s(,–—-]+(?:(?:for|fur|voor|pour|para|per|til|till|pro|na|dla|za|zum|zur|az?|для|на|για|de|do|da|du|des|del|della|of|in|the|serves|about|ca|x|metric|us|makes|yield|recipe|rezept|persons?|people)(?!\p{L})|\d|\().*|\s*\(.*\)|\s+\d.*|\s?[-–—].*)$/u;
 /** Words that may stand before it: 'Cake ingredients', 'The ingredients', 'Recipe instructions'. */
-const MAX_LEAD_WORDS = 5;
+const MAX_LEAD_WORDS = 8;
 
 /** A set of phrases, in any of the languages read. */
 export class Phrases {
@@ -69,6 +70,7 @@ export class Phrases {
   }
 }
 
+export const STEPS = new Phrases(listed(headings.steps));
 export const INGREDIENTS = new Phrases(listed(words.ingredients));
 /** Headings that may list tools as well as foods. */
 export const NEEDS = new Phrases(listed(words.needs));

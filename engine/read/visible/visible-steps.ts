@@ -9,6 +9,8 @@ import { MAX_HEADING } from './heading-phrases.ts';
 import { isSentence, looksLikeIngredient } from './line-shapes.ts';
 
 const MAX_STEPS = 150;
+/** Headings whose text is looked at, at most. */
+const MOST_CANDIDATES = 30;
 /** Shortest step (characters). */
 const MIN_STEP = 4;
 /** Blocks passed over before the first entry at most, and looked ahead for entries: at first, between steps. */
@@ -48,18 +50,8 @@ function entriesAhead(
   return entries;
 }
 
-/** Ends the method: a stop word, another ingredient list, or a heading of the same rank or above. */
-function ends(block: Block, head: Block, found: number): boolean {
-  if (isStop(block)) return true;
-  if (ingredientsHeading(block) >= 2 && found > 0) return true;
-  if (block.level === 0) return false;
-  if (
-    isLabel(block.text) ||
-    /^(?:step|schritt|étape|paso|passo|stap|steg|trin)\s*\d/i.test(block.text)
-  )
-    return false;
-  return head.level > 0 ? block.level <= head.level && found > 0 : found > 0;
-}
+/** 'Step 3: bake': a heading of one step. */
+const STEP_NUMBER = /^(?:step|schritt|étape|paso|passo|stap|steg|trin)\s*\d/i;
 
 /** A short line between steps that titles the ones below it. */
 function isStepTitle(block: Block): boolean {
@@ -71,6 +63,8 @@ function isStepTitle(block: Block): boolean {
 class StepReader {
   readonly steps: Step[] = [];
   private section: string | null = null;
+  /** Rank of the heading that stood before the first step, 0 when none did. */
+  private rank = 0;
   /** Blocks passed over since the last step. */
   private passed = 0;
   /** The steps are entries of lists. */
@@ -91,19 +85,36 @@ class StepReader {
     const head = this.blocks[this.at] as Block;
     if (around && at >= around.from && at < around.end) return true;
     if ((isButton(text) && block.level === 0) || isLabel(text)) return true;
-    if (ends(block, head, steps.length) || (block.aside && !head.aside)) return false;
+    if (this.isPast(block, head) || (block.aside && !head.aside)) return false;
     // Some steps repeat the lines they use.
     if (isRepeated(block, around)) return true;
     if (isStepTitle(block)) {
-      if (stepsHeading(block) === 0) this.section = groupTitle(text);
+      if (steps.length === 0) this.rank = block.level;
+      if (stepsHeading(block) < 3) this.section = groupTitle(text);
       return true;
     }
+    // A question in a heading is what readers ask.
+    if (block.level > 0 && /\?$/.test(text)) return steps.length === 0;
     if (this.listed && !isEntry(block)) return this.passOver(at);
     const isLine = steps.length === 0 && looksLikeIngredient(text) && !isSentence(text);
     if (text.length < MIN_STEP || isLine) return true;
     this.passed = 0;
     steps.push({ section: this.section, text });
     return true;
+  }
+
+  /**
+   * Past the method: a stop word, another ingredient list, or a heading of the same rank or above that
+   * does not name one more part of the method ('Method for the topping').
+   */
+  private isPast(block: Block, head: Block): boolean {
+    const found = this.steps.length;
+    if (isStop(block)) return true;
+    if (ingredientsHeading(block) >= 2 && found > 0) return true;
+    if (block.level === 0 || isLabel(block.text) || STEP_NUMBER.test(block.text)) return false;
+    if (found === 0 || stepsHeading(block) === 2) return false;
+    if (head.level > 0) return block.level <= head.level;
+    return this.rank === 0 || block.level < this.rank;
   }
 
   /** Passes over a block between entries; false when no entry comes after it. */
@@ -154,8 +165,36 @@ function stepsAfter(blocks: readonly Block[], from: number): Step[] {
   return tidySteps(steps);
 }
 
+/** Letters of a method below which it counts for little. */
+const ENOUGH = 40;
+
 function weight(steps: readonly Step[]): number {
   return steps.reduce((sum, step) => sum + step.text.length, 0);
+}
+
+/** Share of the steps that are sentences: menus and tabs hold none. */
+function proseShare(steps: readonly Step[]): number {
+  return steps.filter(({ text }) => isSentence(text)).length / steps.length;
+}
+
+/** How likely the steps under a heading are the recipe's method. */
+function fitOf(
+  steps: readonly Step[],
+  blocks: readonly Block[],
+  at: number,
+  around: Around | null,
+) {
+  const head = blocks[at] as Block;
+  const after = around === null || at >= around.end - 1;
+  const distance = around ? Math.abs(at - around.end) : 0;
+  return (
+    stepsHeading(head) +
+    (after ? 2 : 0) +
+    (steps.length >= 2 ? 1 : 0) +
+    (distance < 6 ? 1.5 : 0) -
+    (head.aside ? 4 : 0) +
+    proseShare(steps) * 3
+  );
 }
 
 /**
@@ -164,25 +203,16 @@ function weight(steps: readonly Step[]): number {
  */
 export function findSteps(blocks: readonly Block[], around: Around | null): Step[] {
   const candidates: { steps: Step[]; score: number }[] = [];
-  for (let i = 0; i < blocks.length && candidates.length < 30; i += 1) {
-    const block = blocks[i] as Block;
-    const fit = stepsHeading(block);
-    if (fit === 0 || (around && i > around.from && i < around.end)) continue;
-    const steps = collectSteps(blocks, i, around);
-    const size = weight(steps);
-    if (steps.length === 0 || size < 40) continue;
-    const after = around === null || i >= around.end - 1;
-    const distance = around ? Math.abs(i - around.end) : 0;
-    const numbered = steps.length >= 2 ? 1 : 0;
-    candidates.push({
-      steps,
-      score: fit + (after ? 2 : 0) + numbered + (distance < 6 ? 1.5 : 0) - (block.aside ? 4 : 0),
-    });
+  for (const { at, block } of spots(blocks, 0)) {
+    if (candidates.length >= MOST_CANDIDATES) break;
+    if (stepsHeading(block) === 0 || (around && at > around.from && at < around.end)) continue;
+    const steps = collectSteps(blocks, at, around);
+    if (steps.length === 0 || weight(steps) < ENOUGH) continue;
+    candidates.push({ steps, score: fitOf(steps, blocks, at, around) });
   }
-  const best = candidates.reduce<(typeof candidates)[number] | null>(
-    (top, one) => (top === null || one.score > top.score ? one : top),
-    null,
-  );
+  const most = Math.max(...candidates.map(({ score }) => score));
+  const best = candidates.find(({ score }) => score === most);
   if (best) return best.steps;
-  return around ? stepsAfter(blocks, around.end) : [];
+  const after = around ? stepsAfter(blocks, around.end) : [];
+  return weight(after) >= ENOUGH && proseShare(after) > 0 ? after : [];
 }

@@ -12,6 +12,8 @@ import { endsList, nextContent } from './list-ends.ts';
 /** Blocks passed over between entries, and before the first entry, at most. */
 const MOST_BETWEEN = 2;
 const MOST_BEFORE = 6;
+/** Entries of a list that states facts of the recipe, at most. */
+const MOST_FACTS = 6;
 
 /** A list of sentences: the method has begun though no heading said so. */
 function isMethodList(blocks: readonly Block[], at: number): boolean {
@@ -29,6 +31,12 @@ function isMethodList(blocks: readonly Block[], at: number): boolean {
 /** An entry in bold before a plain one heads a group. */
 function isBoldHead(block: Block, next: Block | undefined): boolean {
   return block.bold && !startsWithFigure(block.text) && isEntry(next) && next?.bold === false;
+}
+
+/** A nested entry below a line with an amount: 'roughly 1 large onion' below '150 g onion'. */
+function isNoteOn(before: Block | undefined, block: Block): boolean {
+  if (!before || !isEntry(before) || block.depth <= before.depth) return false;
+  return startsWithFigure(before.text) && /note|remark|comment/.test(block.classes);
 }
 
 /** Takes the blocks below a heading, one after the other. */
@@ -54,6 +62,11 @@ class EntryReader {
   private takeEntry({ at, block, before, next }: Spot): boolean {
     const { text } = block;
     if (text.length > MAX_LINE) return false;
+    if (this.builder.count === 0 && this.isFactsList(at)) return true;
+    if (isNoteOn(before, block)) {
+      this.builder.addNote(text);
+      return true;
+    }
     const isNewList = before?.list !== block.list;
     // A new list without a heading goes on with the foods, unless it is the method or links.
     if (isNewList && this.builder.count > 0 && !this.builder.isHeaded)
@@ -70,12 +83,30 @@ class EntryReader {
     return true;
   }
 
+  /** A list of what is said of the recipe, above its lines: servings, time, how hard it is. */
+  private isFactsList(at: number): boolean {
+    const list = this.blocks[at]?.list;
+    const near = this.blocks.slice(Math.max(0, at - MOST_FACTS), at + MOST_FACTS);
+    const entries = near.filter((block) => block.list === list);
+    return (
+      entries.length <= MOST_FACTS &&
+      entries.some(({ text }) => statedServings(text) !== null) &&
+      entries.every(({ text }) => statedServings(text) || !looksLikeIngredient(text))
+    );
+  }
+
   /** A block between lists: a group's heading, or one that is passed over. */
   private takeBetween({ at, block }: Spot): boolean {
     const { text } = block;
     const lines = this.builder.count;
     const next = nextContent(this.blocks, at + 1);
     if (lines === 0 && statedServings(text)) return true;
+    // Advertised products stand between the entries.
+    if (lines > 0 && block.link && block.level > 0 && next && isEntry(next)) return true;
+    if (startsWithFigure(text) && !isSentence(text) && next && isEntry(next)) {
+      this.builder.add(text);
+      return true;
+    }
     if (text.length <= MAX_HEADING && !isSentence(text) && next && isEntry(next)) {
       const isPeer = block.level > 0 && block.level === this.head.level && lines > 0;
       const isGroup = GROUP_WORDS.test(text);

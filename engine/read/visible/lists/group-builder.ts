@@ -53,6 +53,13 @@ export class GroupBuilder {
     this.title = null;
   }
 
+  /** Adds a remark to the line added last. */
+  addNote(text: string): void {
+    const lines = this.groups.at(-1)?.lines;
+    const line = lines?.pop();
+    if (lines && line !== undefined) lines.push(`${line}, ${text}`);
+  }
+
   /** Adds a cell of a row: amounts and units wait for the name that follows. */
   addCell(text: string): void {
     const line = tidyLine(text);

@@ -1,5 +1,5 @@
 /** Reads an ingredient list whose lines are no entries: paragraphs, broken lines, rows of cells. */
-import { type Block, type Spot, spots } from '../../document/block.ts';
+import { type Block, isMadeLike, type Spot, spots } from '../../document/block.ts';
 import { statedServings } from '../../values/yield.ts';
 import { isButton, stepsHeading } from '../heading-kinds.ts';
 import {
@@ -33,7 +33,7 @@ class LineReader {
     const { text } = block;
     const lines = this.builder.count;
     if (isButton(text) && block.level === 0) return true;
-    if (block.link && !looksLikeIngredient(text)) return true;
+    if (block.link && !looksLikeIngredient(text) && !this.isBetweenLines(at)) return true;
     if (endsList(block, this.head, lines) || (stepsHeading(block) > 0 && lines > 0)) return false;
     const next = nextContent(this.blocks, at + 1);
     if (lines === 0 && this.isYield(text, next)) return true;
@@ -49,6 +49,14 @@ class LineReader {
     if (text.length > MAX_LINE) return false;
     this.takeLine(text, next);
     return true;
+  }
+
+  /** A link of the make of the lines round it, of which one is plain text: a food with a page of its own. */
+  private isBetweenLines(at: number): boolean {
+    const block = this.blocks[at] as Block;
+    return [this.blocks[at - 1], this.blocks[at + 1]].some(
+      (beside) => beside !== undefined && !beside.link && isMadeLike(beside, block),
+    );
   }
 
   /** A statement of servings above the first line. */

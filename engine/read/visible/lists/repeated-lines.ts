@@ -8,6 +8,8 @@ import { foodWords } from '../line-shapes.ts';
 const FEWEST = 3;
 const MOST_COPIES = 4;
 const AGREEING = 0.75;
+/** Share of the lines that a copy with lines left out must have in common (own choice). */
+const LOOSELY = 0.8;
 
 /** The first `count` lines of groups. */
 function firstLines(groups: readonly IngredientGroup[], count: number): IngredientGroup[] {
@@ -19,6 +21,31 @@ function firstLines(groups: readonly IngredientGroup[], count: number): Ingredie
       return { title: group.title, lines };
     })
     .filter((group) => group.lines.length > 0);
+}
+
+/** The lines of groups after the first `count`. */
+function lastLines(groups: readonly IngredientGroup[], count: number): IngredientGroup[] {
+  let left = count;
+  return groups
+    .map(({ title, lines }) => {
+      const rest = lines.slice(left);
+      left = Math.max(0, left - lines.length);
+      return { title, lines: rest };
+    })
+    .filter(({ lines }) => lines.length > 0);
+}
+
+/**
+ * Where a second copy of the list begins that lacks a few lines of the first, or has a few more; 0 when
+ * there is none.
+ */
+function looseCopyAt(keys: readonly string[]): number {
+  const at = keys.indexOf(keys[0] ?? '', FEWEST);
+  if (at < 0 || keys[0] === '') return 0;
+  const first = new Set(keys.slice(0, at));
+  const second = new Set(keys.slice(at));
+  const shared = [...second].filter((key) => first.has(key)).length;
+  return shared >= FEWEST && shared >= Math.max(first.size, second.size) * LOOSELY ? at : 0;
 }
 
 /** The groups without later copies, when the whole sequence of lines is there twice or more. */
@@ -35,5 +62,8 @@ export function withoutCopies(groups: IngredientGroup[]): IngredientGroup[] {
     ).length;
     if (same || agreeing >= (lines.length - size) * AGREEING) return firstLines(groups, size);
   }
-  return groups;
+  const loose = looseCopyAt(keys);
+  if (loose === 0) return groups;
+  // The fuller copy is the list.
+  return loose * 2 >= lines.length ? firstLines(groups, loose) : lastLines(groups, loose);
 }
