@@ -7,12 +7,12 @@ import { foodWords, looksLikeIngredient } from './visible/line-shapes.ts';
 
 /** Words and figures of a line, in order. */
 function tokens(line: string): string[] {
-  return (
-    line
-      .normalize('NFKC')
-      .toLowerCase()
-      .match(/\p{L}+|\d+(?:[.,/]\d+)?/gu) ?? []
-  );
+  // '1½' and '1 1/2' are the same figures.
+  const plain = line
+    .replace(/(\d)(?=[¼-¾⅐-⅞])/g, '$1 ')
+    .normalize('NFKC')
+    .replace(/⁄/g, '/');
+  return plain.toLowerCase().match(/\p{L}+|\d+(?:[.,/]\d+)?/gu) ?? [];
 }
 
 /** Letters of a word's end that may differ: 'tomato' and 'tomatoes'. */
@@ -115,8 +115,14 @@ const FEWEST_STEPS = 3;
 const FEWEST_LETTERS = 150;
 
 /** The marked-up text holds the page's steps, and much else, or much talk before them. */
-function isArticle(own: string, page: readonly Step[], shown: number): boolean {
+function isArticle(
+  marked: readonly Step[],
+  own: string,
+  page: readonly Step[],
+  shown: number,
+): boolean {
   if (page.length < FEWEST_STEPS || shown <= FEWEST_LETTERS) return false;
+  if (marked.length === 1 && own.length > shown * ARTICLE) return true;
   const places = page.map((step) => own.indexOf(textKey(step.text)));
   const held = places.filter((place) => place >= 0);
   if (held.length < page.length * HELD) return false;
@@ -134,13 +140,17 @@ function stopsEarly(marked: readonly Step[], page: readonly Step[], shown: strin
  * Whether the page's method should stand in for the marked-up one: that one is empty, one long text that
  * the page shows in steps, stops before the page's does, or is an article round the page's steps.
  */
-export function pageStepsAreBetter(marked: readonly Step[], page: readonly Step[]): string | null {
+export function pageStepsAreBetter(
+  marked: readonly Step[],
+  { steps: page, listed }: { steps: readonly Step[]; listed: boolean },
+): string | null {
   if (page.length === 0) return null;
   if (marked.length === 0) return 'the markup gives none';
   const own = joined(marked);
   const shown = joined(page);
   const alike = own.length < shown.length * WHOLE && shown.length < own.length * WHOLE;
   if (marked.length === 1 && page.length > 1 && alike) return 'the markup gives one text';
-  if (stopsEarly(marked, page, shown)) return 'the markup stops early';
-  return isArticle(own, page, shown.length) ? 'the markup gives an article' : null;
+  // Paragraphs after the last step may be anything.
+  if (listed && stopsEarly(marked, page, shown)) return 'the markup stops early';
+  return isArticle(marked, own, page, shown.length) ? 'the markup gives an article' : null;
 }

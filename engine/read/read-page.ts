@@ -65,7 +65,7 @@ function settleWithPage(
         );
       }
     }
-    const steps = pageStepsAreBetter(draft.steps, page.steps);
+    const steps = pageStepsAreBetter(draft.steps, page);
     if (steps) {
       settled.steps = page.steps;
       notes.push(readNote('method-from-page', `${FROM_PAGE}: method (${steps}).`));

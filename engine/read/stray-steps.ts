@@ -4,6 +4,9 @@ import { textKey } from './document/clean-text.ts';
 import { groupTitle } from './markup/ingredient-values.ts';
 import { INGREDIENTS, MAX_HEADING, phraseKey, STEPS } from './visible/heading-phrases.ts';
 
+/** 'Step 3', '4:', or an address: no step. */
+const LABEL = /^(?:(?:\p{L}{2,8}\s*)?#?\d{1,2}\s*[.):]?|https?:\S+)$/u;
+
 /** What a short text without a full stop heads; null when it reads as a step. */
 function headOf(text: string): 'ingredients' | 'method' | 'part' | null {
   if (text.length > MAX_HEADING || /[.!?。,;]$/.test(text)) return null;
@@ -30,9 +33,10 @@ export function withoutStrays(steps: readonly Step[], lines: readonly string[]):
   for (const step of once(steps)) {
     const head = headOf(step.text);
     if (head === 'part') part = groupTitle(step.text);
-    if (head !== null || known.has(textKey(step.text))) continue;
+    // What stands above the ingredients is talk.
+    if (head === 'ingredients') kept.length = 0;
+    if (head !== null || LABEL.test(step.text) || known.has(textKey(step.text))) continue;
     kept.push({ ...step, section: step.section ?? part });
   }
-  // A method of nothing but such texts is left as it is: it may be a very short one.
-  return kept.length > 0 ? kept : [...steps];
+  return kept;
 }

@@ -5,7 +5,7 @@ import { type Draft, emptyDraft, statementsOf } from '../draft.ts';
 import { readMinutes } from '../values/duration.ts';
 import { groupLines } from './ingredient-values.ts';
 import { stepsOf } from './instruction-values.ts';
-import { methodTexts, propertyValue } from './microdata.ts';
+import { methodTexts, outermost, propertyValue } from './microdata.ts';
 
 function withClass(below: readonly Leaf[], ...names: string[]): Leaf[] {
   for (const name of names) {
@@ -13,15 +13,6 @@ function withClass(below: readonly Leaf[], ...names: string[]): Leaf[] {
     if (found.length > 0) return found;
   }
   return [];
-}
-
-/** Elements that do not stand inside another of the same list. */
-function outermost(nodes: readonly Leaf[]): Leaf[] {
-  const set = new Set(nodes);
-  return nodes.filter((node) => {
-    for (let up = node.parent; up; up = up.parent) if (set.has(up)) return false;
-    return true;
-  });
 }
 
 function draftOf(root: Leaf): Draft {

@@ -112,13 +112,24 @@ function ingredientLines(nodes: readonly Leaf[]): string[] {
   return nodes.map(shownText);
 }
 
+/** Elements that do not stand inside another of the same list. */
+export function outermost(nodes: readonly Leaf[]): Leaf[] {
+  const set = new Set(nodes);
+  return nodes.filter((node) => {
+    for (let up = node.parent; up; up = up.parent) if (set.has(up)) return false;
+    return true;
+  });
+}
+
 /** Method texts below an element: its list items, else its lines. */
 export function methodTexts(node: Leaf): string[] {
   if (node.tag === 'meta' || (node.kids.length === 0 && has(node, 'content')))
     return splitMethod(attribute(node, 'content'));
-  const items = [...elements(node)].filter((kid) => kid !== node && kid.tag === 'li');
-  if (items.length > 1) return items.map(textOf);
+  const items = [...elements(node)].filter((kid) => kid !== node && kid.tag === 'li').map(textOf);
   const lines = linesOf(node);
+  // Lists in a method that stands in paragraphs hold something else.
+  const length = (texts: readonly string[]) => texts.join('').length;
+  if (items.length > 1 && length(items) * 2 > length(lines)) return items;
   return lines.length === 1 ? splitMethod((lines[0] ?? '').replace(/</g, '‹')) : lines;
 }
 
@@ -159,7 +170,7 @@ export function draftOfItem(item: Leaf, tree: Tree, vocabulary: Vocabulary): Dra
   draft.glued =
     nodes.length === 1 && draft.groups.length === 1 && draft.groups[0]?.lines.length === 1;
   const method = found.get('recipeInstructions') ?? found.get('instructions') ?? [];
-  draft.steps = stepsOf(method.flatMap(methodTexts));
+  draft.steps = stepsOf(outermost(method).flatMap(methodTexts));
   const title = first(found, 'name', 'headline');
   draft.title = title ? shownText(title) : null;
   const yields = found.get('recipeYield') ?? found.get('yield') ?? [];

@@ -47,7 +47,7 @@ const STOPS: HeadingReading = { ...NOTHING, stop: true };
 
 /** Headings of methods that may end in any dish's name. */
 const OPEN_STEPS =
-  /^(?:how to (?:make|cook|prepare|bake)|so machst du|zo maak je|comment (?:faire|preparer)|como (?:fazer|hacer|preparar)|come (?:fare|preparare)|sa gor du|sadan laver du|slik lager du|jak zrobic|jak przygotowac|jak udelat|preparation (?:de|du|des)|zubereitung|elaboracion de|preparacion de|preparazione)(?!\p{L})/u;
+  /^(?:how to (?:make|cook|prepare|bake)|so machst du|zo maak je|aan de slag|comment (?:faire|preparer)|como (?:fazer|hacer|preparar)|come (?:fare|preparare)|sa gor du|sadan laver du|slik lager du|jak zrobic|jak przygotowac|jak udelat|preparation (?:de|du|des)|zubereitung|elaboracion de|preparacion de|preparazione)(?!\p{L})/u;
 
 function readBlock(block: Block): HeadingReading {
   if (block.text.length > MAX_HEADING) return NOTHING;

@@ -18,6 +18,8 @@ import { yieldsNear } from './visible-yields.ts';
 export type PageRecipe = {
   groups: IngredientGroup[];
   steps: Step[];
+  /** The steps are entries of lists. */
+  listed: boolean;
   yields: YieldStatement[];
   minutes: Draft['minutes'];
   /** The ingredients stand under a heading that says so, or in elements named after them. */
@@ -59,16 +61,17 @@ export function findInPage(blocks: readonly Block[]): PageRecipe | null {
   const named = headed ?? findNamedList(blocks);
   const found = named ?? findUnnamedList(blocks);
   if (!found) {
-    const steps = findSteps(blocks, null);
+    const { steps, listed } = findSteps(blocks, null);
     const minutes = { prep: null, cook: null, total: null };
     const nothing = { groups: [], yields: [], minutes, headed: false, needs: false };
-    return steps.length > 1 ? { ...nothing, steps } : null;
+    return steps.length > 1 ? { ...nothing, steps, listed } : null;
   }
   const lines = new Set(linesIn(found).map(textKey));
-  const steps = findSteps(blocks, { from: found.at, end: found.end, lines });
+  const { steps, listed } = findSteps(blocks, { from: found.at, end: found.end, lines });
   return {
     groups: found.groups,
     steps,
+    listed,
     yields: yieldsNear(blocks, found.at),
     minutes: timesNear(blocks, found.at),
     headed: named !== null,

@@ -8,6 +8,9 @@ import { ingredientsHeading, isButton, isStop, stepsHeading } from './heading-ki
 import { MAX_HEADING } from './heading-phrases.ts';
 import { isSentence, looksLikeIngredient } from './line-shapes.ts';
 
+/** The steps found, and whether they are entries of lists. */
+type FoundSteps = { steps: Step[]; listed: boolean };
+
 const MAX_STEPS = 150;
 /** Headings whose text is looked at, at most. */
 const MOST_CANDIDATES = 30;
@@ -68,7 +71,7 @@ class StepReader {
   /** Blocks passed over since the last step. */
   private passed = 0;
   /** The steps are entries of lists. */
-  private readonly listed: boolean;
+  readonly listed: boolean;
 
   constructor(
     private readonly blocks: readonly Block[],
@@ -112,9 +115,17 @@ class StepReader {
     if (isStop(block)) return true;
     if (ingredientsHeading(block) >= 2 && found > 0) return true;
     if (block.level === 0 || isLabel(block.text) || STEP_NUMBER.test(block.text)) return false;
-    if (found === 0 || stepsHeading(block) === 2) return false;
+    if (found === 0) return this.isPastTab(block, head);
+    if (stepsHeading(block) === 2) return false;
     if (head.level > 0) return block.level <= head.level;
     return this.rank === 0 || block.level < this.rank;
+  }
+
+  /** A heading after the ingredients, when the method's heading above them was but the label of a tab. */
+  private isPastTab(block: Block, head: Block): boolean {
+    const { around } = this;
+    if (!around || this.at >= around.from || stepsHeading(block) > 0) return false;
+    return this.blocks.indexOf(block) >= around.end && block.level <= head.level;
   }
 
   /** Passes over a block between entries; false when no entry comes after it. */
@@ -126,15 +137,16 @@ class StepReader {
 }
 
 /** The method under a heading: entries of lists where there are any, else paragraphs. */
-function collectSteps(blocks: readonly Block[], at: number, around: Around | null): Step[] {
+function collectSteps(blocks: readonly Block[], at: number, around: Around | null): FoundSteps {
   const reader = new StepReader(blocks, at, around);
   for (const spot of spots(blocks, at + 1))
     if (reader.steps.length >= MAX_STEPS || !reader.take(spot)) break;
+  const { listed } = reader;
   const [only, second] = reader.steps;
-  if (!only || second) return tidySteps(withoutCopies(reader.steps));
+  if (!only || second) return { steps: tidySteps(withoutCopies(reader.steps)), listed };
   const parts = splitMethod(only.text.replace(/</g, '‹'));
-  if (parts.length < 2) return tidySteps(reader.steps);
-  return tidySteps(parts.map((text) => ({ section: only.section, text })));
+  if (parts.length < 2) return { steps: tidySteps(reader.steps), listed };
+  return { steps: tidySteps(parts.map((text) => ({ section: only.section, text }))), listed };
 }
 
 /** Drops the second copy when the same steps stand twice in a row. */
@@ -147,22 +159,32 @@ function withoutCopies(steps: Step[]): Step[] {
   return same ? steps.slice(0, half) : steps;
 }
 
-/** Steps without a heading: the ordered list, else the sentences, that follow the ingredients. */
+/**
+ * Steps without a heading that was taken: the ordered list, else the sentences, that follow the ingredients.
+ * A short text counts only in an ordered list or below a heading of the method.
+ */
 function stepsAfter(blocks: readonly Block[], from: number): Step[] {
   const steps: Step[] = [];
   let list = -1;
-  for (let i = from; i < blocks.length && steps.length < MAX_STEPS; i += 1) {
-    const block = blocks[i] as Block;
-    if (block.aside || isStop(block)) break;
+  let sure = false;
+  for (const { at, block } of spots(blocks, from)) {
+    if (block.aside || isStop(block) || steps.length >= MAX_STEPS) break;
     if (isButton(block.text) || isLabel(block.text)) continue;
+    if (stepsHeading(block) > 0) sure = true;
     if (block.level > 0 && steps.length > 0) break;
-    if (list >= 0 && block.list !== list) break;
-    if (!isSentence(block.text) && block.list < 0) continue;
-    if (isEntry(block) && steps.length === 0 && entriesAhead(blocks, i, 3, null) >= 2)
+    if (block.level > 0 || block.link || (list >= 0 && block.list !== list)) {
+      if (list >= 0) break;
+      continue;
+    }
+    const listed = block.list >= 0 && block.ordered;
+    if (!isSentence(block.text) && !listed) continue;
+    sure ||= listed;
+    if (isEntry(block) && steps.length === 0 && entriesAhead(blocks, at, 3, null) >= 2)
       list = block.list;
     steps.push({ section: null, text: block.text });
   }
-  return tidySteps(steps);
+  const enough = sure || weight(steps) >= ENOUGH;
+  return enough && proseShare(steps) > 0 ? tidySteps(steps) : [];
 }
 
 /** Letters of a method below which it counts for little. */
@@ -201,18 +223,18 @@ function fitOf(
  * The method of the page: under the first steps heading that holds enough text, best one after the
  * ingredients; else what follows the ingredients. `around` says where those stand.
  */
-export function findSteps(blocks: readonly Block[], around: Around | null): Step[] {
-  const candidates: { steps: Step[]; score: number }[] = [];
+export function findSteps(blocks: readonly Block[], around: Around | null): FoundSteps {
+  const candidates: (FoundSteps & { score: number })[] = [];
   for (const { at, block } of spots(blocks, 0)) {
     if (candidates.length >= MOST_CANDIDATES) break;
     if (stepsHeading(block) === 0 || (around && at > around.from && at < around.end)) continue;
-    const steps = collectSteps(blocks, at, around);
+    const found = collectSteps(blocks, at, around);
+    const { steps } = found;
     if (steps.length === 0 || weight(steps) < ENOUGH) continue;
-    candidates.push({ steps, score: fitOf(steps, blocks, at, around) });
+    candidates.push({ ...found, score: fitOf(steps, blocks, at, around) });
   }
   const most = Math.max(...candidates.map(({ score }) => score));
   const best = candidates.find(({ score }) => score === most);
-  if (best) return best.steps;
-  const after = around ? stepsAfter(blocks, around.end) : [];
-  return weight(after) >= ENOUGH && proseShare(after) > 0 ? after : [];
+  if (best) return best;
+  return { steps: around ? stepsAfter(blocks, around.end) : [], listed: false };
 }

@@ -2,13 +2,17 @@
 import { type Block, isMadeLike, spots } from '../../document/block.ts';
 import { isButton, isStop, stepsHeading } from '../heading-kinds.ts';
 import { MAX_HEADING } from '../heading-phrases.ts';
-import { isOnlyUnit, isShortAmount } from '../line-shapes.ts';
+import { isOnlyUnit, isSentence, isShortAmount } from '../line-shapes.ts';
 import { type FoundList, GroupBuilder, MAX_LINE, MAX_LINES } from './group-builder.ts';
 import { endsList } from './list-ends.ts';
 
 /** Fewest amounts of one make, and the share of that make's blocks that must be amounts. Own choice. */
 const FEWEST = 3;
 const MOSTLY = 0.75;
+/** Blocks below the ingredients' heading in which the method's heading is the label of a tab. */
+const TABS = 2;
+/** Amounts side by side at most, kilograms and per cent: more of them are a list of whole lines. */
+const MOST_IN_A_ROW = 2;
 /** Blocks between two amounts at most in one list. */
 const APART = 5;
 
@@ -20,8 +24,10 @@ function amountColumn(blocks: readonly Block[], at: number, head: Block): Column
   let amount: Block | null = null;
   let seen = 0;
   let lastSeen = 0;
+  let inARow = 0;
   for (const { at: i, block } of spots(blocks, at + 1)) {
     if (isStop(block) || (block.aside && !head.aside)) break;
+    if (stepsHeading(block) >= 2 && i > at + TABS) break;
     if (amount !== null && (i - lastSeen > APART || !isMadeLike(block, amount))) {
       if (i - lastSeen > APART) break;
       continue;
@@ -32,6 +38,8 @@ function amountColumn(blocks: readonly Block[], at: number, head: Block): Column
       places.push(i);
     }
     if (amount === null) continue;
+    inARow = i === lastSeen + 1 ? inARow + 1 : 1;
+    if (inARow > MOST_IN_A_ROW) return null;
     seen += 1;
     lastSeen = i;
   }
@@ -45,7 +53,11 @@ function amountColumn(blocks: readonly Block[], at: number, head: Block): Column
 function nameMake(blocks: readonly Block[], { amount, first, last }: Columns): Block | null {
   const beside = blocks.slice(Math.max(0, first - 1), last + 2);
   const names = beside.filter(
-    (block) => !isMadeLike(block, amount) && block.level === 0 && /^\P{N}*\p{L}/u.test(block.text),
+    (block) =>
+      !isMadeLike(block, amount) &&
+      block.level === 0 &&
+      /^\P{N}*\p{L}/u.test(block.text) &&
+      !isSentence(block.text),
   );
   const count = (make: Block) => names.filter((block) => isMadeLike(block, make)).length;
   const best = names.reduce<Block | null>(
