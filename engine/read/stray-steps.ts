@@ -30,11 +30,13 @@ export function withoutStrays(steps: readonly Step[], lines: readonly string[]):
   const known = new Set(lines.map(textKey));
   const kept: Step[] = [];
   let part: string | null = null;
+  let begun = false;
   for (const step of once(steps)) {
     const head = headOf(step.text);
     if (head === 'part') part = groupTitle(step.text);
     // What stands above the ingredients is talk.
-    if (head === 'ingredients') kept.length = 0;
+    if (head === 'ingredients' && !begun) kept.length = 0;
+    begun ||= head !== null;
     if (head !== null || LABEL.test(step.text) || known.has(textKey(step.text))) continue;
     kept.push({ ...step, section: step.section ?? part });
   }

@@ -2,7 +2,7 @@
 import type { IngredientGroup } from '../../model.ts';
 import { type Block, isMadeLike } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
-import { groupTitle } from '../markup/ingredient-values.ts';
+import { groupTitle, hasAmount } from '../markup/ingredient-values.ts';
 import { statedServings } from '../values/yield.ts';
 import { ingredientsHeading, isButton, stepsHeading } from './heading-kinds.ts';
 import { MAX_HEADING } from './heading-phrases.ts';
@@ -121,7 +121,7 @@ function linesThatHead(
 ): Set<number> {
   const isHead = ({ line, from }: Match) => {
     const block = blocks[from] as Block;
-    if (/\d/.test(lines[line] ?? '')) return false;
+    if (hasAmount(lines[line] ?? '')) return false;
     return block.level > 0 || (block.bold && block.list < 0);
   };
   return new Set(matches.filter(isHead).map(({ line }) => line));

@@ -7,7 +7,7 @@ import { MAX_HEADING } from '../heading-phrases.ts';
 import { isOnlyAmount, isSentence, looksLikeIngredient, startsWithFigure } from '../line-shapes.ts';
 import { type FoundList, GroupBuilder, MAX_LINE, MAX_LINES, rowLine } from './group-builder.ts';
 import { GROUP_WORDS, hasPeer, headsNested, mayHeadGroup } from './group-titles.ts';
-import { endsList, nextContent } from './list-ends.ts';
+import { endsList, isServingsCell, nextContent } from './list-ends.ts';
 
 /** Blocks passed over between entries, and before the first entry, at most. */
 const MOST_BETWEEN = 2;
@@ -52,7 +52,7 @@ class EntryReader {
   /** Takes a block; false when the list ends before it. */
   take(spot: Spot): boolean {
     const { block } = spot;
-    if (isButton(block.text) && block.level === 0) return true;
+    if ((isButton(block.text) && block.level === 0) || isServingsCell(spot)) return true;
     if (endsList(block, this.head, this.builder.count)) return false;
     if (this.builder.count > 0 && ingredientsHeading(block) === 3 && block.level > 0) return false;
     if (block.tag === HEAD_ROW && !/\d/.test(block.text)) return true;

@@ -1,5 +1,6 @@
 /** Tells where an ingredient list ends. */
-import type { Block } from '../../document/block.ts';
+import type { Block, Spot } from '../../document/block.ts';
+import { isServingsLabel } from '../../values/yield.ts';
 import { isButton, isStop, stepsHeading } from '../heading-kinds.ts';
 
 /** Blocks looked ahead for the next line that is no button. */
@@ -8,6 +9,15 @@ const AHEAD = 6;
 /** The first block from a place on that is no button. */
 export function nextContent(blocks: readonly Block[], from: number): Block | undefined {
   return blocks.slice(from, from + AHEAD).find((block) => !isButton(block.text));
+}
+
+const isCount = (block: Block | undefined): boolean => /^\d{1,2}$/.test(block?.text ?? '');
+const isLabel = (block: Block | undefined): boolean => isServingsLabel(block?.text ?? '');
+
+/** 'Number of people' and '12' in blocks of their own, in either order: no part of the list. */
+export function isServingsCell({ block, before, next }: Spot): boolean {
+  if (isLabel(block)) return isCount(before) || isCount(next);
+  return isCount(block) && (isLabel(before) || isLabel(next));
 }
 
 /** True when a block ends the list under a heading, of which so many lines are read. */

@@ -11,7 +11,7 @@ import {
 } from '../line-shapes.ts';
 import { type FoundList, GroupBuilder, MAX_LINE, MAX_LINES } from './group-builder.ts';
 import { mayHeadGroup } from './group-titles.ts';
-import { endsList, nextContent } from './list-ends.ts';
+import { endsList, isServingsCell, nextContent } from './list-ends.ts';
 
 /** Sentences passed over before the first line, at most. */
 const MOST_PROSE = 2;
@@ -29,10 +29,11 @@ class LineReader {
   ) {}
 
   /** Takes a block; false when the list ends before it. */
-  take({ at, block }: Spot): boolean {
+  take(spot: Spot): boolean {
+    const { at, block } = spot;
     const { text } = block;
     const lines = this.builder.count;
-    if (isButton(text) && block.level === 0) return true;
+    if ((isButton(text) && block.level === 0) || isServingsCell(spot)) return true;
     if (block.link && !looksLikeIngredient(text) && !this.isBetweenLines(at)) return true;
     if (endsList(block, this.head, lines) || (stepsHeading(block) > 0 && lines > 0)) return false;
     const next = nextContent(this.blocks, at + 1);
