@@ -3,7 +3,12 @@ import type { IngredientGroup, Step } from '../model.ts';
 import { textKey } from './document/clean-text.ts';
 import { linesIn } from './draft.ts';
 import { hasAmount } from './markup/ingredient-values.ts';
-import { foodWords, looksLikeIngredient } from './visible/line-shapes.ts';
+import {
+  foodWords,
+  isSentence,
+  looksLikeIngredient,
+  startsWithFigure,
+} from './visible/line-shapes.ts';
 
 /** Words and figures of a line, in order. */
 function tokens(line: string): string[] {
@@ -44,18 +49,37 @@ function lettersOf(line: string): number {
   return textKey(line).replace(/\d/g, '').length;
 }
 
+/** Shortest beginning of a line that counts as that line cut off (letters and figures). */
+const SHORTEST_START = 5;
+
 /** True when the page shows every marked-up line and, among them, more lines of other foods. */
 function leavesOut(own: readonly string[], shown: readonly string[]): boolean {
   if (own.length < 3 || shown.length > own.length * MOST_MORE) return false;
-  const keys = new Set(own.map(textKey));
+  const keys = own.map(textKey);
   const foods = new Set(own.map(foodWords));
-  const extra = shown.filter((line) => !keys.has(textKey(line)));
+  // The last line of markup that is cut off is the beginning of the page's.
+  const isOwn = (line: string) => {
+    const key = textKey(line);
+    return keys.some((one) => one === key || (one.length >= SHORTEST_START && key.startsWith(one)));
+  };
+  const extra = shown.filter((line) => !isOwn(line));
   return (
     shown.length - extra.length >= own.length &&
+    extra.length > 0 &&
     extra.filter((line) => looksLikeIngredient(line) && !foods.has(foodWords(line))).length >=
       extra.length * MOSTLY
   );
 }
+
+/** Share of the lines that are sentences without an amount first: then they are no ingredients. */
+const PROSE = 0.5;
+
+function isProse(lines: readonly string[]): boolean {
+  const sentences = lines.filter((line) => isSentence(line) && !startsWithFigure(line));
+  return sentences.length > lines.length * PROSE;
+}
+
+const isBroken = (line: string): boolean => line.includes('\ufffd');
 
 /**
  * Whether the page's list should stand in for the marked-up one: that one is empty, a glued text or a
@@ -72,10 +96,12 @@ export function pageListIsFuller(
   if (marked.glued && shown.length > 1) return 'the markup runs them together';
   if (!own.some(hasAmount) && shown.length >= own.length && shown.some(hasAmount))
     return 'the markup leaves the amounts out';
+  if (isProse(own) && !isProse(shown) && shown.some(hasAmount)) return 'the markup gives sentences';
   // Finer differences count only under a heading that says these are the ingredients.
   if (!page.headed) return null;
   if (own.length < shown.length && leavesOut(own, shown)) return 'the markup lists fewer';
   if (own.length !== shown.length) return null;
+  if (own.some(isBroken) && !shown.some(isBroken)) return 'the markup has broken letters';
   const same = own.every((line, i) => holds(tokens(shown[i] ?? ''), tokens(line)));
   // Figures that stand there twice make no line fuller.
   const length = (lines: readonly string[]) =>

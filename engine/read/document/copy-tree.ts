@@ -1,5 +1,5 @@
 /** Copies a page's document into a light tree, in one walk that only reads. */
-import { type Leaf, MAX_SCRIPT, type Tree } from './tree.ts';
+import { emptyTree, type Leaf, MAX_SCRIPT, type Tree } from './tree.ts';
 
 const KEPT = new Set(
   'alt class content data href hidden id itemid itemprop itemref itemscope itemtype lang name property rel resource src style title type typeof value vocab datetime'.split(
@@ -97,7 +97,12 @@ class TreeCopier {
       }
       level.next = node.nextSibling;
       if (this.isOver()) break;
-      this.take(node, level.into);
+      try {
+        this.take(node, level.into);
+      } catch {
+        // An element that cannot be asked is passed over.
+        this.tree.cut = true;
+      }
     }
   }
 
@@ -151,15 +156,7 @@ class TreeCopier {
  * when a bound was met.
  */
 export function copyTree(document: Document, spent: () => boolean): Tree {
-  const tree: Tree = {
-    root: leaf('html', '', null),
-    scripts: [],
-    ids: new Map(),
-    marked: [],
-    about: [],
-    cut: false,
-    late: false,
-  };
+  const tree = emptyTree();
   const top = document.documentElement as Element | null;
   if (top) new TreeCopier(tree, spent).copy(top);
   return tree;

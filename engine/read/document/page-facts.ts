@@ -16,6 +16,11 @@ export type PageFacts = {
   image: string | null;
 };
 
+/** The facts of a page that says nothing of itself. */
+export function noFacts(url: string | null): PageFacts {
+  return { url: webAddress(url, null), language: null, title: null, author: null, image: null };
+}
+
 /** Words before an author's name. */
 const BY =
   /^(?:(?:written |posted |published |recipe |a recipe )?by|von|par|por|door|di|av|af)[\s:]+/i;
@@ -65,13 +70,7 @@ function titleOf(blocks: readonly Block[], stated: string, site: string | null):
 
 /** The page's address, language, title, author and picture, from its head and around its main heading. */
 export function pageFactsOf(tree: Tree, blocks: readonly Block[], url: string | null): PageFacts {
-  const facts: PageFacts = {
-    url: null,
-    language: attribute(tree.root, 'lang') || null,
-    title: null,
-    author: null,
-    image: null,
-  };
+  const facts = { ...noFacts(url), language: attribute(tree.root, 'lang') || null };
   let canonical: string | null = null;
   let documentTitle: string | null = null;
   let shared: string | null = null;

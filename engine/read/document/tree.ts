@@ -31,6 +31,19 @@ export type Tree = {
   late: boolean;
 };
 
+/** A tree with nothing in it. */
+export function emptyTree(): Tree {
+  return {
+    root: { tag: 'html', text: '', attributes: null, kids: [], parent: null },
+    scripts: [],
+    ids: new Map(),
+    marked: [],
+    about: [],
+    cut: false,
+    late: false,
+  };
+}
+
 /** An attribute's value, or ''. */
 export function attribute(node: Leaf, name: string): string {
   return node.attributes?.get(name) ?? '';

@@ -1,0 +1,78 @@
+/** Lets the visible page settle what the markup of a recipe leaves out or damages. */
+import type { Note } from '../model.ts';
+import type { Block } from './document/block.ts';
+import { type Draft, linesIn } from './draft.ts';
+import { readNote } from './draft-to-recipe.ts';
+import { differingAmounts, pageListIsFuller, pageStepsAreBetter } from './markup-or-page.ts';
+import { listedTools, withoutTools } from './visible/equipment.ts';
+import { regainGroups } from './visible/groups-on-page.ts';
+import type { PageRecipe } from './visible/visible-recipe.ts';
+
+/** A draft and the notes on what the page settled. */
+type Settled = { draft: Draft; notes: Note[] };
+
+/** Lines whose amounts differ that are told, at most. */
+const MOST_DIFFERING = 10;
+
+function fromPage(code: string, field: string, why: string | null): Note {
+  return readNote(code, `Taken from the visible page: ${field}${why ? ` (${why})` : ''}.`);
+}
+
+function settleLines(draft: Draft, page: PageRecipe): Settled {
+  const why = pageListIsFuller(draft, page);
+  if (why) {
+    const settled = { ...draft, groups: page.groups, glued: false };
+    return { draft: settled, notes: [fromPage('ingredients-from-page', 'ingredients', why)] };
+  }
+  const pairs = differingAmounts(draft.groups, page.groups).slice(0, MOST_DIFFERING);
+  const notes = pairs.map(({ marked, page: shown }) =>
+    readNote('amounts-differ', `Markup says ‘${marked}’, the page shows ‘${shown}’.`),
+  );
+  return { draft, notes };
+}
+
+function settleSteps(draft: Draft, page: PageRecipe): Settled {
+  const why = pageStepsAreBetter(draft.steps, page);
+  if (!why) return { draft, notes: [] };
+  const settled = { ...draft, steps: page.steps };
+  return { draft: settled, notes: [fromPage('method-from-page', 'method', why)] };
+}
+
+function settleYield(draft: Draft, { yields }: PageRecipe): Settled {
+  if (draft.yields.length > 0)
+    return { draft: { ...draft, otherYields: [...draft.otherYields, ...yields] }, notes: [] };
+  if (yields.length === 0) return { draft, notes: [] };
+  return { draft: { ...draft, yields }, notes: [fromPage('yield-from-page', 'yield', null)] };
+}
+
+function settleTimes(draft: Draft, { minutes }: PageRecipe): Settled {
+  const { prep, cook, total } = draft.minutes;
+  const none = prep === null && cook === null && total === null;
+  return { draft: none ? { ...draft, minutes } : draft, notes: [] };
+}
+
+/** The draft with the groups that its flat list of lines has on the page. */
+export function withGroups(draft: Draft, blocks: readonly Block[]): Settled {
+  const [first, second] = draft.groups;
+  const isFlat = first !== undefined && second === undefined && first.title === null;
+  const groups = isFlat ? regainGroups(blocks, linesIn(draft)) : null;
+  return { draft: groups ? { ...draft, groups } : draft, notes: [] };
+}
+
+/** The draft, settled field by field; each choice that changes it is told in a note. */
+export function settleWithPage(
+  draft: Draft,
+  page: PageRecipe | null,
+  blocks: readonly Block[],
+): Settled {
+  let settled = draft;
+  const notes: Note[] = [];
+  for (const settle of page ? [settleLines, settleSteps, settleYield, settleTimes] : []) {
+    const one = settle(settled, page as PageRecipe);
+    settled = one.draft;
+    notes.push(...one.notes);
+  }
+  const tools = listedTools(blocks);
+  if (tools.size > 0) settled = { ...settled, groups: withoutTools(settled.groups, tools) };
+  return { draft: withGroups(settled, blocks).draft, notes };
+}
