@@ -202,6 +202,8 @@ export function adaptRecord(
     title: recipe.title,
     family: plan.family.id,
     budgetG: plan.budgetG,
+    promises: plan.promises,
+    notReworked: plan.notReworked,
     questions: adaptation.questions.map(({ text }) => text),
     before: perServing(before),
     ...wayRecord(adaptation, ingredients),

@@ -105,6 +105,29 @@ export const WAYS = ['within', 'lighter', 'smaller'] as const;
 export const Way = z.enum(WAYS);
 export type Way = z.infer<typeof Way>;
 
+/** What a page may promise of its dish. */
+export const PromiseName = z.enum([
+  'vegan',
+  'vegetarian',
+  'gluten-free',
+  'dairy-free',
+  'egg-free',
+  'nut-free',
+  'low-FODMAP',
+  'halal',
+  'kosher',
+]);
+export type PromiseName = z.infer<typeof PromiseName>;
+
+/** A promise of the page: nothing that breaks it is proposed, unless the user lifts it. */
+export const KeptPromise = z.object({
+  promise: PromiseName,
+  /** The title or line that makes it. */
+  said: z.string(),
+  lifted: z.boolean(),
+});
+export type KeptPromise = z.infer<typeof KeptPromise>;
+
 /** What the user asks for. Figures marked 'a serving' are as eaten. */
 export const Goals = z.object({
   /** Net carbohydrate budget of one serving, g. */
@@ -113,6 +136,8 @@ export const Goals = z.object({
   servings: z.number().positive().nullable(),
   rule: NetCarbRule,
   avoid: z.array(Allergen),
+  /** Promises of the page that the user does not need kept. */
+  liftedPromises: z.array(PromiseName).default([]),
   /** Ingredient keys that must stay as they are. */
   pinned: z.array(z.string()),
   /** Swap ids that must not be used. */
@@ -149,6 +174,7 @@ export const DEFAULT_GOALS: Goals = {
   servings: null,
   rule: { region: 'us', polyols: 'half' },
   avoid: [],
+  liftedPromises: [],
   pinned: [],
   excludedSwaps: [],
   excludedFoods: [],
@@ -269,6 +295,10 @@ export const Plan = z.object({
   closenessParts: z.partialRecord(ClosenessPart, z.number()),
   /** What holds the plan, in plain words, with what would loosen it. */
   limits: z.array(z.object({ code: z.string(), text: z.string() })),
+  /** What the page promises, kept unless lifted. */
+  promises: z.array(KeptPromise).default([]),
+  /** Why the page is not reworked and only its figures are shown, in a sentence; null when it may be. */
+  notReworked: z.string().nullable().default(null),
   notes: z.array(Note),
 });
 export type Plan = z.infer<typeof Plan>;

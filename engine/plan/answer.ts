@@ -126,6 +126,8 @@ export function planOf(found: Answer, served: Served, limits: Plan['limits'], no
     closeness: closenessOf(lossOf(model, values)),
     closenessParts: closenessParts(model, values),
     limits,
+    promises: dish.promises,
+    notReworked: dish.notReworked,
     notes,
   };
 }

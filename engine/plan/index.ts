@@ -81,11 +81,12 @@ function withinWay({ ingredients, read, options, start }: Request): {
   const { net } = found.solved;
   const still = unchangedAnswer(found.model);
   const asked = goals.adjustments.length > 0;
-  const idle = !isMet(net, goals) && !asked && net > (1 - WORTHWHILE) * still.solved.net;
+  const left = found.model.dish.notReworked !== null;
+  const idle = left || (!isMet(net, goals) && !asked && net > (1 - WORTHWHILE) * still.solved.net);
   const taken = idle ? still : found;
   const met = isMet(taken.solved.net, goals);
   const limits = limitsOf(found, met, (wishes) => buildModel(read(wishes)), work);
-  if (idle)
+  if (idle && !left)
     limits.push({
       code: 'NOT_WORTHWHILE',
       text: 'All changes together would bring almost nothing, so the recipe stays as it is.',
@@ -126,7 +127,8 @@ export function planWays(
 ): Ways {
   const request = requestOf(ingredients, recipe, options);
   const { found, way } = withinWay(request);
-  if (found.idle && way.plan.met) return { plans: [way.plan], recommended: 'within' };
+  if (found.idle && (way.plan.met || way.plan.notReworked !== null))
+    return { plans: [way.plan], recommended: 'within' };
   const others = [lightWay(request, way.plan), smallWay(request, found)].filter((w) => w !== null);
   return {
     plans: [way.plan, ...others.map(({ plan }) => plan)],

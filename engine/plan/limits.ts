@@ -27,7 +27,8 @@ export function limitsOf(
 ): Plan['limits'] {
   const { model, solved, idle } = found;
   const { values } = solved.solution;
-  const { goals } = model.dish;
+  const { goals, notReworked } = model.dish;
+  if (notReworked !== null) return [{ code: 'NOT_REWORKED', text: notReworked }];
   const wishes = wishLimits(found, work);
   if (!met) {
     // Judged by the upper end, the least is known only of the plan itself.

@@ -138,6 +138,8 @@ export function makePlan(
     closeness: 0.7,
     closenessParts: {},
     limits: [],
+    promises: [],
+    notReworked: null,
     notes: [],
   };
 }

@@ -82,6 +82,8 @@ export function sampleWork(changes: Partial<Work> = {}): Work & { adaptation: Ad
         closeness: 0.8,
         closenessParts: {},
         limits: [],
+        promises: [],
+        notReworked: null,
         notes: [],
       },
       after: tally(14),

@@ -65,6 +65,8 @@ const planOf = (before: [string, number][], after: [string, number][]): Plan => 
   closeness: 1,
   closenessParts: {},
   limits: [],
+  promises: [],
+  notReworked: null,
   notes: [],
 });
 

@@ -3,13 +3,14 @@ import type { Food, Goals } from '../../model.ts';
 import type { Candidate, Dish, Part, Refused, Section } from './dish.ts';
 import { netPerGram } from './food-figures.ts';
 import { isPureSweetener, soldIn } from './shopping.ts';
+import { brokenPromise } from './promises.ts';
 import { isFor, mustKeep, rulesFor, type SwapRule, suits } from './swap-rules.ts';
 import { mentionsAny } from './word-search.ts';
 
 /** Foods that every kitchen has, whatever the list of what is at home says. */
 const ALWAYS_AT_HOME = new Set(['water', 'ice']);
 
-type Larder = Pick<Dish, 'goals' | 'parts'>;
+type Larder = Pick<Dish, 'goals' | 'parts' | 'promises'>;
 
 const atHome = (food: Food, { goals, parts }: Larder): boolean =>
   goals.pantry === null ||
@@ -34,6 +35,7 @@ function impractical(food: Food, { goals }: Larder): string | null {
 export const forbidden = (food: Food, dish: Larder): string | null =>
   wished(food, dish.goals) ??
   impractical(food, dish) ??
+  brokenPromise(food, dish.promises) ??
   (atHome(food, dish) ? null : `${food.name} is not among the foods you have`);
 
 /** Whether a food may be added of its own accord, such as a binder. */
@@ -50,11 +52,14 @@ interface Place {
 function fits(rule: SwapRule, { part, section, dish }: Place): boolean {
   const bareCoat = part.role === 'coating' && part.class.endsWith('flours');
   if (rule.role === undefined ? bareCoat : rule.role !== part.role) return false;
-  const words = `${titleOf(section, dish)}\n${part.text}\n${dish.method}`;
-  return suits(rule, section.family) && isFor(rule, part.food.id, words);
+  return suits(rule, section.family) && isFor(rule, part.food.id, wordsFor(part, section, dish));
 }
 
 const titleOf = (section: Section, dish: Dish): string => `${dish.title}\n${section.title ?? ''}`;
+
+/** What says how a line is used: title, heading, the line itself and the steps that name it; not what the dish is served with. */
+const wordsFor = (part: Part, section: Section, dish: Dish): string =>
+  `${titleOf(section, dish)}\n${part.text}\n${part.steps}`;
 
 type Component = Candidate['to'][number];
 
@@ -67,7 +72,8 @@ function whyNot(
   const { goals } = dish;
   if (goals.excludedSwaps.includes(rule.id)) return 'you excluded it';
   const title = titleOf(section, dish);
-  if (mentionsAny(rule.unless, title)) return 'it would spoil this kind of dish';
+  if (mentionsAny(rule.unless, wordsFor(part, section, dish)))
+    return 'it would spoil this kind of dish';
   const kept = mustKeep(part.class, title, dish.method);
   if (kept) return kept;
   const wished = to.map(({ food }) => forbidden(food, dish)).find((why) => why !== null);

@@ -1,6 +1,6 @@
 /** The shapes of a dish as the planner sees it: weighed foods with roles, the parts they belong to, and what may be changed. */
 import type { FoodTable } from '../../foods/index.ts';
-import type { Family, Food, Goals, Role } from '../../model.ts';
+import type { Family, Food, Goals, KeptPromise, Role } from '../../model.ts';
 import type { FamilyLimits } from '../data/schemas.ts';
 import type { SwapRule } from './swap-rules.ts';
 
@@ -27,6 +27,10 @@ export interface Part {
   group: string | null;
   /** The line as written. */
   text: string;
+  /** What the line calls the food. */
+  name: string;
+  /** The steps that name it, one a line. */
+  steps: string;
   /** Number of the dish's section it belongs to. */
   section: number;
 }
@@ -66,6 +70,9 @@ export interface Refused {
 }
 
 export interface Dish {
+  promises: KeptPromise[];
+  /** Why it is not reworked at all; null when it may be. */
+  notReworked: string | null;
   /** At least one; the first is the main part. */
   sections: Section[];
   main: Section;

@@ -5,6 +5,8 @@ import { candidatesOf } from './candidates.ts';
 import type { Dish, Part, Section } from './dish.ts';
 import { limitsOf } from './family-limits.ts';
 import { netPerGram } from './food-figures.ts';
+import { whyLeftAlone } from './left-alone.ts';
+import { promisesOf } from './promises.ts';
 import { alsoCoats, type FoodRole, roleIn } from './roles.ts';
 import { type DishSection, sectionsOf } from './sections.ts';
 
@@ -14,11 +16,23 @@ const ASIDE = /\b(to serve|for serving|to garnish|for garnish|garnish|to decorat
 const isAside = ({ line }: Ingredient): boolean =>
   line.optional || (line.purpose !== null && ASIDE.test(line.purpose));
 
+/** The last word of a name, without a plural's ending. */
+const nounOf = (name: string): string =>
+  (/(\p{L}{3,})\P{L}*$/u.exec(name.replace(/[,(].*/, ''))?.[1] ?? '')
+    .toLowerCase()
+    .replace(/(?<=\p{L}{3})(?:es|s)$/u, '');
+
+/** The steps that name a food by the last word of what the line or the table calls it. */
+function stepsNaming(name: string, food: Food, steps: readonly string[]): string {
+  const nouns = [nounOf(name), nounOf(food.name)].filter((noun) => noun !== '');
+  return steps.filter((step) => nouns.some((noun) => step.toLowerCase().includes(noun))).join('\n');
+}
+
 function partOf(
   ingredient: Ingredient,
   role: FoodRole,
   food: Food,
-  dish: { section: Section; goals: Goals; keep: boolean },
+  dish: { section: Section; goals: Goals; keep: boolean; steps: readonly string[] },
 ): Part | null {
   const { weight } = ingredient;
   if (!weight || !(weight.grams.best > 0) || !Number.isFinite(weight.grams.best)) return null;
@@ -39,6 +53,8 @@ function partOf(
     fixed: dish.keep || aside || dish.goals.pinned.includes(ingredient.key) || net === null,
     group: ingredient.line.group,
     text: ingredient.line.text,
+    name: ingredient.item.name,
+    steps: stepsNaming(ingredient.item.name, food, dish.steps),
     section: dish.section.id,
   };
 }
@@ -98,7 +114,7 @@ function partsOf(
     const section = sectionOf.get(ingredient.key) ?? main;
     const role = roleIn(food, ingredient, section.family);
     const keep = alsoCoats(role, section.family, steps);
-    const part = partOf(ingredient, role, food, { section, goals, keep });
+    const part = partOf(ingredient, role, food, { section, goals, keep, steps });
     return part ? [part] : [];
   });
 }
@@ -120,6 +136,13 @@ export function readDish(ingredients: readonly Ingredient[], options: DishOption
   const parts = partsOf(ingredients, sections, main, options);
   for (const section of sections) weighed(section, parts);
   const dish: Dish = {
+    promises: promisesOf(
+      title,
+      ingredients,
+      ({ match }) => (match ? foods.byId(match.foodId) : null),
+      goals.liftedPromises,
+    ),
+    notReworked: whyLeftAlone(title, steps),
     sections,
     main,
     servings: servings > 0 && Number.isFinite(servings) ? servings : 1,
@@ -131,5 +154,7 @@ export function readDish(ingredients: readonly Ingredient[], options: DishOption
     candidates: [],
     refused: [],
   };
+  if (dish.notReworked !== null)
+    return { ...dish, parts: parts.map((part) => ({ ...part, fixed: true })) };
   return { ...dish, ...candidatesOf(dish) };
 }

@@ -8,6 +8,7 @@ import { countRows } from './count-rows.ts';
 import { type Choice, choicesFor } from './decisions.ts';
 import type { Linear } from './expressions.ts';
 import { goalRows } from './goal-rows.ts';
+import { identityRows } from './identity-rows.ts';
 import { askedFor, type LeverTarget, leverRows } from './lever-rows.ts';
 import { type ChoiceSet, fewChoices } from './many-lines.ts';
 import { Builder, type Meaning, type PlanVariable } from './row-builder.ts';
@@ -81,6 +82,7 @@ export function buildModel(
     }
     doseRows(b);
     dishRows(b);
+    identityRows(b);
     goalRows(b);
     leverRows(b, targets);
     const counted = countRows(b, (food) => askedFor(targets, food));

@@ -1,0 +1,110 @@
+/** What a page promises is kept in its rework, and some pages are not reworked at all. */
+import { describe, expect, it } from 'vitest';
+import { PromiseName } from '../../../engine/model.ts';
+import leftAlone from '../../../engine/plan/data/left-alone.json' with { type: 'json' };
+import promises from '../../../engine/plan/data/promises.json' with { type: 'json' };
+import { whyLeftAlone } from '../../../engine/plan/dish/left-alone.ts';
+import { foods } from '../build.ts';
+import { adapted, type Pasted } from '../pasted.ts';
+
+const cake = (title: string, lines: string[] = []): Pasted => ({
+  title,
+  serves: 'Serves 8',
+  lines: [
+    '250 g plain flour',
+    '200 g sugar',
+    '120 ml sunflower oil',
+    '2 tsp baking powder',
+    '250 ml water',
+    ...lines,
+  ],
+  steps: [
+    'Mix the flour, sugar and baking powder.',
+    'Stir in the oil and water.',
+    'Bake at 180 C for 40 minutes.',
+  ],
+  family: ['cake'],
+});
+
+const added = ({ plan }: ReturnType<typeof adapted>): string[] =>
+  plan.items
+    .filter(
+      ({ key, foodId }) =>
+        plan.swaps.some((s) => s.to.some((t) => t.foodId === foodId)) || key.startsWith('new.'),
+    )
+    .map(({ foodId }) => foodId);
+
+const allergensOf = (ids: readonly string[]): string[] =>
+  ids.flatMap((id) => foods.byId(id)?.allergens ?? []);
+
+describe('promises of the page', () => {
+  it('are all known, each once', () => {
+    expect(promises.map(({ promise }) => promise)).toEqual([...PromiseName.options]);
+  });
+
+  it('of a vegan title keep egg and milk out', () => {
+    const result = adapted(cake('Vegan vanilla cake'), { budgetG: 8 });
+    expect(result.plan.promises).toEqual([
+      { promise: 'vegan', said: 'Vegan vanilla cake', lifted: false },
+    ]);
+    expect(result.plan.swaps.length).toBeGreaterThan(0);
+    const brought = allergensOf(added(result));
+    expect(brought).not.toContain('egg');
+    expect(brought).not.toContain('milk');
+  });
+
+  it('of a gluten-free line keep wheat out', () => {
+    const page = cake('Vanilla cake', []);
+    const lines = ['250 g gluten-free flour blend', ...page.lines.slice(1)];
+    const result = adapted({ ...page, lines }, { budgetG: 8 });
+    expect(result.plan.promises.map(({ promise }) => promise)).toEqual(['gluten-free']);
+    expect(allergensOf(added(result))).not.toContain('wheat');
+  });
+
+  it('are not made by a line that another line breaks, nor by a choice', () => {
+    const names = (lines: string[]): string[] =>
+      adapted(cake('Vanilla cake', lines)).plan.promises.map(({ promise }) => promise);
+    expect(names(['50 g vegan butter'])).toEqual(['vegan']);
+    expect(names(['50 g vegan butter', '2 eggs'])).toEqual([]);
+    expect(names(['50 g butter or vegan butter'])).toEqual([]);
+  });
+
+  it('are shown but not kept when the user lifts them', () => {
+    const { plan } = adapted(cake('Vegan vanilla cake'), { liftedPromises: ['vegan'] });
+    expect(plan.promises.map(({ lifted }) => lifted)).toEqual([true]);
+  });
+});
+
+describe('pages that are not reworked', () => {
+  it.each([
+    ['Pumpkin puree for babies', []],
+    ['Strawberry jam', ['Boil until set and fill the jars.']],
+    ['Tomato sauce', ['Process in a boiling water bath for 35 minutes.']],
+    ['Peanut dog treats', []],
+    ['Renal diet bread', []],
+    ['Salt dough ornaments', []],
+  ])('%s', (title, steps) => {
+    expect(whyLeftAlone(title, steps)).toMatch(/^[A-Z].*\.$/);
+  });
+
+  it.each([
+    ['Baby potatoes with dill', ['Serve with a jar of pickles.']],
+    ['Peanut butter and jam bars', ['Spread the jam over the base.']],
+    ['Chicken with tomato jam', ['Open the jar and stir.'].slice(1)],
+    ['Hot dogs', []],
+    ['Baby spinach salad', []],
+  ])('but %s may be', (title, steps) => expect(whyLeftAlone(title, steps)).toBeNull());
+
+  it('keep every line, and say why', () => {
+    const page = cake('Apple cake for babies');
+    const { plan, lines } = adapted(page, { budgetG: 5 });
+    expect(plan.swaps).toEqual([]);
+    expect(lines.every(({ change }) => change === 'kept')).toBe(true);
+    expect(plan.notReworked).toMatch(/babies/);
+    expect(plan.limits.map(({ code }) => code)).toEqual(['NOT_REWORKED']);
+  });
+
+  it('have words for each kind', () => {
+    for (const row of leftAlone) expect('title' in row || 'method' in row, row.kind).toBe(true);
+  });
+});
