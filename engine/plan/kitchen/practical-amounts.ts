@@ -5,7 +5,7 @@ import { mayAdd } from '../dish/candidates.ts';
 import type { Dish, Section } from '../dish/dish.ts';
 import { functionOf, gluten, starch, sweetness } from '../dish/food-figures.ts';
 import { shareCap } from '../model/structure-rows.ts';
-import { binderDose } from './binder-dose.ts';
+import { binderDose, isHeldByEgg } from './binder-dose.ts';
 import { down, near, quarterTsp, stepFor, tidy, up } from './kitchen-steps.ts';
 import { withLift } from './leavening.ts';
 import { withAdjustments } from './lever-amounts.ts';
@@ -134,6 +134,7 @@ function keepBase(amounts: Amount[], exact: readonly Amount[]): Amount[] {
 function withBinder(amounts: Amount[], section: Section, dish: Dish): Amount[] {
   const base = total(amounts, (a) => (a.base ? 1 : 0));
   if (base <= 0 || !amounts.some((a) => a.base && a.origin === 'swap')) return amounts;
+  if (isHeldByEgg(dish, section)) return amounts;
   const replaced = 1 - total(amounts, (a) => (a.base && a.origin === 'kept' ? 1 : 0)) / base;
   const state = {
     gluten: (100 * total(amounts, (a) => (a.base ? gluten(a.food) : 0))) / base,

@@ -3,6 +3,7 @@ import type { ClosenessPart, Food, Role } from '../../model.ts';
 import { mayAdd } from '../dish/candidates.ts';
 import type { Candidate, Dish, Part, Section } from '../dish/dish.ts';
 import { fat } from '../dish/food-figures.ts';
+import { isHeldByEgg } from '../kitchen/binder-dose.ts';
 import type { Change, Decision } from './expressions.ts';
 import { idIn } from './variable-ids.ts';
 
@@ -166,7 +167,8 @@ function doughAdditions(dish: Dish, section: Section): Choice[] {
   const { limits, flourBase } = section;
   const unit = flourBase / 100;
   const wish = { section, unit, part: 'structure' } as const;
-  const binder = Object.entries(limits.binder).flatMap(([id, { cap }]) =>
+  const held = isHeldByEgg(dish, section);
+  const binder = Object.entries(held ? {} : limits.binder).flatMap(([id, { cap }]) =>
     addition(dish, { ...wish, ids: [id], role: 'binder', max: cap, cost: 0.002 }),
   )[0];
   const eggs =

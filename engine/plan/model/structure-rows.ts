@@ -4,6 +4,7 @@ import type { Food } from '../../model.ts';
 import type { Dish, Section } from '../dish/dish.ts';
 import { isEgg } from '../dish/food-classes.ts';
 import * as figure from '../dish/food-figures.ts';
+import { eggPct, UNMISSED } from '../kitchen/binder-dose.ts';
 import { type Linear, plus } from './expressions.ts';
 import { type Builder, inBase, within } from './row-builder.ts';
 import { idIn } from './variable-ids.ts';
@@ -162,17 +163,8 @@ function bindGluten({ b, section, base, gluten, inert }: Dough): void {
     [short, -(high - low) / g.min],
     ...removed.map(([name, v]): [string, number] => [name, -v]),
   ];
-  b.row({ id: id('binder-dose'), min: 0, terms }, null);
+  b.row({ id: id('binder-dose'), min: plain.constant >= 0 ? -dose * UNMISSED : 0, terms }, null);
 }
-
-/** Egg of a section's original dough, percent of the flour. */
-const eggPct = (dish: Dish, section: Section): number =>
-  dish.parts.reduce(
-    (sum, p) =>
-      sum +
-      (p.section === section.id && p.role === 'egg' ? (100 * p.grams) / section.flourBase : 0),
-    0,
-  );
 
 /** Largest share of the flour base a flour may take in this section, percent; null when none is known. */
 export function shareCap(dish: Dish, section: Section, food: Food): number | null {

