@@ -1,10 +1,9 @@
 /** The swaps that fit a dish's lines, and those the user's wishes or the dish itself forbid. */
-import { hasTag } from '../../foods/tags.ts';
 import type { Food, Goals } from '../../model.ts';
 import type { Candidate, Dish, Part, Refused, Section } from './dish.ts';
 import { netPerGram } from './food-figures.ts';
-import { isPureSweetener, soldIn } from './shopping.ts';
 import { brokenPromise } from './promises.ts';
+import { isPureSweetener, soldIn } from './shopping.ts';
 import { isFor, mustKeep, rulesFor, type SwapRule, suits } from './swap-rules.ts';
 import { mentionsAny } from './word-search.ts';
 
@@ -75,8 +74,6 @@ function whyNot(
   const title = titleOf(section, dish);
   if (mentionsAny(rule.unless, wordsFor(part, section, dish)))
     return 'it would spoil this kind of dish';
-  const unsold = to.find(({ food }) => goals.rule.region === 'eu' && hasTag(food, 'allulose'));
-  if (unsold) return `${unsold.food.name} is not sold in the EU and the UK`;
   const kept = mustKeep(part.class, title, dish.method);
   if (kept) return kept;
   const wished = to.map(({ food }) => forbidden(food, dish)).find((why) => why !== null);
