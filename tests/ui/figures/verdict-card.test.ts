@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import { apartWord } from '../../../extension/ui/figures/closeness-mark.tsx';
+import { pointsToShow } from '../../../extension/ui/figures/nearer-further.tsx';
+import { rangeSentence } from '../../../extension/ui/figures/verdict-card.tsx';
+
+const verdict = (
+  state: 'fits' | 'probablyFits' | 'tooMuch',
+  low: number,
+  best: number,
+  high: number,
+) => ({
+  state,
+  after: { low, best, high },
+  before: null,
+});
+
+describe('what the range adds to the verdict', () => {
+  it('is the upper end, never rounded down', () => {
+    expect(rangeSentence(verdict('probablyFits', 13, 14.8, 16.2), 15)).toBe(
+      'It may be as much as 17 g.',
+    );
+    expect(rangeSentence(verdict('fits', 9, 9.7, 11.01), 15)).toBe('At most 12 g.');
+  });
+
+  it('is the lower end where only that would fit', () => {
+    expect(rangeSentence(verdict('tooMuch', 14.2, 16.6, 19), 15)).toBe(
+      'It may be as little as 14 g.',
+    );
+    expect(rangeSentence(verdict('tooMuch', 20, 22, 24), 15)).toBe('It may be as much as 24 g.');
+  });
+
+  it('is nothing where there is no range', () => {
+    expect(rangeSentence(verdict('fits', 10, 10, 10.02), 15)).toBe('');
+  });
+});
+
+describe('the way from the original', () => {
+  it('has few points, both ends among them', () => {
+    const points = Array.from({ length: 23 }, (_, at) => ({ netCarbsG: at, closeness: at / 22 }));
+    const shown = pointsToShow(points);
+    expect(shown.length).toBeLessThanOrEqual(6);
+    expect(shown[0]?.netCarbsG).toBe(22);
+    expect(shown.at(-1)?.netCarbsG).toBe(0);
+  });
+
+  it('is told in words that go one way', () => {
+    const words = [1, 0.95, 0.8, 0.6, 0.2].map(apartWord);
+    expect(new Set(words).size).toBe(5);
+    expect(apartWord(1)).toBe('the same');
+  });
+});
