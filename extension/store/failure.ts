@@ -1,4 +1,5 @@
 /** Errors of the storage layer in plain words. */
+import { say } from '../ui/words/say.ts';
 
 interface Named {
   name?: unknown;
@@ -19,13 +20,10 @@ export function isStorageFull(error: unknown): boolean {
 
 /** What to tell the user about a failed save, read or delete. */
 export function storageMessage(error: unknown): string {
-  if (isStorageFull(error)) {
-    return 'There is no room left on this disk, so nothing was changed. What was saved before is still there. Free some space, or export your recipes to a file and delete some, then try again.';
-  }
+  if (isStorageFull(error)) return say('diskFull');
   const { name, message } = named(error);
-  if (name === 'VersionError' || name === 'DatabaseClosedError') {
-    return 'Another tab holds a newer version of your recipes. Reload this page and try again.';
-  }
-  const detail = typeof message === 'string' && message !== '' ? ` (${message})` : '';
-  return `The browser could not store this${detail}. What was saved before is still there.`;
+  if (name === 'VersionError' || name === 'DatabaseClosedError') return say('newerTab');
+  return typeof message === 'string' && message !== ''
+    ? say('couldNotStoreBecause', message)
+    : say('couldNotStore');
 }

@@ -4,6 +4,7 @@
  */
 import * as z from 'zod';
 import { Adaptation } from '../../engine/model.ts';
+import { say } from '../ui/words/say.ts';
 import type { Store } from './db.ts';
 import { storageMessage } from './failure.ts';
 import { Work } from './records.ts';
@@ -27,7 +28,7 @@ export async function answerSave(store: Store, message: unknown, now: number): P
   const request = SaveRequest.safeParse(message);
   if (!request.success) {
     const where = request.error.issues[0]?.path.join('.') ?? '';
-    return { ok: false, why: `The recipe could not be handed over for saving (${where}).` };
+    return { ok: false, why: say('notHandedOver', where) };
   }
   try {
     const saved = await saveRecipe(store, request.data.work, request.data.id, now);

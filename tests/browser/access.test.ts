@@ -6,7 +6,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { violations } from './drive/axe.ts';
 import { benchWith, LOAF_TEXT, openLine, settled } from './drive/bench.ts';
-import { buildBoth } from './drive/build.ts';
+import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { EXTRA_PAGES } from './drive/extra-pages.ts';
 import { LOAF } from './drive/places.ts';
@@ -53,7 +53,7 @@ async function placeWithAllOpen(place: string): Promise<Page> {
 }
 
 beforeAll(async () => {
-  buildBoth();
+  buildChromium();
   folder = mkdtempSync(join(tmpdir(), 'crumbshift-access-'));
   pages = await serveDemo(EXTRA_PAGES);
   run = await openChromium({ profile: join(folder, 'profile') });

@@ -14,7 +14,7 @@ import {
   rowsOf,
   settled,
 } from './drive/bench.ts';
-import { buildBoth } from './drive/build.ts';
+import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 
 let folder: string;
@@ -55,7 +55,7 @@ async function openKept(): Promise<void> {
 }
 
 beforeAll(async () => {
-  buildBoth();
+  buildChromium();
   folder = mkdtempSync(join(tmpdir(), 'crumbshift-bakes-'));
   run = await openChromium({ profile: join(folder, 'profile') });
   bench = await benchWith(run, LOAF_TEXT);

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { figuresOn, fold, goTo, keepHere, openLine, rowsOf, settled } from './drive/bench.ts';
-import { buildBoth } from './drive/build.ts';
+import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import {
   adaptByCommandLine,
@@ -47,7 +47,7 @@ async function openFirstKept(): Promise<Page> {
 }
 
 beforeAll(async () => {
-  buildBoth();
+  buildChromium();
   said = adaptByCommandLine(LOAF);
   folder = mkdtempSync(join(tmpdir(), 'crumbshift-chromium-'));
   pages = await serveDemo(EXTRA_PAGES);

@@ -6,7 +6,7 @@ import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AXE_RUN, AXE_SOURCE } from './drive/axe.ts';
 import { benchWith, goTo, LOAF_TEXT, rowsOf, settled } from './drive/bench.ts';
-import { buildBoth } from './drive/build.ts';
+import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 
 /** An invented package, for a serving of 30 g. */
@@ -35,7 +35,7 @@ async function swap(): Promise<string> {
 }
 
 beforeAll(async () => {
-  buildBoth();
+  buildChromium();
   folder = mkdtempSync(join(tmpdir(), 'crumbshift-packages-'));
   run = await openChromium({ profile: join(folder, 'profile') });
   bench = await benchWith(run, LOAF_TEXT);

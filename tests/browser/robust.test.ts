@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { keepHere } from './drive/bench.ts';
-import { buildBoth } from './drive/build.ts';
+import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { LOAF } from './drive/places.ts';
 import { type Served, serveDemo } from './drive/server.ts';
@@ -64,7 +64,7 @@ const savedTitles = async (): Promise<string[]> => {
 };
 
 beforeAll(async () => {
-  buildBoth();
+  buildChromium();
   folder = mkdtempSync(join(tmpdir(), 'crumbshift-robust-'));
   pages = await serveDemo();
   run = await openChromium({ profile: join(folder, 'profile') });

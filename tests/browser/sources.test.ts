@@ -15,7 +15,7 @@ import {
   rowsOf,
   settled,
 } from './drive/bench.ts';
-import { buildBoth } from './drive/build.ts';
+import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { adaptByCommandLine, type CommandLineResult } from './drive/expected.ts';
 import { LOAF } from './drive/places.ts';
@@ -64,7 +64,7 @@ async function benchOn(path: string): Promise<Page> {
 }
 
 beforeAll(async () => {
-  buildBoth();
+  buildChromium();
   said = adaptByCommandLine(LOAF);
   folder = mkdtempSync(join(tmpdir(), 'crumbshift-sources-'));
   pages = await serveDemo({ '/unsure.html': UNSURE_PAGE });

@@ -3,6 +3,7 @@ import { browser } from 'wxt/browser';
 import { defineBackground } from 'wxt/utils/define-background';
 import { openStore } from '../../store/db.ts';
 import { answerSave } from '../../store/keeper.ts';
+import { speakAsAsked } from '../../ui/words/begin.ts';
 import { addMenu, onCommand, onMenu } from './menu.ts';
 import { markTab, watchPermission } from './page-marks.ts';
 import { reworkSelection } from './selected-text.ts';
@@ -25,6 +26,8 @@ export default defineBackground(() => {
     }
     if (type !== 'save') return undefined;
     const store = openStore();
-    return answerSave(store, message, Date.now()).finally(() => store.close());
+    return speakAsAsked()
+      .then(() => answerSave(store, message, Date.now()))
+      .finally(() => store.close());
   });
 });

@@ -5,6 +5,8 @@ import { readText } from '../../../engine/read/index.ts';
 import { storeCurrent } from '../../store/current.ts';
 import { goalsFrom, loadPreferences } from '../../store/prefs.ts';
 import { keepUnread, type Unread } from '../../store/unread.ts';
+import { speakAsAsked } from '../../ui/words/begin.ts';
+import { say } from '../../ui/words/say.ts';
 
 /** What the script in the page hands over; see `selection.ts` beside the reader. */
 const Selected = z.object({
@@ -14,15 +16,6 @@ const Selected = z.object({
   title: z.string(),
 });
 type Selected = z.infer<typeof Selected>;
-
-const NOTHING: Unread = {
-  text: '',
-  why: 'Nothing was selected. Select the ingredients and the method on the page, or paste them here.',
-};
-const REFUSED: Unread = {
-  text: '',
-  why: 'The browser keeps this page closed to extensions. Copy the recipe there and paste it here.',
-};
 
 /** The longest selection among the page and its frames of the same origin; null when there is none. */
 async function selectedIn(tabId: number): Promise<Selected | null> {
@@ -38,20 +31,19 @@ async function selectedIn(tabId: number): Promise<Selected | null> {
   return longest;
 }
 
-const open = (query: '' | '?paste') =>
+const open = (query: '' | '?paste#paste') =>
   browser.tabs.create({ url: browser.runtime.getURL(`/bench.html${query}`) });
 
 async function openUnread(unread: Unread): Promise<void> {
   await keepUnread(browser.storage.session, unread);
-  await open('?paste');
+  await open('?paste#paste');
 }
 
 async function openRead({ text, url, language, title }: Selected): Promise<void> {
   const result = readText(text, { url, language, title });
   const recipe = result.ok ? result.recipes[0] : undefined;
   if (!recipe) {
-    const why = result.ok ? 'No ingredient lines were found in this text.' : result.why;
-    return openUnread({ text, why: `The selection holds no recipe that can be read. ${why}` });
+    return openUnread({ text, why: `${say('selectionNoRecipe')} ${say('noLinesFound')}` });
   }
   const goals = goalsFrom(await loadPreferences(browser.storage.local));
   await storeCurrent(browser.storage.session, { recipe, goals, corrections: {}, savedId: null });
@@ -60,10 +52,11 @@ async function openRead({ text, url, language, title }: Selected): Promise<void>
 
 /** Never rejects: what cannot be read is said in the full view. */
 export async function reworkSelection(tabId: number | undefined): Promise<void> {
+  await speakAsAsked();
   try {
     const selected = tabId === undefined ? null : await selectedIn(tabId);
-    await (selected ? openRead(selected) : openUnread(NOTHING));
+    await (selected ? openRead(selected) : openUnread({ text: '', why: say('nothingSelected') }));
   } catch {
-    await openUnread(REFUSED);
+    await openUnread({ text: '', why: say('pageRefused') });
   }
 }

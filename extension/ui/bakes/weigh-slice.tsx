@@ -1,9 +1,11 @@
+/** From the scale to net carbs: the whole dish once, then any slice of it. */
 import { useState } from 'preact/hooks';
 import type { Adaptation } from '../../../engine/model.ts';
 import { NumberField } from '../controls/number-field.tsx';
 import { amount, rangeText, short } from '../figures/format.ts';
 import { gramsOnScale, gramsRange } from '../figures/sources/source-words.ts';
 import { factorText } from '../recipe/shown-amounts.ts';
+import { say } from '../words/say.ts';
 import { cookWords } from './dish-words.ts';
 import { gramsFor, sliceNetCarbs, times } from './slice.ts';
 
@@ -16,39 +18,60 @@ interface Props {
   onDish(grams: number | null): void;
 }
 
-/** From the scale to net carbs: the whole dish once, then any slice of it. */
-export function WeighSlice({ adaptation, factor, dishGrams, onDish }: Props) {
-  const [sliceGrams, setSliceGrams] = useState<number | null>(null);
+const likely = (range: string): string => (range === '' ? '' : ` (${say('likely', range)})`);
+
+function DishField({ adaptation, factor, dishGrams, onDish }: Props) {
+  const { after, plan } = adaptation;
+  const { after: when } = cookWords(plan.family.id);
+  const about = after.cookedGrams && gramsRange(times(after.cookedGrams, factor));
+  return (
+    <NumberField
+      label={
+        factor === 1 ? say('wholeDish', when) : say('wholeDishTimes', when, factorText(factor))
+      }
+      unit="g"
+      value={dishGrams}
+      min={1}
+      max={100_000}
+      hint={dishGrams === null && about ? say('notWeighed', about) : undefined}
+      onValue={onDish}
+      onClear={() => onDish(null)}
+    />
+  );
+}
+
+/** What 100 g and the whole dish hold, and how much of it the budget allows. */
+function OfTheDish({ adaptation, factor, dishGrams }: Omit<Props, 'onDish'>) {
   const { after, goals, plan } = adaptation;
-  const words = cookWords(plan.family.id);
   const each = after.per100gCooked?.netCarbsG ?? null;
+  if (!each) return <p>{say('weighFirst', cookWords(plan.family.id).after)}</p>;
+  const most = gramsFor(after, goals.budgetG);
   const { cookedGrams: cooked } = after;
   const whole = after.whole.netCarbsG;
-  const slice = sliceGrams === null ? null : sliceNetCarbs(after, sliceGrams);
-  const most = gramsFor(after, goals.budgetG);
+  return (
+    <p class="soft">
+      {say('per100Has', amount(each.best))}
+      {likely(rangeText(each))}.{' '}
+      {most &&
+        `${say('budgetInGrams', short(goals.budgetG), gramsOnScale(most.best), gramsOnScale(most.low))} `}
+      {whole &&
+        cooked &&
+        `${say('wholeDishHas', amount(whole.best * factor), gramsRange(times(cooked, factor)))} `}
+      {say('dishWeightFrom', dishGrams === null ? after.cookedSource : say('weighedByYou'))}
+    </p>
+  );
+}
+
+export function WeighSlice(props: Props) {
+  const { adaptation } = props;
+  const [sliceGrams, setSliceGrams] = useState<number | null>(null);
+  const slice = sliceGrams === null ? null : sliceNetCarbs(adaptation.after, sliceGrams);
   return (
     <section class="weigh">
-      <div class="goals">
+      <div class="amount-row">
+        <DishField {...props} />
         <NumberField
-          label={
-            factor === 1
-              ? `Whole dish ${words.after}`
-              : `Whole dish ${words.after}, all of ${factorText(factor)}`
-          }
-          unit="g"
-          value={dishGrams}
-          min={1}
-          max={100_000}
-          hint={
-            dishGrams === null && after.cookedGrams
-              ? `not weighed yet, about ${gramsRange(times(after.cookedGrams, factor))}`
-              : undefined
-          }
-          onValue={onDish}
-          onClear={() => onDish(null)}
-        />
-        <NumberField
-          label="Your slice"
+          label={say('yourSlice')}
           unit="g"
           value={sliceGrams}
           min={0}
@@ -59,34 +82,13 @@ export function WeighSlice({ adaptation, factor, dishGrams, onDish }: Props) {
       </div>
       <div role="status">
         {slice && sliceGrams !== null && (
-          <p class="slice">
-            A slice of {short(sliceGrams)} g has{' '}
-            <strong class="slice-figure">{amount(slice.best)} g</strong> net carbs
-            {rangeText(slice) !== '' && <> (likely {rangeText(slice)})</>}.
+          <p class="slice-figure">
+            {say('sliceHas', short(sliceGrams), amount(slice.best))}
+            {likely(rangeText(slice))}.
           </p>
         )}
       </div>
-      {each ? (
-        <p class="quiet">
-          100 g of the finished dish: {amount(each.best)} g net carbs
-          {rangeText(each) !== '' && <> (likely {rangeText(each)})</>}.{' '}
-          {most && (
-            <>
-              {short(goals.budgetG)} g net carbs are in about {gramsOnScale(most.best)} g of it, and
-              may be in as little as {gramsOnScale(most.low)} g.{' '}
-            </>
-          )}
-          {whole && cooked && (
-            <>
-              The whole dish: {amount(whole.best * factor)} g net carbs in{' '}
-              {gramsRange(times(cooked, factor))}.{' '}
-            </>
-          )}
-          Weight of the dish: {dishGrams === null ? after.cookedSource : 'weighed by you'}.
-        </p>
-      ) : (
-        <p>Weigh the whole dish {words.after}: without its weight a slice cannot be worked out.</p>
-      )}
+      <OfTheDish {...props} />
     </section>
   );
 }

@@ -1,10 +1,11 @@
+/** A recipe from pasted text. */
 import { useEffect, useId, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import { readText } from '../../../engine/index.ts';
 import type { Recipe } from '../../../engine/model.ts';
 import { takeUnread } from '../../store/unread.ts';
+import { say } from '../words/say.ts';
 
-/** A recipe from pasted text. */
 export function PasteBox({ onRecipe }: { onRecipe(recipe: Recipe): void }) {
   const id = useId();
   const [text, setText] = useState('');
@@ -21,16 +22,14 @@ export function PasteBox({ onRecipe }: { onRecipe(recipe: Recipe): void }) {
     const result = readText(text);
     const recipe = result.ok ? result.recipes[0] : undefined;
     if (recipe) onRecipe(recipe);
-    else setWhy(result.ok ? 'No ingredient lines were found in this text.' : result.why);
+    else setWhy(say('noLinesFound'));
   };
   return (
     <div class="paste">
-      <label for={`${id}-text`}>
-        Paste a recipe: its title, the ingredients one on a line, then the method
-      </label>
+      <label for={`${id}-text`}>{say('pasteHow')}</label>
       <textarea
         id={`${id}-text`}
-        rows={10}
+        rows={12}
         value={text}
         aria-describedby={why ? `${id}-why` : undefined}
         aria-invalid={why !== null}
@@ -44,8 +43,8 @@ export function PasteBox({ onRecipe }: { onRecipe(recipe: Recipe): void }) {
           {why}
         </p>
       )}
-      <button type="button" class="primary" disabled={text.trim() === ''} onClick={read}>
-        Rework this recipe
+      <button type="button" class="button first" disabled={text.trim() === ''} onClick={read}>
+        {say('reworkThis')}
       </button>
     </div>
   );

@@ -1,16 +1,19 @@
-/** Sets the language of a page of the extension before it is drawn. */
+/** Sets the language of a page or worker of the extension before it says anything. */
 import { browser } from 'wxt/browser';
-import { DEFAULT_PREFERENCES, loadPreferences, type Preferences } from '../../store/prefs.ts';
+import { DEFAULT_PREFERENCES, loadPreferences } from '../../store/prefs.ts';
 import { locale, speak } from './say.ts';
 
-/** Speaks the language the user chose, or the browser's. */
-export function speakFor({ language }: Pick<Preferences, 'language'>): void {
+/** Speaks the language the user chose, or the browser's; never rejects. */
+export async function speakAsAsked(): Promise<void> {
+  const { language } = await loadPreferences(browser.storage.local).catch(
+    () => DEFAULT_PREFERENCES,
+  );
   speak(language === 'auto' ? browser.i18n.getUILanguage() : language);
-  document.documentElement.lang = locale();
 }
 
-/** Draws once the language is known; never rejects. */
+/** Draws a page once its language is known. */
 export async function beginWith(draw: () => void): Promise<void> {
-  speakFor(await loadPreferences(browser.storage.local).catch(() => DEFAULT_PREFERENCES));
+  await speakAsAsked();
+  document.documentElement.lang = locale();
   draw();
 }
