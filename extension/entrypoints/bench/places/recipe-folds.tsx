@@ -150,7 +150,7 @@ export function RecipeFolds(props: Props) {
   const { open } = props;
   return (
     <>
-      <section class="folds" aria-label={say('more')}>
+      <section class="folds" id="folds" aria-label={say('allTheRest')}>
         <FigureFolds {...props} />
         <WishFolds kitchen={props.kitchen} open={open} />
         <KeptFolds open={open} />

@@ -1,6 +1,7 @@
 /** The recipe on the bench: verdict, ingredients, method, and the rest folded. */
 
 import type { Recipe } from '../../../../engine/model.ts';
+import { Jumps } from '../../../ui/controls/jumps.tsx';
 import { AllergenAlert } from '../../../ui/figures/allergen-alert.tsx';
 import { Concerns, NotCounted, Questions } from '../../../ui/figures/concerns.tsx';
 import { webAddress } from '../../../ui/figures/format.ts';
@@ -56,6 +57,14 @@ export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRec
   });
   return (
     <>
+      <Jumps
+        label={say('partsOfRecipe')}
+        parts={[
+          ['ingredients-title', say('ingredients')],
+          ['method-title', say('method')],
+          ['folds', say('allTheRest')],
+        ]}
+      />
       <Strip open={open} />
       <article class="recipe" aria-busy={work.busy}>
         <Head recipe={adaptation.recipe} />
