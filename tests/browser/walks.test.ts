@@ -1,0 +1,209 @@
+/** Walks that a user takes: first questions, what is never eaten or used, the ways, German, in Chromium. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { LANGUAGES } from '../../extension/ui/words/say.ts';
+import { benchWith, figuresOn, goTo, LOAF_TEXT, openLine, rowsOf, settled } from './drive/bench.ts';
+import { buildChromium } from './drive/build.ts';
+import { type ChromiumRun, openChromium } from './drive/chromium.ts';
+import { EXTRA_PAGES } from './drive/extra-pages.ts';
+import { type Served, serveDemo } from './drive/server.ts';
+
+let folder: string;
+let pages: Served;
+let run: ChromiumRun;
+
+const prefer = (preferences: object) =>
+  run.inWorker(
+    `Promise.all([chrome.storage.local.set({ preferences: ${JSON.stringify({ welcomed: true, ...preferences })} }), chrome.storage.session.clear()])`,
+  );
+
+async function popupOn(path: string): Promise<Page> {
+  const page = await run.context.newPage();
+  await page.goto(`${pages.origin}/${path}`);
+  const popup = await run.click(page);
+  await popup.locator('.verdict').waitFor();
+  await settled(popup);
+  return popup;
+}
+
+beforeAll(async () => {
+  buildChromium();
+  folder = mkdtempSync(join(tmpdir(), 'crumbshift-walks-'));
+  pages = await serveDemo(EXTRA_PAGES);
+  run = await openChromium({ profile: join(folder, 'profile') });
+});
+
+afterAll(async () => {
+  await run?.close();
+  await pages?.close();
+  if (folder) rmSync(folder, { recursive: true, force: true });
+});
+
+describe('the first run', () => {
+  it('asks three questions, each with a way past, and goes by the answers', async () => {
+    const bench = await run.open('bench.html');
+    const card = bench.locator('.first-run');
+    await card.getByRole('button', { name: 'Germany, Austria, Switzerland' }).click();
+    await card.getByRole('button', { name: 'Next' }).click();
+    await card.getByRole('textbox', { name: /^Budget/ }).fill('20');
+    await card.getByRole('button', { name: 'Next' }).click();
+    await card.getByLabel('egg', { exact: true }).check();
+    await card.getByRole('button', { name: 'Done' }).click();
+    await expect.poll(() => card.count()).toBe(0);
+    await bench.reload();
+    await bench.locator('h1').first().waitFor();
+    expect(await card.count()).toBe(0);
+    const popup = await popupOn('lemon-cake.html');
+    expect(await popup.getByRole('textbox', { name: /^Budget/ }).inputValue()).toBe('20');
+    expect(await popup.locator('.nutrition').textContent()).toContain('EU rule');
+    expect(await popup.getByRole('alert').first().textContent()).toContain('egg');
+  });
+
+  it('can be skipped whole and asked for again', async () => {
+    await run.inWorker('chrome.storage.local.clear()');
+    const bench = await run.open('bench.html#settings');
+    const card = bench.locator('.first-run');
+    await card.getByRole('button', { name: 'Skip the questions' }).click();
+    await expect.poll(() => card.count()).toBe(0);
+    await bench.getByRole('button', { name: 'Ask me the first questions again' }).click();
+    await card.waitFor();
+  });
+});
+
+describe('what the user never eats', () => {
+  it('is told of in the result, above the verdict, with a way out', async () => {
+    await prefer({ avoid: ['egg', 'milk'] });
+    const popup = await popupOn('milk-rolls.html');
+    const alert = popup.locator('.alert');
+    expect(await alert.textContent()).toMatch(/Still contains (egg and milk|milk and egg)/);
+    const [above, below] = await Promise.all([
+      alert.boundingBox(),
+      popup.locator('.verdict').boundingBox(),
+    ]);
+    expect((above?.y ?? 0) + (above?.height ?? 0)).toBeLessThanOrEqual(below?.y ?? 0);
+    await popup.close();
+    const bench = await run.open('bench.html#recipe');
+    await bench.locator('.recipe .verdict').waitFor();
+    await bench
+      .locator('.alert')
+      .getByRole('button', { name: /^Look at/ })
+      .click();
+    await bench.locator('.line-panel').waitFor();
+  });
+});
+
+describe('what the user never uses', () => {
+  it('goes from this recipe and from later ones, until it is allowed again', async () => {
+    await prefer({});
+    const bench = await benchWith(run, LOAF_TEXT);
+    const first = await rowsOf(bench);
+    const came = await bench
+      .locator('.lines [data-change=added] .line-name, .lines [data-change=replaced] .line-name')
+      .first()
+      .textContent();
+    const food = came?.trim() ?? '';
+    const panel = await openLine(bench, food);
+    await panel.getByRole('button', { name: `Never use ${food}` }).click();
+    await settled(bench);
+    await expect.poll(async () => (await rowsOf(bench)).join()).not.toContain(food);
+    await goTo(bench, 'cupboard');
+    await bench.getByText(food, { exact: true }).first().waitFor();
+    const later = await benchWith(run, LOAF_TEXT.replace('Plain', 'Another'));
+    expect((await rowsOf(later)).join()).not.toContain(food);
+    await goTo(later, 'cupboard');
+    await later
+      .getByRole('button', { name: /^Allow again/ })
+      .first()
+      .click();
+    const again = await benchWith(run, LOAF_TEXT.replace('Plain', 'Third'));
+    expect(await rowsOf(again)).toEqual(first);
+  });
+});
+
+describe('the ways', () => {
+  it('are one switch: another way shows other figures at once', async () => {
+    await prefer({});
+    const popup = await popupOn('lemon-cake.html');
+    const ways = popup.locator('.ways button');
+    expect(await ways.count()).toBeGreaterThan(1);
+    const chosen = popup.locator('.ways [aria-pressed=true]');
+    const was = await figuresOn(popup);
+    const other = popup.locator('.ways [aria-pressed=false]').first();
+    const name = await other.textContent();
+    await other.click();
+    await expect.poll(() => chosen.textContent()).toBe(name);
+    await settled(popup);
+    expect((await figuresOn(popup)).now).not.toBe(was.now);
+  });
+});
+
+describe('typing', () => {
+  it('of a budget and of a food is answered within 50 ms', async () => {
+    await prefer({});
+    const bench = await benchWith(run, LOAF_TEXT);
+    const line = await openLine(bench, 'bread flour');
+    await line.getByRole('button', { name: 'Another food' }).click();
+    const took = (selector: string, text: string) =>
+      bench.evaluate(
+        async ([part, typed]) => {
+          const input = document.querySelector<HTMLInputElement>(part ?? '');
+          if (!input) throw new Error('no field');
+          const times: number[] = [];
+          for (let at = 1; at <= (typed ?? '').length; at += 1) {
+            const started = performance.now();
+            input.value = (typed ?? '').slice(0, at);
+            input.dispatchEvent(new Event('input', { bubbles: true }));
+            await Promise.resolve();
+            times.push(performance.now() - started);
+            await new Promise((done) => setTimeout(done, 30));
+          }
+          return times.sort((a, b) => a - b)[Math.floor(times.length / 2)] ?? Number.NaN;
+        },
+        [selector, text],
+      );
+    expect(await took('.food-picker input', 'whole wheat')).toBeLessThan(50);
+    expect(await took('.strip-wide .stepper input', '125')).toBeLessThan(50);
+  });
+});
+
+describe('German', () => {
+  /** English messages that a German screen must not show: whole sentences and words of their own. */
+  const english = Object.entries(LANGUAGES.en)
+    .filter(([key, { message }]) => {
+      const other = (LANGUAGES.de as Record<string, { message: string }>)[key]?.message ?? '';
+      return !/[$|]/.test(message) && message.length > 9 && !other.includes(message);
+    })
+    .map(([, { message }]) => message);
+
+  const seen = async (page: Page): Promise<string> =>
+    (await page.locator('body').innerText()).replace(/\s+/g, ' ');
+
+  beforeAll(() => prefer({ language: 'de', rule: { region: 'eu', polyols: 'half' } }));
+
+  it('goes from end to end in the popup', async () => {
+    const popup = await popupOn('lemon-cake.html');
+    const text = await seen(popup);
+    expect(text).toContain('hat etwa');
+    expect(text).toMatch(/\d,\d g/);
+    expect(english.filter((message) => text.includes(message))).toEqual([]);
+    expect(await popup.evaluate('document.documentElement.lang')).toMatch(/^de/);
+  });
+
+  it.each(['recipe', 'stove', 'buy', 'bakes', 'cupboard', 'kept', 'settings', 'paste'])(
+    'goes from end to end in the place %s',
+    async (place) => {
+      const bench = await run.open(`bench.html#${place}`);
+      await bench.locator('h1').first().waitFor();
+      await bench.evaluate(() => {
+        for (const part of document.querySelectorAll('details')) part.open = true;
+      });
+      await bench.waitForTimeout(300);
+      const text = await seen(bench);
+      expect(english.filter((message) => text.includes(message))).toEqual([]);
+      await bench.close();
+    },
+  );
+});
