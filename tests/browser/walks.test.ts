@@ -179,7 +179,7 @@ describe('German', () => {
     .map(([, { message }]) => message);
 
   const seen = async (page: Page): Promise<string> =>
-    (await page.locator('body').innerText()).replace(/\s+/g, ' ');
+    ((await page.locator('body').textContent()) ?? '').replace(/\s+/g, ' ');
 
   beforeAll(() => prefer({ language: 'de', rule: { region: 'eu', polyols: 'half' } }));
 
