@@ -192,7 +192,7 @@ describe('the recipe place', () => {
     const free = await rowsOf(bench);
     const pantry = bench.locator('.pantry');
     await pantry.locator('summary').click();
-    await pantry.getByLabel('Another food I have').fill('vital wheat gluten');
+    await pantry.getByLabel('Something else I have').fill('vital wheat gluten');
     await pantry.locator('.found button').first().click();
     await pantry.locator('.chips li', { hasText: 'vital wheat gluten' }).waitFor();
     await bench.getByLabel('Add only what I have').check();
