@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Plan, Tally } from '../../engine/model.ts';
-import { allCautions, allergenChange, cautionsFor } from '../../engine/tally/cautions.ts';
-import { tally } from '../../engine/tally/index.ts';
-import { makeFood, makeIngredient, makeTable, makeWeight } from './fixtures.ts';
+import type { Plan, Tally } from '../../../engine/model.ts';
+import { allCautions, cautionsFor } from '../../../engine/tally/cautions/cautions.ts';
+import { tally } from '../../../engine/tally/index.ts';
+import { allergenChange } from '../../../engine/tally/verdict/allergen-change.ts';
+import { makeFood, makeIngredient, makeTable, makeWeight } from '../fixtures.ts';
 
 const flour = makeFood(
   'bread-flour',
@@ -20,7 +21,11 @@ const almond = makeFood(
   { allergens: ['tree nuts'] },
 );
 const xylitol = makeFood('xylitol', { carbohydrateG: 100, fiberG: 0, polyolsG: { xylitol: 100 } });
-const foods = makeTable(flour, gluten, almond, xylitol);
+const psyllium = makeFood('psyllium-husk-powder', { carbohydrateG: 80, fiberG: 78 });
+const noodles = makeFood('konjac-noodles', { carbohydrateG: 3, fiberG: 3 });
+// SR 173468: 38,758 mg of sodium in 100 g.
+const salt = makeFood('salt', { carbohydrateG: 0, fiberG: 0, sodiumMg: 38758 });
+const foods = makeTable(flour, gluten, almond, xylitol, psyllium, noodles, salt);
 
 const reckon = (rows: [string, number][]): Tally =>
   tally(
@@ -85,14 +90,16 @@ describe('cautions', () => {
     const shown = cautionsFor(inputOf([['bread-flour', 50]], [['xylitol', 30]]));
     expect(shown[0]?.text).toBe('Estimates. Not for working out insulin doses.');
     expect(shown.length).toBeLessThanOrEqual(4);
-    expect(shown[1]?.code).toBe('XYLITOL_DOGS');
+    // A fall of 20 g of net carbs in the user's blood goes before the dog's.
+    expect(shown.slice(1, 3).map(({ code }) => code)).toEqual(['FEWER_CARBS_HYPO', 'XYLITOL_DOGS']);
     const same: [string, number][] = [['almond-flour', 10]];
     const nothing = cautionsFor(inputOf(same, same));
     expect(nothing.map(({ code }) => code)).toEqual(['ESTIMATES', 'RAW_DOUGH']);
   });
 
   it('speaks of low blood sugar when carbs fall by 30 % or 15 g', () => {
-    expect(codes([['bread-flour', 50]], [['almond-flour', 50]])).toContain('FEWER_CARBS_HYPO');
+    expect(codes([['bread-flour', 40]], [['almond-flour', 40]])).toContain('FEWER_CARBS_HYPO');
+    expect(codes([['bread-flour', 10]], [['bread-flour', 6]])).toContain('FEWER_CARBS_HYPO');
     expect(codes([['bread-flour', 50]], [['bread-flour', 45]])).not.toContain('FEWER_CARBS_HYPO');
   });
 
@@ -115,13 +122,60 @@ describe('cautions', () => {
     expect(old.indexOf('POLYOLS')).toBeGreaterThan(-1);
   });
 
-  it('speaks of ketoacidosis when a serving falls below 10 g, unless told it does not apply', () => {
-    const input = inputOf([['bread-flour', 50]], [['almond-flour', 50]]);
-    const of = (sglt2?: boolean): string[] =>
-      allCautions(sglt2 === undefined ? input : { ...input, person: { sglt2 } }).map((n) => n.code);
-    expect(of()).toContain('SGLT2_KETOACIDOSIS');
-    expect(of(false)).not.toContain('SGLT2_KETOACIDOSIS');
-    expect(codes([['bread-flour', 50]], [['bread-flour', 25]])).not.toContain('SGLT2_KETOACIDOSIS');
+  it('states the fall, and says it more strongly from 30 g on', () => {
+    const textOf = (after: number): string[] =>
+      allCautions(inputOf([['bread-flour', 100]], [['bread-flour', after]]))
+        .filter(({ code }) => code.endsWith('FEWER_CARBS_HYPO'))
+        .map(({ code, text }) => `${code}: ${text.split('.')[0]}`);
+    // 70.13 g of net carbs in 100 g of the flour.
+    expect(textOf(60)).toEqual([
+      'FEWER_CARBS_HYPO: A serving has 28 g less net carbs than the original',
+    ]);
+    expect(textOf(57)).toEqual([
+      'MUCH_FEWER_CARBS_HYPO: A serving has 30 g less net carbs than the original, which is a large fall',
+    ]);
+    expect(textOf(95)).toEqual([]);
+  });
+
+  it('speaks of ketoacidosis only to those who say it concerns them, of servings with hardly any carbs', () => {
+    const of = (grams: number, sglt2?: boolean): string[] => {
+      const input = inputOf([['bread-flour', 50]], [['almond-flour', grams]]);
+      return allCautions(sglt2 === undefined ? input : { ...input, person: { sglt2 } }).map(
+        ({ code }) => code,
+      );
+    };
+    expect(of(50, true)).toContain('SGLT2_KETOACIDOSIS');
+    expect(of(50)).not.toContain('SGLT2_KETOACIDOSIS');
+    expect(of(50, false)).not.toContain('SGLT2_KETOACIDOSIS');
+    expect(of(150, true)).not.toContain('SGLT2_KETOACIDOSIS');
+  });
+
+  it('warns of swelling powders, not of konjac noodles', () => {
+    expect(codes([['bread-flour', 50]], [['psyllium-husk-powder', 5]])).toContain('SWELLING_FIBRE');
+    expect(codes([['bread-flour', 50]], [['konjac-noodles', 100]])).not.toContain('SWELLING_FIBRE');
+  });
+
+  it('calls a serving salty from 1.5 g of sodium, with its salt', () => {
+    const salty = (grams: number) =>
+      allCautions(inputOf([['salt', grams]], [['salt', grams]])).filter(
+        ({ code }) => code === 'SALTY',
+      );
+    expect(salty(3.8)).toEqual([]);
+    expect(salty(4)[0]?.text).toContain('about 3.9 g of salt');
+  });
+
+  it.each([
+    ['A puree for babies of six months', 'NOT_WITHOUT_CARE_TEAM'],
+    ['Good while pregnant', 'NOT_WITHOUT_CARE_TEAM'],
+    ['A renal diet stew', 'KIDNEYS'],
+    ['Kidney-friendly soup', 'KIDNEYS'],
+    ['Marzipan from bitter almonds', 'BITTER_KERNELS'],
+  ])("hears the page's words: %s", (words, code) => {
+    const same: [string, number][] = [['almond-flour', 10]];
+    const said = (text: string) =>
+      allCautions({ ...inputOf(same, same), words: text }).map((one) => one.code);
+    expect(said(words)).toContain(code);
+    expect(said('Steak and kidney pie, baby carrots')).not.toContain(code);
   });
 
   it('speaks of polyols above 10 g a serving', () => {

@@ -1,0 +1,122 @@
+/** When each caution applies, the gravest first: only the first ones are shown. */
+import { hasTag } from '../../foods/tags.ts';
+import type { Family, Food } from '../../model.ts';
+import type { CautionFacts } from './caution-facts.ts';
+
+/** Fall of net carbs a serving that is told, and from which on it is told more strongly, g. Own choice. */
+const FALL_G = 15;
+const FALL_SHARE = 0.3;
+const LARGE_FALL_G = 30;
+/** A serving with hardly any carbohydrate, g. Own choice. */
+const NEARLY_NONE_G = 5;
+/** Most sodium of a serving before it is called salty, mg; three quarters of the WHO's limit for a day. */
+const SALTY_MG = 1500;
+
+export const fallOf = ({ change }: CautionFacts): number => Math.max(0, -change('netCarbsG'));
+
+function cutsCarbs(facts: CautionFacts): boolean {
+  const start = facts.before.perServing.netCarbsG?.best ?? 0;
+  const fall = fallOf(facts);
+  return fall >= FALL_G || (start > 0 && fall / start >= FALL_SHARE);
+}
+
+const polyolsMatter = ({ after, now }: CautionFacts): boolean => {
+  const per100 = after.per100gCooked?.polyolsG?.best ?? 0;
+  return now('polyolsG') > 10 || per100 > 10;
+};
+
+const hasPolyol =
+  (...kinds: readonly string[]) =>
+  ({ per100g }: Food): boolean =>
+    kinds.some((kind) => (per100g.polyolsG?.[kind] ?? 0) > 0);
+
+const hasGluten = (food: Food): boolean => food.allergens.includes('gluten');
+
+/** The original had it too, so the reader is warned later in the order. */
+const hadGluten = ({ served, plan, foods }: CautionFacts): boolean => {
+  const replaced = plan.swaps.map(({ from }) => (from === null ? null : foods.byId(from.foodId)));
+  const kept = served.filter(({ added }) => !added).map(({ food }) => food);
+  return [...replaced, ...kept].some((food) => food !== null && hasGluten(food));
+};
+
+/** Powders that swell; konjac noodles and rice have swollen already. */
+const isSwellingPowder = (food: Food): boolean =>
+  hasTag(food, 'psyllium') || food.id === 'konjac-glucomannan';
+
+const isMeatOrFish = ({ group, state }: Food): boolean =>
+  state === 'raw' && (group === 'meat and poultry' || group === 'fish and seafood');
+
+const DOUGHS: ReadonlySet<Family> = new Set<Family>([
+  'lean-yeast-bread',
+  'enriched-yeast-bread',
+  'flatbread',
+  'tortilla',
+  'quick-bread',
+  'pancake',
+  'biscuit',
+  'cookie',
+  'cake',
+  'brownie',
+  'pie-crust',
+  'cracker',
+  'fresh-pasta',
+]);
+
+const CARE_WORDS =
+  /\b(?:baby food|bab(?:y|ies)[- ](?:led|friendly)|for (?:babies|infants|toddlers)|infants?|toddlers?|weaning|pregnan\w*|breast-?feeding|lactation|gestational)\b/i;
+const KIDNEY_WORDS =
+  /\b(?:renal|dialysis|ckd|kidney(?:s)?(?:[- ](?:friendly|diet|disease|patients?)))\b/i;
+
+type Trigger = readonly [code: string, applies: (facts: CautionFacts) => boolean];
+
+/** Thresholds are common practice, no source, unless the caution's own source gives the number. */
+export const TRIGGERS: readonly Trigger[] = [
+  ['BITTER_KERNELS', ({ words }) => /bitter almond|apricot[- ]kernel/i.test(words)],
+  ['MUCH_FEWER_CARBS_HYPO', (f) => fallOf(f) >= LARGE_FALL_G],
+  ['FEWER_CARBS_HYPO', (f) => cutsCarbs(f) && fallOf(f) < LARGE_FALL_G],
+  [
+    'SGLT2_KETOACIDOSIS',
+    (f) => f.person?.sglt2 === true && cutsCarbs(f) && f.now('netCarbsG') < NEARLY_NONE_G,
+  ],
+  [
+    'NOT_WITHOUT_CARE_TEAM',
+    ({ person, words }) => person?.needsCarePlan === true || CARE_WORDS.test(words),
+  ],
+  ['KIDNEYS', ({ words }) => KIDNEY_WORDS.test(words)],
+  ['XYLITOL_DOGS', ({ eats }) => eats(hasPolyol('xylitol'))],
+  ['MORE_PROTEIN', (f) => f.person?.kidneyDisease === true || f.change('proteinG') > 15],
+  ['GLUTEN', (f) => f.adds(hasGluten) && !hadGluten(f)],
+  ['SWELLING_FIBRE', ({ adds }) => adds(isSwellingPowder)],
+  ['POTASSIUM', ({ adds }) => adds(({ per100g }) => (per100g.potassiumMg ?? 0) > 5000)],
+  [
+    'DRY_BEANS',
+    ({ eats, words }) =>
+      eats(({ name, state }) => state === 'dry' && /\b(?:kidney|white) bean/.test(name)) &&
+      /slow cooker/i.test(words),
+  ],
+  ['SALTY', ({ now }) => now('sodiumMg') >= SALTY_MG],
+  ['ALLULOSE', ({ now }) => now('alluloseG') > 10],
+  ['POLYOLS', polyolsMatter],
+  ['MORE_FIBRE', ({ change }) => change('fiberG') >= 8],
+  [
+    'CHECK_WITH_METER',
+    ({ adds }) =>
+      adds((food) => hasTag(food, 'label-fibre') || hasPolyol('maltitol', 'isomalt')(food)),
+  ],
+  ['CENTRE_TEMPERATURE', ({ eats }) => eats(isMeatOrFish)],
+  [
+    'ALCOHOL',
+    ({ served }) =>
+      served.some((s) => ((s.food.per100g.alcoholG ?? 0) * s.gramsPerServing) / 100 > 1),
+  ],
+  [
+    'ACRYLAMIDE',
+    ({ words, family }) =>
+      family === 'breaded-food' ||
+      (family === 'potato-dish' && /fr(y|ied)|roast|toast/i.test(words)),
+  ],
+  ['LABEL_CARBS', ({ adds }) => adds(({ name }) => /\bblend\b|sugar-free/i.test(name))],
+  ['GLUTEN', (f) => f.adds(hasGluten) && hadGluten(f)],
+  ['XANTHAN_INFANTS', ({ adds }) => adds(({ id }) => id === 'xanthan-gum')],
+  ['RAW_DOUGH', ({ family }) => DOUGHS.has(family)],
+];
