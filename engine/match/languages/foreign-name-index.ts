@@ -36,6 +36,10 @@ export interface NameIndex {
   headLast: boolean;
   quality: ReadonlySet<string>;
   states: ReadonlyMap<string, State>;
+  /** Words before what the food lacks: 'sans', 'ohne'. */
+  without: ReadonlySet<string>;
+  /** Every word of the listed names. */
+  vocabulary: ReadonlySet<string>;
   /** Words that take the juice, and those that take the peel, of a citrus fruit. */
   juice: ReadonlySet<string>;
   zest: ReadonlySet<string>;
@@ -107,6 +111,8 @@ function build(code: Code): NameIndex {
         [...foldedSet(grammar[state])].map((word) => [word, state] as const),
       ),
     ),
+    without: foldedSet(grammar.without),
+    vocabulary: new Set(entries.flatMap(([words]) => words.map((word) => word.text))),
     juice: foldedSet(grammar.juice),
     zest: foldedSet(grammar.zest),
     wordsOf,

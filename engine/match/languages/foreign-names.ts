@@ -7,6 +7,7 @@ import type { Food, Item, Line, Match } from '../../model.ts';
 import falseFriends from '../data/false-friends.json' with { type: 'json' };
 import type { State } from '../name-words.ts';
 import { plainText } from '../normalise.ts';
+import { endOfCompound, isAkin, withoutLacking, withoutSlips } from './foreign-fallback.ts';
 import { type NameIndex, nameIndex, otherIndexes, type Word } from './foreign-name-index.ts';
 import { inState } from './siblings.ts';
 
@@ -16,6 +17,8 @@ const WITHOUT_QUALITY = 0.92;
 const OTHER_STATE = 0.91;
 const HEAD = 0.65;
 const DOUBTFUL = 0.45;
+const SLIP = 0.6;
+const COMPOUND = 0.5;
 const CHOICE = 0.9;
 const ANY_LANGUAGE = 0.7;
 
@@ -25,6 +28,8 @@ const LONGEST = 6;
 const CHANGING: ReadonlySet<State> = new Set(['cooked', 'dry']);
 /** A longer preparation tells what to do with the food, not in which state it is. */
 const SHORT_PREPARATION = 2;
+/** A longer note is a remark: 'the peel may be bitter'. */
+const SHORT_NOTE = 6;
 const CANNED_UNITS: ReadonlySet<string | null> = new Set(['can', 'jar', 'tin']);
 /** Herbs by these are fresh ones. */
 const FRESH_UNITS: ReadonlySet<string | null> = new Set(['bunch', 'sprig']);
@@ -89,12 +94,15 @@ function longestRun(words: readonly Word[], index: NameIndex): Run | null {
  * A name with words that are not known. They make another food of it when they name one themselves
  * or stand where the head does ('farine de banane', 'Tomaten-Creme'): then there is no match.
  */
-function headName(words: readonly Word[], index: NameIndex): Found | null {
+function headName(words: readonly Word[], index: NameIndex, foods: FoodTable): Found | null {
   const bare = essential(words, index);
   const run = longestRun(bare, index);
   if (!run) return null;
   const rest = [...bare.slice(0, run.from), ...bare.slice(run.to)];
-  if (rest.some((word) => index.idOf([word]) !== null)) return null;
+  const others = rest.map((word) => index.idOf([word]));
+  // 'Champignons de Paris blancs': two words at the start tell the food, whatever else 'blanc' names
+  const isTold = !index.headLast && run.from === 0 && run.to > 1;
+  if (!isTold && others.some((id) => id !== null && !isAkin(id, run.id, foods))) return null;
   // 'Soupe de légumes' is no vegetable
   if (!index.headLast && run.from > 0) return null;
   const isHead = index.headLast ? run.to === bare.length : true;
@@ -186,7 +194,8 @@ function takenPart(
 ): Food | null {
   const fruit = food.id.replace(/-zest$/, '');
   if (!CITRUS.has(fruit)) return null;
-  const note = line.items.length === 1 ? (line.note ?? '') : '';
+  const isRemark = (line.note ?? '').split(' ').length > SHORT_NOTE;
+  const note = line.items.length === 1 && !isRemark ? (line.note ?? '') : '';
   const words = index.wordsOf(`${item.preparation ?? ''} ${note}`).map((word) => word.folded);
   if (words.some((word) => index.juice.has(word))) return foods.byId(`${fruit}-juice`);
   return words.some((word) => index.zest.has(word)) ? foods.byId(`${fruit}-zest`) : null;
@@ -216,10 +225,41 @@ function asAsked(
   return toMatch({ ...found, confidence, reason: `${found.reason}, ${stated.state}` }, stated);
 }
 
-const named = (name: string, line: Line, index: NameIndex): Found | null => {
-  const words = index.wordsOf(name.replace(/\([^)]*\)?/g, ' '));
-  return widerName(words, line, index) ?? wholeName(words, index) ?? headName(words, index);
+const named = (name: string, line: Line, index: NameIndex, foods: FoodTable): Found | null => {
+  const all = index.wordsOf(name.replace(/\([^)]*\)?/g, ' '));
+  const known = widerName(all, line, index) ?? wholeName(all, index);
+  if (known) return known;
+  const words = withoutLacking(all, index);
+  const shorter = words.length < all.length ? wholeName(words, index) : null;
+  return (
+    shorter ??
+    firstOfSlash(name, index) ??
+    headName(words, index, foods) ??
+    withSlips(words, index) ??
+    atEnd(words, index, foods)
+  );
 };
+
+/** 'Butter/Margarine', 'Sahne / Obers': the first of two names. */
+function firstOfSlash(name: string, index: NameIndex): Found | null {
+  const [first = '', ...others] = name.split('/');
+  if (others.length === 0) return null;
+  const found = wholeName(index.wordsOf(first), index);
+  return found && { ...found, confidence: found.confidence * CHOICE };
+}
+
+function withSlips(words: readonly Word[], index: NameIndex): Found | null {
+  const mended = withoutSlips(words, index);
+  const found = mended && wholeName(mended, index);
+  const read = mended?.map((word) => word.text).join(' ');
+  return found && { ...found, confidence: SLIP, reason: `${found.reason} (read as '${read}')` };
+}
+
+function atEnd(words: readonly Word[], index: NameIndex, foods: FoodTable): Found | null {
+  const id = endOfCompound(essential(words, index), index, foods);
+  const reason = `only the end of the name is known, in ${index.language}`;
+  return id === null ? null : { id, confidence: COMPOUND, reason };
+}
 
 /** The food a name stands for in a language other than English, or null. */
 export function matchOtherLanguage(
@@ -230,7 +270,7 @@ export function matchOtherLanguage(
 ): Match | null {
   const index = nameIndex(language);
   if (!index) return null;
-  const found = named(item.name, line, index);
+  const found = named(item.name, line, index, foods);
   if (found) return asAsked(found, item, line, index, foods);
   for (const other of item.alternatives) {
     const choice = wholeName(index.wordsOf(other.name), index);
