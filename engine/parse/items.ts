@@ -112,7 +112,6 @@ const lastIndex = (run: readonly Token[] | undefined): number => run?.at(-1)?.in
 /** The preparation of one food among several: what stands before it, and after the last all the rest. */
 function preparationOf(parts: Parts, foods: readonly Token[][], i: number): string | null {
   const isLast = i === foods.length - 1;
-  if (isLast && parts.lifted.length + parts.preps.length === 0) return null;
   const from = i === 0 ? -1 : lastIndex(foods[i - 1]);
   const to = lastIndex(foods[i]);
   const own = parts.lifted.filter(([t]) => t && t.index > from && (isLast || t.index <= to));

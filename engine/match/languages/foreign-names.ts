@@ -271,7 +271,7 @@ export function matchOtherLanguage(
   const index = nameIndex(language);
   if (!index) return null;
   const found = named(item.name, line, index, foods);
-  if (found) return asAsked(found, item, line, index, foods);
+  if (found && found.confidence > SLIP) return asAsked(found, item, line, index, foods);
   for (const other of item.alternatives) {
     const choice = wholeName(index.wordsOf(other.name), index);
     if (!choice) continue;
@@ -279,7 +279,7 @@ export function matchOtherLanguage(
     const confidence = choice.confidence * CHOICE;
     return asAsked({ ...choice, confidence, reason }, item, line, index, foods);
   }
-  return null;
+  return found && asAsked(found, item, line, index, foods);
 }
 
 /**

@@ -91,6 +91,12 @@ const isPeppermintSweet = ({ name, preparation, amounts: [first] }: Item): boole
   /^(?:hard )?peppermints?$/i.test(name.trim()) &&
   (/crush|broken/i.test(preparation ?? '') || (/s$/i.test(name) && first !== undefined));
 
+/** Coriander by the teaspoon is the ground seed; leaves are chopped, or come by the bunch. */
+const isGroundCoriander = ({ name, preparation, amounts: [first] }: Item): boolean =>
+  /^coriander$/i.test(name.trim()) &&
+  first?.unit === 'tsp' &&
+  !/fresh|chop|leaf|leaves|torn|pick/i.test(preparation ?? '');
+
 /** Cocktail and dessert usage: the sweet canned product. */
 const isCreamOfCoconut = ({ name }: Item): boolean => /\bcream of coconut\b/i.test(name);
 
@@ -106,6 +112,7 @@ interface SpecialName {
 const SPECIAL_NAMES: readonly SpecialName[] = [
   { reads: 'sweetened coconut cream', when: isCreamOfCoconut },
   { reads: 'peppermint candy', when: isPeppermintSweet },
+  { reads: 'ground coriander', when: isGroundCoriander },
   { reads: 'rye whiskey', when: isPouredRye },
   { reads: 'stevia erythritol blend', when: isBulkSweetener },
   { reads: 'canned biscuits', when: isCannedBiscuit },
@@ -113,7 +120,7 @@ const SPECIAL_NAMES: readonly SpecialName[] = [
   { reads: 'mashed potato', when: isMash },
   { reads: 'jelly crystals', when: isPacketJelly },
   { reads: 'chips by the cup', when: isCupOfChips },
-  { reads: 'flaked coconut', when: isMeasuredCoconut },
+  { reads: 'dried coconut', when: isMeasuredCoconut },
   { reads: 'bell pepper', when: isVegetablePepper },
   { reads: 'black pepper', when: isBarePepper },
   { reads: 'tomato paste', when: isSpoonedPuree },

@@ -129,6 +129,14 @@ function extend(tokens: readonly Token[], i: number, lex: Lexicon, run: Run): nu
     const next = readOr(tokens, i, lex, run);
     if (next !== null) return next;
   }
+  // 'boîte de 400 g de tomates', 'tub of 250 g mascarpone'
+  if (run.last?.kind === 'container' && (lex.of.has(t.low) || lex.each.has(t.low))) {
+    const size = readMeasure(tokens, i + 1, lex);
+    if (size && isMeasured(size.value.unit)) {
+      push(run, size.value, 'each');
+      return size.next;
+    }
+  }
   // '4 x chicken thighs'
   if (lex.times.has(t.low) && run.last === null && isWord(tokens[i + 1])) return i + 1;
   if (isDash(t) || lex.ranges.has(t.low)) {

@@ -94,7 +94,7 @@ export function juxtapose(run: Run, measure: Measure): boolean {
   }
   if (unit === null || unit === run.last) return false;
   const sized = run.last === null && isMeasured(unit);
-  if (sized && last && SPOONED.has(unit.name)) {
+  if (sized && last && amount.max === null && SPOONED.has(unit.name)) {
     run.amounts = [];
     push(
       run,

@@ -24,20 +24,20 @@ export const isDash = (t: Token | undefined): boolean => isMark(t) && DASH.has(t
 
 /** The part that a word names after a number word: a quarter in 'three quarters'. */
 function partOf(low: string, lex: Lexicon): number | null {
-  const value = lex.numbers.get(low) ?? (low.endsWith('s') ? lex.numbers.get(low.slice(0, -1)) : 0);
+  const value = lex.numbers.get(low) ?? lex.numbers.get(low.replace(/s$/, ''));
   return value && value < 0.5 ? value : null;
 }
 
 /** A value below one at `i`, after 'and': '1/2', 'media', 'a half', 'three quarters'. */
 function readFraction(tokens: readonly Token[], i: number, lex: Lexicon): Read<number> | null {
   const t = tokens[i];
-  const value = isNumber(t) ? t.value : lex.numbers.get(t?.low ?? '');
-  if (t === undefined || value === undefined) return null;
-  if (value > 0 && value < 1) return found(value, i + 1);
+  const value = isNumber(t) ? t.value : numberWord(tokens, i, lex);
+  if (!t || !value) return null;
+  if (value < 1) return found(value, i + 1);
   const part = isWord(t) ? partOf(lowAt(tokens, i + 1), lex) : null;
   if (part !== null && value * part < 1) return found(value * part, i + 2);
-  const half = lex.articles.has(t.low) ? lex.numbers.get(lowAt(tokens, i + 1)) : undefined;
-  return half !== undefined && half < 1 ? found(half, i + 2) : null;
+  const half = lex.articles.has(t.low) ? numberWord(tokens, i + 1, lex) : 0;
+  return half > 0 && half < 1 ? found(half, i + 2) : null;
 }
 
 /** A whole number with the fraction that 'and' joins to it, if there is one. */
@@ -50,6 +50,12 @@ function withFraction(
   const joined = Number.isInteger(value) && isAt(lex.and, tokens, next);
   const part = joined ? readFraction(tokens, next + 1, lex) : null;
   return part ? found(value + part.value, part.next) : found(value, next);
+}
+
+/** 'Two dozen', '2 hundred': the number times the word behind it. */
+function multiplied(number: Read<number>, tokens: readonly Token[], lex: Lexicon): Read<number> {
+  const times = numberWord(tokens, number.next, lex);
+  return MULTIPLIERS.has(times) ? found(number.value * times, number.next + 1) : number;
 }
 
 /** A number at `i`: digits, a number word, 'half a', 'a dozen', 'three quarters'; null when none. */
@@ -65,13 +71,13 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
     return MULTIPLIERS.has(times) ? found(whole.value * times, whole.next + 1) : whole;
   }
   if (!isWord(t)) return null;
-  const first = lex.numbers.get(t.low);
-  if (first === undefined) return null;
+  const first = numberWord(tokens, i, lex);
+  if (first === 0) return null;
   let value = first;
   let next = i + 1;
   if (lex.articles.has(t.low)) {
-    const follow = lex.numbers.get(lowAt(tokens, next));
-    if (follow === undefined) return found(value, next);
+    const follow = numberWord(tokens, next, lex);
+    if (follow === 0) return found(value, next);
     value = follow;
     next++;
   } else {
@@ -82,12 +88,8 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
     } else if (value < 1 && isAt(lex.articles, tokens, next)) next++;
   }
   if (isAt(lex.pairs, tokens, next - 1) && isAt(lex.of, tokens, next)) next++;
-  const times = numberWord(tokens, next, lex);
-  if (MULTIPLIERS.has(times)) {
-    value *= times;
-    next++;
-  }
-  return lex.articles.has(t.low) ? found(value, next) : withFraction(value, next, tokens, lex);
+  const all = multiplied(found(value, next), tokens, lex);
+  return lex.articles.has(t.low) ? all : withFraction(all.value, all.next, tokens, lex);
 }
 
 /** Where the upper end of a range may begin: 'to', a dash, '3- to 4-pound'; 0 when nothing links. */

@@ -12,7 +12,7 @@ const QUOTES = new Set(`'’‘"“”%`);
 /** Plurals that no rule of spelling undoes ('leaves' -> 'leaf'), so that matching meets one form. */
 function singular(t: Token, lex: Lexicon): Token {
   const one = lex.singulars.get(t.low);
-  return one === undefined ? t : { ...t, text: one, low: one };
+  return one ? { ...t, text: one, low: one } : t;
 }
 
 /** Whether a lead counts things, so that a size word within the name sizes them. */

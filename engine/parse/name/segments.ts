@@ -13,6 +13,9 @@ export interface Bracket {
   at: number;
 }
 
+/** Longest remark that calls the whole line optional wherever the word stands in it. */
+const SHORT_REMARK = 4;
+
 const ALWAYS = new Set(',;:|—');
 const OPEN = new Set('([{');
 const CLOSE = new Set(')]}');
@@ -111,7 +114,8 @@ export function isPurposeAt(tokens: readonly Token[], i: number, lex: Lexicon): 
 export function classify(seg: readonly Token[], lex: Lexicon): SegmentKind {
   const first = seg[0];
   if (!first) return 'note';
-  if (someOf(seg, lex.optional)) return 'optional';
+  // 'reserve 1 tbsp for the optional rim' is about a part of it
+  if (someOf(seg.length > SHORT_REMARK ? seg.slice(0, 1) : seg, lex.optional)) return 'optional';
   if (isPurposeAt(seg, 0, lex)) return 'purpose';
   if (someOf(seg, lex.referenceWords)) return 'reference';
   if (lex.plus.has(first.low) && readMeasure(seg, 1, lex)) return 'note';

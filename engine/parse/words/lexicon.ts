@@ -69,6 +69,10 @@ function words(list: string | undefined): string[] {
   return list ? list.split(' ').map((w) => w.replaceAll('_', ' ')) : [];
 }
 
+/** Entries of a part that a language's file may leave out. */
+const entriesOf = <T>(part: Readonly<Record<string, T>> | undefined): [string, T][] =>
+  Object.entries(part ?? {});
+
 function addUnit(units: Map<string, Unit>, name: string, kind: string, forms: string): void {
   const unit: Unit = { name, kind: kind as UnitKind, scale: 1 };
   for (const form of words(forms)) units.set(form, unit);
@@ -76,20 +80,19 @@ function addUnit(units: Map<string, Unit>, name: string, kind: string, forms: st
 
 function compile(language: string, data: LanguageData): Lexicon {
   const units = new Map<string, Unit>();
-  for (const [name, unit] of Object.entries(SHARED_UNITS))
-    addUnit(units, name, unit.kind, unit.forms);
-  for (const [name, [kind = 'piece', forms = '']] of Object.entries(data.units))
+  for (const [name, unit] of entriesOf(SHARED_UNITS)) addUnit(units, name, unit.kind, unit.forms);
+  for (const [name, [kind = 'piece', forms = '']] of entriesOf(data.units))
     addUnit(units, name, kind, forms);
   const byName = new Map([...units.values()].map((unit) => [unit.name, unit]));
-  for (const [form, [scale = 1, name = '']] of Object.entries(data.scaled ?? {})) {
+  for (const [form, [scale = 1, name = '']] of entriesOf(data.scaled)) {
     const base = byName.get(String(name));
     if (base) units.set(form, { ...base, scale: Number(scale) });
   }
   const exactUnits = new Map<string, Unit>();
-  for (const [form, name] of Object.entries(data.exactUnits ?? {}))
+  for (const [form, name] of entriesOf(data.exactUnits))
     exactUnits.set(form, { name, kind: 'volume', scale: 1 });
   const unitsBefore = new Map<string, { unit: Unit; foods: ReadonlySet<string> }>();
-  for (const [form, [name = '', foods = '']] of Object.entries(data.unitsBefore ?? {})) {
+  for (const [form, [name = '', foods = '']] of entriesOf(data.unitsBefore)) {
     const unit = byName.get(name) ?? { name, kind: 'small', scale: 1 };
     unitsBefore.set(form, { unit, foods: new Set(words(foods)) });
   }
@@ -106,9 +109,9 @@ function compile(language: string, data: LanguageData): Lexicon {
   return {
     ...sets,
     language,
-    numbers: new Map(Object.entries(data.numbers)),
-    suffixUnits: Object.entries(data.suffixUnits ?? {}),
-    singulars: new Map(Object.entries(data.singulars ?? {})),
+    numbers: new Map(entriesOf(data.numbers)),
+    suffixUnits: entriesOf(data.suffixUnits),
+    singulars: new Map(entriesOf(data.singulars)),
     units,
     byName,
     exactUnits,

@@ -102,8 +102,7 @@ export function lowAt(tokens: readonly Token[], i: number): string {
 
 /** Whether the token at `i` is one of `words`. */
 export function isAt(words: ReadonlySet<string>, tokens: readonly Token[], i: number): boolean {
-  const t = tokens[i];
-  return t !== undefined && words.has(t.low);
+  return words.has(lowAt(tokens, i));
 }
 
 /** Whether some token is one of `words`. */
