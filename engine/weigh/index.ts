@@ -14,6 +14,7 @@ import { lostBlankNote } from './lost-blank.ts';
 import { withGrain } from './measured/salt-grain.ts';
 import type { Weighed } from './measured/volume.ts';
 import { type Reading, readingsOf } from './readings.ts';
+import { likelyMeant } from './unlikely-counts.ts';
 import { weighReading } from './weigh-reading.ts';
 
 export type { Region } from '../units.ts';
@@ -97,6 +98,21 @@ function millilitres(reading: Reading, region: Region): number | null {
   return parts.includes(null) ? null : parts.reduce<number>((sum, ml) => sum + (ml ?? 0), 0);
 }
 
+/** A reading in grams; a count that would make a mountain as what it most likely means. */
+function likelyWeighed(
+  reading: Reading,
+  item: Item,
+  food: Food | null,
+  text: string,
+  region: Region,
+): Weighed | null {
+  const weigh = (one: Reading): Weighed | null => weighReading(one, item, food, text, region);
+  const weighed = weigh(reading);
+  const likely = likelyMeant(reading, weighed, food, text, weigh);
+  const other = likely && weigh(likely.reading);
+  return other ? { ...other, assumptions: [...other.assumptions, likely.assumption] } : weighed;
+}
+
 /** All readings of an item in grams, the most trusted first; the earlier one among equals. */
 function weighedReadings(
   item: Item,
@@ -107,7 +123,7 @@ function weighedReadings(
 ): Read[] {
   const read = readingsOf(item, text).flatMap((reading, order): Read[] => {
     if (order > 0 && isShape(reading, written)) return [];
-    const weighed = weighReading(reading, item, food, text, region);
+    const weighed = likelyWeighed(reading, item, food, text, region);
     if (!weighed || !(weighed.grams.best > 0)) return [];
     return [
       {
