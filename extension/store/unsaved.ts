@@ -3,6 +3,7 @@
  * of its own that stands in the full page's address. Held in `storage.session`, gone with the browser.
  */
 import { Current, sameRecipe } from './current.ts';
+import { sameWork } from './saved.ts';
 
 /** The part of `browser.storage.session` that is used here. */
 export interface WorkArea {
@@ -73,6 +74,11 @@ function freeId(recipe: Current['recipe'], held: readonly Held[]): string {
   return id;
 }
 
+/** The id of work in just this state, so that opening a recipe again and again holds it once. */
+const twinOf = (current: Current, held: readonly Held[]): string | null =>
+  held.find((one) => one.current.savedId === current.savedId && sameWork(one.current, current))
+    ?.id ?? null;
+
 /**
  * Holds a state. `known` is what this page loaded or stored last, null for a recipe that is opened for the
  * first time. When another page has written the same work in between, this one goes on under an id of its
@@ -87,11 +93,35 @@ export async function storeWork(
   const held = await listWork(area);
   const here = known && held.find(({ id }) => id === known.id);
   const own = known !== null && (here === undefined || here?.turn === known.turn);
-  const id = own ? known.id : freeId(current.recipe, held);
+  const id = own ? known.id : (twinOf(current, held) ?? freeId(current.recipe, held));
   const turn = (held[0]?.turn ?? 0) + 1;
   await area.set({ [PREFIX + id]: { turn, current } });
   const others = held.filter((one) => one.id !== id);
   const old = others.slice(MOST_HELD - 1).map((one) => PREFIX + one.id);
   if (old.length > 0) await area.remove(old);
   return { id, turn, current };
+}
+
+/** Holds what one page works on, one state after the other in the order they came. */
+export interface WorkHolder {
+  /** @throws the storage layer's error; a later state is held all the same. */
+  hold(current: Current): Promise<Held>;
+}
+
+/** A holder for a page that started with `start`; another recipe on the same page begins anew. */
+export function workHolder(area: WorkArea, start: Held | null): WorkHolder {
+  let known = start;
+  let last: Promise<unknown> = Promise.resolve();
+  const store = async (current: Current): Promise<Held> => {
+    const other = known !== null && !sameRecipe(known.current.recipe, current.recipe);
+    known = await storeWork(area, current, other ? null : known);
+    return known;
+  };
+  return {
+    hold(current) {
+      const held = last.then(() => store(current));
+      last = held.catch(() => {});
+      return held;
+    },
+  };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_GOALS } from '../../engine/model.ts';
-import { loadCurrent, sameRecipe, storeCurrent } from '../../extension/store/current.ts';
+import { sameRecipe } from '../../extension/store/current.ts';
 import {
   type Area,
   DEFAULT_PREFERENCES,
@@ -45,23 +45,6 @@ describe('preferences', () => {
 });
 
 describe('the recipe being worked on', () => {
-  it('is kept for the full view', async () => {
-    const area = memory();
-    expect(await loadCurrent(area)).toBeNull();
-    const current = {
-      recipe: sampleRecipe(),
-      goals: DEFAULT_GOALS,
-      corrections: { '1': { foodId: 'water' } },
-      savedId: 'a',
-    };
-    await storeCurrent(area, current);
-    expect(await loadCurrent(area)).toEqual(current);
-  });
-
-  it('is nothing when what is kept is damaged', async () => {
-    expect(await loadCurrent(memory({ current: { recipe: 7 } }))).toBeNull();
-  });
-
   it('is the same recipe only when every line is', () => {
     const other = sampleRecipe({ groups: [{ title: null, lines: ['400 g bread flour'] }] });
     expect(sameRecipe(sampleRecipe(), sampleRecipe())).toBe(true);

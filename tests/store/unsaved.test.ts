@@ -9,6 +9,7 @@ import {
   MOST_HELD,
   storeWork,
   type WorkArea,
+  workHolder,
   workId,
 } from '../../extension/store/unsaved.ts';
 import { sampleRecipe } from './sample.ts';
@@ -116,6 +117,48 @@ describe('work that was not kept', () => {
     await area.set({ 'work:x': { turn: 'late' }, 'work:y': 7, other: { turn: 99 } });
     expect((await listWork(area)).map(({ id }) => id)).toEqual([buns.id]);
     expect(await loadWork(area, 'x')).toBeNull();
+  });
+});
+
+describe('a page that works on recipes', () => {
+  it('holds its states in order, however fast they come', async () => {
+    const area = session();
+    const holder = workHolder(area, null);
+    const budgets = [9, 8, 7, 6];
+    const held = await Promise.all(budgets.map((grams) => holder.hold(edited('Buns', grams))));
+    expect(new Set(held.map(({ id }) => id)).size).toBe(1);
+    expect((await listWork(area)).map(({ current }) => current.goals.budgetG)).toEqual([6]);
+  });
+
+  it('goes on with what it started with', async () => {
+    const area = session();
+    const start = await storeWork(area, work('Buns'), null);
+    const { id } = await workHolder(area, start).hold(edited('Buns', 9));
+    expect(id).toBe(start.id);
+  });
+
+  it('begins anew with another recipe and leaves the first as it was', async () => {
+    const area = session();
+    const holder = workHolder(area, null);
+    const buns = await holder.hold(edited('Buns', 9));
+    const loaf = await holder.hold(work('Loaf'));
+    expect(loaf.id).not.toBe(buns.id);
+    expect((await loadWork(area, buns.id))?.current.goals.budgetG).toBe(9);
+  });
+
+  it('holds one recipe once, however often it is opened', async () => {
+    const area = session();
+    const ids = new Set<string>();
+    for (let n = 0; n < 5; n += 1) ids.add((await workHolder(area, null).hold(work('Buns'))).id);
+    expect(ids.size).toBe(1);
+  });
+
+  it('goes on after there was no room', async () => {
+    const area = session(JSON.stringify(work('Buns')).length * 2);
+    const holder = workHolder(area, null);
+    const long = work('Buns', { corrections: { '0': { foodId: 'x'.repeat(9_000) } } });
+    await expect(holder.hold(long)).rejects.toThrow('quota');
+    expect((await holder.hold(work('Buns'))).current.recipe.title).toBe('Buns');
   });
 });
 

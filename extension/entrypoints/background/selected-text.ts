@@ -2,9 +2,9 @@
 import { browser } from 'wxt/browser';
 import * as z from 'zod';
 import { readText } from '../../../engine/read/index.ts';
-import { storeCurrent } from '../../store/current.ts';
 import { goalsFrom, loadPreferences } from '../../store/prefs.ts';
 import { keepUnread, type Unread } from '../../store/unread.ts';
+import { storeWork } from '../../store/unsaved.ts';
 import { speakAsAsked } from '../../ui/words/begin.ts';
 import { say } from '../../ui/words/say.ts';
 
@@ -31,7 +31,7 @@ async function selectedIn(tabId: number): Promise<Selected | null> {
   return longest;
 }
 
-const open = (query: '' | '?paste#paste') =>
+const open = (query: `?work=${string}` | '?paste#paste') =>
   browser.tabs.create({ url: browser.runtime.getURL(`/bench.html${query}`) });
 
 async function openUnread(unread: Unread): Promise<void> {
@@ -46,8 +46,9 @@ async function openRead({ text, url, language, title }: Selected): Promise<void>
     return openUnread({ text, why: `${say('selectionNoRecipe')} ${say('noLinesFound')}` });
   }
   const goals = goalsFrom(await loadPreferences(browser.storage.local));
-  await storeCurrent(browser.storage.session, { recipe, goals, corrections: {}, savedId: null });
-  await open('');
+  const current = { recipe, goals, corrections: {}, savedId: null };
+  const { id } = await storeWork(browser.storage.session, current, null);
+  await open(`?work=${id}`);
 }
 
 /** Never rejects: what cannot be read is said in the full view. */

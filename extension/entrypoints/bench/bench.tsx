@@ -75,8 +75,8 @@ function Troubles({ opening, stale }: Omit<OpenedProps, 'store'>) {
       )}
       {opening.unsaved !== null && (
         <p class="unsaved">
-          {sayWith('leftUnsaved', opening.unsaved)}{' '}
-          <a href="/bench.html#recipe">{say('backToIt')}</a>
+          {sayWith('leftUnsaved', opening.unsaved.title)}{' '}
+          <a href={`/bench.html?work=${opening.unsaved.id}#recipe`}>{say('backToIt')}</a>
         </p>
       )}
     </>

@@ -1,14 +1,21 @@
+/** Holds what is on the screen for as long as the browser is open, under an address that shows it again. */
 import { browser } from 'wxt/browser';
-import { type Current, storeCurrent } from '../../store/current.ts';
+import type { Current } from '../../store/current.ts';
+import { type Held, type WorkHolder, workHolder } from '../../store/unsaved.ts';
 
-/**
- * Holds what is on the screen for as long as the browser is open, and makes this page's address the
- * one that shows it: a reload then brings it back, not the saved recipe or the empty page before it.
- */
+let holder: WorkHolder = workHolder(browser.storage.session, null);
+
+/** What was held before, with which this page goes on; a reload of its address brings it back. */
+export function goOnWith(held: Held): void {
+  holder = workHolder(browser.storage.session, held);
+  show(held);
+}
+
+const show = ({ id }: Held): void =>
+  history.replaceState(null, '', `${location.pathname}?work=${id}${location.hash}`);
+
+/** Holds a new state and makes this page's address the one that shows it. */
 export function hold(current: Current): void {
   // Without room to hold it the page still works; only a reload would lose unsaved changes.
-  storeCurrent(browser.storage.session, current).then(
-    () => history.replaceState(null, '', `${location.pathname}${location.hash}`),
-    () => {},
-  );
+  holder.hold(current).then(show, () => {});
 }

@@ -2,7 +2,7 @@
 import { browser } from 'wxt/browser';
 import type { Recipe } from '../../../engine/model.ts';
 import { listAliases } from '../../store/aliases.ts';
-import { type Current, loadCurrent } from '../../store/current.ts';
+import type { Current } from '../../store/current.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
 import { listOwnFoods, type OwnFoods } from '../../store/kept-packages.ts';
@@ -15,7 +15,9 @@ import {
 } from '../../store/prefs.ts';
 import type { Alias, PantryFood } from '../../store/records.ts';
 import { emptyOldBin, getRecipe, sameWork } from '../../store/saved.ts';
+import { type Held, listWork, loadWork } from '../../store/unsaved.ts';
 import { say } from '../../ui/words/say.ts';
+import { goOnWith } from './hold.ts';
 import type { Place } from './place-names.ts';
 
 export interface Opening {
@@ -25,8 +27,8 @@ export interface Opening {
   pantry: readonly PantryFood[];
   /** The recipe to show, or null for none. */
   current: Current | null;
-  /** Title of another recipe with changes that were not saved, or null. */
-  unsaved: string | null;
+  /** Another recipe with changes that were not saved, or null. */
+  unsaved: { id: string; title: string } | null;
   /** What went wrong while opening, in plain words. */
   trouble: string | null;
   /** Where to begin when the address names no place. */
@@ -40,17 +42,26 @@ async function savedCurrent(store: Store, id: string): Promise<Current | null> {
   return { recipe, goals, corrections, savedId: saved.id };
 }
 
-/** The title of what was worked on last, unless just that is saved. */
-async function unsavedTitle(store: Store): Promise<string | null> {
-  const last = await loadCurrent(browser.storage.session);
+/** What was worked on last, unless just that is saved. */
+async function lastUnsaved(store: Store): Promise<Opening['unsaved']> {
+  const [last] = await listWork(browser.storage.session);
   if (!last) return null;
-  const saved = last.savedId === null ? null : await getRecipe(store, last.savedId);
-  return saved && sameWork(saved, last) ? null : last.recipe.title;
+  const { current, id } = last;
+  const saved = current.savedId === null ? null : await getRecipe(store, current.savedId);
+  return saved && sameWork(saved, current) ? null : { id, title: current.recipe.title };
+}
+
+/** The work that the address names, or what was worked on last; this page goes on with it. */
+async function heldWork(id: string | null): Promise<Held | null> {
+  const area = browser.storage.session;
+  const held = id === null ? ((await listWork(area))[0] ?? null) : await loadWork(area, id);
+  if (held) goOnWith(held);
+  return held;
 }
 
 /**
- * `?id=` opens a saved recipe, `?paste` none, anything else the one being worked on. What cannot be
- * read is told of and does not keep the rest from opening.
+ * `?id=` opens a saved recipe, `?work=` one being worked on, `?paste` none, anything else the last one
+ * worked on. What cannot be read is told of and does not keep the rest from opening.
  */
 export async function openWith(store: Store, query: string, now: number): Promise<Opening> {
   const parameters = new URLSearchParams(query);
@@ -73,13 +84,15 @@ export async function openWith(store: Store, query: string, now: number): Promis
   const pantry = await attempt(() => listPantry(store), []);
   const id = parameters.get('id');
   let current: Current | null = null;
-  let unsaved: string | null = null;
+  let unsaved: Opening['unsaved'] = null;
   if (id !== null) {
     current = await attempt(() => savedCurrent(store, id), null);
-    unsaved = await attempt(() => unsavedTitle(store), null);
+    unsaved = await attempt(() => lastUnsaved(store), null);
     if (!current) trouble ??= say('keptIsGone');
   } else if (!parameters.has('paste')) {
-    current = await attempt(() => loadCurrent(browser.storage.session), null);
+    const work = parameters.get('work');
+    current = (await attempt(() => heldWork(work), null))?.current ?? null;
+    if (!current && work !== null) trouble ??= say('workIsGone');
   }
   const place = current ? 'recipe' : parameters.has('paste') ? 'paste' : 'kept';
   return { preferences, own, aliases, pantry, current, unsaved, trouble, place };

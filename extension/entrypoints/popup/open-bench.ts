@@ -5,7 +5,8 @@ type Address =
   | ''
   | `#${'kept' | 'settings' | 'stove' | 'recipe' | 'paste'}`
   | `?paste${'' | '#paste'}`
-  | `?id=${string}`;
+  | `?id=${string}`
+  | `?work=${string}`;
 
 /** Opens the full page in a tab of its own and closes the popup. */
 export async function openBench(address: Address = ''): Promise<void> {

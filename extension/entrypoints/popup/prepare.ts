@@ -2,7 +2,7 @@
 import { browser } from 'wxt/browser';
 import type { Food, Recipe } from '../../../engine/model.ts';
 import { listAliases } from '../../store/aliases.ts';
-import { type Current, loadCurrent, sameRecipe } from '../../store/current.ts';
+import { type Current, sameRecipe } from '../../store/current.ts';
 import { openStore } from '../../store/db.ts';
 import { listOwnFoods } from '../../store/kept-packages.ts';
 import {
@@ -13,9 +13,12 @@ import {
 } from '../../store/prefs.ts';
 import type { Alias } from '../../store/records.ts';
 import { findByPage } from '../../store/saved.ts';
+import { findWork, type Held } from '../../store/unsaved.ts';
 
 export interface Ready {
   start: Current;
+  /** Where `start` is held already, else null. */
+  held: Held | null;
   preferences: Preferences;
   ownFoods: readonly Food[];
   aliases: readonly Alias[];
@@ -24,7 +27,7 @@ export interface Ready {
 /** Never rejects: a store that cannot be opened must not keep the numbers from being shown. */
 export async function prepare(recipe: Recipe): Promise<Ready> {
   const preferences = await loadPreferences(browser.storage.local).catch(() => DEFAULT_PREFERENCES);
-  const last = await loadCurrent(browser.storage.session).catch(() => null);
+  const held = await findWork(browser.storage.session, recipe).catch(() => null);
   const fresh: Current = { recipe, goals: goalsFrom(preferences), corrections: {}, savedId: null };
   const store = openStore();
   try {
@@ -32,15 +35,16 @@ export async function prepare(recipe: Recipe): Promise<Ready> {
       listOwnFoods(store),
       listAliases(store),
     ]);
-    const known = { preferences, ownFoods, aliases };
-    if (last && sameRecipe(last.recipe, recipe)) return { start: last, ...known };
+    const known = { held, preferences, ownFoods, aliases };
+    if (held) return { start: held.current, ...known };
     const saved = await findByPage(store, recipe);
     if (!saved) return { start: fresh, ...known };
     const { goals, id: savedId } = saved;
     const corrections = sameRecipe(saved.recipe, recipe) ? saved.corrections : {};
     return { start: { recipe, goals, corrections, savedId }, ...known };
   } catch {
-    return { start: fresh, preferences, ownFoods: [], aliases: [] };
+    const start = held?.current ?? fresh;
+    return { start, held, preferences, ownFoods: [], aliases: [] };
   } finally {
     store.close();
   }

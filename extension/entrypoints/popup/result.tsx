@@ -2,9 +2,10 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import type { Adaptation } from '../../../engine/model.ts';
-import { type Current, storeCurrent } from '../../store/current.ts';
+import type { Current } from '../../store/current.ts';
 import { openStore } from '../../store/db.ts';
 import { SaveAnswer, type SaveRequest } from '../../store/keeper.ts';
+import { workHolder } from '../../store/unsaved.ts';
 import { Fold } from '../../ui/controls/fold.tsx';
 import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';
@@ -50,15 +51,18 @@ const withStore: WithStore = async (job) => {
   }
 };
 
+type BenchPlace = '#stove' | '#recipe';
+
 interface BarProps {
   work: WorkState;
   newId: string;
   /** The browser has no room to hand the recipe over. */
   notHeld: boolean;
+  openAt(place: BenchPlace): void;
 }
 
 /** Cook this, Keep, Whole recipe: always in sight. */
-function Bar({ work, newId, notHeld }: BarProps) {
+function Bar({ work, newId, notHeld, openAt }: BarProps) {
   const { current } = work;
   const keep = async (): Promise<SaveAnswer> => {
     const adaptation = work.settle();
@@ -67,8 +71,6 @@ function Bar({ work, newId, notHeld }: BarProps) {
     if (answer.ok) work.setSavedId(answer.id);
     return answer;
   };
-  const go = (place: '#stove' | '#recipe') =>
-    void openBench(notHeld ? `?id=${current.savedId}${place}` : place);
   const closed = notHeld && current.savedId === null;
   return (
     <footer class="popup-bar">
@@ -77,11 +79,11 @@ function Bar({ work, newId, notHeld }: BarProps) {
           {say('noRoomToHand')}
         </p>
       )}
-      <button type="button" class="button first" disabled={closed} onClick={() => go('#stove')}>
+      <button type="button" class="button first" disabled={closed} onClick={() => openAt('#stove')}>
         {say('cookThis')}
       </button>
       <KeepButton what={work.options} again={current.savedId !== null} keep={keep} />
-      <button type="button" class="button" disabled={closed} onClick={() => go('#recipe')}>
+      <button type="button" class="button" disabled={closed} onClick={() => openAt('#recipe')}>
         {say('wholeRecipe')}
       </button>
     </footer>
@@ -140,16 +142,21 @@ function Below({ adaptation, preferences }: Pick<ViewProps, 'adaptation' | 'pref
   );
 }
 
-/** Holds the work for the full page; says when the browser has no room for it. */
-function useHeld(start: Current) {
+/** Holds the work for the full page under an id; says when the browser has no room for it. */
+function useHeld({ start, held }: Pick<Ready, 'start' | 'held'>) {
+  const [id, setId] = useState(held?.id ?? null);
   const [notHeld, setNotHeld] = useState(false);
+  const holder = useMemo(() => workHolder(browser.storage.session, held), [held]);
   const hold = (current: Current) =>
-    void storeCurrent(browser.storage.session, current).then(
-      () => setNotHeld(false),
+    void holder.hold(current).then(
+      (now) => {
+        setId(now.id);
+        setNotHeld(false);
+      },
       () => setNotHeld(true),
     );
   useEffect(() => hold(start), [start]);
-  return { notHeld, hold };
+  return { id, notHeld, hold };
 }
 
 interface Props extends Ready {
@@ -157,15 +164,21 @@ interface Props extends Ready {
   onOthers: (() => void) | null;
 }
 
-export function Result({ start, preferences, ownFoods, aliases, onOthers }: Props) {
-  const { notHeld, hold } = useHeld(start);
+export function Result({ start, held, preferences, ownFoods, aliases, onOthers }: Props) {
+  const { id, notHeld, hold } = useHeld({ start, held });
   // Chosen here, so that a second try after a lost answer does not keep a second recipe.
   const newId = useMemo(() => crypto.randomUUID(), [start]);
   const names = useNames(aliases, withStore);
   const work = useWork(start, { ownFoods, aliases: names.map }, hold);
   const { current, adaptation } = work;
   const trace = useLazyTrace(adaptation, ownFoods);
-  const openLine = () => void openBench(notHeld ? `?id=${current.savedId}` : '#recipe');
+  // Not held yet is only not known yet: the full page begins with what was held last.
+  const here = notHeld
+    ? (`?id=${current.savedId}` as const)
+    : id === null
+      ? ''
+      : (`?work=${id}` as const);
+  const openAt = (place: BenchPlace) => void openBench(`${here}${place}`);
   return (
     <TraceContext.Provider value={trace}>
       <PopupHead title={current.recipe.title} language={current.recipe.language} />
@@ -183,7 +196,7 @@ export function Result({ start, preferences, ownFoods, aliases, onOthers }: Prop
         )}
         {adaptation && (
           <>
-            <AtOnce work={work} adaptation={adaptation} openLine={openLine} />
+            <AtOnce work={work} adaptation={adaptation} openLine={() => openAt('#recipe')} />
             <Below adaptation={adaptation} preferences={preferences} />
             {!preferences.welcomed && (
               <button type="button" class="button" onClick={() => void openBench('#settings')}>
@@ -193,7 +206,7 @@ export function Result({ start, preferences, ownFoods, aliases, onOthers }: Prop
           </>
         )}
       </main>
-      <Bar work={work} newId={newId} notHeld={notHeld} />
+      <Bar work={work} newId={newId} notHeld={notHeld} openAt={openAt} />
     </TraceContext.Provider>
   );
 }
