@@ -46,6 +46,8 @@ export default defineConfig({
   modules: ['@wxt-dev/webextension-polyfill'],
   manifest: ({ browser, command }) => ({
     default_locale: 'en',
+    // What is kept outlives a window, so in private windows, which must leave nothing, it does not run.
+    incognito: 'not_allowed',
     name: '__MSG_extensionName__',
     description: '__MSG_extensionDescription__',
     permissions: ['activeTab', 'contextMenus', 'scripting', 'storage', 'unlimitedStorage'],

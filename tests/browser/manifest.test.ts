@@ -9,6 +9,7 @@ interface Manifest {
   permissions: string[];
   optional_host_permissions: string[];
   default_locale: string;
+  incognito: string;
   icons: Record<string, string>;
   content_security_policy: { extension_pages: string };
   browser_specific_settings?: {
@@ -44,6 +45,10 @@ describe.each([
     }
     // What the option to mark pages may ask for later, and nothing beside it.
     expect(manifest().optional_host_permissions).toEqual(['*://*/*']);
+  });
+
+  it('stays out of private windows', () => {
+    expect(manifest().incognito).toBe('not_allowed');
   });
 
   it('forbids every connection, foreign code and markup from text', () => {
