@@ -98,7 +98,7 @@ function millilitres(reading: Reading, region: Region): number | null {
   return parts.includes(null) ? null : parts.reduce<number>((sum, ml) => sum + (ml ?? 0), 0);
 }
 
-/** A reading in grams; a count that would make a mountain as what it most likely means. */
+/** A reading in grams; a size that no such piece has is of all of them. */
 function likelyWeighed(
   reading: Reading,
   item: Item,
@@ -107,10 +107,11 @@ function likelyWeighed(
   region: Region,
 ): Weighed | null {
   const weigh = (one: Reading): Weighed | null => weighReading(one, item, food, text, region);
-  const weighed = weigh(reading);
-  const likely = likelyMeant(reading, weighed, food, text, weigh);
+  const likely = likelyMeant(reading, food, text, weigh);
   const other = likely && weigh(likely.reading);
-  return other ? { ...other, assumptions: [...other.assumptions, likely.assumption] } : weighed;
+  return other
+    ? { ...other, assumptions: [...other.assumptions, likely.assumption] }
+    : weigh(reading);
 }
 
 /** All readings of an item in grams, the most trusted first; the earlier one among equals. */

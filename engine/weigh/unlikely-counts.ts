@@ -1,4 +1,4 @@
-/** Counts that would make a mountain of food are read as what the line most likely means. */
+/** A weight in brackets behind a count that is of all the pieces together. */
 import type { Amount, Food } from '../model.ts';
 import { gramsOf } from '../units.ts';
 import type { Weighed } from './measured/volume.ts';
@@ -9,25 +9,12 @@ export interface LikelyReading {
   assumption: string;
 }
 
-/** From here on a bare number is rather grams than pieces, when it makes kilograms. Own choice. */
-const FEWEST = 40;
-const MOUNTAIN_G = 3000;
 /** How much heavier than usual one piece must be, less where the count is a range. Own choice. */
 const TOO_HEAVY = { counted: 4, ranged: 2.3 };
 /** How near the usual weight of a piece its share of the whole must be. Own choice. */
 const NEAR = { from: 0.4, to: 2.2 };
 
 const middle = ({ quantity, max }: Amount): number => (quantity + (max ?? quantity)) / 2;
-
-/** '500 potatoes' of a page that leaves its grams out. */
-function asGrams({ amount, size }: Part, weighed: Weighed | null): LikelyReading | null {
-  if (size !== null || amount.quantity < FEWEST) return null;
-  if (weighed && weighed.grams.best < MOUNTAIN_G) return null;
-  return {
-    reading: [{ amount: { ...amount, unit: 'g' }, size: null }],
-    assumption: `${amount.quantity} without a unit is taken as grams`,
-  };
-}
 
 /** '2 to 3 (1 pound) chicken breasts', '12 (100 g) mushrooms': the size is of all of them together. */
 function asTotal(
@@ -50,12 +37,11 @@ function asTotal(
 }
 
 /**
- * Another reading of a bare count that would weigh far more than the food does, or null. `text` is the
+ * Another reading of a bare count with a size that no such piece has, or null. `text` is the
  * line in lower case; a line that says 'each' means it.
  */
 export function likelyMeant(
   reading: Reading,
-  weighed: Weighed | null,
   food: Food | null,
   text: string,
   weigh: (reading: Reading) => Weighed | null,
@@ -63,5 +49,5 @@ export function likelyMeant(
   const [part, ...more] = reading;
   if (!part || more.length > 0 || part.amount.unit !== null || !food) return null;
   if (/\beach\b|\bapiece\b|\d\s*[x×]\s*\d/.test(text)) return null;
-  return asGrams(part, weighed) ?? asTotal(part, weigh);
+  return asTotal(part, weigh);
 }
