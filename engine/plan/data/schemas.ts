@@ -30,6 +30,8 @@ export const FamilyLimits = z.strictObject({
   binder: z.record(z.string(), BinderDose).default({}),
   /** Extra binder per share of flour replaced: the gel of the missing starch. */
   binderLift: z.number().default(0),
+  /** Binder also in place of flour that gives way to one with gluten of its own. */
+  binderAlways: z.boolean().default(false),
   hydration: Window.optional(),
   fat: z
     .strictObject({

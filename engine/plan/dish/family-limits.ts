@@ -11,6 +11,7 @@ const withDefaults = (row: FamilyRow): FamilyLimits => ({
   inertFibre: row.inertFibre ?? 100,
   binder: row.binder ?? {},
   binderLift: row.binderLift ?? 0,
+  binderAlways: row.binderAlways ?? false,
   fat: row.fat ?? {},
   eggStructure: row.eggStructure ?? 0,
   alluloseShare: row.alluloseShare ?? 1,

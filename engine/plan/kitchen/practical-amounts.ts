@@ -135,7 +135,10 @@ function withBinder(amounts: Amount[], section: Section, dish: Dish): Amount[] {
   const base = total(amounts, (a) => (a.base ? 1 : 0));
   if (base <= 0 || !amounts.some((a) => a.base && a.origin === 'swap')) return amounts;
   if (isHeldByEgg(dish, section)) return amounts;
-  const replaced = 1 - total(amounts, (a) => (a.base && a.origin === 'kept' ? 1 : 0)) / base;
+  // What has gluten of its own leaves nothing for a gum to do.
+  const own = (a: Amount): boolean =>
+    a.origin === 'kept' || (!section.limits.binderAlways && hasTag(a.food, 'gluten'));
+  const replaced = 1 - total(amounts, (a) => (a.base && own(a) ? 1 : 0)) / base;
   const state = {
     gluten: (100 * total(amounts, (a) => (a.base ? gluten(a.food) : 0))) / base,
     replaced,

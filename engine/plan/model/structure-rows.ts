@@ -154,7 +154,10 @@ function bindGluten({ b, section, base, gluten, inert }: Dough): void {
   const { least: low, most: high } = limits.binder[binder.food.id] ?? { least: 0, most: 0 };
   const dose = low + limits.binderLift;
   const removed = b.choices.flatMap((c): [string, number][] =>
-    c.kind === 'swap' && c.candidate?.part.base && c.candidate.part.section === section.id
+    c.kind === 'swap' &&
+    c.candidate?.part.base &&
+    c.candidate.part.section === section.id &&
+    (limits.binderAlways || !c.candidate.to.every(({ food }) => hasTag(food, 'gluten')))
       ? [[c.id, (dose * c.candidate.part.grams) / flourBase]]
       : [],
   );
@@ -163,7 +166,14 @@ function bindGluten({ b, section, base, gluten, inert }: Dough): void {
     [short, -(high - low) / g.min],
     ...removed.map(([name, v]): [string, number] => [name, -v]),
   ];
-  b.row({ id: id('binder-dose'), min: plain.constant >= 0 ? -dose * UNMISSED : 0, terms }, null);
+  b.row(
+    {
+      id: id('binder-dose'),
+      min: plain.constant >= 0 && !limits.binderAlways ? -dose * UNMISSED : 0,
+      terms,
+    },
+    null,
+  );
 }
 
 /** Largest share of the flour base a flour may take in this section, percent; null when none is known. */
@@ -236,13 +246,18 @@ function waterRows(b: Builder, section: Section): void {
   );
 }
 
+/** How far the fat inside a nut or seed flour shortens, against butter or oil (common practice, no source). */
+const SHORTENING_IN_FLOUR = 0.4;
+
 function fatRows(b: Builder, section: Section): void {
   const { window, addPct, maxPct } = section.limits.fat;
   const id = (name: string): string => idIn(section, name);
   const fats = b.sum(
     within(section, (c) =>
       // Of the oil it is fried in, only what it takes up.
-      c.base || c.role === 'fat' || c.role === 'egg' ? figure.fat(c.food) * c.eaten : 0,
+      c.base || c.role === 'fat' || c.role === 'egg'
+        ? figure.fat(c.food) * c.eaten * (c.base ? SHORTENING_IN_FLOUR : 1)
+        : 0,
     ),
     section.flourBase / 100,
   );
