@@ -8,6 +8,7 @@ import { frontierOf } from './frontier.ts';
 import { limitsOf } from './limits.ts';
 import { evaluate } from './model/expressions.ts';
 import { buildModel } from './model/plan-model.ts';
+import { asksForMore } from './model/trouble.ts';
 import { dishNotes } from './plan-notes.ts';
 import { portionsOf } from './serving-size.ts';
 import { type Work, workOf } from './solver/work.ts';
@@ -75,12 +76,14 @@ function withinWay({ ingredients, read, options, start }: Request): {
   found: Answer;
   way: WayFound;
 } {
-  const { goals, servings } = options;
+  const { goals } = options;
   const work = workOf(PLAN_WORK);
-  const found = solveDish(read(goals), start, 'within', work);
+  const dish = read(goals);
+  const { servings } = dish;
+  const found = solveDish(dish, start, 'within', work);
   const { net } = found.solved;
   const still = unchangedAnswer(found.model);
-  const asked = goals.adjustments.length > 0;
+  const asked = goals.adjustments.length > 0 || asksForMore(found.model.dish);
   const left = found.model.dish.notReworked !== null;
   const idle = left || (!isMet(net, goals) && !asked && net > (1 - WORTHWHILE) * still.solved.net);
   const taken = idle ? still : found;
@@ -98,17 +101,17 @@ function withinWay({ ingredients, read, options, start }: Request): {
 
 function lightWay(request: Request, within: Plan): WayFound | null {
   const { ingredients, read, options, start } = request;
-  const { goals, servings, before } = options;
+  const { goals, before } = options;
   const work: Work = workOf(PLAN_WORK);
   const dish = read(goals);
   const found = solveDish(dish, start, 'lighter', work);
-  const portions = portionsOf(dish.main.family, servings, before);
+  const portions = portionsOf(dish.main.family, dish.servings, before);
   return lighterWay(found, within, portions, notesOf(ingredients, found, work), work);
 }
 
 function smallWay({ ingredients, options }: Request, within: Answer): WayFound | null {
   const { dish } = within.model;
-  const portions = portionsOf(dish.main.family, options.servings, options.before);
+  const portions = portionsOf(dish.main.family, dish.servings, options.before);
   const notes: Note[] = dishNotes(ingredients, dish, []);
   return smallerWay(within, portions, notes, workOf(PLAN_WORK));
 }
@@ -132,7 +135,7 @@ export function planWays(
   const others = [lightWay(request, way.plan), smallWay(request, found)].filter((w) => w !== null);
   return {
     plans: [way.plan, ...others.map(({ plan }) => plan)],
-    recommended: recommendedWay(way, others, options.servings),
+    recommended: recommendedWay(way, others, found.model.dish.servings),
   };
 }
 

@@ -8,22 +8,22 @@ export interface Portions {
   most: number;
 }
 
-const LEAST_GRAMS: Partial<Record<Family, number>> = sizes.leastGrams;
+const PIECES: Partial<Record<Family, { leastGrams: number; times: number }>> = sizes.pieces;
 
 /**
- * The servings of a dish. A piece of a bake keeps the least weight of its kind; nothing is cut to less
- * than half, and a plate of food not to less than two thirds.
+ * The servings of a dish. A piece of a bake or sweet keeps the least weight of its kind and a share of
+ * its size; so does a plate of food, which is what weighs more than a piece does.
  */
 export function portionsOf(
   family: Family,
   servings: number,
   { cookedGrams, rawGrams }: Pick<Tally, 'cookedGrams' | 'rawGrams'>,
 ): Portions {
-  const least = LEAST_GRAMS[family];
-  const times = least === undefined ? sizes.mostTimes.plate : sizes.mostTimes.piece;
   const mass = (cookedGrams ?? rawGrams).best;
-  const byMass = least === undefined || mass <= 0 ? Number.POSITIVE_INFINITY : mass / least;
-  const most = Math.floor(Math.min(servings * times, byMass) + 1e-9);
+  const kind = PIECES[family];
+  const piece = kind && mass / servings <= sizes.plate.grams ? kind : null;
+  const byMass = piece && mass > 0 ? mass / piece.leastGrams : Number.POSITIVE_INFINITY;
+  const most = Math.floor(Math.min(servings * (piece ?? sizes.plate).times, byMass) + 1e-9);
   return { servings, most: Math.max(servings, most) };
 }
 

@@ -33,6 +33,7 @@ function likeness({ candidate: { part, rule } }: Swap): string {
 /** One choice for several like lines, under the first one's name. */
 function together(own: readonly Swap[]): Swap {
   const [first] = own as [Swap, ...Swap[]];
+  if (own.length === 1) return first;
   return {
     ...first,
     changes: own.flatMap(({ changes }) => changes),
@@ -85,23 +86,19 @@ function worthwhile(swaps: readonly Swap[], dish: Dish): Swap[] {
   return swaps.filter((swap) => enough.has(swap));
 }
 
-/** The choices a programme takes on; of an ordinary recipe all that are worthwhile, each for itself. */
+/** The choices a programme takes on: like lines as one, and of each line the stand-ins that are worth the trouble. */
 export function fewChoices(every: readonly Choice[], dish: Dish): ChoiceSet {
-  const { rule } = dish.goals;
-  const swaps = worthwhile(every.filter(isSwap), dish);
-  const all = every.filter((choice) => !isSwap(choice) || swaps.includes(choice));
-  if (swaps.length <= MOST_SWAPS) return { choices: [...all], members: new Map(), leftOut: false };
   const alike = new Map<string, Swap[]>();
-  for (const swap of swaps) {
+  for (const swap of every.filter(isSwap)) {
     const name = likeness(swap);
     alike.set(name, [...(alike.get(name) ?? []), swap]);
   }
-  const merged = [...alike.values()].map(together);
-  const keep = merged.length <= MOST_SWAPS ? new Set(merged) : kept(merged, rule);
-  const members = new Map([...alike.values()].map((own) => [own[0]?.id ?? '', own]));
+  const merged = worthwhile([...alike.values()].map(together), dish);
+  const keep = merged.length <= MOST_SWAPS ? new Set(merged) : kept(merged, dish.goals.rule);
+  const members = [...alike.values()].filter((own) => own.length > 1);
   return {
-    choices: [...merged.filter((swap) => keep.has(swap)), ...all.filter((c) => !isSwap(c))],
-    members,
+    choices: [...merged.filter((swap) => keep.has(swap)), ...every.filter((c) => !isSwap(c))],
+    members: new Map(members.map((own) => [own[0]?.id ?? '', own])),
     leftOut: keep.size < merged.length,
   };
 }

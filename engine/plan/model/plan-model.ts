@@ -6,6 +6,7 @@ import type { Program, Row } from '../solver/programme.ts';
 import { lossPerUnit } from './closeness.ts';
 import { countRows } from './count-rows.ts';
 import { type Choice, choicesFor } from './decisions.ts';
+import { depthRows } from './depth-rows.ts';
 import type { Linear } from './expressions.ts';
 import { goalRows } from './goal-rows.ts';
 import { identityRows } from './identity-rows.ts';
@@ -83,6 +84,7 @@ export function buildModel(
     doseRows(b);
     dishRows(b);
     identityRows(b);
+    depthRows(b);
     goalRows(b);
     leverRows(b, targets);
     const counted = countRows(b, (food) => askedFor(targets, food));

@@ -8,8 +8,8 @@ import type { Builder } from './row-builder.ts';
 /** Most new foods of a kind in one dish: what a cook will buy and weigh. Own choice. */
 const MOST = { flours: 2, sweeteners: 2, specialities: 4 } as const;
 
-/** Most stand-ins for one line. Own choice. */
-const MOST_A_LINE = 2;
+/** Most stand-ins for one line: two half measures are more work than one whole, flours apart. Own choice. */
+const MOST_A_LINE = { flour: 2, other: 1 } as const;
 
 /** Most lines changed and foods bought when the plan is to be light. Own choice. */
 const LIGHT = { lines: 2, foods: 2 } as const;
@@ -53,7 +53,8 @@ export function shoppingRows(b: Builder, { foods, lines, uses }: Counted, light:
     bought((food) => where(food) === 'speciality'),
     `No more than ${MOST.specialities} special products, so that it can be bought.`,
   );
-  for (const { part, uses: own } of lines) atMost(b, `few ${part.key}`, MOST_A_LINE, own, null);
+  for (const { part, uses: own } of lines)
+    atMost(b, `few ${part.key}`, MOST_A_LINE[part.base ? 'flour' : 'other'], own, null);
   if (!light || uses.length === 0) return;
   atMost(b, 'light-lines', LIGHT.lines, lines, null);
   atMost(

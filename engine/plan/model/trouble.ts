@@ -36,7 +36,7 @@ export const purchaseTrouble = (food: Food, { goals }: Dish): number =>
   PURCHASE_TROUBLE[availabilityOf(food, goals)] + likingTrouble(food, goals.sweeteners);
 
 /** Whether the user asks for more than a budget of net carbs, so that small changes may be worth it. */
-const asksForMore = ({ goals }: Dish): boolean =>
+export const asksForMore = ({ goals }: Pick<Dish, 'goals'>): boolean =>
   goals.fibreFloorG !== null || goals.sodiumLimitMg !== null || goals.energyLimitKcal !== null;
 
 /** Net carbs of a serving that a swap must save to be proposed, g; 0 when other wishes count as well. */
