@@ -71,6 +71,12 @@ function requestOf(
   };
 }
 
+/** The best of a dish whose budget is out of reach, with the least that it could come to. */
+function servable(far: Answer, dish: Dish, start: number, work: Work): Answer {
+  const near = solveDish(dish, start, 'servable', work);
+  return { ...near, solved: { ...near.solved, least: far.solved.least ?? far.solved.net } };
+}
+
 /** The closest plan within the budget; the dish as it is when all changes together bring almost nothing. */
 function withinWay({ ingredients, read, options, start }: Request): {
   found: Answer;
@@ -80,7 +86,9 @@ function withinWay({ ingredients, read, options, start }: Request): {
   const work = workOf(PLAN_WORK);
   const dish = read(goals);
   const { servings } = dish;
-  const found = solveDish(dish, start, 'within', work);
+  const far = solveDish(dish, start, 'within', work);
+  // Out of reach all the same: then no further than a dish one would still serve.
+  const found = isMet(far.solved.net, goals) ? far : servable(far, dish, start, work);
   const { net } = found.solved;
   const still = unchangedAnswer(found.model);
   const asked = goals.adjustments.length > 0 || asksForMore(found.model.dish);

@@ -24,8 +24,8 @@ const SWEET_SCRAP = 0.06;
 /** The same in a yeast dough, where so little feeds nothing. Own choice. */
 const YEAST_SCRAP = 0.1;
 
-/** Less fat or salt by under this share is not worth asking for. Own choice. */
-const SAME_SCOOP = 0.03;
+/** A change of fat, salt, powder or water by under this share is not worth asking for. Own choice. */
+const SAME_SCOOP = 0.05;
 
 /** Roles whose masses are held by a dose or a balance, so that a scrap of them stays. */
 const AS_SOLVED: ReadonlySet<Role> = new Set(['fat', 'sweetness', 'salt']);
@@ -95,12 +95,15 @@ function withoutRemnants(exact: readonly Amount[], section: Section, dish: Dish)
   });
 }
 
+/** Roles whose amounts are a measure of their own, not what is left of a swap. */
+const MEASURED: ReadonlySet<Role> = new Set(['fat', 'salt', 'leavening', 'liquid']);
+
 function roundedGrams(amount: Amount, cautious: boolean, exact: boolean): number {
   const { grams, role, food, origin } = amount;
   if (origin === 'kept') {
     if (Math.abs(grams - amount.original) < 1e-6) return grams;
     const off = Math.abs(grams - amount.original) / amount.original;
-    if (off < SAME_SCOOP && (role === 'fat' || role === 'salt')) return amount.original;
+    if (off < SAME_SCOOP && MEASURED.has(role)) return amount.original;
     const step = exact && amount.base ? Math.min(1, stepFor(role, grams)) : stepFor(role, grams);
     return (cautious || role === 'salt' ? down : near)(grams, step);
   }
@@ -169,8 +172,11 @@ function withBinder(amounts: Amount[], section: Section, dish: Dish): Amount[] {
 const largestOf = (amounts: readonly Amount[]): Amount | undefined =>
   [...amounts].sort((a, b) => b.grams - a.grams)[0];
 
-/** Added water below this share of the flour is not felt in the dough. Own choice. */
+/** Added water below this share of the flour, or of the dough's liquid, is not felt. Own choice. */
 const UNFELT = 0.025;
+
+const unfelt = (amounts: readonly Amount[], base: number): number =>
+  Math.max(UNFELT * base, SAME_SCOOP * total(amounts, hydrating));
 
 /** Share of milk or buttermilk that need not be left out for the sake of balance. Own choice. */
 const UNNOTICED = 0.06;
@@ -185,7 +191,7 @@ const tooWet = (amounts: readonly Amount[], { limits }: Section): boolean => {
 function withWater(amounts: Amount[], change: WaterChange, section: Section, dish: Dish): Amount[] {
   const shift = change.mixing > 0 ? down(change.mixing, 5) : near(change.mixing, 5);
   const base = total(amounts, (a) => (a.base ? 1 : 0));
-  if (shift === 0 || (shift > 0 && shift < UNFELT * base)) return amounts;
+  if (shift === 0 || (shift > 0 && shift < unfelt(amounts, base))) return amounts;
   const loose = amounts.filter(
     (a) => a.role === 'liquid' && a.grams > 0 && !dish.goals.pinned.includes(a.key ?? ''),
   );
@@ -196,7 +202,7 @@ function withWater(amounts: Amount[], change: WaterChange, section: Section, dis
     const target = plain ?? largestOf(loose);
     // A change of a liquid other than water that no one would notice is not asked for.
     if (!target) return amounts;
-    const slight = !plain && -shift < UNNOTICED * target.grams;
+    const slight = -shift < (plain ? SAME_SCOOP : UNNOTICED) * target.grams;
     if (slight && !tooWet(amounts, section)) return amounts;
     const grams = Math.max(0.5 * target.grams, target.grams + shift);
     return amounts.map((a) => (a === target ? { ...a, grams: near(grams, 5) } : a));

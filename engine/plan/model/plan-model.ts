@@ -14,8 +14,9 @@ import { askedFor, type LeverTarget, leverRows } from './lever-rows.ts';
 import { type ChoiceSet, fewChoices } from './many-lines.ts';
 import { Builder, type Meaning, type PlanVariable } from './row-builder.ts';
 import { shoppingRows } from './shopping-rows.ts';
+import { stomachRows } from './stomach-rows.ts';
 import { structureRows, waterAndFatRows } from './structure-rows.ts';
-import { dishRows, doseRows, freezingRows, sweetRows, tasteRows } from './taste-rows.ts';
+import { dishRows, freezingRows, sweetRows, tasteRows } from './taste-rows.ts';
 
 export interface PlanModel extends Pick<ChoiceSet, 'members' | 'leftOut'> {
   dish: Dish;
@@ -39,11 +40,14 @@ function wholeRows(b: Builder): void {
   }
 }
 
-/** How far a plan may go: as far as the budget asks, or two changes and two foods to buy. */
-export type Extent = 'within' | 'lighter';
+/**
+ * How far a plan may go: as far as the budget asks; no further than a dish one would still serve; or two
+ * changes and two foods to buy.
+ */
+export type Extent = 'within' | 'servable' | 'lighter';
 
 /** Closeness a plan may lose at most: beyond it, it would be another dish, or no light change. Own choice. */
-const MOST_LOSS: Record<Extent, number> = { within: 0.9, lighter: 0.35 };
+const MOST_LOSS: Record<Extent, number> = { within: 0.9, servable: 0.4, lighter: 0.35 };
 
 /** The dish stays itself: all that is lost together has a limit. */
 function itselfRow(b: Builder, extent: Extent): void {
@@ -81,7 +85,7 @@ export function buildModel(
       freezingRows(b, section);
       if (section.dough) tasteRows(b, section);
     }
-    doseRows(b);
+    stomachRows(b);
     dishRows(b);
     identityRows(b);
     depthRows(b);

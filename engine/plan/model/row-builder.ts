@@ -70,6 +70,14 @@ export class Builder {
     this.variables.push({ id, cost: trouble, trouble, max: 1 });
   }
 
+  /** Each unit of `line` above `from`, or above the original, is trouble at this price. */
+  dearAbove(id: string, line: Linear, from: number, price: number): void {
+    if (line.terms.length === 0) return;
+    this.variables.push({ id, cost: price, trouble: price });
+    const max = Math.max(from, line.constant) - line.constant;
+    this.row({ id: `${id} up`, max, terms: [...line.terms, [id, -1]] }, null);
+  }
+
   /** Adds distance from the original to a variable's cost. */
   costs(id: string, cost: number, part: ClosenessPart): void {
     const at = this.variables.findIndex((v) => v.id === id);

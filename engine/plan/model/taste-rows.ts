@@ -37,10 +37,6 @@ export const erythritolIn = (food: Food): number => (food.per100g.polyolsG?.eryt
 /** g of allulose in a gram of a food. */
 export const alluloseIn = (food: Food): number => (food.per100g.alluloseG ?? 0) / 100;
 
-/** g of all polyols in a gram of a food. */
-const polyolsIn = (food: Food): number =>
-  Object.values(food.per100g.polyolsG ?? {}).reduce((sum, g) => sum + g, 0) / 100;
-
 /** An attribute of a section's sweeteners. */
 export const ofSweeteners = (section: Section, attribute: (food: Food) => number): Attribute =>
   within(section, (c) => (c.role === 'sweetness' ? attribute(c.food) : 0));
@@ -163,49 +159,6 @@ export function freezingRows(b: Builder, section: Section): void {
     share,
     FREEZING_WINDOW[1],
     'More of these sweeteners would keep it from freezing firm.',
-  );
-}
-
-/** Most of all polyols in a serving, g: what most adults bear of the mildest (Oku & Nakamura 2007; EFSA 2023). */
-const POLYOLS_CAP_G = 15;
-
-/** Amounts of sweeteners and fibre that most adults bear in one serving, counted over the whole dish. */
-export function doseRows(b: Builder): void {
-  const { servings } = b.dish;
-  const foods = new Map<string, Food>();
-  for (const c of b.choices)
-    for (const ch of c.changes) if (ch.grams > 0) foods.set(ch.food.id, ch.food);
-  const cap = (name: string, of: (food: Food) => number, most: number, words: string): void => {
-    const dose = b.sum((c) => of(c.food) * c.eaten, servings);
-    b.cap(
-      `dose ${name}`,
-      dose,
-      most,
-      `More than ${most} g of ${words} in a serving may upset the stomach.`,
-    );
-  };
-  const brought = [...foods.values()];
-  if (brought.some((f) => alluloseIn(f) > 0))
-    cap(
-      'allulose',
-      alluloseIn,
-      b.dish.foods.byId('allulose')?.function?.doseCapG ?? 15,
-      'allulose',
-    );
-  if (brought.some((f) => polyolsIn(f) > 0))
-    cap('polyols', polyolsIn, POLYOLS_CAP_G, 'sugar alcohols');
-  for (const food of brought) {
-    const most = food.function?.doseCapG;
-    if (most === null || most === undefined || alluloseIn(food) > 0) continue;
-    if (polyolsIn(food) > 0 && most >= POLYOLS_CAP_G) continue;
-    cap(food.id, (f) => (f.id === food.id ? 1 : 0), most, food.name);
-  }
-  const fibre = b.sum((c) => ((c.food.per100g.fiberG ?? 0) / 100) * c.eaten, servings);
-  b.cap(
-    'fibre-dose',
-    fibre,
-    fibre.constant + 15,
-    'More than 15 g of added fibre in a serving may upset the stomach.',
   );
 }
 
