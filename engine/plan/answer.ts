@@ -6,6 +6,7 @@ import { availabilityOf } from './dish/shopping.ts';
 import { itemsOf, swapsOf } from './explain.ts';
 import { doughFigures } from './kitchen/dough-figures.ts';
 import { type Amount, originalAmounts, total } from './kitchen/planned-masses.ts';
+import { wishesMet } from './missed-wishes.ts';
 import { closenessOf, closenessParts, lossOf } from './model/closeness.ts';
 import { linear } from './model/expressions.ts';
 import { leverTargets } from './model/lever-rows.ts';
@@ -13,7 +14,6 @@ import { buildModel, type Extent, type PlanModel } from './model/plan-model.ts';
 import { dishNotes, workNote } from './plan-notes.ts';
 import { type Solved, solveWithin, unchanged } from './solve.ts';
 import type { Work } from './solver/work.ts';
-import { wishesMet } from './wishes.ts';
 
 export interface Answer {
   model: PlanModel;

@@ -3,10 +3,10 @@ import type { Goals, Plan } from '../model.ts';
 import type { Answer } from './answer.ts';
 import { bindingLimits, unmetLimits } from './binding-limits.ts';
 import { loosenings } from './loosen.ts';
+import { cautiousLimit, missedChanges, missedWishes } from './missed-wishes.ts';
 import { evaluate } from './model/expressions.ts';
 import type { PlanModel } from './model/plan-model.ts';
 import type { Work } from './solver/work.ts';
-import { cautiousLimit, missedChanges, missedWishes } from './wishes.ts';
 
 /** Wishes and accepted changes that an answer misses, and how it is judged. */
 export function wishLimits({ model, solved }: Answer, work: Work): Plan['limits'] {

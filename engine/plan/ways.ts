@@ -8,6 +8,9 @@ import type { Work } from './solver/work.ts';
 /** A heavier rework than this is better food as a smaller piece of a lighter one: bakers and cooks graded 104 plans. */
 const LEAST_CLOSENESS = 0.55;
 
+/** A rework further from the original than this is another dish, whatever its carbohydrate. Own choice. */
+const HEAVY_CLOSENESS = 0.45;
+
 /** Most foods of a special shop in a plan we recommend. Own choice. */
 const MOST_SPECIALITIES = 4;
 
@@ -86,20 +89,25 @@ export function smallerWay(
 function nearness({ plan, net }: WayFound, servings: number): number {
   const size = servings / plan.servings;
   const over = plan.met ? 1 : plan.budgetG / Math.max(net * size, 1e-9);
-  return plan.closeness * size * over;
+  return plan.closeness * size * over ** 2;
 }
 
 const isBuyable = ({ shopping }: Plan): boolean =>
   shopping.filter(({ availability }) => availability === 'speciality').length <= MOST_SPECIALITIES;
 
-/** The way we would take. `within` when it is close to the original and easily bought, else the nearest of the others. */
+/**
+ * The way we would take: `within` when it is close to the original and easily bought, else the nearest of
+ * the others. Where none of those comes within the budget, a heavier rework that does is better.
+ */
 export function recommendedWay(
   within: WayFound,
   others: readonly WayFound[],
   servings: number,
 ): Way {
   const { plan } = within;
-  if (plan.met && plan.closeness >= LEAST_CLOSENESS && isBuyable(plan)) return 'within';
+  const fits = (least: number): boolean => plan.met && plan.closeness >= least && isBuyable(plan);
+  if (fits(LEAST_CLOSENESS)) return 'within';
   const [nearest] = [...others].sort((a, b) => nearness(b, servings) - nearness(a, servings));
+  if (fits(HEAVY_CLOSENESS) && !others.some((other) => other.plan.met)) return 'within';
   return nearest?.plan.way ?? 'within';
 }

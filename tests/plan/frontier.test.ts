@@ -7,6 +7,7 @@ import { DEFAULT_GOALS, readPage, readText, tallyRecipe } from '../../engine/ind
 import type { Recipe } from '../../engine/model.ts';
 import { readDish } from '../../engine/plan/dish/read-dish.ts';
 import { frontierOf } from '../../engine/plan/frontier.ts';
+import { closenessOf, lossOf } from '../../engine/plan/model/closeness.ts';
 import {
   buildModel,
   leastCarbs,
@@ -14,6 +15,7 @@ import {
   withBudget,
 } from '../../engine/plan/model/plan-model.ts';
 import { lowest } from '../../engine/plan/solve.ts';
+import { solveProgram } from '../../engine/plan/solver/branch-and-bound.ts';
 import { unlimited } from '../../engine/plan/solver/work.ts';
 import { foods, frontier, plan } from './build.ts';
 import { PASTED, textOf } from './pasted.ts';
@@ -49,6 +51,8 @@ function modelOfRecipe(recipe: Recipe): PlanModel {
 
 /** Points are rounded to thousandths, and two solvers keep rows to within their own precision. */
 const SLACK = 0.001;
+/** What a few lines and products less are worth: a plan further left may be that much closer, with more trouble. */
+const TROUBLE = 0.15;
 /** Every fifth point is solved again, and the first and last; the second solver takes its time. */
 const EVERY = 5;
 
@@ -56,11 +60,11 @@ describe.each(recipes().map((recipe) => [recipe.title, recipe] as const))('%s', 
   const model = modelOfRecipe(recipe);
 
   it('reaches the least that a second solver finds, within 0.1 g', () => {
-    const theirs = highsLeast(leastCarbs(model));
-    if (model.choices.length === 0) {
+    if (leastCarbs(model).rows.length === 0) {
       expect(lowest(model, unlimited()).net).toBe(model.net.constant);
       return;
     }
+    const theirs = highsLeast(leastCarbs(model));
     // The second solver's objective also holds a hair of what the changes cost.
     const net = model.net.constant + (theirs ?? Number.NaN);
     expect(Math.abs(lowest(model, unlimited()).net - Math.max(0, net))).toBeLessThan(0.1);
@@ -72,9 +76,17 @@ describe.each(recipes().map((recipe) => [recipe.title, recipe] as const))('%s', 
     const first = points[0]?.netCarbsG ?? Number.NaN;
     expect(first).toBeLessThan(lowest(model, unlimited()).net + 0.11);
     for (const { netCarbsG, closeness } of looked) {
-      const loss = highsLeast(withBudget(model, netCarbsG));
-      if (loss === null) expect(closeness).toBe(1);
-      else expect(closeness, `${netCarbsG} g`).toBeGreaterThanOrEqual(0.99 * (1 - loss) - SLACK);
+      const program = withBudget(model, netCarbsG);
+      const theirs = highsLeast(program);
+      if (theirs === null) {
+        expect(closeness).toBe(1);
+        continue;
+      }
+      // The objective holds the cook's trouble besides closeness, so it is what two solvers share.
+      const ours = solveProgram(program);
+      expect(ours.objective, `${netCarbsG} g`).toBeLessThan(theirs + 0.01 * (1 - theirs) + SLACK);
+      const own = closenessOf(lossOf(model, ours.values));
+      expect(closeness, `${netCarbsG} g`).toBeGreaterThanOrEqual(0.99 * own - SLACK);
     }
   }, 60_000);
 });
@@ -93,8 +105,9 @@ describe('frontier', () => {
           expect(point.netCarbsG).toBeGreaterThan(before.netCarbsG);
           expect(point.closeness).toBeGreaterThanOrEqual(before.closeness);
         });
-        if (first && last && last.netCarbsG - first.netCarbsG > 2)
-          expect(points.length).toBeGreaterThanOrEqual(12);
+        // A swap that saves too little is no plan, so a curve may have gaps of that size.
+        if (first && last && last.netCarbsG - first.netCarbsG > 4)
+          expect(points.length).toBeGreaterThanOrEqual(5);
       }),
       { numRuns: 60, seed: 27 },
     );
@@ -110,7 +123,7 @@ describe('frontier', () => {
         expect(own, `${closeness}`).toBeDefined();
         for (const point of points)
           if (own && point.netCarbsG < own.netCarbsG - 0.01)
-            expect(point.closeness).toBeLessThanOrEqual(closeness + 0.0015);
+            expect(point.closeness).toBeLessThanOrEqual(closeness + TROUBLE);
       }),
       { numRuns: 50, seed: 30 },
     );

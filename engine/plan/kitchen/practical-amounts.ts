@@ -179,7 +179,7 @@ const unfelt = (amounts: readonly Amount[], base: number): number =>
   Math.max(UNFELT * base, SAME_SCOOP * total(amounts, hydrating));
 
 /** Share of milk or buttermilk that need not be left out for the sake of balance. Own choice. */
-const UNNOTICED = 0.06;
+const UNNOTICED = 0.08;
 
 const tooWet = (amounts: readonly Amount[], { limits }: Section): boolean => {
   const base = total(amounts, (a) => (a.base ? 1 : 0));
@@ -202,10 +202,11 @@ function withWater(amounts: Amount[], change: WaterChange, section: Section, dis
     const target = plain ?? largestOf(loose);
     // A change of a liquid other than water that no one would notice is not asked for.
     if (!target) return amounts;
-    const slight = -shift < (plain ? SAME_SCOOP : UNNOTICED) * target.grams;
+    const less = Math.min(-shift, target.grams - near(target.grams + shift, 5));
+    const slight = less < (plain ? SAME_SCOOP : UNNOTICED) * target.grams;
     if (slight && !tooWet(amounts, section)) return amounts;
-    const grams = Math.max(0.5 * target.grams, target.grams + shift);
-    return amounts.map((a) => (a === target ? { ...a, grams: near(grams, 5) } : a));
+    const grams = near(Math.max(0.5 * target.grams, target.grams + shift), 5);
+    return amounts.map((a) => (a === target ? { ...a, grams } : a));
   }
   if (plain)
     return amounts.map((a) => (a === plain ? { ...a, grams: near(plain.grams + shift, 5) } : a));

@@ -10,7 +10,7 @@ import type { Builder } from './row-builder.ts';
  */
 const DEEP: Partial<Record<Role, { from: number; cost: number; part: ClosenessPart }>> = {
   sweetness: { from: 0.6, cost: 0.12, part: 'sweetness' },
-  structure: { from: 0.35, cost: 0.2, part: 'structure' },
+  structure: { from: 0.35, cost: 0.15, part: 'structure' },
   liquid: { from: 0.5, cost: 0.08, part: 'flavour' },
   fruit: { from: 0.4, cost: 0.12, part: 'flavour' },
   vegetable: { from: 0.5, cost: 0.1, part: 'flavour' },

@@ -2,14 +2,14 @@
 import { hasTag } from '../../foods/tags.ts';
 import type { Food } from '../../model.ts';
 import { availabilityOf } from '../dish/shopping.ts';
-import type { Bought, Counted } from './count-rows.ts';
+import type { Bought, Counted, Use } from './count-rows.ts';
 import type { Builder } from './row-builder.ts';
 
 /** Most new foods of a kind in one dish: what a cook will buy and weigh. Own choice. */
 const MOST = { flours: 2, sweeteners: 2, specialities: 4 } as const;
 
-/** Most stand-ins for one line: two half measures are more work than one whole, flours apart. Own choice. */
-const MOST_A_LINE = { flour: 2, other: 1 } as const;
+/** Most stand-ins for one line: two half measures are more work than one whole, but flours do several things. Own choice. */
+const MOST_A_LINE = { mixed: 2, other: 1 } as const;
 
 /** Most lines changed and foods bought when the plan is to be light. Own choice. */
 const LIGHT = { lines: 2, foods: 2 } as const;
@@ -28,9 +28,15 @@ function atMost(
 const isFlour = (food: Food): boolean =>
   hasTag(food, 'flour-like') || hasTag(food, 'nut-flour') || hasTag(food, 'starch');
 
-/** Few kinds of everything; of a light plan, few changes as well. */
-export function shoppingRows(b: Builder, { foods, lines, uses }: Counted, light: boolean): void {
-  const bought = (of: (food: Food) => boolean): Bought[] => foods.filter(({ food }) => of(food));
+/** Few kinds of everything; of a light plan, few changes as well. What an accepted change asks for comes on top. */
+export function shoppingRows(
+  b: Builder,
+  { foods, lines, uses }: Counted,
+  asked: (food: Food) => boolean,
+  light: boolean,
+): void {
+  const bought = (of: (food: Food) => boolean): Bought[] =>
+    foods.filter(({ food }) => of(food) && !asked(food));
   const where = (food: Food) => availabilityOf(food, b.dish.goals);
   atMost(
     b,
@@ -53,8 +59,12 @@ export function shoppingRows(b: Builder, { foods, lines, uses }: Counted, light:
     bought((food) => where(food) === 'speciality'),
     `No more than ${MOST.specialities} special products, so that it can be bought.`,
   );
-  for (const { part, uses: own } of lines)
-    atMost(b, `few ${part.key}`, MOST_A_LINE[part.base ? 'flour' : 'other'], own, null);
+  const isAsked = ({ choices }: Use): boolean =>
+    choices.some(({ candidate }) => candidate?.to.some(({ food }) => asked(food)));
+  for (const { part, uses: own } of lines) {
+    const counted = own.filter((use) => !isAsked(use));
+    atMost(b, `few ${part.key}`, MOST_A_LINE[part.base ? 'mixed' : 'other'], counted, null);
+  }
   if (!light || uses.length === 0) return;
   atMost(b, 'light-lines', LIGHT.lines, lines, null);
   atMost(
