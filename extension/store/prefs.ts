@@ -21,6 +21,9 @@ export const Preferences = z.object({
   never: z.array(PantryFood).catch([]),
   /** Sweeteners liked, best first; none leaves the order to the plan. */
   sweeteners: z.array(PantryFood).catch([]),
+  /** Unit of the user's glucose meter, and the band the user likes to be in, in that unit. */
+  meter: z.enum(['mg/dL', 'mmol/L']).catch('mg/dL'),
+  meterBand: z.object({ low: z.number(), high: z.number() }).nullable().catch(null),
   /** The first questions were answered or skipped. */
   welcomed: z.boolean().catch(false),
 });

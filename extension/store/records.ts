@@ -51,6 +51,19 @@ export const SavedVersion = Work.extend({
 });
 export type SavedVersion = z.infer<typeof SavedVersion>;
 
+/** Glucose readings after one piece, as the meter shows them; kept beside the bake, never read as advice. */
+export const Readings = z.object({
+  unit: z.enum(['mg/dL', 'mmol/L']),
+  before: z.number().positive().nullable(),
+  hour1: z.number().positive().nullable(),
+  hour2: z.number().positive().nullable(),
+  /** What was eaten of the dish, g. */
+  pieceGrams: z.number().positive().nullable(),
+  /** What was eaten with it, in the user's words. */
+  besides: z.string().max(500),
+});
+export type Readings = z.infer<typeof Readings>;
+
 /** One bake of a saved recipe: what was baked, what the scale said, how it came out. */
 export const Bake = z.object({
   id: Id,
@@ -75,6 +88,9 @@ export const Bake = z.object({
   /** Centre when it came out, °C, and hours it cooled before it was cut. */
   innerC: z.number().nullable(),
   cooledHours: z.number().nonnegative().nullable(),
+  /** How it was, in one word; null when not said. */
+  how: z.enum(['good', 'so-so', 'no']).nullable().catch(null).default(null),
+  readings: Readings.nullable().catch(null).default(null),
   /** Ids of what went wrong, from the engine's table. */
   symptoms: z.array(z.string()),
   notes: z.string().max(5000),

@@ -124,6 +124,8 @@ export function sampleBake(changes: Partial<Bake> = {}): Bake {
     sliceGrams: null,
     innerC: null,
     cooledHours: null,
+    how: null,
+    readings: null,
     symptoms: [],
     notes: '',
     ...changes,

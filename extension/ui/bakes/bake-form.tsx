@@ -1,19 +1,27 @@
+/** One bake, told: how it was first, then what is quick; everything but the day may be left out. */
 import { useId, useState } from 'preact/hooks';
-import { bakeSymptoms } from '../../../engine/index.ts';
 import type { Family } from '../../../engine/model.ts';
+import type { Bake, Readings } from '../../store/records.ts';
+import { Fold } from '../controls/fold.tsx';
 import { NumberField } from '../controls/number-field.tsx';
 import { factorText } from '../recipe/shown-amounts.ts';
+import { type MessageKey, say } from '../words/say.ts';
 import { cookWords } from './dish-words.ts';
+import { HowWasIt } from './how-was-it.tsx';
+import { type MeterUnit, noReadings, ReadingFields, typedReadings } from './reading-fields.tsx';
+import { SymptomBoxes } from './symptom-boxes.tsx';
 
 /** What the user tells of a bake. */
 export interface BakeWords {
   day: string;
+  how: Bake['how'];
   dishGrams: number | null;
   pieces: number | null;
   sliceGrams: number | null;
   innerC: number | null;
   cooledHours: number | null;
   symptoms: string[];
+  readings: Readings | null;
   notes: string;
 }
 
@@ -25,58 +33,133 @@ export function today(now: Date = new Date()): string {
 
 const empty = (): BakeWords => ({
   day: today(),
+  how: null,
   dishGrams: null,
   pieces: null,
   sliceGrams: null,
   innerC: null,
   cooledHours: null,
   symptoms: [],
+  readings: null,
   notes: '',
 });
 
 type Measure = 'dishGrams' | 'pieces' | 'sliceGrams' | 'innerC' | 'cooledHours';
 
-/** What the scale, the knife and the thermometer say; the weighed dish has its own words. */
-const MEASURES: readonly {
+interface MeasureField {
   name: Measure;
-  label: string;
+  label: MessageKey;
   unit?: string;
   min: number;
   max: number;
-}[] = [
-  { name: 'dishGrams', label: 'Whole dish', unit: 'g', min: 1, max: 100_000 },
-  { name: 'pieces', label: 'Servings cut', min: 1, max: 1000 },
-  { name: 'sliceGrams', label: 'One of them weighed', unit: 'g', min: 1, max: 100_000 },
-  { name: 'innerC', label: 'Centre when it came out', unit: '°C', min: -30, max: 250 },
-  { name: 'cooledHours', label: 'Cooled before cutting', unit: 'hours', min: 0, max: 500 },
+}
+
+/** What the scale, the knife and the thermometer say; the weighed dish has its own words. */
+const MEASURES: readonly MeasureField[] = [
+  { name: 'dishGrams', label: 'wholeDish', unit: 'g', min: 1, max: 100_000 },
+  { name: 'pieces', label: 'servingsCut', min: 1, max: 1000 },
+  { name: 'sliceGrams', label: 'oneWeighed', unit: 'g', min: 1, max: 100_000 },
+  { name: 'innerC', label: 'centreWhenOut', unit: '°C', min: -30, max: 250 },
+  { name: 'cooledHours', label: 'cooledBefore', unit: 'h', min: 0, max: 500 },
 ];
 
 interface Props {
   family: Family;
   /** How much of the recipe is made. */
   factor: number;
+  /** Unit of the user's meter. */
+  meter: MeterUnit;
   /** Resolves to what went wrong, or null when the bake is kept. */
   onKeep(words: BakeWords): Promise<string | null>;
 }
 
-/** One bake, told: everything but the day may be left out. */
-export function BakeForm({ family, factor, onKeep }: Props) {
+interface PartProps {
+  words: BakeWords;
+  /** Goes up when the form is emptied. */
+  round: number;
+  onChange(part: Partial<BakeWords>): void;
+}
+
+function Measures({ words, family, round, onChange }: PartProps & { family: Family }) {
+  return (
+    <div class="bake-measures">
+      {MEASURES.map(({ name, label, ...field }) => (
+        <NumberField
+          key={`${name}.${round}`}
+          {...field}
+          label={name === 'dishGrams' ? say(label, cookWords(family).after) : say(label)}
+          value={words[name]}
+          onValue={(value) => onChange({ [name]: value })}
+          onClear={() => onChange({ [name]: null })}
+        />
+      ))}
+    </div>
+  );
+}
+
+function Meter({ words, meter, round, onChange }: PartProps & { meter: MeterUnit }) {
+  return (
+    <Fold title={say('meterFold')} name="meter">
+      {() => (
+        <ReadingFields
+          readings={words.readings ?? noReadings(meter)}
+          round={round}
+          onReadings={(readings) => onChange({ readings })}
+        />
+      )}
+    </Fold>
+  );
+}
+
+function DayAndHow({ words, id, onChange }: Omit<PartProps, 'round'> & { id: string }) {
+  return (
+    <>
+      <HowWasIt how={words.how} onHow={(how) => onChange({ how })} />
+      <div class="field">
+        <label for={`${id}-day`}>{say('day')}</label>
+        <input
+          id={`${id}-day`}
+          type="date"
+          value={words.day}
+          required
+          onInput={({ currentTarget }) => onChange({ day: currentTarget.value })}
+        />
+      </div>
+    </>
+  );
+}
+
+function OwnWords({ words, id, onChange }: Omit<PartProps, 'round'> & { id: string }) {
+  return (
+    <div class="field wide">
+      <label for={`${id}-notes`}>{say('ownWords')}</label>
+      <textarea
+        id={`${id}-notes`}
+        rows={3}
+        maxLength={5000}
+        value={words.notes}
+        onInput={({ currentTarget }) => onChange({ notes: currentTarget.value })}
+      />
+    </div>
+  );
+}
+
+export function BakeForm({ family, factor, meter, onKeep }: Props) {
   const id = useId();
   const [words, setWords] = useState<BakeWords>(empty);
   const [failure, setFailure] = useState<string | null>(null);
   const [round, setRound] = useState(0);
   const change = (part: Partial<BakeWords>) => setWords({ ...words, ...part });
   const keep = async () => {
-    if (!/^\d{4}-\d{2}-\d{2}$/.test(words.day)) {
-      setFailure('Give the day of the bake.');
-      return;
-    }
-    const why = await onKeep(words);
+    if (!/^\d{4}-\d{2}-\d{2}$/.test(words.day)) return setFailure(say('giveDay'));
+    const readings = words.readings && typedReadings(words.readings);
+    const why = await onKeep({ ...words, readings });
     setFailure(why);
     if (why !== null) return;
     setWords(empty());
     setRound(round + 1);
   };
+  const part = { words, round, onChange: change };
   return (
     <form
       class="bake-form"
@@ -86,70 +169,23 @@ export function BakeForm({ family, factor, onKeep }: Props) {
         void keep();
       }}
     >
-      <div class="field">
-        <label for={`${id}-day`}>Day</label>
-        <input
-          id={`${id}-day`}
-          type="date"
-          value={words.day}
-          required
-          onInput={({ currentTarget }) => change({ day: currentTarget.value })}
-        />
-      </div>
-      {factor !== 1 && (
-        <p>
-          Told of {factorText(factor)} the recipe, as chosen under Ingredients: weigh and count all
-          of it.
-        </p>
-      )}
-      <div class="bake-measures">
-        {MEASURES.map(({ name, ...field }) => (
-          <NumberField
-            key={`${name}.${round}`}
-            {...field}
-            label={name === 'dishGrams' ? `${field.label} ${cookWords(family).after}` : field.label}
-            value={words[name]}
-            onValue={(value) => change({ [name]: value })}
-            onClear={() => change({ [name]: null })}
-          />
-        ))}
-      </div>
-      <fieldset class="boxes">
-        <legend>What was not right (none, if all was well)</legend>
-        {bakeSymptoms(family).map((symptom) => (
-          <label key={symptom.id}>
-            <input
-              type="checkbox"
-              checked={words.symptoms.includes(symptom.id)}
-              onChange={({ currentTarget }) =>
-                change({
-                  symptoms: currentTarget.checked
-                    ? [...words.symptoms, symptom.id]
-                    : words.symptoms.filter((one) => one !== symptom.id),
-                })
-              }
-            />{' '}
-            {symptom.label}
-          </label>
-        ))}
-      </fieldset>
-      <div class="field wide">
-        <label for={`${id}-notes`}>Your own words</label>
-        <textarea
-          id={`${id}-notes`}
-          rows={3}
-          maxLength={5000}
-          value={words.notes}
-          onInput={({ currentTarget }) => change({ notes: currentTarget.value })}
-        />
-      </div>
+      <DayAndHow {...part} id={id} />
+      {factor !== 1 && <p>{say('toldOfFactor', factorText(factor))}</p>}
+      <Measures {...part} family={family} />
+      <SymptomBoxes
+        family={family}
+        chosen={words.symptoms}
+        onChosen={(symptoms) => change({ symptoms })}
+      />
+      <Meter {...part} meter={meter} />
+      <OwnWords {...part} id={id} />
       {failure && (
         <p role="alert" class="failure">
           {failure}
         </p>
       )}
-      <button type="submit" class="primary">
-        Keep this bake
+      <button type="submit" class="button first">
+        {say('keepBake')}
       </button>
     </form>
   );

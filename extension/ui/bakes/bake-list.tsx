@@ -1,7 +1,10 @@
+/** Logged bakes, latest first. */
 import type { Adaptation } from '../../../engine/model.ts';
 import type { Bake } from '../../store/records.ts';
 import { dayText, short } from '../figures/format.ts';
+import { say } from '../words/say.ts';
 import { dishText, pieceText, symptomLabels } from './bake-summary.ts';
+import { HOW_WORDS } from './how-was-it.tsx';
 
 interface Props {
   bakes: readonly Bake[];
@@ -24,15 +27,14 @@ function AsCut({ bake, servings, onServings }: CutProps) {
   if (cut === servings || cut === 0) return null;
   return (
     <p>
-      The recipe is reckoned with {short(servings)} servings.{' '}
-      <button type="button" onClick={() => onServings(cut)}>
-        Reckon with {short(cut)}
+      {say('reckonedWith', short(servings))}{' '}
+      <button type="button" class="button" onClick={() => onServings(cut)}>
+        {say('reckonWith', short(cut))}
       </button>
     </p>
   );
 }
 
-/** Logged bakes, latest first. */
 export function BakeList({ bakes, adaptation, onServings, onRemove }: Props) {
   return (
     <ul class="bakes">
@@ -43,16 +45,18 @@ export function BakeList({ bakes, adaptation, onServings, onRemove }: Props) {
           <li key={bake.id}>
             <p class="bake-head">
               <strong>{dayText(bake.day)}</strong>
-              <span class="quiet">budget {bake.baked.goals.budgetG} g</span>
-              <button type="button" onClick={() => onRemove(bake)}>
-                Remove<span class="hidden"> the bake of {dayText(bake.day)}</span>
+              {bake.how && <span>{say(HOW_WORDS[bake.how])}</span>}
+              <span class="soft">{say('budgetOf', short(bake.baked.goals.budgetG))}</span>
+              <button type="button" class="button bare" onClick={() => onRemove(bake)}>
+                {say('remove')}
+                <span class="hidden">{say('ofFood', dayText(bake.day))}</span>
               </button>
             </p>
             {[dishText(bake, family), pieceText(bake)].map(
               (text) => text && <p key={text}>{text}</p>,
             )}
             <AsCut bake={bake} servings={adaptation.after.servings} onServings={onServings} />
-            <p>{wrong.length === 0 ? 'Nothing was wrong.' : `Not right: ${wrong.join(', ')}.`}</p>
+            <p>{wrong.length === 0 ? say('nothingWrong') : say('notRight', wrong.join(', '))}</p>
             {bake.notes !== '' && <p class="bake-notes">{bake.notes}</p>}
           </li>
         );

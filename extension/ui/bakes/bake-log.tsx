@@ -14,6 +14,7 @@ import { BakeList } from './bake-list.tsx';
 import { bakeOf } from './bake-summary.ts';
 import { cookWords } from './dish-words.ts';
 import { Proposals } from './proposals.tsx';
+import type { MeterUnit } from './reading-fields.tsx';
 
 interface Props {
   store: Store;
@@ -23,6 +24,8 @@ interface Props {
   log: BakeLog;
   /** How much of the recipe is made. */
   factor: number;
+  /** Unit of the user's meter. */
+  meter: MeterUnit;
   /** Reads the log again. */
   onLogged(): Promise<void>;
   onGoals(goals: Partial<Goals>): void;
@@ -120,7 +123,7 @@ function LogState({ logging, damaged }: { logging: Logging; damaged: number }) {
   );
 }
 
-function TellOfBake({ adaptation, factor, current, logging }: Props & { logging: Logging }) {
+function TellOfBake({ adaptation, factor, meter, current, logging }: Props & { logging: Logging }) {
   const form = useRef<HTMLDetailsElement>(null);
   const family = adaptation.plan.family.id;
   if (current.savedId === null) return <p>{say('keepFirst')}</p>;
@@ -134,7 +137,7 @@ function TellOfBake({ adaptation, factor, current, logging }: Props & { logging:
   return (
     <details ref={form} class="plain-fold">
       <summary>{cookWords(family).did}</summary>
-      <BakeForm family={family} factor={factor} onKeep={keep} />
+      <BakeForm family={family} factor={factor} meter={meter} onKeep={keep} />
     </details>
   );
 }

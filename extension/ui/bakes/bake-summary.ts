@@ -1,11 +1,12 @@
 /** What a logged bake says in figures. */
-import { bakeSymptoms } from '../../../engine/index.ts';
 import type { Adaptation, Family, Interval } from '../../../engine/model.ts';
 import type { Bake, Work } from '../../store/records.ts';
 import { amount, rangeText, short } from '../figures/format.ts';
 import { factorText } from '../recipe/shown-amounts.ts';
+import { say } from '../words/say.ts';
 import type { BakeWords } from './bake-form.tsx';
 import { cookWords } from './dish-words.ts';
+import { symptomWord } from './symptom-words.ts';
 
 const scaled = (value: Interval, by: number): Interval => ({
   low: value.low * by,
@@ -16,7 +17,7 @@ const scaled = (value: Interval, by: number): Interval => ({
 const withRange = (value: Interval): string =>
   rangeText(value) === ''
     ? `${amount(value.best)} g`
-    : `${amount(value.best)} g (likely ${rangeText(value)})`;
+    : say('gramsLikely', amount(value.best), rangeText(value));
 
 /** A bake of the recipe as it stands, ready to be kept. */
 export function bakeOf(
@@ -46,10 +47,10 @@ export function pieceText(bake: Bake): string | null {
   const all = scaled(netCarbsG, factor);
   if (sliceGrams !== null && dishGrams !== null) {
     const net = scaled(all, sliceGrams / dishGrams);
-    return `A slice of ${short(sliceGrams)} g: ${withRange(net)} net carbs`;
+    return say('sliceHas', short(sliceGrams), withRange(net));
   }
   if (pieces !== null) {
-    return `One of ${short(pieces)}: ${withRange(scaled(all, 1 / pieces))} net carbs`;
+    return say('oneOfHas', short(pieces), withRange(scaled(all, 1 / pieces)));
   }
   return null;
 }
@@ -63,15 +64,13 @@ export function dishText(
   const parts = [`${short(dishGrams)} g ${cookWords(family).after}`];
   if (factor !== 1) parts.push(factorText(factor));
   if (rawGrams !== null && dishGrams < rawGrams * factor) {
-    parts.push(`${Math.round(100 * (1 - dishGrams / (rawGrams * factor)))} % lost`);
+    parts.push(say('percentLost', Math.round(100 * (1 - dishGrams / (rawGrams * factor)))));
   }
   const per100 = netCarbsG && scaled(netCarbsG, (100 * factor) / dishGrams);
-  const net = per100 ? `; ${withRange(per100)} net carbs in 100 g` : '';
+  const net = per100 ? `; ${say('in100g', withRange(per100))}` : '';
   return parts.join(', ') + net;
 }
 
-/** Labels of what went wrong, in the words of the list; an id that is gone stays an id. */
-export function symptomLabels({ symptoms }: Bake, family: Family): string[] {
-  const labels = new Map(bakeSymptoms(family).map(({ id, label }) => [id, label]));
-  return symptoms.map((id) => labels.get(id) ?? id);
-}
+/** What went wrong, in the user's language. */
+export const symptomLabels = ({ symptoms }: Bake, family: Family): string[] =>
+  symptoms.map((id) => symptomWord(id, family));

@@ -1,3 +1,4 @@
+/** What repeated water corrections say of a package of the user's own: offered, never taken by itself. */
 import { useEffect, useState } from 'preact/hooks';
 import {
   type LearnedWater as Lesson,
@@ -11,6 +12,7 @@ import type { OwnFoods } from '../../store/kept-packages.ts';
 import { keepLesson } from '../../store/lesson.ts';
 import type { OwnFood } from '../../store/records.ts';
 import { listRecipes } from '../../store/saved.ts';
+import { say, sayCount } from '../words/say.ts';
 
 interface Props {
   store: Store;
@@ -35,7 +37,6 @@ function useSavedResults(store: Store, wanted: boolean): readonly Adaptation[] {
   return results;
 }
 
-/** What repeated water corrections say of a package of the user's own: offered, never taken by itself. */
 export function LearnedWater({ store, own, adaptation, options, savedId, onKept }: Props) {
   const [state, setState] = useState<{ said: string } | { failed: string } | null>(null);
   const asked = adaptation.goals.adjustments.length > 0 && own.foods.length > 0;
@@ -50,8 +51,8 @@ export function LearnedWater({ store, own, adaptation, options, savedId, onKept 
     try {
       const { aliases = {} } = options;
       const changed = await keepLesson(store, lesson, label, savedId, { aliases }, Date.now());
-      const others = changed === 0 ? '' : ` ${changed} more of your recipes were worked out again.`;
-      setState({ said: `${lesson.food.name} now takes its water from your bakes.${others}` });
+      const others = changed === 0 ? '' : ` ${sayCount('moreWorkedOut', changed)}`;
+      setState({ said: `${say('waterLearned', lesson.food.name)}${others}` });
       onKept(lesson);
     } catch (error) {
       setState({ failed: storageMessage(error) });
@@ -62,8 +63,8 @@ export function LearnedWater({ store, own, adaptation, options, savedId, onKept 
       {lessons.map(({ lesson, food }) => (
         <div key={food.id}>
           <p>{lesson.why}</p>
-          <button type="button" onClick={() => void take(lesson, food)}>
-            Reckon with this for {food.name}
+          <button type="button" class="button" onClick={() => void take(lesson, food)}>
+            {say('reckonWithFor', food.name)}
           </button>
         </div>
       ))}

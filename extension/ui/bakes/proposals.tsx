@@ -1,4 +1,6 @@
+/** What to change after the last bake, and what was changed after earlier ones. */
 import type { Adjustment } from '../../../engine/model.ts';
+import { say } from '../words/say.ts';
 
 interface Props {
   proposals: readonly Adjustment[];
@@ -8,25 +10,25 @@ interface Props {
 }
 
 function Source({ source }: { source: string }) {
-  return <p class="quiet">Source: {source}.</p>;
+  return <p class="soft">{say('sourceIs', source)}</p>;
 }
 
-/** What to change after the last bake, and what was changed after earlier ones. */
 export function Proposals({ proposals, accepted, onAccept, onWithdraw }: Props) {
   return (
     <>
       {proposals.length > 0 && (
         <div class="proposals">
-          <h3>For the next bake</h3>
-          <p>Change one thing at a time, then you know what helped.</p>
+          <h3>{say('forNextBake')}</h3>
+          <p>{say('oneAtATime')}</p>
           <ul class="swaps">
             {proposals.map((one) => (
               <li key={one.id}>
                 <p class="swap-amounts">{one.text}</p>
                 <p>{one.why}</p>
                 <Source source={one.source} />
-                <button type="button" onClick={() => onAccept(one)}>
-                  Take it up<span class="hidden">: {one.text}</span>
+                <button type="button" class="button" onClick={() => onAccept(one)}>
+                  {say('takeItUp')}
+                  <span class="hidden">{say('ofFood', one.text)}</span>
                 </button>
               </li>
             ))}
@@ -35,14 +37,15 @@ export function Proposals({ proposals, accepted, onAccept, onWithdraw }: Props) 
       )}
       {accepted.length > 0 && (
         <div class="proposals">
-          <h3>Changed after your bakes</h3>
+          <h3>{say('changedAfterBakes')}</h3>
           <ul class="swaps">
             {accepted.map((one) => (
               <li key={one.id}>
                 <p class="swap-amounts">{one.text}</p>
                 <p>{one.why}</p>
-                <button type="button" onClick={() => onWithdraw(one)}>
-                  Withdraw<span class="hidden">: {one.text}</span>
+                <button type="button" class="button" onClick={() => onWithdraw(one)}>
+                  {say('withdraw')}
+                  <span class="hidden">{say('ofFood', one.text)}</span>
                 </button>
               </li>
             ))}

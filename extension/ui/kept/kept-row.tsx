@@ -71,7 +71,8 @@ function Said({ row }: { row: ShelfRow }) {
   ];
   return (
     <span class="kept-said">
-      {row.state && row.figures && <StateMark state={row.state} plain />} {parts.join(', ')}
+      {row.state && row.figures && <StateMark state={row.state} plain />}
+      <span>{parts.join(', ')}</span>
     </span>
   );
 }

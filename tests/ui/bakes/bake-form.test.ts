@@ -14,6 +14,7 @@ function show(answer: string | null, factor = 1): Drawn {
     h(BakeForm, {
       family: 'lean-yeast-bread',
       factor,
+      meter: 'mg/dL',
       onKeep: async (words) => {
         kept.push(words);
         return answer;
@@ -27,6 +28,15 @@ const submit = () =>
   act(async () => {
     const form = screen.root.querySelector('form');
     form?.dispatchEvent(new window.Event('submit', { bubbles: true, cancelable: true }));
+  });
+
+/** Opens every fold, as pressing their headings does. */
+const openFolds = () =>
+  act(() => {
+    for (const fold of screen.root.querySelectorAll('details')) {
+      fold.open = true;
+      fold.dispatchEvent(new window.Event('toggle'));
+    }
   });
 
 const notes = () => screen.field('Your own words');
@@ -43,12 +53,14 @@ describe('telling of a bake', () => {
     expect(kept).toEqual([
       {
         day: today(),
+        how: null,
         dishGrams: 780,
         pieces: null,
         sliceGrams: null,
         innerC: null,
         cooledHours: 2.5,
         symptoms: [],
+        readings: null,
         notes: 'A little pale.',
       },
     ]);
@@ -75,9 +87,51 @@ describe('telling of a bake', () => {
 
   it('lists what may go wrong with this kind of dish, and no more', () => {
     const { root } = show(null);
+    openFolds();
     const listed = [...root.querySelectorAll('.boxes label')].map((one) => one.textContent?.trim());
-    expect(listed).toEqual(bakeSymptoms('lean-yeast-bread').map(({ label }) => label));
+    expect(listed.sort()).toEqual(
+      bakeSymptoms('lean-yeast-bread')
+        .map(({ label }) => label)
+        .sort(),
+    );
     expect(listed.length).toBeGreaterThan(5);
+  });
+
+  it('takes how it was with one press, and takes it back with another', async () => {
+    const { root } = show(null);
+    const press = (text: string) =>
+      act(() =>
+        [...root.querySelectorAll('button')].find((one) => one.textContent === text)?.click(),
+      );
+    press('so-so');
+    await submit();
+    expect(kept[0]?.how).toBe('so-so');
+    press('good');
+    press('good');
+    await submit();
+    expect(kept[1]?.how).toBeNull();
+  });
+
+  it('hands over meter readings as typed, and none when nothing was', async () => {
+    const { type } = show(null);
+    openFolds();
+    type('before', '104');
+    type('2 hours', '131');
+    type('Piece you ate', '65');
+    await submit();
+    expect(kept[0]?.readings).toEqual({
+      unit: 'mg/dL',
+      before: 104,
+      hour1: null,
+      hour2: 131,
+      pieceGrams: 65,
+      besides: '',
+    });
+    openFolds();
+    type('Eaten with it', 'soup');
+    type('Eaten with it', ' ');
+    await submit();
+    expect(kept[1]?.readings).toBeNull();
   });
 
   it('says that a double recipe is told of as a whole', () => {

@@ -50,6 +50,8 @@ describe('a logged bake', () => {
     sliceGrams: null,
     innerC: 98,
     cooledHours: 3,
+    how: null,
+    readings: null,
     symptoms: [],
     notes: '',
   };

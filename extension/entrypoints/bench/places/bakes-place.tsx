@@ -2,8 +2,10 @@
 import { withoutLearned } from '../../../store/lesson.ts';
 import { BakeLogPart } from '../../../ui/bakes/bake-log.tsx';
 import { LearnedWater } from '../../../ui/bakes/learned-water-panel.tsx';
+import { MeterPart } from '../../../ui/bakes/meter-part.tsx';
 import { say } from '../../../ui/words/say.ts';
 import type { PlaceProps } from '../kitchen.ts';
+import '../../../ui/styles/bakes.css';
 
 export function BakesPlace({ kitchen, open }: PlaceProps) {
   if (!open) {
@@ -18,8 +20,9 @@ export function BakesPlace({ kitchen, open }: PlaceProps) {
     );
   }
   const { work, adaptation, history, factor } = open;
+  const { preferences, prefer } = kitchen;
   return (
-    <section class="place">
+    <section class="place bakes-place">
       <h1>{say('placeBakes')}</h1>
       <p class="dish" lang={adaptation.recipe.language ?? undefined}>
         {adaptation.recipe.title}
@@ -31,8 +34,15 @@ export function BakesPlace({ kitchen, open }: PlaceProps) {
         options={work.options}
         log={history.log}
         factor={factor}
+        meter={preferences.meter}
         onLogged={() => history.read()}
         onGoals={work.changeGoals}
+      />
+      <MeterPart
+        bakes={history.log.bakes}
+        unit={preferences.meter}
+        band={preferences.meterBand}
+        onMeter={prefer}
       />
       <LearnedWater
         store={kitchen.store}
