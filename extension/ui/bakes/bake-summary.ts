@@ -47,7 +47,7 @@ export function pieceText(bake: Bake): string | null {
   const all = scaled(netCarbsG, factor);
   if (sliceGrams !== null && dishGrams !== null) {
     const net = scaled(all, sliceGrams / dishGrams);
-    return say('sliceHas', short(sliceGrams), withRange(net));
+    return say('loggedSlice', short(sliceGrams), withRange(net));
   }
   if (pieces !== null) {
     return say('oneOfHas', short(pieces), withRange(scaled(all, 1 / pieces)));
