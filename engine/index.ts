@@ -16,7 +16,13 @@ export {
   likelyCauses,
   proposeAdjustments,
 } from './plan/bakes/index.ts';
-export { readPage, readText, withLanguage } from './read/index.ts';
+export {
+  finishReading,
+  type Gathered,
+  type NothingFound,
+  readPage,
+  readText,
+} from './read/index.ts';
 export { Pan, panFactor } from './rewrite/lines/pans.ts';
 export type { System } from './rewrite/lines/scaled-amounts.ts';
 export { type ScaledLine, type ScaleOptions, scaledLines } from './rewrite/lines/scaled-lines.ts';

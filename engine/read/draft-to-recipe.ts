@@ -1,16 +1,11 @@
 /** Finishes what was read into a recipe, with notes on what is missing. */
 import type { Note, Recipe } from '../model.ts';
 import type { PageFacts } from './document/page-facts.ts';
-import { type Draft, linesIn, type YieldStatement } from './draft.ts';
+import { type Draft, linesIn, readNote, type YieldStatement } from './draft.ts';
 import { languageTag } from './values/language-tag.ts';
+import { statedServings } from './values/servings.ts';
 import { chooseYield } from './values/stated-yields.ts';
 import { webAddress } from './values/web-address.ts';
-import { statedServings } from './values/yield.ts';
-
-/** A note of the reader. */
-export function readNote(code: string, text: string): Note {
-  return { code, text, key: null };
-}
 
 const cutAt = (text: string | null, most: number) => (text === null ? null : text.slice(0, most));
 

@@ -1,5 +1,5 @@
 /** What one source of a page says about a recipe, before sources are joined. */
-import type { IngredientGroup, Markup, StatedYield, Step } from '../model.ts';
+import type { IngredientGroup, Markup, Note, StatedYield, Step } from '../model.ts';
 
 /** A yield statement and where it stands. */
 export type YieldStatement = { text: string; from: StatedYield['from'] };
@@ -22,6 +22,8 @@ export type Draft = {
   steps: Step[];
   minutes: { prep: number | null; cook: number | null; total: number | null };
   nutrition: Record<string, string> | null;
+  /** Of the visible page, under no heading that says so: its words must show that it is a recipe. */
+  unsure: boolean;
 };
 
 /** Statements of a source's texts. */
@@ -48,10 +50,16 @@ export function emptyDraft(markup: Markup): Draft {
     steps: [],
     minutes: { prep: null, cook: null, total: null },
     nutrition: null,
+    unsure: false,
   };
 }
 
 /** All ingredient lines of a draft, groups flattened. */
 export function linesIn(draft: { groups: readonly IngredientGroup[] }): string[] {
   return draft.groups.flatMap((group) => group.lines);
+}
+
+/** A note of the reader. */
+export function readNote(code: string, text: string): Note {
+  return { code, text, key: null };
 }

@@ -4,12 +4,14 @@
  * and nothing throws.
  */
 import type { ReadResult } from '../model.ts';
-import { readAsStated } from './as-stated.ts';
+import { finishReading } from './finish.ts';
+import { gatherPage } from './gather.ts';
 import { readPasted } from './pasted/pasted-text.ts';
 import { withLanguage } from './values/language.ts';
 
 export { mayHoldRecipe } from './document/recipe-signs.ts';
-export { withLanguage } from './values/language.ts';
+export { finishReading } from './finish.ts';
+export type { Gathered, NothingFound } from './gather.ts';
 
 /**
  * Reads every recipe of a page, the one the page is about first.
@@ -22,8 +24,7 @@ export function readPage(
   document: Document,
   options: { url?: string; elapsedMs?: () => number } = {},
 ): ReadResult {
-  const read = readAsStated(document, options);
-  return read.ok ? { ok: true, recipes: read.recipes.map(withLanguage) } : read;
+  return finishReading(gatherPage(document, options));
 }
 
 /**

@@ -50,6 +50,7 @@ export function fillFrom(draft: Draft, other: Draft): Draft {
       total: draft.minutes.total ?? other.minutes.total,
     },
     nutrition: draft.nutrition ?? other.nutrition,
+    unsure: draft.unsure && other.unsure,
   };
 }
 

@@ -1,6 +1,6 @@
 /** Runs the stages of reading, so that an error in one of them leaves the others their work. */
 import type { Note } from '../model.ts';
-import { readNote } from './draft-to-recipe.ts';
+import { readNote } from './draft.ts';
 
 /** The stages of one page, with the notes that hold for all of its recipes. */
 export class Stages {

@@ -1,9 +1,9 @@
 /**
- * Runs once in the page, on the user's click: reads the recipes from its document and hands them
- * back as plain data. Changes nothing, sends nothing, catches everything.
+ * Runs once in the page, on the user's click: gathers what its document says of recipes and hands
+ * it back as plain data. Changes nothing, sends nothing, catches everything.
  */
 import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
-import { readAsStated } from '../../engine/read/as-stated.ts';
+import { gatherPage } from '../../engine/read/gather.ts';
 
 /** Largest answer, in characters of JSON: some thousand times a long recipe. */
 const MOST_CHARACTERS = 2_000_000;
@@ -11,7 +11,7 @@ const MOST_CHARACTERS = 2_000_000;
 export default defineUnlistedScript(() => {
   try {
     const started = performance.now();
-    const result = readAsStated(document, {
+    const result = gatherPage(document, {
       url: location.href,
       elapsedMs: () => performance.now() - started,
     });

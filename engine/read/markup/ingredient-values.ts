@@ -1,7 +1,7 @@
 /** Makes ingredient lines and groups out of the values that markup gives for them. */
 import type { IngredientGroup } from '../../model.ts';
 import { cleanLines, cleanText, isLeftover } from '../document/clean-text.ts';
-import { isServingsLine } from '../values/yield.ts';
+import { isServingsLine } from '../values/servings.ts';
 import type { Json } from './tolerant-json.ts';
 
 /** Most ingredient lines of one recipe, and most characters of one line, that are read. */
@@ -34,15 +34,6 @@ export function tidyLine(text: string): string {
     .replace(/^(\d[\d.,/]*\s?)(\p{L}{1,12}\.?)\s+\2(?=\s)/iu, '$1$2')
     .replace(/^(\d[\d.,/]*)((?:\s\p{L}{1,12})?)\s+\1(?=\s[\p{L}(])/u, '$1$2');
   return line.trim();
-}
-
-/** What a list of ingredients names, in a line of its own: prices, file sizes, figures of nutrition. */
-const NO_FOOD =
-  /^[$€£¥]\s?\d[\d.,]*$|^\d+[.,]\d{2}\s?[$€£¥]$|\d\s?[kM]B\b|^(?:serving|portion)s?[\s-]size\b|^(?:ingredients?|zutaten|ingrédients|ingredientes|ingrediënten):\s?\S|^<?\d[\d.,]*\s?(?:m?g|µg)?\s(?:of\s)?(?:calories|(?:total|saturated|trans) fat|cholesterol|sodium|potassium|(?:total |dietary )?fib(?:er|re)|protein|(?:total )?carbohydrates?|carbs|kcal|kj)$|^(?:calories|kalorien)[\s:]+\d+$|^(?:energy|(?:total|saturated) fat|saturates|cholesterol|carbohydrates?|carbs|(?:dietary )?fib(?:er|re)|protein|eiweiß|kohlenhydrate|koolhydraten|vitamin \w{1,3}|calcium|iron|potassium|sodium)[\s:]+<?\d[\d.,]*\s?(?:m?g|µg|kcal|cal|kj|%)$|\bdaily values?\b/i;
-
-/** True for a line that is no ingredient whatever it stands among. */
-export function isNoIngredient(line: string): boolean {
-  return isServingsLine(line) || NO_FOOD.test(line);
 }
 
 /** True for a line that heads a group rather than naming an ingredient. */
@@ -82,7 +73,7 @@ export function groupLines(
   for (const raw of lines) {
     const marked = withoutMarks(raw);
     const line = tidyLine(marked.line);
-    if (line === '' || isLeftover(line) || isNoIngredient(line)) continue;
+    if (line === '' || isLeftover(line) || isServingsLine(line)) continue;
     if (marked.heading) {
       close();
       now = { title: groupTitle(line), lines: [] };

@@ -2,8 +2,9 @@
 import type { IngredientGroup } from '../../model.ts';
 import { type Block, isMadeLike } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
+import type { Draft } from '../draft.ts';
 import { groupTitle, hasAmount } from '../markup/ingredient-values.ts';
-import { statedServings } from '../values/yield.ts';
+import { statedServings } from '../values/servings.ts';
 import { ingredientsHeading, isButton, stepsHeading } from './heading-kinds.ts';
 import { MAX_HEADING } from './heading-phrases.ts';
 import { isSentence, startsWithAmount } from './line-shapes.ts';
@@ -151,7 +152,7 @@ function leadingTitle(
  * page beside the lines. Lines and their order stay; null when the page shows no groups or does not
  * hold the lines.
  */
-export function regainGroups(
+function regainGroups(
   blocks: readonly Block[],
   lines: readonly string[],
 ): IngredientGroup[] | null {
@@ -175,4 +176,12 @@ export function regainGroups(
     if (!headings.has(i)) groups.at(-1)?.lines.push(line);
   });
   return groups.filter((group) => group.lines.length > 0);
+}
+
+/** A draft with the groups that its flat list of lines has on the page. */
+export function withGroups(draft: Draft, blocks: readonly Block[]): Draft {
+  const [first, second] = draft.groups;
+  if (!first || second || first.title !== null) return draft;
+  const groups = regainGroups(blocks, first.lines);
+  return groups ? { ...draft, groups } : draft;
 }

@@ -6,7 +6,7 @@ import { groupTitle } from '../markup/ingredient-values.ts';
 import { ingredientsHeading, isStop, stepsHeading } from './heading-kinds.ts';
 import { MAX_HEADING } from './heading-phrases.ts';
 import { looksLikeIngredient, startsWithFigure } from './line-shapes.ts';
-import { draftOfPage, findInPage, isRecipe, type PageRecipe } from './visible-recipe.ts';
+import { draftOfPage, findInPage, hasFigures, type PageRecipe } from './visible-recipe.ts';
 
 /** Blocks between a recipe's title and its first ingredient, at most. */
 const REACH = 25;
@@ -57,7 +57,7 @@ function titleAbove(blocks: readonly Block[], start: number, after: number): num
  * stand under titles of their own.
  */
 export function pageDrafts(blocks: readonly Block[], whole: PageRecipe | null): Draft[] {
-  if (!whole || !isRecipe(whole)) return [];
+  if (!whole || !hasFigures(whole)) return [];
   const several = separateDrafts(blocks);
   return several.length > 1 ? several : [draftOfPage(whole)];
 }
@@ -74,7 +74,7 @@ function separateDrafts(blocks: readonly Block[]): Draft[] {
   titles.slice(0, MOST).forEach((from, i) => {
     const part = blocks.slice(from, titles[i + 1]);
     const found = findInPage(part.slice(1));
-    if (!found || !isRecipe(found) || found.steps.length === 0) return;
+    if (!found || !hasFigures(found) || found.steps.length === 0) return;
     if (linesIn(found).length < FEWEST_LINES) return;
     if (drafts.some((draft) => isSame(draft, found))) return;
     drafts.push({ ...draftOfPage(found), title: groupTitle((part[0] as Block).text) });

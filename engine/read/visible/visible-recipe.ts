@@ -4,7 +4,6 @@ import type { Block } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
 import { type Draft, emptyDraft, linesIn, type YieldStatement } from '../draft.ts';
 import { hasAmount } from '../markup/ingredient-values.ts';
-import { namesNoFood, speaksOfCooking } from './cooking-words.ts';
 import { ingredientsHeading, isNeedsHeading } from './heading-kinds.ts';
 import { isMeasured, looksLikeIngredient } from './line-shapes.ts';
 import { readHeadedList } from './lists/headed-list.ts';
@@ -80,28 +79,25 @@ export function findInPage(blocks: readonly Block[]): PageRecipe | null {
 }
 
 /**
- * True when a page without any markup holds enough to be called a recipe. Soap has ingredients and
- * directions too, a repair needs things, and tables give amounts: figures, food and kitchen work decide.
+ * True when a page without any markup holds the figures of a recipe. Soap has ingredients and directions
+ * too, a repair needs things, and tables give amounts: where no heading says so, the words decide as well.
  */
-export function isRecipe(found: PageRecipe): boolean {
+export function hasFigures(found: PageRecipe): boolean {
   const lines = linesIn(found);
-  if (lines.length < 2 || namesNoFood(lines)) return false;
+  if (lines.length < 2) return false;
   const measured = lines.filter(isMeasured).length;
   const figures = lines.filter(looksLikeIngredient).length;
-  if (found.headed && !found.needs) {
-    return figures >= 2 || (figures > 0 && found.steps.length > 0);
-  }
-  if (!speaksOfCooking(found.steps.map((step) => step.text))) return false;
+  if (!isUnsure(found)) return figures >= 2 || (figures > 0 && found.steps.length > 0);
   if (found.needs) return measured > 0;
   return measured >= 2 && figures >= 3 && measured >= lines.length * 0.3;
 }
 
+function isUnsure({ headed, needs }: PageRecipe): boolean {
+  return !headed || needs;
+}
+
 /** What the visible page says, as a draft. */
 export function draftOfPage(found: PageRecipe): Draft {
-  const draft = emptyDraft('page-text');
-  draft.groups = found.groups;
-  draft.steps = found.steps;
-  draft.yields = found.yields;
-  draft.minutes = found.minutes;
-  return draft;
+  const { groups, steps, yields, minutes } = found;
+  return { ...emptyDraft('page-text'), groups, steps, yields, minutes, unsure: isUnsure(found) };
 }

@@ -1,7 +1,7 @@
 /** Finds what the visible page says of how much a recipe makes. */
 import type { Block } from '../document/block.ts';
 import type { YieldStatement } from '../draft.ts';
-import { isServingsLabel, readYield, statedServings } from '../values/yield.ts';
+import { isServingsLabel, statedServings } from '../values/servings.ts';
 import { isButton } from './heading-kinds.ts';
 
 const MAKES =
@@ -73,8 +73,7 @@ export function yieldsNear(blocks: readonly Block[], at: number): YieldStatement
   for (const i of here.filter((place) => Math.abs(place - at) <= NEAR || place < at)) {
     const { text } = blocks[i] as Block;
     if (text.length > MAX_MAKES || !MAKES.test(text) || SIZE.test(text)) continue;
-    const { servings, pieces } = readYield([text]);
-    if (servings || pieces) texts.push(text);
+    if (/\d/.test(text)) texts.push(text);
   }
   return [...new Set(texts)].slice(0, MOST).map((text) => ({ text, from: 'page' }));
 }

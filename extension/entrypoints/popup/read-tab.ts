@@ -1,12 +1,14 @@
 /** Reads the recipes of a tab by injecting the reader script; needs a click on the toolbar button. */
 import { browser } from 'wxt/browser';
 import * as z from 'zod';
-import { Recipe, withLanguage } from '../../../engine/index.ts';
+import { finishReading, type Gathered, type NothingFound, Recipe } from '../../../engine/index.ts';
 
+/** What the script in the page hands back, as far as it has to be known before it is finished. */
 const Answer = z.discriminatedUnion('ok', [
-  z.object({ ok: z.literal(true), recipes: z.array(Recipe) }),
+  z.looseObject({ ok: z.literal(true), recipes: z.array(z.looseObject({})) }),
   z.object({ ok: z.literal(false), why: z.string() }),
 ]);
+const Recipes = z.array(Recipe);
 
 export type TabAnswer =
   | { kind: 'recipes'; recipes: Recipe[] }
@@ -40,11 +42,13 @@ export async function readTab(query: string): Promise<TabAnswer> {
     if (tabId === null) return refused('There is no page in this window.');
     const answer = Answer.safeParse(await inject(tabId));
     if (!answer.success) return refused('The browser gave no answer from this page.');
-    if (!answer.data.ok) return { kind: 'none', why: answer.data.why };
-    if (answer.data.recipes.length === 0) {
-      return { kind: 'none', why: 'No recipe was found on this page.' };
-    }
-    return { kind: 'recipes', recipes: answer.data.recipes.map(withLanguage) };
+    // The script is our own; what it gathered is checked as recipes once it is finished.
+    const read = finishReading(answer.data as Gathered | NothingFound);
+    if (!read.ok) return { kind: 'none', why: read.why };
+    const recipes = Recipes.safeParse(read.recipes);
+    return recipes.success
+      ? { kind: 'recipes', recipes: recipes.data }
+      : refused('The page could not be read.');
   } catch {
     return refused(
       'Browsers keep their own pages, stores and some documents closed to extensions.',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { isServingsLine, statedServings } from '../../../engine/read/values/servings.ts';
 import { chooseYield } from '../../../engine/read/values/stated-yields.ts';
-import { isServingsLine, readYield, statedServings } from '../../../engine/read/values/yield.ts';
+import { readYield } from '../../../engine/read/values/yield.ts';
 
 const people = (low: number, high = low) => ({ low, high });
 

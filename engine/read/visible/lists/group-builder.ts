@@ -1,7 +1,8 @@
 /** Groups of ingredient lines being filled, line by line and cell by cell. */
 import type { IngredientGroup } from '../../../model.ts';
 import type { Block } from '../../document/block.ts';
-import { groupTitle, isNoIngredient, tidyLine } from '../../markup/ingredient-values.ts';
+import { groupTitle, tidyLine } from '../../markup/ingredient-values.ts';
+import { isServingsLine } from '../../values/servings.ts';
 import { isButton } from '../heading-kinds.ts';
 import { isOnlyAmount, isOnlyUnit } from '../line-shapes.ts';
 import { headsNested, mayHeadGroup } from './group-titles.ts';
@@ -45,7 +46,7 @@ export class GroupBuilder {
 
   add(text: string): void {
     const line = tidyLine(text);
-    if (line === '' || isNoIngredient(line)) return;
+    if (line === '' || isServingsLine(line)) return;
     const last = this.groups.at(-1);
     if (!last || this.title !== null) this.groups.push({ title: this.title, lines: [line] });
     else last.lines.push(line);

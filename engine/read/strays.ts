@@ -1,5 +1,5 @@
-/** Takes out of a marked-up method what is no step: ingredient lines, headings, the steps a second time. */
-import type { Step } from '../model.ts';
+/** Takes out of lists and methods what is no line and no step: figures of nutrition, headings, lines among steps. */
+import type { IngredientGroup, Step } from '../model.ts';
 import { textKey } from './document/clean-text.ts';
 import { groupTitle } from './markup/ingredient-values.ts';
 import { INGREDIENTS, MAX_HEADING, phraseKey, STEPS } from './visible/heading-phrases.ts';
@@ -41,4 +41,20 @@ export function withoutStrays(steps: readonly Step[], lines: readonly string[]):
     kept.push({ ...step, section: step.section ?? part });
   }
   return kept;
+}
+
+/** What a list of ingredients names, in a line of its own: prices, file sizes, figures of nutrition. */
+const NO_FOOD =
+  /^[$€£¥]\s?\d[\d.,]*$|^\d+[.,]\d{2}\s?[$€£¥]$|\d\s?[kM]B\b|^(?:serving|portion)s?[\s-]size\b|^(?:ingredients?|zutaten|ingrédients|ingredientes|ingrediënten):\s?\S|^<?\d[\d.,]*\s?(?:m?g|µg)?\s(?:of\s)?(?:calories|(?:total|saturated|trans) fat|cholesterol|sodium|potassium|(?:total |dietary )?fib(?:er|re)|protein|(?:total )?carbohydrates?|carbs|kcal|kj)$|^(?:calories|kalorien)[\s:]+\d+$|^(?:energy|(?:total|saturated) fat|saturates|cholesterol|carbohydrates?|carbs|(?:dietary )?fib(?:er|re)|protein|eiweiß|kohlenhydrate|koolhydraten|vitamin \w{1,3}|calcium|iron|potassium|sodium)[\s:]+<?\d[\d.,]*\s?(?:m?g|µg|kcal|cal|kj|%)$|\bdaily values?\b/i;
+
+/** True for a line that is no ingredient whatever it stands among. */
+function isNoIngredient(line: string): boolean {
+  return NO_FOOD.test(line);
+}
+
+/** The groups without lines that are no ingredients. */
+export function withoutNoFood(groups: readonly IngredientGroup[]): IngredientGroup[] {
+  return groups
+    .map(({ title, lines }) => ({ title, lines: lines.filter((line) => !isNoIngredient(line)) }))
+    .filter(({ lines }) => lines.length > 0);
 }

@@ -1,15 +1,12 @@
 /** Lets the visible page settle what the markup of a recipe leaves out or damages. */
 import type { Note } from '../model.ts';
-import type { Block } from './document/block.ts';
-import { type Draft, linesIn } from './draft.ts';
-import { readNote } from './draft-to-recipe.ts';
+import { type Draft, readNote } from './draft.ts';
 import { differingAmounts, pageListIsFuller, pageStepsAreBetter } from './markup-or-page.ts';
-import { listedTools, withoutTools } from './visible/equipment.ts';
-import { regainGroups } from './visible/groups-on-page.ts';
+import { readYield } from './values/yield.ts';
 import type { PageRecipe } from './visible/visible-recipe.ts';
 
 /** A draft and the notes on what the page settled. */
-type Settled = { draft: Draft; notes: Note[] };
+export type Settled = { draft: Draft; notes: Note[] };
 
 /** Lines whose amounts differ that are told, at most. */
 const MOST_DIFFERING = 10;
@@ -38,7 +35,11 @@ function settleSteps(draft: Draft, page: PageRecipe): Settled {
   return { draft: settled, notes: [fromPage('method-from-page', 'method', why)] };
 }
 
-function settleYield(draft: Draft, { yields }: PageRecipe): Settled {
+function settleYield(draft: Draft, page: PageRecipe): Settled {
+  const yields = page.yields.filter(({ text }) => {
+    const { servings, pieces } = readYield([text]);
+    return servings !== null || pieces !== null;
+  });
   if (draft.yields.length > 0)
     return { draft: { ...draft, otherYields: [...draft.otherYields, ...yields] }, notes: [] };
   if (yields.length === 0) return { draft, notes: [] };
@@ -51,28 +52,14 @@ function settleTimes(draft: Draft, { minutes }: PageRecipe): Settled {
   return { draft: none ? { ...draft, minutes } : draft, notes: [] };
 }
 
-/** The draft with the groups that its flat list of lines has on the page. */
-export function withGroups(draft: Draft, blocks: readonly Block[]): Settled {
-  const [first, second] = draft.groups;
-  const isFlat = first !== undefined && second === undefined && first.title === null;
-  const groups = isFlat ? regainGroups(blocks, linesIn(draft)) : null;
-  return { draft: groups ? { ...draft, groups } : draft, notes: [] };
-}
-
 /** The draft, settled field by field; each choice that changes it is told in a note. */
-export function settleWithPage(
-  draft: Draft,
-  page: PageRecipe | null,
-  blocks: readonly Block[],
-): Settled {
+export function settleWithPage(draft: Draft, page: PageRecipe): Settled {
   let settled = draft;
   const notes: Note[] = [];
-  for (const settle of page ? [settleLines, settleSteps, settleYield, settleTimes] : []) {
-    const one = settle(settled, page as PageRecipe);
+  for (const settle of [settleLines, settleSteps, settleYield, settleTimes]) {
+    const one = settle(settled, page);
     settled = one.draft;
     notes.push(...one.notes);
   }
-  const tools = listedTools(blocks);
-  if (tools.size > 0) settled = { ...settled, groups: withoutTools(settled.groups, tools) };
-  return { draft: withGroups(settled, blocks).draft, notes };
+  return { draft: settled, notes };
 }

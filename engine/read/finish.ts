@@ -1,0 +1,68 @@
+/** Makes recipes of what was gathered in a page: chooses between markup and visible page, finishes each. */
+import type { ReadResult, Recipe } from '../model.ts';
+import { type Draft, linesIn } from './draft.ts';
+import { recipeOf } from './draft-to-recipe.ts';
+import type { Gathered, NothingFound } from './gather.ts';
+import { settleWithPage } from './settle.ts';
+import { Stages } from './stages.ts';
+import { withoutNoFood, withoutStrays } from './strays.ts';
+import { withLanguage } from './values/language.ts';
+import { namesNoFood, speaksOfCooking } from './visible/cooking-words.ts';
+import { draftOfPage, type PageRecipe } from './visible/visible-recipe.ts';
+
+const NOT_FOUND: NothingFound = {
+  ok: false,
+  why: 'No recipe found on this page. Select the recipe’s text and read the selection, or paste it.',
+};
+
+/** A draft without what is no line and no step. */
+function tidied<T extends Pick<Draft, 'groups' | 'steps'>>(draft: T): T {
+  const groups = withoutNoFood(draft.groups);
+  return { ...draft, groups, steps: withoutStrays(draft.steps, linesIn({ groups })) };
+}
+
+/** Food and kitchen work in the words of what was found on a page without markup. */
+function isRecipe(draft: Draft): boolean {
+  if (draft.markup !== 'page-text') return true;
+  if (namesNoFood(linesIn(draft))) return false;
+  return !draft.unsure || speaksOfCooking(draft.steps.map(({ text }) => text));
+}
+
+/** Those of the drafts that are recipes; of several on a page without markup two, or the page as a whole. */
+function recipesAmong(drafts: readonly Draft[], page: PageRecipe | null): Draft[] {
+  const found = drafts.filter(isRecipe);
+  if (found.length === drafts.length || found.length > 1 || !page) return found;
+  return [draftOfPage(page)].filter(isRecipe);
+}
+
+function finish(gathered: Gathered): Recipe[] {
+  const stages = new Stages();
+  const { facts } = gathered;
+  const page = gathered.page && tidied(gathered.page);
+  const drafts = recipesAmong(gathered.recipes.map(tidied), page);
+  const recipes = drafts.map((draft, i) => {
+    const compared = i === 0 && page !== null && draft.markup !== 'page-text';
+    const { draft: settled, notes } = stages.run(
+      'comparing markup and page',
+      () => (compared ? settleWithPage(draft, page) : { draft, notes: [] }),
+      { draft, notes: [] },
+    );
+    const isMain = i === 0 || draft.markup === 'page-text';
+    const own = isMain ? facts : { ...facts, title: null };
+    return recipeOf(settled, own, [...gathered.notes, ...stages.notes, ...notes]);
+  });
+  return recipes
+    .filter(({ groups, steps }) => groups.length > 0 || steps.length > 1)
+    .map((recipe) => stages.run('language', () => withLanguage(recipe), recipe));
+}
+
+/** The recipes of what was gathered, or what the user can do when there are none. Never throws. */
+export function finishReading(gathered: Gathered | NothingFound): ReadResult {
+  if (!gathered.ok) return gathered;
+  try {
+    const recipes = finish(gathered);
+    return recipes.length > 0 ? { ok: true, recipes } : NOT_FOUND;
+  } catch {
+    return NOT_FOUND;
+  }
+}

@@ -1,0 +1,155 @@
+/**
+ * Gathers what a page says of its recipes, in its markup and in its visible lines, as plain data. Runs in
+ * the page, so it has to stay small; what is chosen of it, and the words of all languages, come in
+ * `finish.ts`.
+ */
+import type { Note } from '../model.ts';
+import { blocksOf } from './document/blocks.ts';
+import { copyTree } from './document/copy-tree.ts';
+import { noFacts, type PageFacts, pageFactsOf } from './document/page-facts.ts';
+import { jsonLdScripts } from './document/recipe-signs.ts';
+import { emptyTree, type Tree } from './document/tree.ts';
+import { type Draft, readNote } from './draft.ts';
+import { readHRecipe } from './markup/h-recipe.ts';
+import { readJsonLd } from './markup/json-ld-recipes.ts';
+import { readLooseProperties, readMicrodata } from './markup/microdata.ts';
+import { readRdfa } from './markup/rdfa.ts';
+import { fillFrom, mergeDrafts, titlesAgree } from './merge-drafts.ts';
+import { Stages } from './stages.ts';
+import { listedTools, withoutTools } from './visible/equipment.ts';
+import { withGroups } from './visible/groups-on-page.ts';
+import { pageDrafts } from './visible/several-recipes.ts';
+import { findInPage, type PageRecipe } from './visible/visible-recipe.ts';
+
+/** What a page says, nothing chosen yet. */
+export type Gathered = {
+  ok: true;
+  facts: PageFacts;
+  /** What the markup says, the recipe that the page is about first; without markup the visible recipes. */
+  recipes: Draft[];
+  /** The visible recipe, to be compared with the first one; null when there is none. */
+  page: PageRecipe | null;
+  notes: Note[];
+};
+
+/** Nothing was found; `why` says what the user can do. */
+export type NothingFound = { ok: false; why: string };
+
+const NOT_FOUND: NothingFound = {
+  ok: false,
+  why: 'No recipe found on this page. Select the recipe’s text and read the selection, or paste it.',
+};
+
+/** Milliseconds after which reading stops and returns what it has, when a clock is given. */
+const TIME_BOX = 400;
+
+/**
+ * Tells whether the time for reading is used up, or that share of it. Shares: copying the page
+ * ends early, so that time is left to make lines of the copy and to look through them.
+ */
+type Spent = (share?: number) => boolean;
+const COPY_SHARE = 0.6;
+const BLOCKS_SHARE = 0.9;
+
+/** Every draft the page's markup gives. */
+function markedDrafts(document: Document, tree: Tree, spent: Spent, stages: Stages): Draft[] {
+  const readers: (readonly [string, () => Draft[]])[] = [
+    // A copy cut short may lack the scripts at the page's end; they are quick to ask for.
+    [
+      'JSON-LD',
+      () =>
+        readJsonLd(
+          tree.late || tree.scripts.length === 0 ? jsonLdScripts(document).texts : tree.scripts,
+          spent,
+        ),
+    ],
+    ['microdata', () => readMicrodata(tree)],
+    ['RDFa', () => readRdfa(tree)],
+    ['h-recipe', () => readHRecipe(tree)],
+  ];
+  const drafts: Draft[] = [];
+  for (const [markup, read] of readers) {
+    if (drafts.length > 0 && spent()) break;
+    drafts.push(...stages.run(markup, read, []));
+  }
+  return drafts;
+}
+
+function isEmpty(draft: Draft): boolean {
+  return draft.groups.length === 0 && draft.steps.length === 0;
+}
+
+/** The draft that bears the page's title before the others, which keep their order. */
+function mainFirst(drafts: readonly Draft[], title: string | null): Draft[] {
+  const main = drafts.find((draft) => titlesAgree(draft.title, title));
+  return main ? [main, ...drafts.filter((draft) => draft !== main)] : [...drafts];
+}
+
+/** The notes that hold for the whole page: it is cut, or the time was up. */
+function wholeNotes(tree: Tree, spent: Spent): Note[] {
+  const notes: Note[] = [];
+  if (tree.cut)
+    notes.push(readNote('page-cut', 'The page is very large; only its first part was read.'));
+  if (tree.late || spent(BLOCKS_SHARE))
+    notes.push(readNote('time-up', 'Reading took too long and was ended; parts may be missing.'));
+  return notes;
+}
+
+/** The drafts of the markup, merged; of items without a scope where nothing else is there. */
+function fromMarkup(
+  document: Document,
+  tree: Tree,
+  title: string | null,
+  spent: Spent,
+  stages: Stages,
+): Draft[] {
+  const [main, ...others] = mergeDrafts(markedDrafts(document, tree, spent, stages), title);
+  const all = main ? [main, ...others] : [];
+  if (!all.every(isEmpty)) return all;
+  const unscoped = stages.run('markup', () => readLooseProperties(tree), null);
+  const base = main && unscoped ? fillFrom(main, unscoped) : (main ?? unscoped);
+  return base ? [base, ...others] : [];
+}
+
+function gather(document: Document, url: string | null, spent: Spent): Gathered {
+  const stages = new Stages();
+  const copy = () => copyTree(document, () => spent(COPY_SHARE));
+  const tree = stages.run('copying the page', copy, emptyTree());
+  const lines = () => blocksOf(tree.root, () => spent(BLOCKS_SHARE));
+  const blocks = stages.run('making lines of the page', lines, []);
+  const about = () => pageFactsOf(tree, blocks, url);
+  const facts = stages.run('title and author', about, noFacts(url));
+  stages.notes.push(...wholeNotes(tree, spent));
+  const marked = fromMarkup(document, tree, facts.title, spent, stages);
+  // What was found by then is short enough to be looked through, late or not.
+  const page = stages.run('the visible page', () => findInPage(blocks), null);
+  const seen = () => mainFirst(pageDrafts(blocks, page), facts.title);
+  const recipes = marked.length > 0 ? marked : stages.run('the visible page', seen, []);
+  const tools = listedTools(blocks);
+  const tidied = recipes.map((draft) => {
+    const grouped = stages.run('groups', () => withGroups(draft, blocks), draft);
+    return { ...grouped, groups: withoutTools(grouped.groups, tools) };
+  });
+  return { ok: true, facts, recipes: tidied, page, notes: stages.notes };
+}
+
+/**
+ * Gathers all that a page says of its recipes. Never throws: an error nobody foresaw ends the stage it
+ * happens in, and a note names that stage.
+ * @param document the page; only read, never changed
+ * @param options.url address of the page, used when it names no canonical one
+ * @param options.elapsedMs milliseconds since reading began; when given, reading ends after 400
+ */
+export function gatherPage(
+  document: Document,
+  options: { url?: string; elapsedMs?: () => number } = {},
+): Gathered | NothingFound {
+  const { elapsedMs } = options;
+  const spent = elapsedMs ? (share = 1) => elapsedMs() > TIME_BOX * share : () => false;
+  try {
+    const gathered = gather(document, options.url ?? null, spent);
+    return gathered.recipes.length > 0 ? gathered : NOT_FOUND;
+  } catch {
+    return NOT_FOUND;
+  }
+}
