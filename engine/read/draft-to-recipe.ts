@@ -3,7 +3,7 @@ import type { Note, Recipe } from '../model.ts';
 import type { PageFacts } from './document/page-facts.ts';
 import { type Draft, linesIn, readNote, type YieldStatement } from './draft.ts';
 import { languageTag } from './values/language-tag.ts';
-import { statedServings } from './values/servings.ts';
+import { statedServings } from './values/stated-servings.ts';
 import { chooseYield } from './values/stated-yields.ts';
 import { webAddress } from './values/web-address.ts';
 

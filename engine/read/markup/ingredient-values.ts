@@ -1,7 +1,7 @@
 /** Makes ingredient lines and groups out of the values that markup gives for them. */
 import type { IngredientGroup } from '../../model.ts';
 import { cleanLines, cleanText, isLeftover } from '../document/clean-text.ts';
-import { isServingsLine } from '../values/servings.ts';
+import { isServingsLine } from '../values/stated-servings.ts';
 import type { Json } from './tolerant-json.ts';
 
 /** Most ingredient lines of one recipe, and most characters of one line, that are read. */

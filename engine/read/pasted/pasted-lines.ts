@@ -1,7 +1,7 @@
 /** Lines that pasted text tells by their words alone: how much it makes, and what heads a part. */
 import parts from '../data/part-words.json' with { type: 'json' };
 import { groupTitle } from '../markup/ingredient-values.ts';
-import { statedServings } from '../values/servings.ts';
+import { statedServings } from '../values/stated-servings.ts';
 import { readYield } from '../values/yield.ts';
 import { isMeasured, isSentence } from '../visible/line-shapes.ts';
 

@@ -5,7 +5,7 @@ import { cleanLines } from '../document/clean-text.ts';
 import { statementsOf } from '../draft.ts';
 import { recipeOf } from '../draft-to-recipe.ts';
 import { groupTitle, isHeadingLine } from '../markup/ingredient-values.ts';
-import { statedServings } from '../values/servings.ts';
+import { statedServings } from '../values/stated-servings.ts';
 import { readYield } from '../values/yield.ts';
 import { ingredientsHeading, stepsHeading } from '../visible/heading-kinds.ts';
 import { isSentence, startsWithAmount } from '../visible/line-shapes.ts';

@@ -16,7 +16,7 @@ import {
   statedServings,
   TO,
   withoutServingSizes,
-} from './servings.ts';
+} from './stated-servings.ts';
 
 const SIZES = servingWords.sizes.join('|');
 const COUNT_NOUN = new RegExp(

@@ -4,7 +4,7 @@ import { type Block, isMadeLike } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
 import type { Draft } from '../draft.ts';
 import { groupTitle, hasAmount } from '../markup/ingredient-values.ts';
-import { statedServings } from '../values/servings.ts';
+import { statedServings } from '../values/stated-servings.ts';
 import { ingredientsHeading, isButton, stepsHeading } from './heading-kinds.ts';
 import { MAX_HEADING } from './heading-phrases.ts';
 import { isSentence, startsWithAmount } from './line-shapes.ts';

@@ -31,7 +31,7 @@ const TAIL =
 const MAX_LEAD_WORDS = 8;
 
 /** A set of phrases, in any of the languages read. */
-export class Phrases {
+class Phrases {
   private readonly whole: ReadonlySet<string>;
   /** First and last words, so that most lines are turned down at once. */
   private readonly firsts = new Set<string>();

@@ -1,7 +1,7 @@
 /** Finds what the visible page says of how much a recipe makes. */
 import type { Block } from '../document/block.ts';
 import type { YieldStatement } from '../draft.ts';
-import { isServingsLabel, statedServings } from '../values/servings.ts';
+import { isServingsLabel, statedServings } from '../values/stated-servings.ts';
 import { isButton } from './heading-kinds.ts';
 
 const MAKES =

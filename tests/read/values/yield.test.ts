@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isServingsLine, statedServings } from '../../../engine/read/values/servings.ts';
+import { isServingsLine, statedServings } from '../../../engine/read/values/stated-servings.ts';
 import { chooseYield } from '../../../engine/read/values/stated-yields.ts';
 import { readYield } from '../../../engine/read/values/yield.ts';
 

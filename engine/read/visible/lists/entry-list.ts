@@ -1,7 +1,7 @@
 /** Reads an ingredient list whose lines are entries of lists or rows of tables. */
 import { type Block, HEAD_ROW, isEntry, type Spot, spots } from '../../document/block.ts';
 import { isHeadingLine } from '../../markup/ingredient-values.ts';
-import { statedServings } from '../../values/servings.ts';
+import { statedServings } from '../../values/stated-servings.ts';
 import { ingredientsHeading, isButton } from '../heading-kinds.ts';
 import { MAX_HEADING } from '../heading-phrases.ts';
 import { isOnlyAmount, isSentence, looksLikeIngredient, startsWithFigure } from '../line-shapes.ts';

@@ -2,7 +2,7 @@
 import type { IngredientGroup } from '../../../model.ts';
 import type { Block } from '../../document/block.ts';
 import { groupTitle, tidyLine } from '../../markup/ingredient-values.ts';
-import { isServingsLine } from '../../values/servings.ts';
+import { isServingsLine } from '../../values/stated-servings.ts';
 import { isButton } from '../heading-kinds.ts';
 import { isOnlyAmount, isOnlyUnit } from '../line-shapes.ts';
 import { headsNested, mayHeadGroup } from './group-titles.ts';

@@ -1,6 +1,6 @@
 /** Reads the ingredient list below a heading, whatever its lines are made of. */
 import { type Block, isEntry } from '../../document/block.ts';
-import { statedServings } from '../../values/servings.ts';
+import { statedServings } from '../../values/stated-servings.ts';
 import { isButton, stepsHeading } from '../heading-kinds.ts';
 import { looksLikeIngredient, startsWithAmount } from '../line-shapes.ts';
 import { readColumnList } from './column-list.ts';

@@ -1,6 +1,6 @@
 /** Tells where an ingredient list ends. */
 import type { Block, Spot } from '../../document/block.ts';
-import { isServingsLabel } from '../../values/servings.ts';
+import { isServingsLabel } from '../../values/stated-servings.ts';
 import { isButton, isStop, stepsHeading } from '../heading-kinds.ts';
 
 /** Blocks looked ahead for the next line that is no button. */

@@ -1,6 +1,6 @@
 /** Reads an ingredient list whose lines are no entries: paragraphs, broken lines, rows of cells. */
 import { type Block, isMadeLike, type Spot, spots } from '../../document/block.ts';
-import { statedServings } from '../../values/servings.ts';
+import { statedServings } from '../../values/stated-servings.ts';
 import { isButton, stepsHeading } from '../heading-kinds.ts';
 import {
   isOnlyAmount,

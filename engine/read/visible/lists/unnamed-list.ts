@@ -1,6 +1,6 @@
 /** Finds the longest run of lines with amounts, for pages that name their ingredients nowhere. */
 import { type Block, isMadeLike, spots } from '../../document/block.ts';
-import { statedServings } from '../../values/servings.ts';
+import { statedServings } from '../../values/stated-servings.ts';
 import { ingredientsHeading, isStop, stepsHeading } from '../heading-kinds.ts';
 import { isSentence, looksLikeIngredient } from '../line-shapes.ts';
 import { type FoundList, GroupBuilder } from './group-builder.ts';
