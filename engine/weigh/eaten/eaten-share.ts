@@ -32,6 +32,12 @@ const fromTable = (purpose: Purpose): Share => {
 
 /** `words`: the food's name and what its line says it is for. */
 function coatingShare(purpose: Purpose, words: string): Share {
+  if (purpose === 'dusting' && /\bsugar|cocoa/.test(words)) {
+    return {
+      share: massInterval(0.7, 0.9, 1),
+      assumption: '90 % of what is dusted on top taken as eaten',
+    };
+  }
   if (purpose === 'dusting') {
     return { share: massInterval(0.3, 0.5, 0.8), assumption: 'half of the dusting taken as eaten' };
   }
@@ -84,7 +90,7 @@ function pastaWaterShare(grams: number, recipe: RecipeWords, region: Region): Sh
 const KEEPS =
   /(pour|add|stir|simmer|boil|reduce|drizzle|serve|spoon)[^.]{0,40}(marinade)|with (its|the|their) marinade|baste/;
 const DISCARDS =
-  /(discard|drain|shake|wipe|pat)[^.]{0,40}(marinade|dry|excess)|(remove|lift|take)[^.]{0,40}from (the|its|their) marinade/;
+  /(discard|drain|shake|wipe|pat)[^.]{0,40}(marinade|excess)|pat\b[^.]{0,30}\bdry|(remove|lift|take)[^.]{0,40}from (the|its|their) marinade/;
 
 function marinadeShare(name: string, steps: string): Share {
   if (KEEPS.test(steps) && !/discard[^.]{0,30}marinade/.test(steps))
@@ -123,7 +129,7 @@ export function eatenShare(
   recipe: RecipeWords,
   region: Region,
 ): Share {
-  const purpose = purposeOf(item, line, food, grams, recipe);
+  const purpose = purposeOf(item, line, food, grams, recipe, region);
   const name = nameOf(item, food);
   if (purpose === 'deep-frying') return deepFryingShare(grams, line, recipe, region);
   if (purpose === 'pasta-water') return pastaWaterShare(grams, recipe, region);

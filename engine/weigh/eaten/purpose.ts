@@ -1,7 +1,9 @@
 /** What a line's food is for, when not all of it is eaten. */
 import type { Food, Item, Line } from '../../model.ts';
+import type { Region } from '../../units.ts';
 import foreign from '../data/purpose-words.json' with { type: 'json' };
 import { hasWord, nameOf, plain } from '../line-words.ts';
+import { roughDish } from './rough-dish.ts';
 
 export type Purpose =
   | 'deep-frying'
@@ -28,13 +30,17 @@ export interface RecipeWords {
 /** Oil for frying from this much up is a deep bath, g. Common practice, no source. */
 const DEEP_FROM = 240;
 
+/** Oil from this share of the other lines on is a bath. Own choice. */
+const BATH_SHARE = 0.5;
+
 const FAT = /\boil|\blard|\bshortening|\bghee|\bbutter|\bfat\b|\bmargarine|\bspray|\bdripping/;
 const COATING_DRY = /flour|starch|bread ?crumb|panko|crumb|cornmeal|semolina|cracker|polenta|sugar/;
 /** What else may coat, where a line says that it does. */
 const COATING_OTHER =
   /parmesan|cheese|rinds?\b|almond|hazelnut|walnut|pecan|coconut|seeds?\b|whey|lupin|oats/;
+/** Crumbs that go on, not into the mince: 'press into the crumbs', 'crumbs to coat'. */
 const COATS =
-  /\b(dredg|bread(ed|ing)|coat(ed|ing)? (the|each|both|with|in)|dip (the|each|one|a|in|into)|roll (the|each|in))/;
+  /\bbreading\b|\b(?:dredg|dip|coat)\w*\b[^.]{0,80}\b(?:in|into|with|through)\b[^.]{0,40}\b(?:bread ?crumbs?|panko|crumbs?|cornflakes?)|\broll\w*\b[^.]{0,40}\bin (?:the )?[^.]{0,25}(?:crumbs?|panko)|\b(?:bread ?crumbs?|panko|crumbs?|cornflakes?)\b[^.]{0,40}\b(?:to coat|adher|stick)/;
 const CRUMBS = /bread ?crumb|panko|cracker crumb|cornflake/;
 const REMOVED =
   /\bbay (leaf|leaves)|^bay$|cinnamon stick|tea ?bag|\bparchment|\bskewer|\btoothpick|\bbouquet garni|\bkombu\b|\bcheesecloth/;
@@ -45,6 +51,16 @@ const stepsText = (recipe: RecipeWords): string => plain(recipe.steps.join(' ').
 function isBreaded(recipe: RecipeWords, steps: string): boolean {
   const crumbs = recipe.lines.some((line) => CRUMBS.test(plain(line.text)));
   return crumbs && COATS.test(steps);
+}
+
+const FRIES = /\bdeep[- ]?fr(?:y|ied)|\bfr(?:y|ying|ies)\b/;
+const NOT_IN_OIL = /\b(?:air|stir|oven)[- ]?fr(?:y|yer|ying|ied)/;
+
+/** Much oil beside little else, in a recipe that fries: the pan holds more than the dish takes up. */
+function isBath(grams: number | null, steps: string, recipe: RecipeWords, rest: number): boolean {
+  const words = `${plain(recipe.title)} ${steps}`;
+  const fries = FRIES.test(words) && !NOT_IN_OIL.test(words);
+  return fries && (grams ?? 0) >= DEEP_FROM && (grams ?? 0) >= rest * BATH_SHARE;
 }
 
 function fatPurpose(text: string, steps: string, grams: number | null): Purpose {
@@ -64,13 +80,14 @@ function fatPurpose(text: string, steps: string, grams: number | null): Purpose 
 function coatingPurpose(
   name: string,
   text: string,
+  group: string,
   recipe: RecipeWords,
   steps: string,
 ): Purpose | null {
   if (/dust|rolling|kneading|work surface|flouring|for (the )?(board|surface|counter)/.test(text))
     return 'dusting';
   const coats = COATING_DRY.test(name) || COATING_OTHER.test(name);
-  if (/dredg|coating|breading/.test(text) && coats) return 'breading';
+  if (/dredg|coating|breading/.test(`${group} ${text}`) && coats) return 'breading';
   if (/egg ?wash|brush|glaz/.test(text) && /egg|milk|cream/.test(name)) return 'brushing';
   if (!isBreaded(recipe, steps)) return null;
   const dry = CRUMBS.test(name) || /flour/.test(name);
@@ -87,7 +104,8 @@ function bathPurpose(name: string, line: Line, text: string): Purpose | null {
     return 'pasta-water';
   if (water && /for (boiling|soaking|cooking|poaching|steaming)|water bath|bain/.test(text))
     return 'cooking-water';
-  if (/\bbrine\b/.test(`${group} ${text}`)) return 'brine';
+  if (/\bbrine\b/.test(`${group} ${text}`) && !/\bdry[- ]brine/.test(`${group} ${text}`))
+    return 'brine';
   if (/marinad/.test(`${group} ${plain(line.purpose ?? '')}`)) return 'marinade';
   if (/poaching (syrup|liquid)|pickling liquid/.test(`${group} ${text}`)) return 'syrup';
   return null;
@@ -106,6 +124,7 @@ function purposeWords(item: Item, line: Line): string {
   const parts = [purpose, line.note, item.preparation].filter((part) => part !== null);
   const purposeText = parts
     .flatMap((part) => plain(part).split(/[,;(]/))
+    .filter((part) => !/^\s*reserv/.test(part))
     .filter((part) => !(stated && (EXTRA.test(part.trim()) || /^plus\b/.test(part.trim()))))
     .join(', ');
   const inEnglish = foreign.flatMap(([words = '', english = '']) =>
@@ -127,6 +146,7 @@ export function purposeOf(
   food: Food | null,
   grams: number | null,
   recipe: RecipeWords,
+  region: Region,
 ): Purpose {
   const name = nameOf(item, food);
   const purposeText = purposeWords(item, line);
@@ -143,9 +163,11 @@ export function purposeOf(
   if (REMOVED.test(plain(item.name)) || REMOVED.test(name)) return 'removed';
   const bath = bathPurpose(name, line, purposeText);
   if (bath) return bath;
-  const coating = coatingPurpose(name, purposeText, recipe, steps);
+  const coating = coatingPurpose(name, purposeText, plain(line.group ?? ''), recipe, steps);
   if (coating) return coating;
-  return FAT.test(name) && !/\bpeanut butter|almond butter/.test(name)
-    ? fatPurpose(purposeText, steps, grams)
-    : 'whole';
+  if (!FAT.test(name) || /\bpeanut butter|almond butter/.test(name)) return 'whole';
+  const purpose = fatPurpose(purposeText, steps, grams);
+  if (purpose !== 'whole' || !/\boil\b|\blard\b|\bshortening\b/.test(name)) return purpose;
+  const others = recipe.lines.filter((other) => other.text !== line.text);
+  return isBath(grams, steps, recipe, roughDish(others, region)) ? 'deep-frying' : 'whole';
 }

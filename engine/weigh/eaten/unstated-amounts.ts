@@ -91,7 +91,7 @@ export function assumeUnstated(
   region: Region,
 ): Assumed | null {
   const name = nameOf(item, food);
-  const purpose = purposeOf(item, line, food, null, recipe);
+  const purpose = purposeOf(item, line, food, null, recipe, region);
   if (purpose === 'serving') return null;
   if (purpose === 'deep-frying') return DEEP_BATH;
   const byPurpose = BY_PURPOSE[purpose];

@@ -1,0 +1,105 @@
+/** How much of a line is eaten, by what it is for. */
+import { describe, expect, test } from 'vitest';
+import { foodTable } from '../../../engine/foods/index.ts';
+import { matchItem } from '../../../engine/match/index.ts';
+import type { Interval } from '../../../engine/model.ts';
+import { parseLine } from '../../../engine/parse/index.ts';
+import { weighItem } from '../../../engine/weigh/index.ts';
+
+interface Around {
+  group?: string;
+  others?: string[];
+  steps?: string[];
+  title?: string;
+}
+
+const foods = foodTable();
+
+function eaten(text: string, around: Around = {}): Interval | undefined {
+  const line = parseLine(text, { group: around.group ?? null });
+  const lines = [line, ...(around.others ?? []).map((other) => parseLine(other))];
+  const [item] = line.items;
+  if (!item) return undefined;
+  const food = foods.byId(matchItem(item, line, { foods })?.foodId ?? '');
+  const recipe = { title: around.title ?? '', steps: around.steps ?? [], lines };
+  return weighItem(item, line, food, { region: 'us', recipe })?.eaten;
+}
+
+const ALL = { low: 1, best: 1, high: 1 };
+
+describe('crumbs', () => {
+  const meat = ['600 g ground beef', '2 eggs'];
+
+  test.each([
+    'Mix the mince with the breadcrumbs and eggs and roll into balls. Coat the balls with the sauce.',
+    'Combine everything, shape into patties and fry.',
+    'Stir the breadcrumbs into the meat.',
+  ])('in the mince are eaten whole: %s', (step) => {
+    const around = { others: meat, steps: [step] };
+    expect(eaten('1 cup dry breadcrumbs', around)).toEqual(ALL);
+    expect(eaten('2 eggs', { ...around, others: ['1 cup dry breadcrumbs'] })).toEqual(ALL);
+  });
+
+  test.each([
+    'Dip each piece in the egg, then the breadcrumbs.',
+    'Dredge the fillets in flour, then egg, then coat with the panko.',
+    'Roll them in the breadcrumbs.',
+    'Press each cutlet into the flour, the egg and the crumbs of the breading station.',
+  ])('around the meat stick in part: %s', (step) => {
+    const around = { others: ['600 g chicken breast'], steps: [step] };
+    expect(eaten('1 cup dry breadcrumbs', around)?.best).toBe(0.75);
+  });
+
+  test('of a pressed crust are eaten whole', () => {
+    const around = { others: ['100 g butter'], steps: ['Press the crumbs into the tin.'] };
+    expect(eaten('200 g graham cracker crumbs', around)).toEqual(ALL);
+  });
+});
+
+describe('oil', () => {
+  const potatoes = { others: ['2 potatoes'], steps: ['Heat the oil and fry the chips.'] };
+
+  test('is a bath where there is much of it beside little else and the recipe fries', () => {
+    expect(eaten('2 cups vegetable oil', potatoes)?.best).toBeLessThan(0.2);
+  });
+
+  test.each([
+    [['Whisk the oil into the batter and bake.'], ['300 g flour', '300 g sugar']],
+    [['Air fry the chips with the oil.'], ['2 potatoes']],
+    [['Stir-fry it all.'], ['2 potatoes']],
+  ])('is eaten whole elsewhere: %s', (steps, others) => {
+    expect(eaten('2 cups vegetable oil', { steps, others })).toEqual(ALL);
+  });
+});
+
+describe('what is poured, dusted and brushed on', () => {
+  test('a dry brine stays on, a wet one is poured away', () => {
+    expect(eaten('1 tbsp sugar', { group: 'Dry brine' })).toEqual(ALL);
+    expect(eaten('1 cup sugar', { group: 'For the brine' })?.best).toBe(0.05);
+  });
+
+  test('pasta that is drained does not pour a marinade away', () => {
+    const steps = ['Drain the noodles and leave them to dry. Fry the beef.'];
+    expect(eaten('2 tbsp soy sauce', { group: 'Marinade', steps })?.best).toBe(1);
+    const patted = ['Pat the beef dry and fry it.'];
+    expect(eaten('100 ml red wine', { group: 'Marinade', steps: patted })?.best).toBe(0.15);
+  });
+
+  test('sugar dusted on top is nearly all eaten, flour for the board by half', () => {
+    expect(eaten('powdered sugar, for dusting')?.best).toBe(0.9);
+    expect(eaten('flour, for dusting')?.best).toBe(0.5);
+  });
+
+  test('a coating group says what its lines are for', () => {
+    expect(eaten('1/2 cup sugar', { group: 'Coating' })?.best).toBe(0.6);
+  });
+
+  test('what a line keeps back is not what the line is for', () => {
+    expect(eaten('2 eggs (reserve one yolk for the egg wash)')).toEqual(ALL);
+  });
+
+  test('juice to serve is eaten, a garnish is not counted', () => {
+    expect(eaten('juice of 1 lime, to serve')).toEqual(ALL);
+    expect(eaten('50 g parmesan, to serve')?.best).toBe(0);
+  });
+});
