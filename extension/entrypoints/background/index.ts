@@ -7,6 +7,7 @@ import { speakAsAsked } from '../../ui/words/begin.ts';
 import { addMenu, onCommand, onMenu } from './menu.ts';
 import { markTab, watchPermission } from './page-marks.ts';
 import { reworkSelection } from './selected-text.ts';
+import { isOwnPage, isOwnScript } from './senders.ts';
 
 export default defineBackground(() => {
   // Listeners stand here, at the top, so that the browser wakes this script for each of them.
@@ -16,10 +17,12 @@ export default defineBackground(() => {
   watchPermission();
   browser.runtime.onMessage.addListener((message: unknown, sender) => {
     const type = (message as { type?: unknown } | null)?.type;
-    if (type === 'mark') {
+    if (type === 'mark' && isOwnScript(sender, browser.runtime.id)) {
       void markTab(message, sender.tab?.id);
       return undefined;
     }
+    // Whatever else is asked may read and write what the user keeps: pages of the extension only.
+    if (!isOwnPage(sender, browser.runtime.id, browser.runtime.getURL('/'))) return undefined;
     if (type === 'rework-selection') {
       const { tabId } = message as { tabId?: unknown };
       return reworkSelection(typeof tabId === 'number' ? tabId : undefined);
