@@ -1,5 +1,6 @@
 /** The database on the user's disk. Never lower a version number; add a new one with its upgrade. */
 import Dexie, { type Table } from 'dexie';
+import { isNewer, readOnlyWhen, unmended } from './newer-data.ts';
 import type {
   Alias,
   Bake,
@@ -24,8 +25,11 @@ export class Store extends Dexie {
   /** Light rows of the kept recipes; made anew from them whenever one is missing. */
   declare shelf: Table<ShelfRow, string>;
 
+  /** A newer build has written here: everything can be read and exported, nothing changed. */
+  newer = false;
+
   constructor(name: string = DATABASE_NAME) {
-    super(name);
+    super(name, 'indexedDB' in globalThis ? { indexedDB: unmended(globalThis.indexedDB) } : {});
     this.version(1).stores({
       recipes: 'id, updatedAt, url',
       versions: 'id, recipeId',
@@ -43,6 +47,11 @@ export class Store extends Dexie {
         await change.table('versions').toCollection().modify(unsaid);
       });
     this.version(3).stores({ shelf: 'id' });
+    const declared = this.verno;
+    this.on('ready', () => {
+      this.newer = isNewer(this, declared);
+    });
+    this.use(readOnlyWhen(() => this.newer));
   }
 }
 

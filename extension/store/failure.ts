@@ -22,6 +22,8 @@ export function isStorageFull(error: unknown): boolean {
 export function storageMessage(error: unknown): string {
   if (isStorageFull(error)) return say('diskFull');
   const { name, message } = named(error);
+  const inner = named(named(error).inner).name;
+  if (name === 'NewerDataError' || inner === 'NewerDataError') return say('newerData');
   if (name === 'VersionError' || name === 'DatabaseClosedError') return say('newerTab');
   return typeof message === 'string' && message !== ''
     ? say('couldNotStoreBecause', message)

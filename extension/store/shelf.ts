@@ -11,7 +11,8 @@ export async function shelve(store: Store, id: string): Promise<ShelfRow | null>
   const read = SavedRecipe.safeParse(await store.recipes.get(id));
   if (!read.success) return null;
   const row = shelfRowOf(read.data);
-  await store.shelf.put(row);
+  // A row that cannot be written is made again the next time.
+  if (!store.newer) await store.shelf.put(row);
   return row;
 }
 
@@ -65,7 +66,7 @@ export async function listShelf(store: Store): Promise<Shelf> {
       if (row) made.push(row);
     }
     const here = new Set(all);
-    await store.shelf.bulkDelete([...rows.keys()].filter((id) => !here.has(id)));
+    if (!store.newer) await store.shelf.bulkDelete([...rows.keys()].filter((id) => !here.has(id)));
     const listed = [...known, ...made].sort(byChange);
     return {
       rows: listed.filter(({ deletedAt }) => deletedAt === null),

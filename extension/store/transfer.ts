@@ -1,7 +1,7 @@
 /** One JSON file out, one JSON file in. An import adds and never takes away. */
 import type { Table } from 'dexie';
+import { foodTable } from '../../engine/index.ts';
 import type { Store } from './db.ts';
-
 import {
   Alias,
   BACKUP_FORMAT,
@@ -149,15 +149,31 @@ interface Entries {
   pantry: PantryFood[];
 }
 
-/** What of a file can be read, and how many entries cannot. */
-function entriesOf(file: BackupFile): { entries: Entries; good: number; bad: number } {
+/** Entries that name a food which is neither built in nor a package of the file's or of the user's own go bad. */
+function ofKnownFoods<Named extends { foodId: string }>(
+  { good, bad }: { good: Named[]; bad: number },
+  isKnown: (foodId: string) => boolean,
+): { good: Named[]; bad: number } {
+  const known = good.filter(({ foodId }) => isKnown(foodId));
+  return { good: known, bad: bad + good.length - known.length };
+}
+
+/** What of a file can be read, and how many entries cannot; `here` are ids of the user's packages. */
+function entriesOf(
+  file: BackupFile,
+  here: ReadonlySet<string>,
+): { entries: Entries; good: number; bad: number } {
+  const foods = valid(file.foods, OwnFood);
+  const brought = new Set(foods.good.map(({ id }) => id));
+  const isKnown = (id: string): boolean =>
+    here.has(id) || brought.has(id) || foodTable().byId(id) !== null;
   const parts = {
     recipes: valid(file.recipes, SavedRecipe),
     versions: valid(file.versions, SavedVersion),
-    foods: valid(file.foods, OwnFood),
+    foods,
     bakes: valid(file.bakes, Bake),
-    aliases: valid(file.aliases, Alias),
-    pantry: valid(file.pantry, PantryFood),
+    aliases: ofKnownFoods(valid(file.aliases, Alias), isKnown),
+    pantry: ofKnownFoods(valid(file.pantry, PantryFood), isKnown),
   };
   const all = Object.values(parts);
   return {
@@ -194,7 +210,8 @@ async function addAll(store: Store, entries: Entries, count: ImportCount): Promi
 export async function importBackup(store: Store, text: string): Promise<ImportResult> {
   const file = readFile(text);
   if (typeof file === 'string') return fail(file);
-  const { entries, good, bad } = entriesOf(file);
+  const here = new Set(await store.foods.toCollection().primaryKeys());
+  const { entries, good, bad } = entriesOf(file, here);
   if (bad > 0 && good === 0) return fail('Every entry of this backup is damaged.');
   const count: ImportCount = {
     added: 0,

@@ -11,6 +11,7 @@ import { deleteBake, saveBake } from '../../extension/store/kept-bakes.ts';
 import { saveOwnFood } from '../../extension/store/kept-packages.ts';
 import { addToPantry } from '../../extension/store/pantry.ts';
 import { listRecipes, saveRecipe, sayOfRecipe } from '../../extension/store/saved.ts';
+import { listShelf } from '../../extension/store/shelf.ts';
 import { exportBackup, importBackup } from '../../extension/store/transfer.ts';
 import { blendEu } from '../foods/label/labels.ts';
 import { sampleBake, sampleRecipe, sampleWork } from './sample.ts';
@@ -87,26 +88,84 @@ describe('a full disk', () => {
 });
 
 describe('a store of a newer build', () => {
-  it('keeps its rows, and is either read or told of', async () => {
+  /** A build to come, with tables of its own and one of ours given up. */
+  async function raised(stores: Record<string, string | null>): Promise<string> {
     const id = await fill(store);
     store.close();
     const newer = new Dexie(store.name);
-    newer.version(99).stores({ recipes: 'id, updatedAt, url', later: 'id' });
+    newer.version(99).stores({ ...stores, later: 'id' });
     await newer.open();
     await newer.table('later').add({ id: 'from the future' });
     newer.close();
     store = openStore(() => {}, store.name);
-    const titles = await listRecipes(store).then(
-      ({ recipes }) => recipes.map((saved) => saved.recipe.title),
-      (error: unknown) => storageMessage(error),
-    );
-    expect([['Sample loaf'], expect.stringContaining('newer version')]).toContainEqual(titles);
+    return id;
+  }
+
+  async function installed(): Promise<{ version: number; tables: string[]; later: number }> {
+    const db = new Dexie(store.name);
+    await db.open();
+    const tables = db.tables.map(({ name }) => name);
+    const state = {
+      version: db.backendDB().version,
+      tables,
+      later: await db.table('later').count(),
+    };
+    db.close();
+    return state;
+  }
+
+  const ALL = {
+    recipes: 'id, updatedAt, url',
+    versions: 'id, recipeId',
+    foods: 'id',
+    bakes: 'id, recipeId',
+    aliases: 'name',
+    pantry: 'foodId',
+    shelf: 'id',
+  };
+
+  it('is read, listed and exported', async () => {
+    await raised(ALL);
+    const { recipes } = await listRecipes(store);
+    expect(recipes.map(({ recipe }) => recipe.title)).toEqual(['Sample loaf']);
+    expect((await listShelf(store)).rows).toHaveLength(1);
+    expect(JSON.parse(await exportBackup(store, 0)).pantry).toHaveLength(1);
+    expect(store.newer).toBe(true);
+  });
+
+  it('takes no change, says why, and stays as the newer build left it', async () => {
+    const id = await raised(ALL);
+    const before = await installed();
+    const writes: (() => Promise<unknown>)[] = [
+      () => saveRecipe(store, sampleWork({ goals: { ...DEFAULT_GOALS, budgetG: 9 } }), id, 2000),
+      () => saveAlias(store, alias),
+      () => addToPantry(store, pantryFood),
+      () => saveBake(store, sampleBake({ id: 'new', recipeId: id })),
+      () => saveOwnFood(store, ownFood()),
+      async () => importBackup(store, await exportBackup(store, 0)),
+    ];
+    for (const write of writes) {
+      const failure = await write().then(
+        () => null,
+        (error: unknown) => error,
+      );
+      expect(storageMessage(failure)).toContain('newer Crumbshift');
+    }
+    expect(await installed()).toEqual(before);
+  });
+
+  it('that lacks a table of ours is not given it', async () => {
+    await raised({ recipes: 'id, updatedAt, url', pantry: null });
+    const before = await installed();
+    await listRecipes(store).catch(() => null);
+    await addToPantry(store, pantryFood).catch(() => null);
     store.close();
-    const again = new Dexie(store.name);
-    await again.open();
-    expect(await again.table('later').count()).toBe(1);
-    expect(await again.table('recipes').get(id)).toBeDefined();
-    again.close();
+    expect(await installed()).toEqual(before);
+  });
+
+  it('of this build is written as ever', async () => {
+    await fill(store);
+    expect(store.newer).toBe(false);
   });
 });
 

@@ -136,3 +136,28 @@ describe('a file that is not whole', () => {
     expect(importMessage(count)).toBe('1 recipe added. 1 entry is damaged and could not be read.');
   });
 });
+
+describe('names of foods in a file', () => {
+  it('are taken for foods that are known, and no others', async () => {
+    const addedAt = 1;
+    const file = {
+      format: 'crumbshift-backup',
+      version: 2,
+      exportedAt: '2026-01-01T00:00:00.000Z',
+      recipes: [],
+      aliases: [
+        { name: 'house flour', foodId: 'bread-flour', foodName: 'bread flour', addedAt },
+        { name: 'sugar', foodId: 'no-such-food', foodName: 'nothing', addedAt },
+        { name: 'flour', foodId: '__proto__', foodName: 'x', addedAt },
+      ],
+      pantry: [
+        { foodId: 'xanthan-gum', foodName: 'xanthan gum' },
+        { foodId: 'constructor', foodName: 'x' },
+      ],
+    };
+    const count = await imported(here, JSON.stringify(file));
+    expect(count).toMatchObject({ aliases: 1, pantry: 1, damaged: 3 });
+    expect((await here.aliases.toArray()).map(({ name }) => name)).toEqual(['house flour']);
+    expect(importMessage(count)).toContain('3 entries');
+  });
+});

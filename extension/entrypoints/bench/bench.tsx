@@ -65,7 +65,7 @@ function Troubles({ opening, stale }: Omit<OpenedProps, 'store'>) {
     <>
       {stale && (
         <Message title={say('reloadPage')} alert>
-          <p>{say('otherTab')}</p>
+          <p>{say('newerTab')}</p>
         </Message>
       )}
       {opening.trouble && (
