@@ -12,7 +12,7 @@ import type {
 } from './records.ts';
 import type { ShelfRow } from './shelf-row.ts';
 
-export const DATABASE_NAME = 'crumbshift';
+const DATABASE_NAME = 'crumbshift';
 
 export class Store extends Dexie {
   declare recipes: Table<SavedRecipe, string>;

@@ -5,15 +5,6 @@ import type { Adaptation, Role } from '../../../engine/model.ts';
 export const ROLE_GROUPS = ['flour', 'starch', 'sweet', 'plant', 'wet', 'rest'] as const;
 export type RoleGroup = (typeof ROLE_GROUPS)[number];
 
-export const GROUP_NAMES: Record<RoleGroup, string> = {
-  flour: 'Flour and structure',
-  starch: 'Starch and thickening',
-  sweet: 'Sweetness',
-  plant: 'Fruit and vegetables',
-  wet: 'Milk, egg, fat, liquid',
-  rest: 'Everything else',
-};
-
 const GROUP_OF: Record<Role, RoleGroup> = {
   structure: 'flour',
   coating: 'flour',

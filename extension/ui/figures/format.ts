@@ -1,7 +1,7 @@
 /** Figures as they stand on the screen. Rounding happens here and nowhere earlier. */
 import type { Interval, Nutrient } from '../../../engine/model.ts';
 import type { Preferences } from '../../store/prefs.ts';
-import { locale, type MessageKey, say } from '../words/say.ts';
+import { locale, type MessageKey } from '../words/say.ts';
 
 const writers = new Map<string, Intl.NumberFormat>();
 
@@ -36,11 +36,6 @@ export const about = (value: number): string =>
 
 /** '15 g' */
 export const gramsWords = (grams: number): string => `${short(grams)} g`;
-
-/** '29.2 g', or 'not known' for a missing figure. */
-export function gramsText(value: Interval | null | undefined): string {
-  return value ? `${amount(value.best)} g` : say('notKnown');
-}
 
 /** '27–31 g' with whole grams, or '' when the interval is narrower than its own rounding. */
 export function rangeText(value: Interval | null | undefined): string {

@@ -8,8 +8,6 @@ export interface AmountWish {
   factor: number;
 }
 
-export const AS_WRITTEN: AmountWish = { system: 'page', factor: 1 };
-
 /** The reworked line of each row by its key; null where the line stands as it is. */
 export function wishedTexts(
   adaptation: Adaptation,

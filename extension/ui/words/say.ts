@@ -16,7 +16,7 @@ export type Language = keyof typeof LANGUAGES;
 let catalogue: Catalogue = en;
 let tag = 'en';
 
-export const isLanguage = (text: string): text is Language => Object.hasOwn(LANGUAGES, text);
+const isLanguage = (text: string): text is Language => Object.hasOwn(LANGUAGES, text);
 
 /** The language that answers a tag such as 'de-AT'; English where none does. */
 export function languageOf(wanted: string): Language {

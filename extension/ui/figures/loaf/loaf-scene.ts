@@ -42,7 +42,7 @@ const LEAST_HIGH = 22;
 const LABEL_TURNS = 0.47;
 
 /** Heights of dough and loaf by the width of the picture. */
-export function heightsFor(wide: number): { dough: number; loaf: number } {
+function heightsFor(wide: number): { dough: number; loaf: number } {
   if (wide >= 560) return { dough: 38, loaf: 56 };
   if (wide >= 400) return { dough: 24, loaf: 38 };
   return wide >= 300 ? { dough: 24, loaf: 36 } : { dough: 22, loaf: 33 };

@@ -16,8 +16,7 @@ export interface Box {
 const n = (value: number): string => String(Math.round(value * 10) / 10);
 
 /** How far a rounded heel reaches into the loaf. */
-export const heelOf = ({ from, to, high }: Box): number =>
-  Math.min(0.95 * high, 0.42 * (to - from));
+const heelOf = ({ from, to, high }: Box): number => Math.min(0.95 * high, 0.42 * (to - from));
 
 function leftHeel({ from, floor, high }: Box, heel: number): string {
   const top = floor - high;

@@ -2,7 +2,7 @@
 import type { VerdictState } from '../../../../engine/model.ts';
 import { say } from '../../words/say.ts';
 
-export const STATE_WORDS = {
+const STATE_WORDS = {
   fits: 'stateFits',
   probablyFits: 'stateProbably',
   fitsAsCounted: 'stateCounted',

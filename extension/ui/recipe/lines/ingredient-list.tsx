@@ -16,7 +16,7 @@ interface Props {
   onOpen(key: string | null): void;
 }
 
-export const rowId = (key: string): string => `line-${key.replace(/[^\w.-]/g, '_')}`;
+const rowId = (key: string): string => `line-${key.replace(/[^\w.-]/g, '_')}`;
 
 function Group({
   title,

@@ -15,7 +15,7 @@ import { say } from '../../words/say.ts';
  * The traced foods of a row after the rework: those under its own key, and those that replace its
  * food and have no row of their own.
  */
-export function rowTraces(
+function rowTraces(
   traces: readonly TracedLine[],
   key: string,
   rows: readonly Pick<RewrittenLine, 'key'>[],
