@@ -30,7 +30,6 @@ const GROUP_OF: Record<Role, RoleGroup> = {
 
 export interface Block {
   key: string;
-  letter: string;
   name: string;
   group: RoleGroup;
   /** Keys of the tally that the block stands for. */
@@ -39,28 +38,12 @@ export interface Block {
   after: number;
 }
 
-export interface CarbBlocks {
-  /** Largest first, by the larger of before and after. */
-  blocks: Block[];
-  beforeG: number;
-  afterG: number;
-  budgetG: number;
-  /** Grams at the right end of the common scale. */
-  fullG: number;
-}
-
-/** A block smaller than this on both bars (g a serving) goes into 'smaller amounts'. */
+/** A block smaller than this before and after (g a serving) goes into 'smaller amounts'. */
 const SMALLEST_G = 0.1;
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
 
-/** 0 -> A, 25 -> Z, 26 -> AA. */
-export function letterOf(index: number): string {
-  const here = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? here : letterOf(Math.floor(index / 26) - 1) + here;
-}
-
-type Named = Omit<Block, 'letter' | 'keys' | 'before' | 'after'>;
+type Named = Omit<Block, 'keys' | 'before' | 'after'>;
 
 /** A tally's key is a line's own, or 'line>food' for a food that the plan puts in its place. */
 function describe({ plan, ingredients }: Adaptation, key: string): Named {
@@ -77,8 +60,8 @@ function describe({ plan, ingredients }: Adaptation, key: string): Named {
   return { key, name, group: GROUP_OF[plan.roles[key]?.[0] ?? planned?.role ?? 'other'] };
 }
 
-/** Blocks, totals and scale of the strip for one serving. */
-export function carbBlocks(adaptation: Adaptation): CarbBlocks {
+/** Blocks of one serving, largest first by the larger of before and after. */
+export function carbBlocks(adaptation: Adaptation): Block[] {
   const figures = (which: 'before' | 'after'): Map<string, number> => {
     const map = new Map<string, number>();
     for (const { key, netCarbsG } of adaptation[which].contributions) {
@@ -108,10 +91,5 @@ export function carbBlocks(adaptation: Adaptation): CarbBlocks {
       after: sum(small.map((block) => block.after)),
     });
   }
-  const blocks = large.map((block, index) => ({ ...block, letter: letterOf(index) }));
-  const beforeG = adaptation.before.perServing.netCarbsG?.best ?? sum(blocks.map((b) => b.before));
-  const afterG = adaptation.after.perServing.netCarbsG?.best ?? sum(blocks.map((b) => b.after));
-  const budgetG = adaptation.goals.budgetG;
-  const fullG = Math.max(beforeG, afterG, budgetG, 1) * 1.06;
-  return { blocks, beforeG, afterG, budgetG, fullG };
+  return large;
 }

@@ -38,7 +38,7 @@ export function loafFigures(adaptation: Adaptation): LoafFigures | null {
   const after = adaptation.after.perServing.netCarbsG;
   if (!before || !after) return null;
   const groups = { before: none(), after: none() };
-  for (const block of carbBlocks(adaptation).blocks) {
+  for (const block of carbBlocks(adaptation)) {
     groups.before[GROUP_OF[block.group]] += block.before;
     groups.after[GROUP_OF[block.group]] += block.after;
   }

@@ -29,7 +29,7 @@ function Figure({ block, side, opened }: { block: Block; side: Side; opened: Ope
 
 export function CarbSources({ adaptation }: { adaptation: Adaptation }) {
   const opened = useOpened();
-  const { blocks } = carbBlocks(adaptation);
+  const blocks = carbBlocks(adaptation);
   return (
     <table class="nutrients carb-sources">
       <caption>{say('carbsFrom', portionWord(adaptation))}</caption>
