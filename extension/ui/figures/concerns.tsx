@@ -1,6 +1,7 @@
 /** What may concern the user: what is not counted, what is new, where a package decides. */
 import type { Adaptation } from '../../../engine/model.ts';
 import { Icon } from '../controls/icon.tsx';
+import { promiseWord } from '../goals/page-promises.tsx';
 import { allergenWord } from '../words/allergen-words.ts';
 import { foodWord } from '../words/food-words.ts';
 import { say, sayCount, sayList } from '../words/say.ts';
@@ -64,14 +65,21 @@ export function Questions({ adaptation, onSay }: MissingProps) {
 /** Allergens that came in, and foods that are seldom in shops. */
 export function Concerns({ adaptation }: { adaptation: Adaptation }) {
   const { allergensAdded, plan } = adaptation;
+  const kept = plan.promises.filter(({ lifted }) => !lifted);
   const rare = plan.shopping.filter(({ availability }) => availability === 'speciality');
-  if (allergensAdded.length === 0 && rare.length === 0) return null;
+  if (allergensAdded.length + rare.length + kept.length === 0) return null;
   return (
     <ul class="concerns">
       {allergensAdded.length > 0 && (
         <li>
           <Icon name="warning" />
           <span>{say('nowContains', sayList(allergensAdded.map(allergenWord)))}</span>
+        </li>
+      )}
+      {kept.length > 0 && (
+        <li>
+          <Icon name="tick" />
+          <span>{say('staysAsPromised', sayList(kept.map(promiseWord)))}</span>
         </li>
       )}
       {rare.length > 0 && (

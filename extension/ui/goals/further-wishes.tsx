@@ -7,6 +7,7 @@ import type { Pantry } from '../hooks/use-pantry.ts';
 import { say, sayCount } from '../words/say.ts';
 import { AllergenBoxes } from './allergen-boxes.tsx';
 import { LimitFields } from './limit-fields.tsx';
+import { PagePromises } from './page-promises.tsx';
 import { PantryField } from './pantry-field.tsx';
 import { RuleFields } from './rule-fields.tsx';
 
@@ -56,6 +57,7 @@ function RuledOut({ goals, onGoals }: Pick<Props, 'goals' | 'onGoals'>) {
 export function Wishes({ adaptation, goals, preferences, table, pantry, onGoals }: Props) {
   return (
     <div class="wishes">
+      <PagePromises adaptation={adaptation} goals={goals} onGoals={onGoals} />
       <LimitFields goals={goals} preferences={preferences} onGoals={onGoals} />
       <PantryField adaptation={adaptation} table={table} pantry={pantry} onGoals={onGoals} />
       <Sweetness goals={goals} onGoals={onGoals} />

@@ -63,6 +63,8 @@ function Lines({ changes }: { changes: readonly Change[] }) {
 export function ChangeList({ adaptation }: { adaptation: Adaptation }) {
   const [open, setOpen] = useState(false);
   const { main, small } = partedChanges(changesOf(adaptation));
+  const { notReworked } = adaptation.plan;
+  if (notReworked !== null) return <p class="not-reworked">{notReworked}</p>;
   if (main.length === 0) return <p>{say('nothingToChange')}</p>;
   return (
     <>

@@ -76,6 +76,9 @@ export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRec
         />
         <Questions adaptation={adaptation} onSay={show} />
         <VerdictCard adaptation={adaptation} groups />
+        {adaptation.plan.notReworked !== null && (
+          <p class="not-reworked">{adaptation.plan.notReworked}</p>
+        )}
         <WaysOut adaptation={adaptation} onGoals={work.changeGoals} />
         <NotCounted adaptation={adaptation} onSay={show} />
         <Concerns adaptation={adaptation} />
