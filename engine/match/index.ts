@@ -113,8 +113,8 @@ function readOut(
     sure(matchName(part.trim(), lookup, wanted)) ?? [];
   const names = [name, ...item.alternatives.map((other) => other.name)];
   for (const read of [...names, ...wordsBehind(item, line)]) {
-    const found = lastResort(read, line, lookup, find);
-    if (found.length > 0) return toMatch(found);
+    const found = toMatch(lastResort(read, line, lookup, find));
+    if (found) return found;
   }
   return null;
 }

@@ -86,8 +86,7 @@ export function meantName(item: Item, lookup: Lookup): string {
 export function withNextNoun(name: string, item: Item, items: readonly Item[]): string {
   const tokens = tokensOf(name);
   if (tokens.length === 0 || headAt(tokens) >= 0) return name;
-  const next = items[items.indexOf(item) + 1];
-  const other = next ? tokensOf(next.name) : [];
-  const head = other[headAt(other)];
-  return head === undefined || other.length < 2 ? name : `${name} ${head}`;
+  const later = items.slice(items.indexOf(item) + 1).map((next) => tokensOf(next.name));
+  const other = later.find((words) => headAt(words) > 0);
+  return other ? `${name} ${other[headAt(other)]}` : name;
 }

@@ -81,8 +81,10 @@ function ofUnknownKind(name: string, find: Find): readonly Candidate[] {
 /** 'Grinder rolls', 'house sauce': only what it is called at the end is known. */
 function ofUnknownHead(name: string, find: Find): readonly Candidate[] {
   const tokens = tokensOf(name);
-  const head = tokens[headAt(tokens)] ?? '';
-  const known = kinds.heads.find(({ words }) => words.includes(head));
+  const at = headAt(tokens);
+  const head = tokens[at] ?? '';
+  const two = `${tokens[at - 1]} ${head}`;
+  const known = kinds.heads.find(({ words }) => words.includes(two) || words.includes(head));
   if (!known) return [];
   return lowered(find(known.food), UNKNOWN_HEAD, `of a kind not known, taken as ${known.food}`);
 }

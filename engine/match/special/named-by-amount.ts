@@ -86,6 +86,28 @@ const isCupOfChips = ({ name, preparation, amounts: [first] }: Item): boolean =>
   (first?.unit === 'cup' || first?.unit === 'tbsp') &&
   !/crush|crumbl|broken/i.test(preparation ?? '');
 
+const CHICKEN =
+  /^(?:(?:boneless|skinless|skin-?on|bone-?in|fresh|raw|free-range|and|cooked|shredded|leftover),?\s+)*chickens?(?: meat)?$/i;
+
+const isChicken = ({ name }: Item): boolean => CHICKEN.test(name.trim());
+
+/** 'Chicken' by the cup, or shredded, was cooked before. */
+const isCookedChicken = (item: Item, text: string): boolean =>
+  isChicken(item) &&
+  (item.amounts[0]?.unit === 'cup' || /\b(?:shredded|cooked|leftover|pulled)\b/i.test(text));
+
+/** 'Chicken, boneless and skinless', 'chicken, cut into cubes' is meat without skin, 'breasts' or not. */
+const isChickenMeat = (item: Item, text: string): boolean =>
+  isChicken(item) &&
+  /\b(?:boneless|skinless|breasts?|cubes?|diced|strips|bite-?sized?)\b/i.test(text);
+
+/** Four chickens and more are pieces of it. */
+const isChickenPieces = (item: Item): boolean =>
+  isChicken(item) && item.amounts[0]?.unit === null && (item.amounts[0]?.quantity ?? 0) >= 4;
+
+const isRackOfLamb = ({ name, amounts: [first] }: Item): boolean =>
+  /^lamb$/i.test(name.trim()) && first?.unit === 'rack';
+
 /** Peppermint that is crushed, or counted, is the sweet. */
 const isPeppermintSweet = ({ name, preparation, amounts: [first] }: Item): boolean =>
   /^(?:hard )?peppermints?$/i.test(name.trim()) &&
@@ -111,6 +133,10 @@ interface SpecialName {
 /** The first that fits decides. */
 const SPECIAL_NAMES: readonly SpecialName[] = [
   { reads: 'sweetened coconut cream', when: isCreamOfCoconut },
+  { reads: 'cooked chicken', when: isCookedChicken },
+  { reads: 'chicken breast', when: isChickenMeat },
+  { reads: 'bone-in chicken thigh', when: isChickenPieces },
+  { reads: 'rack of lamb', when: isRackOfLamb },
   { reads: 'peppermint candy', when: isPeppermintSweet },
   { reads: 'ground coriander', when: isGroundCoriander },
   { reads: 'rye whiskey', when: isPouredRye },
