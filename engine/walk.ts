@@ -224,7 +224,7 @@ function reworkOf(plan: Plan, work: Reworking): Rework {
     cookedGrams: options.reworkedGrams ?? null,
   };
   const after = tally(afterIngredients, afterOptions);
-  const { lines, steps } = rewriteRecipe(recipe, ingredients, plan, {
+  const { lines, steps, methodNotes } = rewriteRecipe(recipe, ingredients, plan, {
     foods,
     region: measureRegion(recipe),
     adjustments: goals.adjustments,
@@ -239,6 +239,7 @@ function reworkOf(plan: Plan, work: Reworking): Rework {
     verdict: verdictOf(after, afterIngredients, goals.budgetG, afterOptions),
     lines,
     steps,
+    methodNotes,
     allergensAdded: allergens.added,
     allergensRemoved: allergens.removed,
     stillContains: stillContains(afterIngredients, goals.avoid, foods),

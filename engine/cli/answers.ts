@@ -170,6 +170,7 @@ function wayRecord(rework: Rework, ingredients: readonly Ingredient[]) {
     },
     ingredients: rework.lines.flatMap(({ after: text }) => (text === null ? [] : [text])),
     steps: rework.steps.map((step) => step.after),
+    methodNotes: rework.methodNotes.map((note) => ({ ...note, grams: round(note.grams) })),
     cautions: rework.cautions.map((caution) => caution.text),
     allergensAdded: rework.allergensAdded,
     stillContains: rework.stillContains,

@@ -3,6 +3,7 @@ import * as z from 'zod';
 import { Note } from './common.ts';
 import { Allergen } from './food.ts';
 import { Corrections, Ingredient } from './ingredient.ts';
+import { MethodNote } from './method-note.ts';
 import { Goals, Plan, Way } from './plan.ts';
 import { Recipe } from './recipe.ts';
 import { Tally } from './tally.ts';
@@ -36,6 +37,8 @@ export const Rework = z.object({
   verdict: Verdict,
   lines: z.array(RewrittenLine),
   steps: z.array(RewrittenStep),
+  /** Where every food goes in; what the method cannot tell carries words for the cook. */
+  methodNotes: z.array(MethodNote).default([]),
   allergensAdded: z.array(Allergen),
   allergensRemoved: z.array(Allergen),
   /** What the result still has of what the goals avoid. */

@@ -3,6 +3,7 @@ import type { FoodTable } from '../foods/index.ts';
 import type {
   Adjustment,
   Ingredient,
+  MethodNote,
   Plan,
   Recipe,
   RewrittenLine,
@@ -25,7 +26,7 @@ export interface RewriteOptions {
 
 /**
  * Lines and steps of the reworked recipe. Every original line has its entry, `kept` ones verbatim;
- * every step is marked kept, changed or inserted. Masses in lines are those of the plan, rounded as
+ * every step is marked kept, changed or inserted, and notes tell where every food goes in. Masses in lines are those of the plan, rounded as
  * a kitchen scale reads them. Pure and total.
  */
 export function rewriteRecipe(
@@ -33,14 +34,14 @@ export function rewriteRecipe(
   ingredients: readonly Ingredient[],
   plan: Plan,
   options: RewriteOptions,
-): { lines: RewrittenLine[]; steps: RewrittenStep[] } {
+): { lines: RewrittenLine[]; steps: RewrittenStep[]; methodNotes: MethodNote[] } {
   const { foods, region, adjustments = [] } = options;
   const texts = recipe.steps.map(({ text }) => text);
   const mentions = mentionsOf(ingredients, plan);
   const words = methodWords(recipe.language);
   return {
     lines: rewriteLines(recipe, ingredients, { plan, foods, region, local: words }),
-    steps: rewriteSteps(recipe, {
+    ...rewriteSteps(recipe, {
       partTitle: null,
       plan,
       ingredients,

@@ -76,7 +76,8 @@ function makeAdaptation(): Adaptation {
       ),
     options,
   );
-  const { lines, steps } = rewriteRecipe(recipe, ingredients, plan, { foods, region: 'us' });
+  const rewritten = rewriteRecipe(recipe, ingredients, plan, { foods, region: 'us' });
+  const { lines, steps, methodNotes } = rewritten;
   return {
     recipe,
     goals: DEFAULT_GOALS,
@@ -91,6 +92,7 @@ function makeAdaptation(): Adaptation {
     ways: [],
     lines,
     steps,
+    methodNotes,
     allergensAdded: ['soy'],
     allergensRemoved: [],
     stillContains: [],

@@ -97,6 +97,7 @@ export function sampleWork(changes: Partial<Work> = {}): Work & { adaptation: Ad
       ways: [],
       lines: [],
       steps: [],
+      methodNotes: [],
       allergensAdded: [],
       allergensRemoved: [],
       stillContains: [],

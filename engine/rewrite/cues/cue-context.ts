@@ -32,7 +32,7 @@ export interface CueContext {
 export type MethodContext = Omit<CueContext, 'course'>;
 
 /** Foods of the original. */
-export const originalIds = (context: CueContext): Set<string> =>
+const originalIds = (context: CueContext): Set<string> =>
   new Set(context.ingredients.flatMap(({ match }) => (match === null ? [] : [match.foodId])));
 
 /** Planned foods that the original did not have. */

@@ -55,7 +55,12 @@ function hitsOf(texts: readonly string[], pattern: RegExp): Hit[] {
 }
 
 /** Before the step that fits; in a step that mixes the dough too, before the sentence that fits. */
-function placeBefore(cue: Cue, hits: readonly Hit[], context: CueContext): Place | null {
+function placeBefore(
+  cue: Cue,
+  hits: readonly Hit[],
+  texts: readonly string[],
+  context: CueContext,
+): Place | null {
   const { firstStep, mixedAt } = context.course;
   const late = cue.dough === true ? hits.filter(({ at }) => at >= mixedAt) : hits;
   const [hit] = late;
@@ -68,7 +73,9 @@ function placeBefore(cue: Cue, hits: readonly Hit[], context: CueContext): Place
   const later = late.find(
     ({ at, sentence }) => at === mixedAt && sentence > context.course.mixedBy,
   );
-  return later === undefined ? alone(mixedAt + 1) : { at: mixedAt, behind: later.sentence - 1 };
+  if (later !== undefined) return { at: mixedAt, behind: later.sentence - 1 };
+  const isLast = sentencesOf(texts[mixedAt] ?? '').length <= context.course.mixedBy + 1;
+  return isLast ? alone(mixedAt + 1) : { at: mixedAt, behind: context.course.mixedBy };
 }
 
 /** The steps that take what a cue is about. */
@@ -107,8 +114,10 @@ export function placeOf(cue: Cue, texts: readonly string[], context: CueContext)
   const best = prefers === null ? [] : all.filter(({ at }) => prefers.test(texts[at] ?? ''));
   const hits = best.length > 0 ? best : all;
   if (fitting.length > 0 && hits.length === 0) return null;
-  if (cue.place === 'before') return placeBefore(cue, hits, context);
-  const hit = cue.first === true ? hits[0] : hits.at(-1);
+  if (cue.place === 'before') return placeBefore(cue, hits, texts, context);
+  const last = hits.at(-1);
+  // Of the step's sentences the first: what follows the bake is no place for the oven's advice.
+  const hit = cue.first === true ? hits[0] : hits.find(({ at }) => at === last?.at);
   if (hit === undefined) return cue.anyway === true ? alone(lastStep + 1) : null;
   if (cue.place === 'after') return alone(hit.at + 1);
   return { at: hit.at, behind: hit.sentence };

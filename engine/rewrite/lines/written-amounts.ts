@@ -67,7 +67,7 @@ export function fractionText(value: number): string {
 }
 
 /** Grams as written: whole from 20 g, tenths from 1 g, hundredths below. */
-export function roundGrams(grams: number): number {
+function roundGrams(grams: number): number {
   if (grams >= 20) return Math.round(grams);
   return grams >= 1 ? Math.round(grams * 10) / 10 : Math.round(grams * 100) / 100;
 }

@@ -23,7 +23,7 @@ export function listOf(words: readonly string[]): string {
   return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
 }
 
-export const isFlour = (foodId: string): boolean => hasTag(foodId, 'flour-like');
+const isFlour = (foodId: string): boolean => hasTag(foodId, 'flour-like');
 export const isSweetener = (foodId: string): boolean => hasTag(foodId, 'sweetener');
 
 /** What one item of an ingredient is called: its own food keeps the recipe's word. */

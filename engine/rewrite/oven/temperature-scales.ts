@@ -68,7 +68,7 @@ const GAS: readonly (readonly [mark: string, celsius: number])[] = [
 export const usesGas = (text: string): boolean => GAS_MARK.test(text);
 
 /** The gas mark nearest to an oven's °C, or null outside their range. */
-export function gasMark(degrees: number): string | null {
+function gasMark(degrees: number): string | null {
   if (degrees < 105 || degrees > 250) return null;
   const nearest = GAS.reduce((a, b) =>
     Math.abs(b[1] - degrees) < Math.abs(a[1] - degrees) ? b : a,

@@ -15,7 +15,7 @@ export interface Course {
 }
 
 const MIXES =
-  /\b(mix|stir|combine|whisk|fold|beat|rub|pulse|blend|process|cut in|work|add|sift|pour)\b/i;
+  /\b(mix|stir|combine|whisk|fold|beat|rub|pulse|blend|process|cut in|work|add|sift|pour|make|bring|form)\b/i;
 const MIX_OF_ALL =
   /\b(?:dry ingredients|flours?(?: mixture| mix)?|dry mix(?:ture)?)\b|\b(?:form|forms|make|makes|becomes?|into|to) (?:a |an |the )?(?:\w+ ){0,3}(?:dough|batter)\b|all (?:the )?(?:other |remaining )?ingredients/i;
 /** From here on the dough is used. */

@@ -1,5 +1,5 @@
 /** The method of the reworked recipe. */
-import type { Recipe, RewrittenStep } from '../../model.ts';
+import type { MethodNote, Recipe, RewrittenStep } from '../../model.ts';
 import { type Amendment, amendments } from '../cues/amendments.ts';
 import type { MethodContext } from '../cues/cue-context.ts';
 import { insertions } from '../cues/cues.ts';
@@ -15,9 +15,11 @@ import { type StepParts, stepParts } from '../parts/step-parts.ts';
 import { adjustedSteps } from './accepted-changes.ts';
 import { additionSteps } from './additions.ts';
 import { withInsertions } from './insert-steps.ts';
+import { methodLedger } from './method-ledger.ts';
 import { type RenamedStep, renamedSteps } from './renamed-steps.ts';
 import { afterRest } from './rested-flour.ts';
 import { swapSteps } from './swap-steps.ts';
+import { UsedSoFar } from './used-so-far.ts';
 
 /** Steps that name each ingredient, by its key. */
 function stepsNaming(renamed: readonly RenamedStep[]): Course['named'] {
@@ -82,18 +84,20 @@ function partInsertions(
  * dish has the handling of its own. A step the plan does not touch keeps its words. No steps are made up
  * for a recipe without a method, except what the new foods need.
  */
-export function rewriteSteps(recipe: Recipe, base: MethodContext): RewrittenStep[] {
+export function rewriteSteps(
+  recipe: Recipe,
+  base: MethodContext,
+): { steps: RewrittenStep[]; methodNotes: MethodNote[] } {
   const { words, plan, mentions } = base;
   const original = recipe.steps.map(({ text }) => text);
   // Places are found by English key words.
   const searched = words === null ? original : original.map((text) => keyed(text, words));
   const parts = stepParts(recipe.steps, plan, mentions);
-  const renamed = renamedSteps(recipe.steps, parts, base);
+  const used = new UsedSoFar();
+  const renamed = renamedSteps(recipe.steps, parts, base, used);
+  const named = stepsNaming(renamed);
   const none: Course = { firstStep: 0, lastStep: 0, mixedAt: 0, mixedBy: 0, named: new Map() };
-  const methods = partMethods(
-    { ...base, course: none },
-    { original, searched, parts, named: stepsNaming(renamed) },
-  );
+  const methods = partMethods({ ...base, course: none }, { original, searched, parts, named });
   const unworded = words === null && isForeign(recipe.language);
   const found = unworded
     ? []
@@ -122,5 +126,6 @@ export function rewriteSteps(recipe: Recipe, base: MethodContext): RewrittenStep
   ].map((one) => ({ ...one, step: { ...one.step, after: scaled(one.step.after) } }));
   // English steps, none of them within a step, in a method of a language that has no words of its own.
   const put = unworded ? all.map((one) => inEnglish({ ...one, behind: null })) : all;
-  return withInsertions(own, put);
+  const steps = withInsertions(own, put);
+  return { steps, methodNotes: methodLedger({ plan, mentions, words, steps, named, used }) };
 }

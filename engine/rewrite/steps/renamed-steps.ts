@@ -9,7 +9,7 @@ import { renameIn } from '../naming/rename.ts';
 import { partAt, type StepParts } from '../parts/step-parts.ts';
 import { withoutBoiling } from './boiling.ts';
 import { whyChanged } from './step-reasons.ts';
-import { UsedSoFar } from './used-so-far.ts';
+import type { UsedSoFar } from './used-so-far.ts';
 
 export interface RenamedStep {
   step: RewrittenStep;
@@ -83,8 +83,8 @@ export function renamedSteps(
   steps: Recipe['steps'],
   parts: readonly StepParts[],
   context: MethodContext,
+  used: UsedSoFar,
 ): RenamedStep[] {
-  const used = new UsedSoFar();
   return steps.map(
     (step, at) => foreignStep(step, context, used) ?? englishStep(step, parts[at], context, used),
   );

@@ -2,10 +2,14 @@
 
 /** Abbreviations that end in a point within a sentence, in the languages of recipes. */
 const SHORT =
-  'min|mins|ca|evtl|bzw|approx|std|hr|hrs|tbsp|tsp|oz|lb|etc|no|nr|el|tl|usw|z\\.b|ung|env|pers|ud|uds|kl|st|dl|cl|max|ev|f\\.eks|ex|inkl|resp|aprox';
+  'min mins ca evtl bzw approx std hr hrs tbsp tsp oz lb etc no nr el tl usw ung env pers ud uds kl st dl cl max ev ex inkl resp aprox';
+const shortened = SHORT.split(' ')
+  .map((word) => `[${word.charAt(0)}${word.charAt(0).toUpperCase()}]${word.slice(1)}`)
+  .join('|');
+/** Blanks behind a full stop and before what is no small letter. */
 const END = new RegExp(
-  `(?<=[.!?;])(?<!(?<!\\p{L})(?:${SHORT})\\.)\\s+(?=[^\\p{Ll}\\s])|\\n+`,
-  'giu',
+  `(?<=[.!?;])(?<!(?<!\\p{L})(?:${shortened})\\.)\\s+(?=[^\\p{Ll}\\s])|\\n+`,
+  'gu',
 );
 
 /** A step's sentences, without the blanks between them. */

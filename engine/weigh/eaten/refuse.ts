@@ -11,7 +11,7 @@ const TRIMMED =
 
 /** Words that say so wherever they stand on the line. */
 const TRIMMED_ANYWHERE =
-  /\b(florets?|boneless|shelled|pitted|fillets?|peeled weight|trimmed weight|flesh only|geputzt gewogen|poids epluche|schoongemaakt gewogen|peso limpio|peso pulito|peso descascado|rensad vikt|renset vægt|renset vekt|ohne schale|sans coquille|zonder schaal|sin c[aá]scara|senza guscio|sem casca|utan skal|uden skal|uten skall)\b/;
+  /\b(florets?|boneless|shelled|pitted|fillets?|peeled weight|trimmed weight|flesh only|geputzt gewogen|poids epluche|schoongemaakt gewogen|peso limpio|peso pulito|sem desperdicios|rensad vikt|renset vægt|renset vekt|ohne schale|sans coquille|zonder schaal|sin c[aá]scara|senza guscio|sem casca|utan skal|uden skal|uten skall)\b/;
 
 /** What the line says before it names the food: '140 g finely diced onion' weighs the dice. */
 function wordsBefore(item: Item, line: Line): string {

@@ -1,0 +1,110 @@
+/** The ledger of a method: every reworked food, part by part, and the step that puts it in. */
+import type { MethodNote, Plan, PlannedItem, RewrittenStep } from '../../model.ts';
+import { localFoodName, type MethodWords } from '../languages/method-words.ts';
+import type { Mention } from '../naming/mention.ts';
+import { shortName } from '../naming/method-names.ts';
+import { literal } from '../naming/name-patterns.ts';
+import { partOfItem } from '../parts/part-of.ts';
+import type { UsedSoFar } from './used-so-far.ts';
+
+export interface LedgerContext {
+  plan: Plan;
+  mentions: readonly Mention[];
+  words: MethodWords | null;
+  steps: readonly RewrittenStep[];
+  /** Original steps that name each ingredient, by its key. */
+  named: ReadonlyMap<string, readonly number[]>;
+  used: UsedSoFar;
+}
+
+/** Words that mean every ingredient, or every one of a kind. */
+const TOGETHER =
+  /\b(?:all (?:of )?(?:the |your )?(?:other |remaining |dry |wet |filling |sauce |topping |crust |dough |dressing )*ingredients?|everything|(?:dry|wet|remaining|other|rest of the|filling|sauce|topping|dressing|crust|marinade) ingredients|combine all|mix all|alles|alle (?:übrigen |trockenen |overige |andere )?(?:zutaten|ingrediënten|ingredienser|ingredienserna|ingrediensene)|tous les (?:autres )?ingrédients|todos los (?:demás )?ingredientes|tutti gli (?:altri )?ingredienti|todos os (?:outros )?ingredientes|alla (?:övriga |torra )?ingredienser)\b/i;
+
+/** Index of each original step among those of the result. */
+const placesOf = (steps: readonly RewrittenStep[]): number[] =>
+  steps.flatMap(({ before }, at) => (before === null ? [] : [at]));
+
+const calledIn = (item: PlannedItem, words: MethodWords | null): string =>
+  (words === null ? null : localFoodName(item.foodId, words)) ?? shortName(item.foodName);
+
+/** The first step, inserted ones too, that says a food's name. */
+function stepSaying(name: string, steps: readonly RewrittenStep[]): number | null {
+  const pattern = new RegExp(literal(name), 'i');
+  const at = steps.findIndex(({ after }) => pattern.test(after));
+  return at < 0 ? null : at;
+}
+
+const titleOf = (plan: Plan, part: number | null): string | null =>
+  part === null ? null : (plan.parts[part]?.title ?? null);
+
+/** Shares further than this from the whole are said: halves and thirds leave a rest by rounding. Own choice. */
+const WHOLE = 0.03;
+
+/** What a cook should know of a food that is put in, since the method's amounts do not add up. */
+function remainder(
+  mention: Mention | undefined,
+  grams: number,
+  { used, words }: LedgerContext,
+): string | null {
+  const left = mention === undefined ? null : used.left(mention);
+  if (left === null || left <= WHOLE || words !== null || mention?.changed !== true) return null;
+  return `The steps tell where ${Math.round(grams * (1 - left))} g of ${Math.round(grams)} g go in; the rest is not told.`;
+}
+
+function noteOf(
+  item: PlannedItem,
+  mention: Mention | undefined,
+  context: LedgerContext,
+): MethodNote {
+  const { plan, words, steps, named } = context;
+  const places = placesOf(steps);
+  const { key, foodId, foodName: food, grams } = item;
+  const first = mention === undefined ? undefined : named.get(mention.ingredient.key)?.[0];
+  const byName = first === undefined ? undefined : places[first];
+  const step = byName ?? stepSaying(calledIn(item, words), steps);
+  const base = { key, foodId, food, part: titleOf(plan, partOfItem(plan, item)), grams };
+  if (step !== null)
+    return { ...base, step, told: 'named', text: remainder(mention, grams, context) };
+  const together = steps.findIndex(({ after }) => TOGETHER.test(after));
+  if (together >= 0) return { ...base, step: together, told: 'together', text: null };
+  const old = mention?.ingredient.item.name;
+  const isNew = mention === undefined || mention.changed;
+  const instead = old === undefined ? '' : `; it goes in where ${old} went`;
+  const text = isNew && steps.length > 0 ? `No step names the ${shortName(food)}${instead}.` : null;
+  return { ...base, step: null, told: 'unnamed', text };
+}
+
+/** A food that has left: a step that still puts it in is said. */
+function goneNote({ ingredient, part }: Mention, { plan }: LedgerContext): MethodNote[] {
+  const { match, key } = ingredient;
+  if (match === null) return [];
+  const base = { key, foodId: match.foodId, food: match.foodName, part: titleOf(plan, part) };
+  return [{ ...base, grams: 0, step: null, told: 'gone', text: null }];
+}
+
+/**
+ * Where every food of the result goes in, in the order of the plan's items, then the foods that have
+ * left. What no step puts in carries words for the cook.
+ */
+export function methodLedger(context: LedgerContext): MethodNote[] {
+  const { plan, mentions } = context;
+  const single = mentions.filter(
+    (mention, at) =>
+      mentions.findIndex((one) => one.ingredient.key === mention.ingredient.key) === at,
+  );
+  const owner = (item: PlannedItem): Mention | undefined =>
+    single.find(({ ingredient }) => ingredient.key === item.key) ??
+    single.find(({ goesInWith, items }) =>
+      [...goesInWith, ...items].some(({ key }) => key === item.key),
+    );
+  const present = plan.items.filter(({ grams }) => grams > 0);
+  const left = single.filter(
+    ({ ingredient, changed, items }) =>
+      changed && !items.some(({ foodId }) => foodId === ingredient.match?.foodId),
+  );
+  return [
+    ...present.map((item) => noteOf(item, owner(item), context)),
+    ...left.flatMap((mention) => goneNote(mention, context)),
+  ];
+}
