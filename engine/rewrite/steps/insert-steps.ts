@@ -19,7 +19,6 @@ function withSentences(step: RewrittenStep, sentences: readonly Insertion[]): Re
   let now = step;
   for (const { behind, step: added } of sentences
     .toReversed()
-    .toReversed()
     .toSorted((a, b) => (b.behind ?? 0) - (a.behind ?? 0))) {
     const after = withSentence(now.after, behind ?? 0, added.after);
     now = { ...now, after, change: 'changed', why: joinedWhy(now.why, added.why) };

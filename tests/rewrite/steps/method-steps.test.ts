@@ -62,8 +62,7 @@ describe('method of a loaf', () => {
   // What happens in the oven or while it rises stands within that step, not behind it.
   it.each([
     ['folds', /^Cover and let rise.*twice/],
-    ['foil or lid', /^Bake for 40 minutes\. .*Bake covered/],
-    ['centre', /^Bake for 40 minutes\. .*centre reaches/],
+    ['lid, then the centre', /^Bake for 40 minutes\. Bake covered.*centre reaches/],
   ])('tells the %s within the step it belongs to', (_, pattern) => {
     expect(steps.some(({ before, after }) => before !== null && pattern.test(after))).toBe(true);
   });
