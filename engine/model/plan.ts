@@ -26,6 +26,8 @@ export const FAMILIES = [
   'thickened-sauce',
   'sweet-sauce',
   'frozen-dessert',
+  'custard',
+  'candy',
   'other',
 ] as const;
 export const Family = z.enum(FAMILIES);

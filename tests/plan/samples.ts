@@ -444,6 +444,49 @@ export const SAMPLES: readonly Sample[] = [
     ],
   },
   {
+    title: 'Baked vanilla custard',
+    servings: 6,
+    family: 'custard',
+    parts: [
+      ['milk-whole', 500],
+      ['cream-heavy', 100],
+      ['egg', 200],
+      ['sugar', 90],
+    ],
+  },
+  {
+    title: 'Lemon cheesecake without a base',
+    servings: 10,
+    family: 'custard',
+    parts: [
+      ['cream-cheese', 600],
+      ['sour-cream', 200],
+      ['egg', 150],
+      ['sugar', 160],
+      ['lemon-juice', 40],
+    ],
+  },
+  {
+    title: 'Meringue kisses',
+    servings: 30,
+    family: 'candy',
+    parts: [
+      ['egg-white', 120],
+      ['sugar', 220],
+      ['lemon-juice', 3],
+    ],
+  },
+  {
+    title: 'Cream fudge',
+    servings: 30,
+    family: 'candy',
+    parts: [
+      ['sugar', 400],
+      ['cream-heavy', 250],
+      ['butter', 60],
+    ],
+  },
+  {
     title: 'Cream puffs',
     servings: 8,
     family: 'choux',

@@ -2,6 +2,7 @@
 import type { FoodTable } from '../../foods/index.ts';
 import type { Family, Ingredient } from '../../model.ts';
 import { usualRole } from './roles.ts';
+import { titledKind } from './titled-kind.ts';
 
 export interface FamilyGuess {
   id: Family;
@@ -176,7 +177,7 @@ const FLOURLESS: readonly (readonly [RegExp, Family])[] = [
   [/brownie|blondie/, 'brownie'],
   [/cookie|macaroon|amaretti|shortbread/, 'cookie'],
   [/muffin/, 'quick-bread'],
-  [/(?<!rice |fish |crab |potato |cheese|ice cream )\bcakes?\b|\btorte?\b/, 'cake'],
+  [/(?<!rice |fish |crab |potato |cheese|ice cream )\b(?:cup)?cakes?\b|\btorte?\b/, 'cake'],
 ];
 
 function flourless(r: Ratios, title: string): FamilyGuess | null {
@@ -196,6 +197,13 @@ const holding = (r: Ratios, method: string): boolean =>
   /griddle|skillet|frying pan|\bpan\b/.test(method) &&
   !/\bdip|\bcoat|deep[- ]fr/.test(method) &&
   r.liquid + r.egg > 0.6;
+
+/** Classes of a savoury dish; '' is meat, fish and other food without a class. */
+const SAVOURY = ['', 'vegetables', 'roots-sweet', 'legumes', 'legumes-dry', 'corn'];
+
+/** Bakes and cookies without a flour base of their own, which are no sauce. */
+const BAKED_TITLE =
+  /\bpies?\b|\btarts?\b|\bbars?\b|brownie|crumble|\bcrisp\b|cobbler|cookie|granola|\bcakes?\b|bread|trifle|strudel/;
 
 function dish(r: Ratios, title: string, method: string): FamilyGuess {
   const has = (cls: string): number => r.share.get(cls) ?? 0;
@@ -229,7 +237,9 @@ function dish(r: Ratios, title: string, method: string): FamilyGuess {
   }
   if (has('oats') >= 0.25 && has('oats') > sweet)
     return guess('other', 0.6, 'oats, sweetened but not held by a dough');
-  if (sweet >= 0.08) return guess('sweet-sauce', 0.65, 'sugar without a flour base');
+  // Meat, fish, vegetables and pulses make it a dish, sweet as its glaze may be.
+  if (sweet >= 0.08 && shareOf(r, SAVOURY) <= 0.3 && !BAKED_TITLE.test(title))
+    return guess('sweet-sauce', 0.65, 'sugar without a flour base');
   if (
     r.flour > 0 &&
     /fried|fry|dredge|coat|schnitzel|crispy/.test(`${title} ${method}`) &&
@@ -242,6 +252,10 @@ function dish(r: Ratios, title: string, method: string): FamilyGuess {
   }
   return guess('other', 0.5, 'no flour base, starch or sugar stands out');
 }
+
+/** Doughs and batters that powder or soda raises, whatever else is in them. */
+const POWDER_TITLE =
+  /scone|muffin|pancake|waffle|\bcakes?\b|cupcake|biscuit|cookie|brownie|banana bread|quick bread|cracker|cr[eê]pe/;
 
 /** Classes that a dough holds little of; '' is meat, fish and other food without a class. */
 const NOT_DOUGH = ['', 'vegetables', 'roots-sweet', 'legumes', 'corn'];
@@ -261,8 +275,13 @@ export function guessFamily(
   const title = recipe.title.toLowerCase();
   const method = recipe.steps.join(' ').toLowerCase();
   const r = measure(ingredients, foods);
+  const titled = titledKind(title, method, r);
+  if (titled)
+    return guess(titled.family, 0.9, `the title names a ${titled.kind}, and its parts agree`);
   if (r.flour === 0) return flourless(r, title) ?? dish(r, title, method);
-  if (r.yeast && r.flourShare >= 0.2) return yeasted(r, title, method);
+  // A starter beside powder or soda is there for its taste.
+  const raisedByPowder = r.leavening && POWDER_TITLE.test(title);
+  if (r.yeast && r.flourShare >= 0.2 && !raisedByPowder) return yeasted(r, title, method);
   const starchy = DISHES.flatMap(([classes]) => classes).reduce(
     (t, c) => t + (r.share.get(c) ?? 0),
     0,

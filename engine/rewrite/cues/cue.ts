@@ -75,6 +75,8 @@ const GROUPS: Readonly<Record<string, readonly string[]>> = {
     'thickened-sauce',
     'sweet-sauce',
     'frozen-dessert',
+    'custard',
+    'candy',
     'other',
   ],
   doughs: [

@@ -12,6 +12,8 @@ const NOT_BAKED: readonly Family[] = [
   'breaded-food',
   'thickened-sauce',
   'sweet-sauce',
+  'custard',
+  'candy',
   'frozen-dessert',
   'other',
 ];

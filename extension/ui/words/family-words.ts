@@ -24,6 +24,8 @@ const WORDS: Record<Family, MessageKey> = {
   'thickened-sauce': 'familyThickSauce',
   'sweet-sauce': 'familySweetSauce',
   'frozen-dessert': 'familyFrozen',
+  custard: 'familyCustard',
+  candy: 'familyCandy',
   other: 'familyOther',
 };
 
