@@ -30,7 +30,7 @@ function LineWords({ row, language }: { row: IngredientRow; language: string | u
   if (!now) {
     return (
       <>
-        <span class="line-amount soft">{say('leftOut')}</span>
+        <span class="line-amount soft">{say('leftOut')}</span>{' '}
         <span lang={language}>
           <s class="line-name">{line.before}</s>
         </span>
@@ -41,7 +41,7 @@ function LineWords({ row, language }: { row: IngredientRow; language: string | u
     <>
       <span class={line.change === 'kept' ? 'line-amount' : 'line-amount new'} lang={lang}>
         {now.amount}
-      </span>
+      </span>{' '}
       <span>
         <span class="line-name" lang={lang}>
           {now.kind !== '' && `${now.kind} `}
