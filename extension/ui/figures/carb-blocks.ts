@@ -31,6 +31,8 @@ const GROUP_OF: Record<Role, RoleGroup> = {
 export interface Block {
   key: string;
   name: string;
+  /** Null for a line without a known food, and for several foods. */
+  foodId: string | null;
   group: RoleGroup;
   /** Keys of the tally that the block stands for. */
   keys: string[];
@@ -53,11 +55,13 @@ function describe({ plan, ingredients }: Adaptation, key: string): Named {
   );
   if (foodId !== undefined) {
     const name = planned?.foodName ?? foodId;
-    return { key, name, group: GROUP_OF[planned?.role ?? 'other'] };
+    return { key, name, foodId, group: GROUP_OF[planned?.role ?? 'other'] };
   }
   const ingredient = ingredients.find((one) => one.key === key);
   const name = ingredient?.match?.foodName ?? planned?.foodName ?? ingredient?.item.name ?? key;
-  return { key, name, group: GROUP_OF[plan.roles[key]?.[0] ?? planned?.role ?? 'other'] };
+  const own = ingredient?.match?.foodId ?? planned?.foodId ?? null;
+  const group = GROUP_OF[plan.roles[key]?.[0] ?? planned?.role ?? 'other'];
+  return { key, name, foodId: own, group };
 }
 
 /** Blocks of one serving, largest first by the larger of before and after. */
@@ -86,6 +90,7 @@ export function carbBlocks(adaptation: Adaptation): Block[] {
       key: 'small',
       keys: small.map(({ key }) => key),
       name: 'smaller amounts',
+      foodId: null,
       group: 'rest',
       before: sum(small.map((block) => block.before)),
       after: sum(small.map((block) => block.after)),

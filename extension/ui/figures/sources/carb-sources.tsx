@@ -1,6 +1,7 @@
 /** Which foods bring the net carbs of a serving; each figure opens what it comes from. */
 import { Fragment } from 'preact';
 import type { Adaptation } from '../../../../engine/model.ts';
+import { foodWord } from '../../words/food-words.ts';
 import { portionWord } from '../../words/portion.ts';
 import { say } from '../../words/say.ts';
 import { type Block, carbBlocks } from '../carb-blocks.ts';
@@ -14,13 +15,18 @@ import {
   useOpened,
 } from './figure-sources.tsx';
 
+const blockName = ({ key, name, foodId }: Block): string => {
+  if (key === 'small') return say('smallerAmounts');
+  return foodId === null ? name : foodWord(foodId, name);
+};
+
 function Figure({ block, side, opened }: { block: Block; side: Side; opened: Opened }) {
   if (block[side] === 0) return <td class={`figure ${side}`}>0</td>;
   const figure: FigureOf = { side, row: NET_CARBS, keys: block.keys };
   const when = say(side === 'before' ? 'loafBefore' : 'loafNow');
   return (
     <td class={`figure ${side}`}>
-      <FigureButton opened={opened} figure={figure} name={`${block.name}, ${when}`}>
+      <FigureButton opened={opened} figure={figure} name={`${blockName(block)}, ${when}`}>
         {amount(block[side])}
       </FigureButton>
     </td>
@@ -50,7 +56,7 @@ export function CarbSources({ adaptation }: { adaptation: Adaptation }) {
         {blocks.map((block) => (
           <Fragment key={block.key}>
             <tr>
-              <th scope="row">{block.key === 'small' ? say('smallerAmounts') : block.name}</th>
+              <th scope="row">{blockName(block)}</th>
               <Figure block={block} side="after" opened={opened} />
               <Figure block={block} side="before" opened={opened} />
             </tr>
