@@ -110,8 +110,9 @@ const isRackOfLamb = ({ name, amounts: [first] }: Item): boolean =>
 
 /** Peppermint that is crushed, or counted, is the sweet. */
 const isPeppermintSweet = ({ name, preparation, amounts: [first] }: Item): boolean =>
-  /^(?:hard )?peppermints?$/i.test(name.trim()) &&
-  (/crush|broken/i.test(preparation ?? '') || (/s$/i.test(name) && first !== undefined));
+  /^(?:(?:hard|crushed) )*peppermints?$/i.test(name.trim()) &&
+  (/crush|broken/i.test(`${name} ${preparation ?? ''}`) ||
+    (/s$/i.test(name) && first !== undefined));
 
 /** Coriander by the teaspoon is the ground seed; leaves are chopped, or come by the bunch. */
 const isGroundCoriander = ({ name, preparation, amounts: [first] }: Item): boolean =>

@@ -18,6 +18,25 @@ const match = (name: string, language: string) => {
   return item ? matchItem({ ...item, name }, line, { foods, language }) : null;
 };
 
+describe('names in other languages that are known only in part', () => {
+  test.each([
+    ['de', 'Wildschweinhackfleisch', 'ground-beef-80'],
+    ['de', 'Orzo-Nudeln', 'pasta-dry'],
+    ['de', 'Quark/Topfen', 'quark'],
+    ['nl', 'kipenbouillon', 'chicken-stock'],
+    ['fr', 'yaourt nature sans sucre', 'yogurt-plain'],
+    ['fr', 'pommes de terre blanches', 'potato'],
+    ['it', 'latte senza lattosio', 'milk-whole'],
+  ])('%s: %s -> %s', (language, name, id) => {
+    expect(match(name, language)?.foodId).toBe(id);
+  });
+
+  test('the end of a compound is no food where its start is one of another kind', () => {
+    expect(match('Pistaziensahne', 'de')).toBeNull();
+    expect(match('Wildschweinhackfleisch', 'de')?.confidence).toBeLessThan(0.6);
+  });
+});
+
 describe('names in other languages', () => {
   test.each([
     ['de', 'Mehl', 'all-purpose-flour'],

@@ -44,6 +44,43 @@ describe('what can still be read out of a name', () => {
   });
 });
 
+describe('a name that is known only in part', () => {
+  test.each([
+    ['2 cups Meadowmill oats slow milled', 'rolled-oats'],
+    ['6 tavern rolls', 'dinner-roll'],
+    ['1 kg vanilla cookie mix', 'cake-mix-yellow'],
+    ['2 cups bubbly, ripe sourdough starter', 'sourdough-starter'],
+    ['4 bone in, skin on duck legs', 'duck-leg'],
+    ['1 cup Dovecote measure for measure gluten-free flour', 'gluten-free-flour-blend'],
+    ['½ cup orchard pepitas roasted with sea salt', 'pumpkin-seeds'],
+  ])('%s -> %s, and is not sure', (text, id) => {
+    const found = match(text);
+    expect(found?.foodId).toBe(id);
+    expect(found?.confidence).toBeLessThan(0.9);
+  });
+
+  test.each([
+    '1 sugar sifter',
+    '12 bamboo skewers',
+    '8 wooden rice paddles',
+    '1 egg cup stand board',
+  ])('%s is a thing to cook with', (text) => {
+    expect(match(text)).toBeNull();
+  });
+});
+
+describe('food that is free of something', () => {
+  test.each([
+    ['1 cup fat free half and half creamer', 'half-and-half-fat-free'],
+    ['2 cups lactose-free cream cheese', 'cream-cheese'],
+    ['1 cup dairy free milk', 'oat-milk'],
+    ['2 tbsp cholesterol-free mayonnaise', 'mayonnaise'],
+    ['4 free-range eggs', 'egg'],
+  ])('%s -> %s', (text, id) => {
+    expect(match(text)?.foodId).toBe(id);
+  });
+});
+
 describe('a word the choice says once', () => {
   test.each([
     ['150 g strawberry, plum or apricot jam', 'jam'],

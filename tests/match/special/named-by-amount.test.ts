@@ -167,3 +167,27 @@ describe('grains and pulses by the cup, cooked', () => {
     expect(match(text)?.foodId).toBe(id);
   });
 });
+
+describe('chicken by the words of its line', () => {
+  test.each([
+    ['2 cups shredded chicken', 'chicken-cooked'],
+    ['500 g chicken, boneless and skinless, diced', 'chicken-breast'],
+    ['1 lb chicken (breasts or thighs)', 'chicken-breast'],
+    ['6 chicken, on the bone', 'chicken-thigh-skin'],
+    ['1 whole chicken', 'chicken-whole'],
+    ['2 racks of lamb', 'lamb-rack'],
+  ])('%s -> %s', (text, id) => {
+    expect(match(text)?.foodId).toBe(id);
+  });
+});
+
+describe('seeds and sweets by the spoon', () => {
+  test.each([
+    ['2 tsp coriander', 'coriander-seed'],
+    ['1 tsp coriander, chopped', 'cilantro'],
+    ['¼ cup crushed peppermint', 'hard-candy'],
+    ['3 sprigs peppermint', 'mint'],
+  ])('%s -> %s', (text, id) => {
+    expect(match(text)?.foodId).toBe(id);
+  });
+});
