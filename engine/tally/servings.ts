@@ -36,6 +36,9 @@ const FITS_WITHIN = 0.25;
 /** Beyond this the page's own servings and its own energy contradict each other. Own choice. */
 const CONTRADICTS_FROM = 0.4;
 
+/** Energy that one person may eat at once, kcal. Own choice. */
+const MOST_KCAL_OF_ONE = 900;
+
 /** Reference amount of a family, g eaten at one time (21 CFR 101.12(b)); a label unit, not advice. */
 export function referenceGrams(family: Family, title: string): { grams: number; source: string } {
   const byTitle = racc.titles.find(({ words }) =>
@@ -163,6 +166,17 @@ function fromPieces(
   return { servings, stated: false, text: `The page says '${pageWords}'; ${each}.` };
 }
 
+/** A mug of cocoa, a lunch bowl: the page's figures are of all of it, and one person can eat that. */
+function asOne(recipe: Recipe, energyKcal: number | null, misfit: Misfit): ServingsProposal | null {
+  const apart = misfit(1);
+  if (apart === null || apart > FITS_WITHIN || (energyKcal ?? 0) > MOST_KCAL_OF_ONE) return null;
+  return {
+    servings: 1,
+    stated: true,
+    text: `The page says '${recipe.yield.text ?? 'nothing'}'; all of it is one serving, as ${OWN_FIGURES}.`,
+  };
+}
+
 function estimated(
   recipe: Recipe,
   cookedGrams: number | null,
@@ -190,7 +204,7 @@ function estimated(
 /**
  * Servings of a recipe, a whole number: those the page states (of a range, what its own energy of a
  * serving fits, else the middle, rounded down), unless its own energy contradicts them and fits another
- * count of the page; else the count of the page that its energy fits within a quarter; else its pieces
+ * count of the page; else one, where its energy is of all of it and not above 900 kcal; else the count of the page that its energy fits within a quarter; else its pieces
  * (several small ones make a serving); else the finished weight over the reference amount of 21 CFR
  * 101.12(b), marked as estimated. Without any weight the whole recipe is one.
  */
@@ -201,6 +215,7 @@ export function proposeServings(recipe: Recipe, dish: WholeDish): ServingsPropos
   const misfit = misfitOf(recipe, energyKcal);
   return (
     fromStated(recipe, misfit) ??
+    asOne(recipe, energyKcal, misfit) ??
     fromPieces(recipe, cooked, reference.grams, misfit) ??
     estimated(recipe, cooked, reference)
   );

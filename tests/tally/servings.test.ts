@@ -133,6 +133,15 @@ describe('servings', () => {
     }
   });
 
+  it('takes a mug for one serving where its own energy is of all of it, and no loaf', () => {
+    const mug = recipe('Cocoa', { text: '1 cup', servings: null, pieces: null });
+    expect(propose(withEnergy(mug, '400 kcal', '1 cup'), 280, 'other', 430).servings).toBe(1);
+    expect(propose(mug, 280, 'other', 430).stated).toBe(false);
+    const loaf = recipe('Bread', { text: '1 loaf', servings: null, pieces: null });
+    const whole = propose(withEnergy(loaf, '2300 kcal'), 900, 'lean-yeast-bread', 2300);
+    expect(whole.servings).toBeGreaterThan(8);
+  });
+
   it('reads nothing into figures of 100 g', () => {
     const balls = recipe('Nut balls', {
       text: 'Makes 36 balls',
