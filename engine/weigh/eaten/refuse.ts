@@ -13,6 +13,11 @@ const TRIMMED =
 const TRIMMED_ANYWHERE =
   /\b(florets?|boneless|shelled|pitted|fillets?|peeled weight|trimmed weight|flesh only|geputzt gewogen|poids epluche|schoongemaakt gewogen|peso limpio|peso pulito|sem desperdicios|rensad vikt|renset vægt|renset vekt|ohne schale|sans coquille|zonder schaal|sin c[aá]scara|senza guscio|sem casca|utan skal|uden skal|uten skall)\b/;
 
+export interface WithoutRefuse {
+  grams: Interval;
+  assumption: string;
+}
+
 /** What the line says before it names the food: '140 g finely diced onion' weighs the dice. */
 function wordsBefore(item: Item, line: Line): string {
   const text = plain(line.text);
@@ -23,6 +28,19 @@ function wordsBefore(item: Item, line: Line): string {
 
 /** What cooks at home cut off where canteens' figures cut more. Common practice, no source. */
 const AT_HOME = new Map(Object.entries(trimming));
+
+/** Bone of a cut whose record states no refuse, where the line says that it is in. Common practice, no source. */
+const BONE_IN = /\bbone[- ]?in\b|\bon the bone\b/;
+const BONE_SHARE = { low: 0.1, best: 0.18, high: 0.25 };
+
+function withoutBone(grams: Interval, text: string, food: Food): WithoutRefuse | null {
+  if (food.group !== 'meat and poultry' || food.state !== 'raw' || !BONE_IN.test(text)) return null;
+  const { low, best, high } = BONE_SHARE;
+  return {
+    grams: massInterval(grams.low * (1 - high), grams.best * (1 - best), grams.high * (1 - low)),
+    assumption: `assumed weight with the bone: ${Math.round(best * 100)} % of it left out`,
+  };
+}
 
 /** 'White parts only': no more is used than the published figure leaves. */
 const NARROW_PART = /\b(?:whites?|tender|tips?)(?: and [a-z -]+)? (?:parts? )?only\b/;
@@ -37,10 +55,12 @@ export function withoutRefuse(
   item: Item,
   line: Line,
   food: Food | null,
-): { grams: Interval; assumption: string } | null {
-  const refuse = food?.refuseShare ?? null;
-  if (refuse === null || refuse <= 0 || refuse >= 1 || food?.state !== 'raw') return null;
+): WithoutRefuse | null {
+  if (food === null) return null;
   const text = plain(line.text);
+  const refuse = food.refuseShare ?? 0;
+  if (refuse <= 0) return withoutBone(grams, text, food);
+  if (refuse >= 1 || food.state !== 'raw') return null;
   const before = `${wordsBefore(item, line)} ${plain(item.name)}`;
   if (TRIMMED.test(before) || TRIMMED_ANYWHERE.test(text)) return null;
   const share = NARROW_PART.test(text) ? refuse : (AT_HOME.get(food.id) ?? refuse);

@@ -116,6 +116,22 @@ function byOwnMeasure(
   };
 }
 
+/** What one of a food without a word is, where it has no weight by the piece: '1/2 red cabbage'. */
+const WHOLE_UNITS = ['head', 'bulb', 'loaf'] as const;
+
+function ownMeasure(
+  count: number,
+  unit: string | null,
+  size: string | null,
+  food: Food,
+  text: string,
+): Weighed | null {
+  const own = byOwnMeasure(count, unit, size, food, text);
+  if (own || unit !== null) return own;
+  const whole = WHOLE_UNITS.find((word) => choosePiece(food, word, size, text) !== null);
+  return whole === undefined ? null : byOwnMeasure(count, whole, size, food, text);
+}
+
 const firstRow = (rows: readonly PieceRow[], name: string): PieceRow | null =>
   rows.find((row) => hasWord(name, row.words)) ?? null;
 
@@ -223,7 +239,7 @@ export function weighCount(
   const size = sizeOf(item.size) ?? plumpness(unit, item);
   const special = weighLikened(count, unit, item) ?? byKind(count, unit, item);
   if (special) return special;
-  const own = food ? byOwnMeasure(count, unit, size, food, text) : null;
+  const own = food ? ownMeasure(count, unit, size, food, text) : null;
   if (own && stated === 'piece' && size === null) {
     return { ...own, grams: { ...own.grams, low: own.grams.low * CUT_PIECE } };
   }
