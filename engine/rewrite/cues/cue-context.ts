@@ -43,7 +43,12 @@ export function addedItems(context: CueContext): PlannedItem[] {
 
 /** The flours that are mixed, one item a food: what lines that changed have become, and added flours. */
 export function floursOf({ plan, mentions }: CueContext): PlannedItem[] {
-  const inLines = mentions
+  // Words that several ingredients share have the foods of all of them: each line counts once.
+  const lines = mentions.filter(
+    ({ ingredient }, at) =>
+      mentions.findIndex((one) => one.ingredient.key === ingredient.key) === at,
+  );
+  const inLines = lines
     .filter(
       ({ newName, role }) => newName === 'flours' && role !== 'thickener' && role !== 'coating',
     )

@@ -2,7 +2,7 @@
 import { hasTag } from '../../foods/tags.ts';
 import type { PlannedItem } from '../../model.ts';
 import { decimals, joinedWith, localReason, localUnits } from '../languages/method-words.ts';
-import { amountText, kitchenGrams } from '../lines/written-amounts.ts';
+import { amountText, kitchenGrams, pieceText } from '../lines/written-amounts.ts';
 import { foreignName } from '../naming/bracketed-names.ts';
 import { listOf, shortName } from '../naming/method-names.ts';
 import { bakeMinutes } from '../oven/oven-heat.ts';
@@ -21,7 +21,10 @@ export function withAmount(item: PlannedItem, context: CueContext): string {
   const food = context.foods.byId(item.foodId);
   const name = nameIn(item, context);
   if (food === null) return `${Math.round(item.grams)} g ${name}`;
-  const amount = amountText(food, kitchenGrams(food, item.grams, item.role), context.region);
+  const grams = kitchenGrams(food, item.grams, item.role);
+  const pieces = pieceText(food, grams, context.words);
+  if (pieces !== null) return pieces;
+  const amount = amountText(food, grams, context.region);
   const local = context.words === null ? amount : localUnits(decimals(amount), context.words);
   return `${local} ${name}`;
 }

@@ -30,7 +30,7 @@ function inBoilingStep(mention: Mention, text: string, mentions: readonly Mentio
 
 /** Words before a name that no longer hold when another food stands there: 'granulated white sugar'. */
 const ADJECTIVES =
-  "(?<kind>(?:(?:granulated|caster|white|superfine|confectioners['’]?|icing|powdered|packed|firmly|raw|all-purpose|plain|strong|self-raising|self-rising|cooked|uncooked|dry|dried)[ -])+)??";
+  "(?<kind>(?:(?:granulated|caster|white|superfine|confectioners['’]?|icing|powdered|packed|firmly|raw|all-purpose|plain|strong|self-raising|self-rising|cooked|uncooked|dry|dried|steel[ -]cut|old[ -]fashioned|rolled|quick|mini)[ -])+)??";
 
 const MIXTURE = /^[\s-]+(?:mixture|mix|blend)\b/i;
 

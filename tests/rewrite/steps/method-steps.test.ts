@@ -441,6 +441,23 @@ describe('a dish of parts', () => {
   });
 });
 
+describe('a dough of two flours', () => {
+  it('is mixed of what the lines say, each once', () => {
+    const recipe = makeRecipe(
+      'Plain loaf',
+      ['300 g all-purpose flour', '300 g bread flour', '350 g water'],
+      ['Whisk the all-purpose flour and bread flour.', 'Stir in the water and bake.'],
+    );
+    const [mix] = rewrite(recipe, (read) =>
+      makePlan('lean-yeast-bread', read, [
+        { key: '0', kept: 100, to: [['vital-wheat-gluten', 200]] },
+        { key: '1', kept: 150, to: [['resistant-wheat-starch', 150]] },
+      ]),
+    ).map(({ after }) => after);
+    expect(mix).toMatch(/^Mix 100 g .*, 200 g .*, 150 g .* and 150 g .*\. From here/);
+  });
+});
+
 describe('warnings', () => {
   const warned = (title: string, lines: string[], ...texts: string[]): string =>
     textsOf(
