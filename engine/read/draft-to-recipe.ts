@@ -2,6 +2,7 @@
 import type { Note, Recipe } from '../model.ts';
 import type { PageFacts } from './document/page-facts.ts';
 import { type Draft, linesIn, readNote, type YieldStatement } from './draft.ts';
+import { minutesOf } from './values/duration.ts';
 import { languageTag } from './values/language-tag.ts';
 import { statedServings } from './values/stated-servings.ts';
 import { chooseYield } from './values/stated-yields.ts';
@@ -37,7 +38,7 @@ export function recipeOf(draft: Draft, facts: PageFacts, notes: readonly Note[])
     yield: made,
     groups: draft.groups,
     steps: draft.steps,
-    minutes: draft.minutes,
+    minutes: minutesOf(draft.times),
     image: webAddress(draft.image ?? facts.image, facts.url),
     statedNutrition: draft.nutrition,
     notes: all,

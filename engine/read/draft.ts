@@ -4,6 +4,9 @@ import type { IngredientGroup, Markup, Note, StatedYield, Step } from '../model.
 /** A yield statement and where it stands. */
 export type YieldStatement = { text: string; from: StatedYield['from'] };
 
+/** Texts that state a time, the most trusted first: 'PT20M', '1 hour 20 minutes'. */
+export type Times = { prep: string[]; cook: string[]; total: string[] };
+
 /** What one source of the page says about a recipe, before sources are merged. */
 export type Draft = {
   markup: Markup;
@@ -20,7 +23,7 @@ export type Draft = {
   /** The ingredients are one run-together text or a mere summary: prefer any real list. */
   glued: boolean;
   steps: Step[];
-  minutes: { prep: number | null; cook: number | null; total: number | null };
+  times: Times;
   nutrition: Record<string, string> | null;
   /** Of the visible page, under no heading that says so: its words must show that it is a recipe. */
   unsure: boolean;
@@ -32,6 +35,11 @@ export function statementsOf(
   from: StatedYield['from'],
 ): YieldStatement[] {
   return texts.map((text) => ({ text, from }));
+}
+
+/** Times with nothing stated. */
+export function noTimes(): Times {
+  return { prep: [], cook: [], total: [] };
 }
 
 /** A draft with nothing in it. */
@@ -48,7 +56,7 @@ export function emptyDraft(markup: Markup): Draft {
     groups: [],
     glued: false,
     steps: [],
-    minutes: { prep: null, cook: null, total: null },
+    times: noTimes(),
     nutrition: null,
     unsure: false,
   };

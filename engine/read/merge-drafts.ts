@@ -44,10 +44,10 @@ export function fillFrom(draft: Draft, other: Draft): Draft {
     groups: takeLines ? other.groups : draft.groups,
     glued: takeLines ? other.glued : draft.glued,
     steps: draft.steps.length > 0 ? draft.steps : other.steps,
-    minutes: {
-      prep: draft.minutes.prep ?? other.minutes.prep,
-      cook: draft.minutes.cook ?? other.minutes.cook,
-      total: draft.minutes.total ?? other.minutes.total,
+    times: {
+      prep: [...draft.times.prep, ...other.times.prep],
+      cook: [...draft.times.cook, ...other.times.cook],
+      total: [...draft.times.total, ...other.times.total],
     },
     nutrition: draft.nutrition ?? other.nutrition,
     unsure: draft.unsure && other.unsure,

@@ -2,6 +2,7 @@
 import type { Note } from '../model.ts';
 import { type Draft, readNote } from './draft.ts';
 import { differingAmounts, pageListIsFuller, pageStepsAreBetter } from './markup-or-page.ts';
+import { minutesOf } from './values/duration.ts';
 import { readYield } from './values/yield.ts';
 import type { PageRecipe } from './visible/visible-recipe.ts';
 
@@ -46,10 +47,10 @@ function settleYield(draft: Draft, page: PageRecipe): Settled {
   return { draft: { ...draft, yields }, notes: [fromPage('yield-from-page', 'yield', null)] };
 }
 
-function settleTimes(draft: Draft, { minutes }: PageRecipe): Settled {
-  const { prep, cook, total } = draft.minutes;
+function settleTimes(draft: Draft, { times }: PageRecipe): Settled {
+  const { prep, cook, total } = minutesOf(draft.times);
   const none = prep === null && cook === null && total === null;
-  return { draft: none ? { ...draft, minutes } : draft, notes: [] };
+  return { draft: none ? { ...draft, times } : draft, notes: [] };
 }
 
 /** The draft, settled field by field; each choice that changes it is told in a note. */

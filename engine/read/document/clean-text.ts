@@ -70,6 +70,8 @@ function stripTags(text: string): string {
 const INVISIBLE = /[\u00ad\u061c\u180e\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\ufffc]/g;
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is removed
 const CONTROL = /[\u0000-\u0008\u000b\u000e-\u001f\u007f]/g;
+/** Arabic, Persian and full-width digits, written the same as '0' to '9' hereafter. */
+const OTHER_DIGITS = /[\u0660-\u0669\u06f0-\u06f9\uff10-\uff19]/g;
 const PLAIN = /^[\x20-\x25\x27-\x3b\x3d-\x7e]*$/;
 
 /**
@@ -89,7 +91,8 @@ export function cleanLines(raw: string): string[] {
     .replace(INVISIBLE, '')
     .replace(CONTROL, '')
     .replace(/\u00c2(?=[\u00a0\s]|[¼-¾°])/g, '')
-    .replace(/\u2044/g, '/');
+    .replace(/\u2044/g, '/')
+    .replace(OTHER_DIGITS, (digit) => String(digit.charCodeAt(0) & 15));
   const lines: string[] = [];
   for (const part of now.split(/[\r\n\f\u2028\u2029]+/)) {
     const line = part.replace(/[\s\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]+/g, ' ').trim();

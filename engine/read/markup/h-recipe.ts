@@ -2,10 +2,9 @@
 import { textOf } from '../document/element-text.ts';
 import { attribute, classes, elements, type Leaf, type Tree } from '../document/tree.ts';
 import { type Draft, emptyDraft, statementsOf } from '../draft.ts';
-import { readMinutes } from '../values/duration.ts';
 import { groupLines } from './ingredient-values.ts';
 import { stepsOf } from './instruction-values.ts';
-import { methodTexts, outermost, propertyValue } from './microdata.ts';
+import { methodTexts, outermost, timeTexts } from './microdata.ts';
 
 function withClass(below: readonly Leaf[], ...names: string[]): Leaf[] {
   for (const name of names) {
@@ -28,10 +27,7 @@ function draftOf(root: Leaf): Draft {
   draft.author = text(withClass(below, 'p-author', 'author')[0]);
   const photo = withClass(below, 'u-photo', 'photo')[0];
   draft.image = photo ? attribute(photo, 'src') || null : null;
-  const duration = withClass(below, 'dt-duration', 'duration')[0];
-  draft.minutes.total = duration
-    ? (readMinutes(propertyValue(duration)) ?? readMinutes(textOf(duration)))
-    : null;
+  draft.times.total = timeTexts(withClass(below, 'dt-duration', 'duration')[0]);
   return draft;
 }
 

@@ -1,7 +1,6 @@
 /** Reads recipes from a page's JSON-LD scripts. */
 import { cleanText, isLeftover } from '../document/clean-text.ts';
 import { type Draft, emptyDraft, linesIn, statementsOf } from '../draft.ts';
-import { readMinutes } from '../values/duration.ts';
 import { readIngredients } from './ingredient-values.ts';
 import { readInstructions } from './instruction-values.ts';
 import { type Json, parseJson, parseTolerant } from './tolerant-json.ts';
@@ -92,11 +91,11 @@ function firstText(
   return null;
 }
 
-function minutes(value: Json | undefined): number | null {
-  if (Array.isArray(value)) return minutes(value[0]);
-  if (isNode(value)) return minutes(value['@value'] ?? value.maxValue ?? value.value);
-  if (typeof value === 'number') return readMinutes(String(value));
-  return typeof value === 'string' ? readMinutes(cleanText(value)) : null;
+function timeTexts(value: Json | undefined): string[] {
+  if (Array.isArray(value)) return timeTexts(value[0]);
+  if (isNode(value)) return timeTexts(value['@value'] ?? value.maxValue ?? value.value);
+  if (typeof value === 'number') return [String(value)];
+  return typeof value === 'string' ? [cleanText(value)] : [];
 }
 
 function yieldTexts(value: Json | undefined, depth = 0): string[] {
@@ -160,10 +159,10 @@ function draftOf(node: Node, byId: Map<string, Node>): Draft {
   draft.image = firstText(node.image, byId, ['url', 'contentUrl', '@id']);
   draft.language = firstText(node.inLanguage, byId, ['alternateName', '@value', 'name']);
   draft.url = firstText(node.url, byId, ['@id', 'url']);
-  draft.minutes = {
-    prep: minutes(node.prepTime),
-    cook: minutes(node.cookTime ?? node.performTime),
-    total: minutes(node.totalTime),
+  draft.times = {
+    prep: timeTexts(node.prepTime),
+    cook: timeTexts(node.cookTime ?? node.performTime),
+    total: timeTexts(node.totalTime),
   };
   draft.nutrition = nutrition(node.nutrition, byId);
   return draft;

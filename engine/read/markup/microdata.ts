@@ -3,7 +3,6 @@ import { cleanLines, isLeftover } from '../document/clean-text.ts';
 import { cleanPlain, linesOf, textOf } from '../document/element-text.ts';
 import { attribute, elements, type Leaf, type Tree } from '../document/tree.ts';
 import { type Draft, emptyDraft, statementsOf } from '../draft.ts';
-import { readMinutes } from '../values/duration.ts';
 import { groupLines } from './ingredient-values.ts';
 import { splitMethod, stepsOf } from './instruction-values.ts';
 import { isRecipeType, NUTRITION_KEYS } from './json-ld-recipes.ts';
@@ -133,9 +132,9 @@ export function methodTexts(node: Leaf): string[] {
   return lines.length === 1 ? splitMethod((lines[0] ?? '').replace(/</g, '‹')) : lines;
 }
 
-function minutesOf(found: Properties, ...keys: string[]): number | null {
-  const node = first(found, ...keys);
-  return node ? (readMinutes(propertyValue(node)) ?? readMinutes(textOf(node))) : null;
+/** What a property's element says of a time, to a program and to a reader. */
+export function timeTexts(node: Leaf | null | undefined): string[] {
+  return node ? [propertyValue(node), textOf(node)] : [];
 }
 
 function nutritionOf(found: Properties, tree: Tree, vocabulary: Vocabulary) {
@@ -178,10 +177,10 @@ export function draftOfItem(item: Leaf, tree: Tree, vocabulary: Vocabulary): Dra
   draft.author = authorOf(found, tree, vocabulary);
   const image = first(found, 'image', 'photo');
   draft.image = image ? propertyValue(image) || null : null;
-  draft.minutes = {
-    prep: minutesOf(found, 'prepTime'),
-    cook: minutesOf(found, 'cookTime', 'performTime'),
-    total: minutesOf(found, 'totalTime', 'duration'),
+  draft.times = {
+    prep: timeTexts(first(found, 'prepTime')),
+    cook: timeTexts(first(found, 'cookTime', 'performTime')),
+    total: timeTexts(first(found, 'totalTime', 'duration')),
   };
   draft.nutrition = nutritionOf(found, tree, vocabulary);
   return draft;

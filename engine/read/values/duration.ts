@@ -1,5 +1,6 @@
 /** Minutes that a text states. */
 import { numberValue } from '../../numerals.ts';
+import type { Times } from '../draft.ts';
 
 /** Longest duration believed: 30 days, in minutes (common practice, no source). */
 const MAX_MINUTES = 30 * 24 * 60;
@@ -48,4 +49,11 @@ export function readMinutes(text: string): number | null {
       minutes += (numberValue(part[1] ?? '') ?? 0) * factor;
   }
   return believed(minutes);
+}
+
+/** The first time that can be read of each kind, in minutes; null when none can. */
+export function minutesOf(times: Times): Record<keyof Times, number | null> {
+  const first = (texts: readonly string[]) =>
+    texts.reduce<number | null>((minutes, text) => minutes ?? readMinutes(text), null);
+  return { prep: first(times.prep), cook: first(times.cook), total: first(times.total) };
 }

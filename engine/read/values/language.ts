@@ -14,6 +14,8 @@ const SCRIPTS: [RegExp, string][] = [
   [/[\uac00-\ud7af]/g, 'ko'],
   [/[\u0370-\u03ff]/g, 'el'],
   [/[\u0400-\u04ff]/g, 'ru'],
+  [/[\u0e00-\u0e7f]/g, 'th'],
+  [/[\u0900-\u097f]/g, 'hi'],
   [/[\u0590-\u05ff]/g, 'he'],
   [/[\u0600-\u06ff]/g, 'ar'],
 ];
@@ -21,12 +23,19 @@ const SCRIPTS: [RegExp, string][] = [
 /** Characters looked at; a recipe's words settle well before that. */
 const SAMPLE = 6_000;
 
+/** Letters that one of the languages in Cyrillic script has and Russian has not, or has and the others lack. */
+function cyrillic(sample: string): string {
+  if (/[іїєґ]/i.test(sample)) return 'uk';
+  if (/[јљњћђџ]/i.test(sample)) return 'sr';
+  return /[ыэё]/i.test(sample) ? 'ru' : /[ъщ]/i.test(sample) ? 'bg' : 'ru';
+}
+
 /** A language guessed from words or script, with the lead over the runner-up in words counted. */
 function guessLanguage(text: string): { tag: string; hits: number; next: number } | null {
   const sample = text.slice(0, SAMPLE);
   for (const [script, tag] of SCRIPTS) {
     if ((sample.match(script)?.length ?? 0) > sample.length * 0.15)
-      return { tag, hits: 99, next: 0 };
+      return { tag: tag === 'ru' ? cyrillic(sample) : tag, hits: 99, next: 0 };
   }
   const scores = new Map<string, number>();
   for (const word of sample.toLowerCase().match(/\p{L}+/gu) ?? []) {

@@ -2,7 +2,14 @@
 import type { IngredientGroup, Step } from '../../model.ts';
 import type { Block } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
-import { type Draft, emptyDraft, linesIn, type YieldStatement } from '../draft.ts';
+import {
+  type Draft,
+  emptyDraft,
+  linesIn,
+  noTimes,
+  type Times,
+  type YieldStatement,
+} from '../draft.ts';
 import { hasAmount } from '../markup/ingredient-values.ts';
 import { ingredientsHeading, isNeedsHeading } from './heading-kinds.ts';
 import { isMeasured, looksLikeIngredient } from './line-shapes.ts';
@@ -20,7 +27,7 @@ export type PageRecipe = {
   /** The steps are entries of lists. */
   listed: boolean;
   yields: YieldStatement[];
-  minutes: Draft['minutes'];
+  times: Times;
   /** The ingredients stand under a heading that says so, or in elements named after them. */
   headed: boolean;
   /** That heading may as well list tools ('What you need'). */
@@ -61,8 +68,7 @@ export function findInPage(blocks: readonly Block[]): PageRecipe | null {
   const found = named ?? findUnnamedList(blocks);
   if (!found) {
     const { steps, listed } = findSteps(blocks, null);
-    const minutes = { prep: null, cook: null, total: null };
-    const nothing = { groups: [], yields: [], minutes, headed: false, needs: false };
+    const nothing = { groups: [], yields: [], times: noTimes(), headed: false, needs: false };
     return steps.length > 1 ? { ...nothing, steps, listed } : null;
   }
   const lines = new Set(linesIn(found).map(textKey));
@@ -72,7 +78,7 @@ export function findInPage(blocks: readonly Block[]): PageRecipe | null {
     steps,
     listed,
     yields: yieldsNear(blocks, found.at),
-    minutes: timesNear(blocks, found.at),
+    times: timesNear(blocks, found.at),
     headed: named !== null,
     needs: headed !== null && isNeedsHeading(blocks[headed.at] as Block),
   };
@@ -98,6 +104,6 @@ function isUnsure({ headed, needs }: PageRecipe): boolean {
 
 /** What the visible page says, as a draft. */
 export function draftOfPage(found: PageRecipe): Draft {
-  const { groups, steps, yields, minutes } = found;
-  return { ...emptyDraft('page-text'), groups, steps, yields, minutes, unsure: isUnsure(found) };
+  const { groups, steps, yields, times } = found;
+  return { ...emptyDraft('page-text'), groups, steps, yields, times, unsure: isUnsure(found) };
 }

@@ -1,10 +1,8 @@
 /** Finds times stated in the visible lines of a page. */
 import words from '../data/time-words.json' with { type: 'json' };
 import type { Block } from '../document/block.ts';
-import type { Draft } from '../draft.ts';
-import { readMinutes } from '../values/duration.ts';
+import { noTimes, type Times } from '../draft.ts';
 
-type Minutes = Draft['minutes'];
 const KINDS = ['prep', 'cook', 'total'] as const;
 
 /** Blocks looked at before the ingredients. */
@@ -28,17 +26,17 @@ const TIMED = /^\D{0,12}[\d½¼¾].*[A-Za-z]/;
 /** A sentence of the method: 'Cook 5 minutes.' */
 const SENTENCE = /[a-zà-ÿ]{5,}[.!]$/;
 
-/** Minutes a text states with a unit of time; bare figures are no time. */
-function stated(text: string): number | null {
-  return TIMED.test(text) && !SENTENCE.test(text) ? readMinutes(text) : null;
+/** A text with a figure and a unit; bare figures are no time. */
+function mayBeTime(text: string): boolean {
+  return TIMED.test(text) && !SENTENCE.test(text);
 }
 
 /**
- * Preparation, cooking and total minutes that the page states before its ingredients, which start at
- * the block `from`. Null where it states none.
+ * What the page states of preparation, cooking and total time before its ingredients, which start at the
+ * block `from`.
  */
-export function timesNear(blocks: readonly Block[], from: number): Minutes {
-  const minutes: Minutes = { prep: null, cook: null, total: null };
+export function timesNear(blocks: readonly Block[], from: number): Times {
+  const times = noTimes();
   for (let i = Math.max(0, from - BEFORE); i < from; i += 1) {
     const block = blocks[i] as Block;
     if (!/[\d½¼¾]/.test(`${block.text}${blocks[i + 1]?.text ?? ''}`)) continue;
@@ -48,12 +46,11 @@ export function timesNear(blocks: readonly Block[], from: number): Minutes {
       if (part.length > MAX_STATEMENT) continue;
       const next = parts.length === 1 ? (blocks[i + 1]?.text ?? '') : '';
       for (const [kind, statement] of STATEMENTS) {
-        if (minutes[kind] !== null) continue;
         const found = statement.exec(part);
-        if (found) minutes[kind] = stated(found[1] ?? (next.length < 30 ? next : ''));
-        if (minutes[kind] !== null) break;
+        const text = found?.[1] ?? (next.length < 30 ? next : '');
+        if (found && mayBeTime(text)) times[kind].push(text);
       }
     }
   }
-  return minutes;
+  return times;
 }
