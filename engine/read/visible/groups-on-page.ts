@@ -181,7 +181,8 @@ function regainGroups(
 /** A draft with the groups that its flat list of lines has on the page. */
 export function withGroups(draft: Draft, blocks: readonly Block[]): Draft {
   const [first, second] = draft.groups;
-  if (!first || second || first.title !== null) return draft;
+  const isFlat = first?.title === null && second === undefined;
+  if (!isFlat || draft.markup === 'page-text') return draft;
   const groups = regainGroups(blocks, first.lines);
   return groups ? { ...draft, groups } : draft;
 }

@@ -93,7 +93,7 @@ class StepReader {
     if (isRepeated(block, around)) return true;
     if (isStepTitle(block)) {
       if (steps.length === 0) this.rank = block.level;
-      if (stepsHeading(block) < 3) this.section = groupTitle(text);
+      if (stepsHeading(block) < 3 || steps.length > 0) this.section = groupTitle(text);
       return true;
     }
     // A question in a heading is what readers ask.
