@@ -49,6 +49,10 @@ export const FamilyLimits = z.strictObject({
   erythritolPct: z.number(),
   /** Largest share of allulose in the bulk sweetener. */
   alluloseShare: z.number().default(1),
+  /** Largest shares of single sweeteners in the bulk, 0..1, by what they consist of. */
+  sweetShares: z
+    .partialRecord(z.enum(['erythritol', 'inulin', 'maltitol']), z.number())
+    .default({}),
   /** Share of erythritol in the bulk sweetener above which it costs closeness. */
   erythritolOfSweet: z.number().default(1),
   /** Largest shares of single flours in this family, where they are below the foods' own for its group; `unlessEgg` percent of egg lifts them. */

@@ -15,6 +15,7 @@ const withDefaults = (row: FamilyRow): FamilyLimits => ({
   fat: row.fat ?? {},
   eggStructure: row.eggStructure ?? 0,
   alluloseShare: row.alluloseShare ?? 1,
+  sweetShares: row.sweetShares ?? {},
   erythritolOfSweet: row.erythritolOfSweet ?? 1,
   flourCaps: row.flourCaps ?? {},
 });

@@ -16,6 +16,10 @@ function setting(food: Food): number {
   return figure.gluten(food);
 }
 
+/** Starch that swells and sets a crumb: not what is left in gluten powder, nor starch that does not swell. */
+const settingStarch = (food: Food): number =>
+  food.id === 'vital-wheat-gluten' || hasTag(food, 'resistant-starch') ? 0 : figure.starch(food);
+
 /** A dough part of the dish with what its rows are made of; sums are in percent of the original flour base. */
 interface Dough {
   b: Builder;
@@ -39,7 +43,7 @@ function doughOf(b: Builder, section: Section): Dough {
     base: inFlour(() => 1),
     gluten: inFlour(figure.gluten),
     inert: inFlour((f) => figure.functionOf(f).insolubleFibre),
-    starch: inFlour(figure.starch),
+    starch: inFlour(settingStarch),
   };
 }
 

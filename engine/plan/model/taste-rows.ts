@@ -1,4 +1,5 @@
 /** Rows on sweetness, doses of sweeteners and fibre, and taste. */
+import { hasTag } from '../../foods/tags.ts';
 import type { Food } from '../../model.ts';
 import type { Section } from '../dish/dish.ts';
 import * as figure from '../dish/food-figures.ts';
@@ -57,6 +58,8 @@ export function sweetRows(b: Builder, section: Section): void {
   );
   bulkRows(b, section);
   alluloseRow(b, section);
+  shareOfSweetRows(b, section);
+  yeastPolyolRow(b, section);
   erythritolRows(b, section, weight);
   browningRow(b, section, weight);
 }
@@ -104,6 +107,40 @@ function alluloseRow(b: Builder, section: Section): void {
     b.sum(ofSweeteners(section, alluloseIn), per / 100),
     alluloseShare * 100,
     b.inSection(section, 'More allulose would keep it from turning crisp.'),
+  );
+}
+
+/** g of a kind of sweetener in a gram of a food. */
+const SWEET_KINDS = {
+  erythritol: erythritolIn,
+  inulin: (food: Food): number => (hasTag(food, 'inulin') ? 1 : 0),
+  maltitol: (food: Food): number => (food.per100g.polyolsG?.maltitol ?? 0) / 100,
+} as const;
+
+/** No single sweetener beyond the share of the bulk that panels still took. */
+function shareOfSweetRows(b: Builder, section: Section): void {
+  const mass = bulkOf(b, section);
+  if (mass.constant <= 0) return;
+  for (const [kind, most] of Object.entries(section.limits.sweetShares))
+    b.cap(
+      idIn(section, `${kind}-of-sweet`),
+      b.sum(ofSweeteners(section, SWEET_KINDS[kind as keyof typeof SWEET_KINDS]), mass.constant),
+      most,
+      b.inSection(section, `More ${kind} in place of the sugar would be told at once.`),
+    );
+}
+
+/** Xylitol holds yeast back, percent of the flour (Sahin et al. 2018: most of five polyols; level own choice). */
+const XYLITOL_IN_YEAST_PCT = 4;
+
+function yeastPolyolRow(b: Builder, section: Section): void {
+  if (!section.limits.yeast || !section.dough) return;
+  const xylitol = ofSweeteners(section, (f) => (f.per100g.polyolsG?.xylitol ?? 0) / 100);
+  b.cap(
+    idIn(section, 'xylitol-in-yeast'),
+    b.sum(xylitol, section.flourBase / 100),
+    XYLITOL_IN_YEAST_PCT,
+    b.inSection(section, 'More xylitol would hold the yeast back.'),
   );
 }
 
