@@ -1,5 +1,5 @@
 /** Splits a tidy line into numbers, words and punctuation. */
-import { numeralAt } from '../amounts/numerals.ts';
+import { numeralAt } from '../amounts/written-number.ts';
 
 /** `n` number (with its value), `w` word, `p` one punctuation character. */
 export interface Token {
