@@ -3,6 +3,7 @@ import type { Family, Recipe } from '../model.ts';
 import { familyYield } from './cooked.ts';
 import racc from './data/racc.json' with { type: 'json' };
 import { statedEnergy } from './stated/stated-figures.ts';
+import { volumeServings } from './volume-servings.ts';
 
 export interface ServingsProposal {
   /** A whole number above zero. */
@@ -82,7 +83,8 @@ const COUNT =
 const DOZEN = 12;
 
 /** All the counts that the page's statement of its yield names: servings, pieces, what is in brackets. */
-function countsOnPage({ yield: made }: Recipe): number[] {
+function countsOnPage(recipe: Recipe): number[] {
+  const { yield: made } = recipe;
   const words = [...(made.text ?? '').slice(0, 200).matchAll(COUNT)].map(
     ([, digits, dozen]) => Number(digits) * (dozen === undefined ? 1 : DOZEN),
   );
@@ -92,7 +94,8 @@ function countsOnPage({ yield: made }: Recipe): number[] {
     noun !== null && isWhole(noun) ? [] : [low, high],
   );
   // One of something is the whole dish, unless the page calls it a serving.
-  const several = [...pieces, ...words, ...elsewhere].filter((count) => count > 1);
+  const byVolume = volumeServings(recipe) ?? 1;
+  const several = [...pieces, ...words, ...elsewhere, byVolume].filter((count) => count > 1);
   return [...new Set([...servings, ...several].map(wholeNumber))].filter(usable);
 }
 

@@ -142,6 +142,16 @@ describe('servings', () => {
     expect(whole.servings).toBeGreaterThan(8);
   });
 
+  it('divides a volume by the volume of a serving', () => {
+    const ice = recipe('Ice cream', { text: '1 quart', servings: null, pieces: null });
+    expect(
+      propose(withEnergy(ice, '300 kcal', '1/2 cup'), 900, 'frozen-dessert', 2300),
+    ).toMatchObject({
+      servings: 8,
+      stated: true,
+    });
+  });
+
   it('reads nothing into figures of 100 g', () => {
     const balls = recipe('Nut balls', {
       text: 'Makes 36 balls',

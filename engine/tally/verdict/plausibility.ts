@@ -48,12 +48,20 @@ function lineQuestion({ key, line, weight }: Ingredient): Note {
   };
 }
 
-function servingQuestion(tally: Tally, found: readonly string[]): Note {
+/** Grams of a line from which its own amount is asked about first. Own choice. */
+const LARGE_LINE_G = 1000;
+
+/** Salt is asked about by the line, other lines when they are large: else the servings are likelier wrong. */
+const asksForLine = (nutrient: Limited, { weight }: Ingredient): boolean =>
+  nutrient === 'sodiumMg' || (weight?.grams.best ?? 0) >= LARGE_LINE_G;
+
+function servingQuestion(tally: Tally, found: readonly string[], cause: Ingredient | null): Note {
+  const most = cause ? `, most of it from “${cause.line.text.trim().slice(0, 80)}”` : '';
   const of = tally.servings === 1 ? 'The whole recipe, taken as one serving,' : 'One serving';
   return {
     code: 'SERVING_IMPLAUSIBLE',
-    text: `${of} would have about ${found.join(' and ')}. Does the recipe make ${tally.servings} ${tally.servings === 1 ? 'serving' : 'servings'}?`,
-    key: null,
+    text: `${of} would have about ${found.join(' and ')}${most}. Does the recipe make ${tally.servings} ${tally.servings === 1 ? 'serving' : 'servings'}?`,
+    key: cause?.key ?? null,
   };
 }
 
@@ -75,16 +83,16 @@ export function implausible(
     cause: causeOf(limit.nutrient, counted),
   }));
   const heavy = counted.filter(({ grams }) => grams > MOST_OF_A_LINE_G);
+  const byLine = over.filter(({ cause, nutrient }) => cause && asksForLine(nutrient, cause));
   const causes = [
     ...heavy.map(({ ingredient }) => ingredient),
-    ...over.flatMap((o) => o.cause ?? []),
+    ...byLine.flatMap(({ cause }) => cause ?? []),
   ];
   const open = causes.filter(({ weight }) => weight?.basis !== 'corrected');
   const lines = [...new Set(open)].map(lineQuestion);
-  const words = over
-    .filter(({ cause }) => cause === null)
-    .map(({ nutrient, words }) => words(servingOf(nutrient)));
-  return words.length === 0 || servingsConfirmed
-    ? lines
-    : [...lines, servingQuestion(tally, words)];
+  const others = over.filter((found) => !byLine.includes(found));
+  if (others.length === 0 || servingsConfirmed) return lines;
+  const words = others.map(({ nutrient, words }) => words(servingOf(nutrient)));
+  const cause = others.find((found) => found.cause !== null)?.cause ?? null;
+  return [...lines, servingQuestion(tally, words, cause)];
 }

@@ -49,6 +49,15 @@ describe('what is asked before figures are believed', () => {
     expect(tallyRecipe(meats, { ...DEFAULT_GOALS, servings: 4 }).questions).toEqual([]);
   });
 
+  it('asks for the servings first where a usual amount is the most of it', () => {
+    expect(asked(['1 cup sugar', '400 g condensed milk', '100 g milk'], 'Serves 1')).toMatchObject([
+      {
+        code: 'SERVING_IMPLAUSIBLE',
+        text: expect.stringContaining('Does the recipe make 1 serving?'),
+      },
+    ]);
+  });
+
   it('goes into the adaptation', () => {
     const { questions } = adaptRecipe(
       recipe(['900 g chicken breast', '200 g salt']),
