@@ -54,17 +54,14 @@ export const noParts = (): Parts => ({
 
 /** Every token run that the parts hold, those of further foods included. */
 function heldBy(parts: Parts): Token[][] {
-  return [
-    parts.size,
-    parts.name,
-    ...parts.glosses,
-    ...parts.lifted,
-    ...parts.preps,
-    ...parts.notes,
-    ...parts.purposes,
-    ...parts.known,
-    ...parts.extras.flatMap(heldBy),
-  ];
+  const held: Token[][] = [];
+  const open: Parts[] = [parts];
+  for (let now = open.pop(); now !== undefined; now = open.pop()) {
+    held.push(now.size, now.name, ...now.glosses, ...now.lifted, ...now.preps, ...now.notes);
+    held.push(...now.purposes, ...now.known);
+    open.push(...now.extras);
+  }
+  return held;
 }
 
 /** Puts what no part holds into the notes. */

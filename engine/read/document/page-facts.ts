@@ -55,8 +55,8 @@ function titleOf(blocks: readonly Block[], stated: string, site: string | null):
     (block) => block.level === 1 && textKey(block.text) !== textKey(site ?? ''),
   );
   const agree = (block: Block) => titlesAgree(block.text, stated);
-  const isPart = (block: Block) =>
-    stated.split(SITE_SEPARATOR_OR_COLON).some((part) => textKey(part) === textKey(block.text));
+  const parts = new Set(stated.split(SITE_SEPARATOR_OR_COLON).map(textKey));
+  const isPart = (block: Block) => parts.has(textKey(block.text));
   const found =
     main.find((block) => agree(block) && !block.link) ??
     (main.every((block) => block.link)

@@ -1,7 +1,7 @@
 /** Takes a named thing out of a list in a sentence. */
 import { END, literal, START } from './name-patterns.ts';
 
-const AMOUNT = String.raw`(?:[\d¼½¾⅓⅔./ ]+\s?(?:g|kg|ml|l|litres?|cups?|tbsp|tsp|tablespoons?|teaspoons?|oz)?\.?\s+(?:of\s+)?(?:\([^)]*\)\s+)?)?`;
+const AMOUNT = String.raw`(?: ?[\d¼½¾⅓⅔./]{1,8}(?: [\d¼½¾⅓⅔./]{1,8}){0,2}\s?(?:g|kg|ml|l|litres?|cups?|tbsp|tsp|tablespoons?|teaspoons?|oz)?\.?\s{1,2}(?:of\s{1,2})?(?:\([^)]{0,80}\)\s{1,2})?)?`;
 const ADJECTIVES = `(?:(?:luke)?warm |cold |tepid |hot |iced? |room[- ]temperature )*`;
 
 /**
