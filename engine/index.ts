@@ -26,6 +26,7 @@ export {
 export { Pan, panFactor } from './rewrite/lines/pans.ts';
 export type { System } from './rewrite/lines/scaled-amounts.ts';
 export { type ScaledLine, type ScaleOptions, scaledLines } from './rewrite/lines/scaled-lines.ts';
+export { type ScaledStep, scaledSteps } from './rewrite/steps/scaled-steps.ts';
 export { plannedKey } from './tally/planned-ingredients.ts';
 export {
   compareStated,

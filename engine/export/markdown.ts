@@ -1,5 +1,6 @@
 /** Markdown, for notes and recipe keepers that read it. */
 import type { Adaptation } from '../model.ts';
+import type { ExportOptions } from './scaled-adaptation.ts';
 import { ESTIMATES, type ExportParts, exportParts, seen, servingsText } from './shared-parts.ts';
 
 /** Page text must not turn into markup: neither marks nor what starts a list, a rule or a number. */
@@ -55,8 +56,8 @@ function stepList({ steps }: ExportParts): string[] {
 }
 
 /** The reworked recipe as Markdown, with figures before and after, ranges and what is uncounted. */
-export function toMarkdown(adaptation: Adaptation): string {
-  const parts = exportParts(adaptation);
+export function toMarkdown(adaptation: Adaptation, options: ExportOptions = {}): string {
+  const parts = exportParts(adaptation, options);
   const lines = [
     `# ${plain(parts.title)}`,
     '',

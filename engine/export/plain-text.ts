@@ -1,5 +1,6 @@
 /** Plain text, for printing and messages. */
 import type { Adaptation } from '../model.ts';
+import type { ExportOptions } from './scaled-adaptation.ts';
 import { ESTIMATES, type ExportParts, exportParts, seen, servingsText } from './shared-parts.ts';
 
 const oneLine = (text: string): string => seen(text.replace(/\s+/g, ' ')).trim();
@@ -47,8 +48,8 @@ function stepLines({ steps }: ExportParts): string[] {
 }
 
 /** The reworked recipe as plain text, with figures before and after, ranges and what is uncounted. */
-export function toText(adaptation: Adaptation): string {
-  const parts = exportParts(adaptation);
+export function toText(adaptation: Adaptation, options: ExportOptions = {}): string {
+  const parts = exportParts(adaptation, options);
   const lines = [
     oneLine(parts.title),
     `${oneLine(parts.credit)}`,

@@ -9,6 +9,7 @@ import type {
 } from '../model.ts';
 import { NUTRIENT_NAMES, showNutrient } from '../tally/displayed-figures.ts';
 import { stillContainsText, verdictText } from '../tally/verdict/verdict-text.ts';
+import { type ExportOptions, scaledAdaptation } from './scaled-adaptation.ts';
 
 /** Stands beside the figures in every export. */
 export const ESTIMATES = 'Estimates. Not for working out insulin doses.';
@@ -149,7 +150,8 @@ const UNSEEN =
 export const seen = (text: string): string => text.replace(UNSEEN, '');
 
 /** Everything an export holds, with figures as texts where they are read by people. */
-export function exportParts(adaptation: Adaptation): ExportParts {
+export function exportParts(whole: Adaptation, options: ExportOptions = {}): ExportParts {
+  const adaptation = scaledAdaptation(whole, options);
   const { recipe, after, lines, steps, cautions, goals } = adaptation;
   const lowerBounds = Object.keys(after.incomplete).map(
     (nutrient) => NUTRIENT_NAMES[nutrient as Nutrient],

@@ -1,5 +1,6 @@
 /** Comma-separated values after RFC 4180. */
 import type { Adaptation, Interval } from '../model.ts';
+import { type ExportOptions, scaledAdaptation } from './scaled-adaptation.ts';
 import { ESTIMATES, exportParts, ruleText, seen } from './shared-parts.ts';
 
 type Cell = string | number | null;
@@ -49,7 +50,8 @@ const words = (
  * The adaptation as one table: figures per serving with bounds, ingredients and steps before and
  * after, uncounted lines and notes. Rows end in CRLF; an unknown figure is an empty cell.
  */
-export function toCsv(adaptation: Adaptation): string {
+export function toCsv(whole: Adaptation, options: ExportOptions = {}): string {
+  const adaptation = scaledAdaptation(whole, options);
   const parts = exportParts(adaptation);
   const rows: Cell[][] = [
     [...CSV_COLUMNS],

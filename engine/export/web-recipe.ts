@@ -1,5 +1,6 @@
 /** Schema.org Recipe as JSON-LD. */
 import type { Adaptation, Nutrient } from '../model.ts';
+import type { ExportOptions } from './scaled-adaptation.ts';
 import { ESTIMATES, type ExportParts, exportParts, servingsText } from './shared-parts.ts';
 
 const PROPERTIES: Partial<Record<Nutrient, string>> = {
@@ -68,8 +69,8 @@ function instructions(parts: ExportParts): unknown[] {
  * The reworked recipe as schema.org JSON-LD (Recipe with NutritionInformation per serving, masses in
  * g, energy in kcal, sodium in mg). Safe to put inside a script element: '<' is escaped.
  */
-export function toJsonLd(adaptation: Adaptation): string {
-  const parts = exportParts(adaptation);
+export function toJsonLd(adaptation: Adaptation, options: ExportOptions = {}): string {
+  const parts = exportParts(adaptation, options);
   const { recipe } = adaptation;
   const node = {
     '@context': 'https://schema.org',

@@ -298,6 +298,39 @@ describe.each([
   });
 });
 
+describe('a recipe for twice as many', () => {
+  const options = { factor: 2 };
+  const grams = (text: string): number[] =>
+    [...text.matchAll(/(?<![\d.])(\d+(?:\.\d+)?) g\b/g)].map((found) => Number(found[1]));
+
+  it.each([
+    ['text', toText],
+    ['Markdown', toMarkdown],
+    ['JSON-LD', toJsonLd],
+    ['CSV', toCsv],
+  ])('%s has twice the amounts in the list', (_, write) => {
+    const line = linesAfter.find((text) => /^\d+ g /.test(text)) ?? '';
+    const [once = Number.NaN] = grams(line);
+    expect(once).toBeGreaterThan(20);
+    const name = line.split(' ').at(-1) ?? '';
+    const rows = write(adaptation, options).split('\n');
+    expect(
+      rows.some((row) => row.includes(name) && grams(row).includes(2 * once)),
+      name,
+    ).toBe(true);
+  });
+
+  it('feeds twice as many, and a serving stays what it was', () => {
+    expect(toText(adaptation, options)).toContain(`${adaptation.after.servings * 2} servings`);
+    const figures = (text: string): string => text.split('A SERVING')[1]?.split('\n\n')[0] ?? '';
+    expect(figures(toText(adaptation, options))).toBe(figures(toText(adaptation)));
+  });
+
+  it('is the same text at a factor of one', () => {
+    expect(toMarkdown(adaptation, { factor: 1 })).toBe(toMarkdown(adaptation));
+  });
+});
+
 describe('hostile page text', () => {
   const words = fc
     .array(
