@@ -22,6 +22,8 @@ interface Shot {
   width?: number;
   height?: number;
   dark?: boolean;
+  /** As it comes out of a printer. */
+  paper?: boolean;
   whole?: boolean;
 }
 
@@ -57,6 +59,14 @@ const openAll = (page: Page) =>
   page.evaluate(() => {
     for (const part of document.querySelectorAll('details')) part.open = true;
   });
+
+/** The full page as it is opened for the first time. */
+async function withQuestions(run: ChromiumRun): Promise<Page> {
+  const bench = await run.open('bench.html#settings');
+  await bench.locator('main button').last().click();
+  await bench.locator('.first-run').waitFor();
+  return bench;
+}
 
 const POPUP = { width: 480, height: 600 };
 const PHONE = { width: 390, height: 844 };
@@ -94,6 +104,17 @@ const SHOTS: readonly Shot[] = [
   { name: 'recipe-320', open: benchOn('lemon-cake.html', 'recipe'), width: 320, height: 700 },
   { name: 'recipe-forty', open: benchOn('forty.html', 'recipe'), whole: true },
   { name: 'recipe-folds', open: benchOn('lemon-cake.html', 'recipe', openAll), whole: true },
+  {
+    name: 'recipe-paper',
+    open: benchOn('milk-rolls.html', 'recipe'),
+    width: 794,
+    height: 1123,
+    paper: true,
+    whole: true,
+  },
+  { name: 'recipe-gone', open: (run) => run.open('bench.html?id=never-there') },
+  { name: 'first-run', open: withQuestions },
+  { name: 'first-run-phone', open: withQuestions, ...PHONE },
   ...(['stove', 'buy', 'bakes', 'cupboard', 'kept', 'settings', 'paste'] as const).flatMap(
     (place): Shot[] => [
       { name: `${place}-wide`, open: benchOn('milk-rolls.html', place) },
@@ -112,7 +133,10 @@ async function german(run: ChromiumRun): Promise<void> {
 async function shoot(run: ChromiumRun, pages: Served, shot: Shot, suffix: string): Promise<void> {
   const page = await shot.open(run, pages);
   await page.setViewportSize({ width: shot.width ?? 1280, height: shot.height ?? 800 });
-  await page.emulateMedia({ colorScheme: shot.dark ? 'dark' : 'light' });
+  await page.emulateMedia({
+    colorScheme: shot.dark ? 'dark' : 'light',
+    media: shot.paper ? 'print' : 'screen',
+  });
   await page.waitForTimeout(150);
   await page.screenshot({
     path: join(FOLDER, `${shot.name}${suffix}.png`),
