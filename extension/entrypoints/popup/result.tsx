@@ -72,6 +72,8 @@ function Bar({ work, newId, notHeld, openAt }: BarProps) {
     return answer;
   };
   const closed = notHeld && current.savedId === null;
+  // What must be decided first has the one filled button.
+  const undecided = (work.adaptation?.stillContains.length ?? 0) > 0;
   return (
     <footer class="popup-bar">
       {notHeld && (
@@ -79,7 +81,12 @@ function Bar({ work, newId, notHeld, openAt }: BarProps) {
           {say('noRoomToHand')}
         </p>
       )}
-      <button type="button" class="button first" disabled={closed} onClick={() => openAt('#stove')}>
+      <button
+        type="button"
+        class={undecided ? 'button wide' : 'button first'}
+        disabled={closed}
+        onClick={() => openAt('#stove')}
+      >
         {say('cookThis')}
       </button>
       <KeepButton what={work.options} again={current.savedId !== null} keep={keep} />
@@ -114,7 +121,9 @@ function AtOnce({ work, adaptation, openLine }: Omit<ViewProps, 'preferences'>) 
       <section class="what-you-do" aria-labelledby="do-title">
         <div class="do-head">
           <h2 id="do-title">{say('whatYouDo')}</h2>
-          <WaySwitch adaptation={adaptation} onGoals={work.changeGoals} />
+          {adaptation.stillContains.length === 0 && (
+            <WaySwitch adaptation={adaptation} onGoals={work.changeGoals} />
+          )}
         </div>
         <ChangeList adaptation={adaptation} />
       </section>

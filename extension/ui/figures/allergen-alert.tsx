@@ -56,7 +56,11 @@ export function AllergenAlert({ adaptation, table, onGoals, onLine }: Props) {
           </button>
         )}
         {own && onLine && (
-          <button type="button" class="button" onClick={() => onLine(own.key)}>
+          <button
+            type="button"
+            class={added.length > 0 ? 'button' : 'button first'}
+            onClick={() => onLine(own.key)}
+          >
             {say('chooseInstead', own.food)}
           </button>
         )}
