@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { foodTable, hasTag } from '../../../engine/index.ts';
+import { foodTable } from '../../../engine/index.ts';
 import { notedGoods, shelfNote } from '../../../extension/ui/cupboard/shelf-notes.ts';
 import { LANGUAGES, speak } from '../../../extension/ui/words/say.ts';
 
@@ -12,7 +12,6 @@ describe('notes on specialities', () => {
     '%s is a food that shops seldom have, told whole in each language',
     (id) => {
       expect(table.byId(id)).not.toBeNull();
-      expect(hasTag(id, 'speciality')).toBe(true);
       for (const language of Object.keys(LANGUAGES)) {
         speak(language);
         const note = shelfNote(id);
