@@ -38,6 +38,10 @@ const COATING_DRY = /flour|starch|bread ?crumb|panko|crumb|cornmeal|semolina|cra
 /** What else may coat, where a line says that it does. */
 const COATING_OTHER =
   /parmesan|cheese|rinds?\b|almond|hazelnut|walnut|pecan|coconut|seeds?\b|whey|lupin|oats/;
+/** A line that says it goes on the pieces, and the step that puts it there. */
+const FOR_COATING = /\bfor (?:coating|breading|dredging)\b/;
+const COATS_PIECES =
+  /\b(?:coat|dip|dredge|roll)(?:ed|s)? (?:the|each|both|one|a|them|in|into|with)\b/;
 /** Crumbs that go on, not into the mince: 'press into the crumbs', 'crumbs to coat'. */
 const COATS =
   /\bbreading\b|\b(?:dredg|dip|coat)\w*\b[^.]{0,80}\b(?:in|into|with|through)\b[^.]{0,40}\b(?:bread ?crumbs?|panko|crumbs?|cornflakes?)|\broll\w*\b[^.]{0,40}\bin (?:the )?[^.]{0,25}(?:crumbs?|panko)|\b(?:bread ?crumbs?|panko|crumbs?|cornflakes?)\b[^.]{0,40}\b(?:to coat|adher|stick)/;
@@ -49,8 +53,10 @@ const stepsText = (recipe: RecipeWords): string => plain(recipe.steps.join(' ').
 
 /** A breaded dish has crumbs among its lines and steps that dip or dredge. */
 function isBreaded(recipe: RecipeWords, steps: string): boolean {
-  const crumbs = recipe.lines.some((line) => CRUMBS.test(plain(line.text)));
-  return crumbs && COATS.test(steps);
+  const lines = recipe.lines.map((line) => plain(line.text));
+  if (!lines.some((text) => CRUMBS.test(text))) return false;
+  const saysSo = lines.some((text) => FOR_COATING.test(text)) && COATS_PIECES.test(steps);
+  return saysSo || COATS.test(steps);
 }
 
 const FRIES = /\bdeep[- ]?fr(?:y|ied)|\bfr(?:y|ying|ies)\b/;

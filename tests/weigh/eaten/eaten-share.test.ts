@@ -50,6 +50,14 @@ describe('crumbs', () => {
     expect(eaten('1 cup dry breadcrumbs', around)?.best).toBe(0.75);
   });
 
+  test('have stand-ins that a line puts on in their place', () => {
+    const around = {
+      others: ['600 g pork', '80 g almond flour, for coating in place of breadcrumbs'],
+      steps: ['Coat each cutlet in flour, egg and almond flour.'],
+    };
+    expect(eaten('2 eggs', around)?.best).toBe(0.6);
+  });
+
   test('of a pressed crust are eaten whole', () => {
     const around = { others: ['100 g butter'], steps: ['Press the crumbs into the tin.'] };
     expect(eaten('200 g graham cracker crumbs', around)).toEqual(ALL);
