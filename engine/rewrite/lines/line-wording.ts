@@ -29,7 +29,7 @@ export function tailOf(ingredient: Ingredient): string {
 
 const CONTAINERS: ReadonlySet<string> = new Set(['can', 'tin', 'jar', 'carton', 'bottle']);
 /** A spoon of 'tomato puree' is paste, two 'peppers' are no spice: in grams the name alone must tell. */
-const NAMED_BY_AMOUNT = /^(tomato pur[ée]e|peppers?|jelly)$/i;
+const NAMED_BY_AMOUNT = /^(tomato pur[ée]e|peppers?|jelly|coriander)$/i;
 
 /** An ingredient's name on a line in grams: its own words, or the food's where the amount told what it is. */
 export function ownName({ item }: Ingredient, food: Food | null): string {

@@ -32,7 +32,7 @@ const fromTable = (purpose: Purpose): Share => {
 
 /** `words`: the food's name and what its line says it is for. */
 function coatingShare(purpose: Purpose, words: string): Share {
-  if (purpose === 'dusting' && /\bsugar|cocoa/.test(words)) {
+  if (purpose === 'dusting' && /\bsugar|cocoa|sweetener|erythritol|allulose|xylitol/.test(words)) {
     return {
       share: massInterval(0.7, 0.9, 1),
       assumption: '90 % of what is dusted on top taken as eaten',

@@ -121,7 +121,7 @@ describe('read back', () => {
 
   it('has lines to check', () => {
     const checked = demo.map((recipe) =>
-      checkLines(adaptRecipe(recipe, { ...DEFAULT_GOALS, budgetG: 5 })),
+      checkLines(adaptRecipe(recipe, { ...DEFAULT_GOALS, budgetG: 5, way: 'within' })),
     );
     expect(demo.length).toBeGreaterThanOrEqual(8);
     expect(checked.reduce((sum, count) => sum + count, 0)).toBeGreaterThan(60);
