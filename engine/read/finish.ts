@@ -1,12 +1,13 @@
 /** Makes recipes of what was gathered in a page: chooses between markup and visible page, finishes each. */
 import type { ReadResult, Recipe } from '../model.ts';
-import { type Draft, linesIn } from './draft.ts';
+import { type Draft, linesIn, readNote } from './draft.ts';
 import { recipeOf } from './draft-to-recipe.ts';
 import type { Gathered, NothingFound } from './gather.ts';
 import { settleWithPage } from './settle.ts';
 import { Stages } from './stages.ts';
 import { withoutNoFood, withoutStrays } from './strays.ts';
 import { withLanguage } from './values/language.ts';
+import { versionsOf } from './variations.ts';
 import { namesNoFood, speaksOfCooking } from './visible/cooking-words.ts';
 import { draftOfPage, type PageRecipe } from './visible/visible-recipe.ts';
 
@@ -14,6 +15,9 @@ const NOT_FOUND: NothingFound = {
   ok: false,
   why: 'No recipe found on this page. Select the recipe’s text and read the selection, or paste it.',
 };
+
+const SEVERAL =
+  'The page gives several versions of this dish; each is offered as a recipe of its own.';
 
 /** A draft without what is no line and no step. */
 function tidied<T extends Pick<Draft, 'groups' | 'steps'>>(draft: T): T {
@@ -40,7 +44,7 @@ function finish(gathered: Gathered): Recipe[] {
   const { facts } = gathered;
   const page = gathered.page && tidied(gathered.page);
   const drafts = recipesAmong(gathered.recipes.map(tidied), page);
-  const recipes = drafts.map((draft, i) => {
+  const recipes = drafts.flatMap((draft, i) => {
     const compared = i === 0 && page !== null && draft.markup !== 'page-text';
     const { draft: settled, notes } = stages.run(
       'comparing markup and page',
@@ -49,7 +53,10 @@ function finish(gathered: Gathered): Recipe[] {
     );
     const isMain = i === 0 || draft.markup === 'page-text';
     const own = isMain ? facts : { ...facts, title: null };
-    return recipeOf(settled, own, [...gathered.notes, ...stages.notes, ...notes]);
+    const all = [...gathered.notes, ...stages.notes, ...notes];
+    const versions = versionsOf(settled);
+    if (versions.length > 1) all.push(readNote('versions', SEVERAL));
+    return versions.map((version) => recipeOf(version, own, all));
   });
   return recipes
     .filter(({ groups, steps }) => groups.length > 0 || steps.length > 1)

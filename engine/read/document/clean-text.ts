@@ -1,8 +1,6 @@
 /** Cleans text values of markup and pages: entities, tags, blanks, invisible characters. */
+import { isBlock } from './block-tags.ts';
 import { decodeEntities } from './html-entities.ts';
-
-const BLOCK_TAG =
-  /^(?:address|article|aside|blockquote|br|center|dd|div|dl|dt|fieldset|figcaption|figure|footer|form|h[1-6]|header|hr|li|main|nav|ol|p|pre|section|table|tbody|td|th|thead|tr|ul)$/;
 
 /** Longest single text value that is read; the rest is cut off (characters). */
 const MAX_TEXT = 200_000;
@@ -55,7 +53,7 @@ function stripTags(text: string): string {
   for (const tag of bare.matchAll(/<\/?([a-zA-Z][a-zA-Z0-9-]{0,20})(?:\s[^<>]{0,2000})?\/?>/g)) {
     add(bare.slice(last, tag.index));
     last = tag.index + tag[0].length;
-    if (BLOCK_TAG.test((tag[1] ?? '').toLowerCase())) {
+    if (isBlock((tag[1] ?? '').toLowerCase())) {
       out += '\n';
       pending = false;
     } else {

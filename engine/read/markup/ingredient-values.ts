@@ -44,6 +44,14 @@ export function isHeadingLine(text: string): boolean {
   return /^\p{Lu}[\p{Lu}\s&'’.-]{3,}$/u.test(text) && /\p{Lu}{3}/u.test(text);
 }
 
+const VERSION =
+  /^(?:version|variation|option|variante) (?:\d+|[a-d])\b|\b(?:version|variation|variante)$/i;
+
+/** True for a title that names one of several versions of the dish: 'Yeast version', 'Option 2'. */
+export function isVersionTitle(title: string): boolean {
+  return title.length <= 40 && VERSION.test(title);
+}
+
 /** A group's title without its colon; null when nothing is left. */
 export function groupTitle(text: string): string | null {
   const title = text.replace(/^[\s*#•▢-]+/, '').replace(/[\s:*#]+$/, '');
@@ -62,6 +70,12 @@ export function groupLines(
   const shouting = capitals > lines.length / 2;
   // A line in capitals with no lines after it was an ingredient after all.
   let unsure: string | null = null;
+  // The title of a version goes on over the titles of its parts.
+  const head = (text: string): IngredientGroup => {
+    const before = now.lines.length === 0 && now.title !== null && isVersionTitle(now.title);
+    const own = groupTitle(text);
+    return { title: before && own !== null ? `${now.title}: ${own}` : own, lines: [] };
+  };
   const close = () => {
     if (now.lines.length > 0) groups.push(now);
     else if (unsure !== null) {
@@ -75,12 +89,14 @@ export function groupLines(
     const line = tidyLine(marked.line);
     if (line === '' || isLeftover(line) || isServingsLine(line)) continue;
     if (marked.heading) {
+      const next = head(line);
       close();
-      now = { title: groupTitle(line), lines: [] };
+      now = next;
       unsure = null;
     } else if (isHeadingLine(line) && (!shouting || line.endsWith(':'))) {
+      const next = head(line);
       close();
-      now = { title: groupTitle(line), lines: [] };
+      now = next;
       unsure = line.endsWith(':') ? null : line;
     } else now.lines.push(line);
   }

@@ -3,7 +3,7 @@ import type { IngredientGroup } from '../../model.ts';
 import { type Block, isMadeLike } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
 import type { Draft } from '../draft.ts';
-import { groupTitle, hasAmount } from '../markup/ingredient-values.ts';
+import { groupTitle, hasAmount, isVersionTitle } from '../markup/ingredient-values.ts';
 import { statedServings } from '../values/stated-servings.ts';
 import { ingredientsHeading, isButton, stepsHeading } from './heading-kinds.ts';
 import { MAX_HEADING } from './heading-phrases.ts';
@@ -172,7 +172,11 @@ function regainGroups(
   const groups: IngredientGroup[] = [{ title: leading, lines: [] }];
   lines.forEach((line, i) => {
     const title = titles.get(i);
-    if (title !== undefined) groups.push({ title, lines: [] });
+    const last = groups.at(-1);
+    // The title of a version goes on over the titles of its parts.
+    const over =
+      last?.lines.length === 0 && isVersionTitle(last.title ?? '') ? `${last.title}: ` : '';
+    if (title !== undefined) groups.push({ title: title && `${over}${title}`, lines: [] });
     if (!headings.has(i)) groups.at(-1)?.lines.push(line);
   });
   return groups.filter((group) => group.lines.length > 0);

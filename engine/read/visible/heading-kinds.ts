@@ -107,6 +107,14 @@ export function headWithColon(text: string, bold: boolean): string {
     : '';
 }
 
+/** 'Note: the skewers are sharp': a text that begins with a word that ends the recipe, and a colon. */
+export function opensWithStop(text: string): boolean {
+  const at = text.search(/[:：]/);
+  if (at < 3 || at > 20) return false;
+  const key = phraseKey(text.slice(0, at));
+  return stopLength(key) === key.length;
+}
+
 /** True for interface words that are no part of a recipe: buttons, scale marks, unit switches. */
 export function isButton(text: string): boolean {
   if (text.length > 40 || /[\p{L})][:：]$/u.test(text)) return false;

@@ -4,7 +4,13 @@ import { type Block, isEntry, type Spot, spots } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
 import { groupTitle } from '../markup/ingredient-values.ts';
 import { splitMethod, tidySteps } from '../markup/instruction-values.ts';
-import { ingredientsHeading, isButton, isStop, stepsHeading } from './heading-kinds.ts';
+import {
+  ingredientsHeading,
+  isButton,
+  isStop,
+  opensWithStop,
+  stepsHeading,
+} from './heading-kinds.ts';
 import { MAX_HEADING } from './heading-phrases.ts';
 import { isSentence, looksLikeIngredient } from './line-shapes.ts';
 
@@ -65,6 +71,7 @@ function isStepTitle(block: Block): boolean {
 /** Takes the blocks below a method's heading, one after the other. */
 class StepReader {
   readonly steps: Step[] = [];
+  private readonly isBold: boolean[] = [];
   private section: string | null = null;
   /** Rank of the heading that stood before the first step, 0 when none did. */
   private rank = 0;
@@ -103,6 +110,7 @@ class StepReader {
     if (text.length < MIN_STEP || isLine) return true;
     this.passed = 0;
     steps.push({ section: this.section, text });
+    this.isBold.push(block.bold);
     return true;
   }
 
@@ -119,6 +127,16 @@ class StepReader {
     if (stepsHeading(block) === 2) return false;
     if (head.level > 0) return block.level <= head.level;
     return this.rank === 0 || block.level < this.rank;
+  }
+
+  /** Takes off what follows the last step: bold lines below plain steps, notes and tips. */
+  trim(): void {
+    const isPlain = this.isBold.includes(false);
+    for (let last = this.steps.length - 1; last > 0; last -= 1) {
+      const isExtra = (isPlain && this.isBold[last]) || opensWithStop(this.steps[last]?.text ?? '');
+      if (!isExtra) return;
+      this.steps.pop();
+    }
   }
 
   /** A heading after the ingredients, when the method's heading above them was but the label of a tab. */
@@ -141,6 +159,7 @@ function collectSteps(blocks: readonly Block[], at: number, around: Around | nul
   const reader = new StepReader(blocks, at, around);
   for (const spot of spots(blocks, at + 1))
     if (reader.steps.length >= MAX_STEPS || !reader.take(spot)) break;
+  reader.trim();
   const { listed } = reader;
   const [only, second] = reader.steps;
   if (!only || second) return { steps: tidySteps(withoutCopies(reader.steps)), listed };
