@@ -73,12 +73,13 @@ export function bindingLimits(
 }
 
 /** Limits that keep the net carbs from falling further, each with the grams a serving it costs. */
-function holdingLimits(model: PlanModel, values: ReadonlyMap<string, number>, work: Work): Limit[] {
+function holdingLimits(model: PlanModel, work: Work): Limit[] {
   const program = leastCarbs(model);
   const netOf = (solution: Solution): number | null =>
     solution.status === 'optimal' ? evaluate(model.net, solution.values) : null;
-  const as = netOf(relaxed(program, work));
-  return bindingRows(model, values)
+  const lowest = relaxed(program, work);
+  const as = netOf(lowest);
+  return bindingRows(model, lowest.values)
     .slice(0, MOST_NAMED)
     .map(({ code, text, row }) => {
       const free = netOf(relaxed(without(program, row), work));
@@ -98,7 +99,6 @@ function holdingLimits(model: PlanModel, values: ReadonlyMap<string, number>, wo
 export function unmetLimits(
   model: PlanModel,
   { least, net }: { least: number; net: number },
-  values: ReadonlyMap<string, number>,
   loosened: readonly Limit[],
   work: Work,
 ): Limit[] {
@@ -119,7 +119,7 @@ export function unmetLimits(
     });
   }
   limits.push(...loosened);
-  limits.push(...holdingLimits(model, values, work));
+  limits.push(...holdingLimits(model, work));
   const movable = new Set(dish.candidates.map((c) => c.part.key));
   const stuck = dish.parts
     .filter(

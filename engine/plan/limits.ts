@@ -34,7 +34,7 @@ export function limitsOf(
     // Judged by the upper end, the least is known only of the plan itself.
     const least = goals.cautious ? solved.net : Math.min(solved.net, solved.least ?? solved.net);
     const loosened = loosenings(build, goals, least, work);
-    return [...unmetLimits(model, { least, net: solved.net }, values, loosened, work), ...wishes];
+    return [...unmetLimits(model, { least, net: solved.net }, loosened, work), ...wishes];
   }
   if (idle) return wishes;
   const binding = bindingLimits(model, values, evaluate(model.net, values), work).filter(

