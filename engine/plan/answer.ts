@@ -22,11 +22,23 @@ export interface Answer {
   idle: boolean;
 }
 
+/** What one answer is asked for. */
+export interface Question {
+  /** Net carbs of a serving as it stands, g. */
+  start: number;
+  /** Net carbs a serving may have, g. */
+  budgetG: number;
+  extent: Extent;
+}
+
 /** Solves one model; the original stands when it is within the budget and every wish. */
-function solveModel(model: PlanModel, start: number, changes: boolean, work: Work): Answer {
-  const { dish } = model;
+function solveModel(
+  model: PlanModel,
+  { start, budgetG }: Question,
+  changes: boolean,
+  work: Work,
+): Answer {
   const still = unchanged(model);
-  const { budgetG } = dish.goals;
   const idle =
     !changes && Math.max(start, still.net) <= budgetG && wishesMet(model, still.kitchen.amounts);
   const solved = idle ? still : (solveWithin(model, budgetG, work) ?? still);
@@ -35,10 +47,11 @@ function solveModel(model: PlanModel, start: number, changes: boolean, work: Wor
 
 /**
  * Solves a dish with the changes accepted after a bake: first without those that need rows, then with
- * what they ask for. `start` is the net carbs of a serving as it stands, g.
+ * what they ask for.
  */
-export function solveDish(dish: Dish, start: number, extent: Extent, work: Work): Answer {
-  const plain = solveModel(buildModel(dish, [], extent), start, false, work);
+export function solveDish(dish: Dish, question: Question, work: Work): Answer {
+  const { extent } = question;
+  const plain = solveModel(buildModel(dish, [], extent), question, false, work);
   const targets = leverTargets(
     (attribute) => linear(dish, plain.model.choices, attribute),
     dish,
@@ -46,7 +59,7 @@ export function solveDish(dish: Dish, start: number, extent: Extent, work: Work)
   );
   return targets.length === 0
     ? plain
-    : solveModel(buildModel(dish, targets, extent), start, true, work);
+    : solveModel(buildModel(dish, targets, extent), question, true, work);
 }
 
 /** The dish as it is, as an answer of its own. */

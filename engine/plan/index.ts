@@ -73,7 +73,8 @@ function requestOf(
 
 /** The best of a dish whose budget is out of reach, with the least that it could come to. */
 function servable(far: Answer, dish: Dish, start: number, work: Work): Answer {
-  const near = solveDish(dish, start, 'servable', work);
+  const { budgetG } = dish.goals;
+  const near = solveDish(dish, { start, budgetG, extent: 'servable' }, work);
   return { ...near, solved: { ...near.solved, least: far.solved.least ?? far.solved.net } };
 }
 
@@ -86,7 +87,7 @@ function withinWay({ ingredients, read, options, start }: Request): {
   const work = workOf(PLAN_WORK);
   const dish = read(goals);
   const { servings } = dish;
-  const far = solveDish(dish, start, 'within', work);
+  const far = solveDish(dish, { start, budgetG: goals.budgetG, extent: 'within' }, work);
   // Out of reach all the same: then no further than a dish one would still serve.
   const found = isMet(far.solved.net, goals) ? far : servable(far, dish, start, work);
   const { net } = found.solved;
@@ -107,13 +108,22 @@ function withinWay({ ingredients, read, options, start }: Request): {
   return { found: taken, way: { plan, net: taken.solved.net } };
 }
 
+/** Share by which kitchen rounding may miss what the smallest serving allows. Own choice. */
+const CRUMB = 0.03;
+
 function lightWay(request: Request, within: Plan): WayFound | null {
   const { ingredients, read, options, start } = request;
   const { goals, before } = options;
   const work: Work = workOf(PLAN_WORK);
+  const { budgetG } = goals;
   const dish = read(goals);
-  const found = solveDish(dish, start, 'lighter', work);
   const portions = portionsOf(dish.main.family, dish.servings, before);
+  const smallest = (budgetG * portions.most) / portions.servings;
+  const low = solveDish(dish, { start, budgetG, extent: 'lighter' }, work);
+  // Kitchen rounding may put the lowest a crumb above what the smallest serving allows.
+  const near = low.solved.net > smallest && low.solved.net < (1 + CRUMB) * smallest;
+  const again = near ? solveDish(dish, { start, budgetG: smallest, extent: 'lighter' }, work) : low;
+  const found = again.solved.net <= smallest ? again : low;
   return lighterWay(found, within, portions, notesOf(ingredients, found, work), work);
 }
 
@@ -165,6 +175,8 @@ export function planFrontier(
 ): FrontierPoint[] {
   const { read, start } = requestOf(ingredients, recipe, options);
   const work = workOf(PLAN_WORK);
-  const { model, solved } = solveDish(read(options.goals), start, 'within', work);
+  const { budgetG } = options.goals;
+  const question = { start, budgetG, extent: 'within' } as const;
+  const { model, solved } = solveDish(read(options.goals), question, work);
   return frontierOf(model, [evaluate(model.net, solved.solution.values)], work);
 }
