@@ -123,7 +123,11 @@ function lightWay(request: Request, within: Plan): WayFound | null {
   // Kitchen rounding may put the lowest a crumb above what the smallest serving allows.
   const near = low.solved.net > smallest && low.solved.net < (1 + CRUMB) * smallest;
   const again = near ? solveDish(dish, { start, budgetG: smallest, extent: 'lighter' }, work) : low;
-  const found = again.solved.net <= smallest ? again : low;
+  // Too much all the same: then no further than a dish one would still serve.
+  const found =
+    again.solved.net <= smallest
+      ? again
+      : solveDish(dish, { start, budgetG, extent: 'lightest' }, work);
   return lighterWay(found, within, portions, notesOf(ingredients, found, work), work);
 }
 

@@ -8,7 +8,13 @@ import {
   type Ingredient,
   type Plan,
 } from '../../engine/model.ts';
-import { type PlanOptions, planFrontier, planRecipe } from '../../engine/plan/index.ts';
+import {
+  type PlanOptions,
+  planFrontier,
+  planRecipe,
+  planWays,
+  type Ways,
+} from '../../engine/plan/index.ts';
 import { tally } from '../../engine/tally/index.ts';
 
 export const foods = foodTable();
@@ -80,6 +86,10 @@ function optionsOf(sample: Sample, goals: Partial<Goals>): PlanOptions {
 /** Plans a sample with some goals changed. */
 export const plan = (sample: Sample, goals: Partial<Goals> = {}): Plan =>
   planRecipe(ingredientsOf(sample), recipeOf(sample), optionsOf(sample, goals));
+
+/** Every way to plan a sample. */
+export const ways = (sample: Sample, goals: Partial<Goals> = {}): Ways =>
+  planWays(ingredientsOf(sample), recipeOf(sample), optionsOf(sample, goals));
 
 /** The curve of a sample's plan. */
 export const frontier = (sample: Sample, goals: Partial<Goals> = {}): FrontierPoint[] =>

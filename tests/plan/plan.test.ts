@@ -9,6 +9,7 @@ import {
   type Sample,
   tallyAfter,
   tallyOf,
+  ways,
 } from './build.ts';
 import { faultsOf } from './checker.ts';
 import { HEARTH_LOAF, SAMPLES } from './samples.ts';
@@ -31,8 +32,8 @@ describe('plans of every family', () => {
     },
   );
 
-  it('meets 15 g in most dishes', () => {
-    const met = SAMPLES.filter((sample) => plan(sample).met).length;
+  it('meets 15 g in most dishes, one way or another', () => {
+    const met = SAMPLES.filter((sample) => ways(sample).plans.some((way) => way.met)).length;
     expect(met / SAMPLES.length).toBeGreaterThan(0.85);
   });
 });
@@ -162,7 +163,9 @@ describe('explanations', () => {
     expect(unmet.limits.map((l) => l.text).join(' ')).toMatch(
       /would have \d+\.\d g less net carbs/,
     );
-    const met = SAMPLES.map((sample) => plan(sample, { budgetG: 10 })).filter((p) => p.met);
+    const met = [8, 10, 12, 15, 20]
+      .flatMap((budgetG) => SAMPLES.map((sample) => plan(sample, { budgetG })))
+      .filter((p) => p.met);
     const priced = met.filter((p) =>
       /\d+ points? of 100 closer/.test(p.limits.map((l) => l.text).join(' ')),
     );

@@ -41,13 +41,18 @@ function wholeRows(b: Builder): void {
 }
 
 /**
- * How far a plan may go: as far as the budget asks; no further than a dish one would still serve; or two
- * changes and two foods to buy.
+ * How far a plan may go: as far as the budget asks; no further than a dish one would still serve; two
+ * changes and two foods to buy; or those, and no further than one would serve.
  */
-export type Extent = 'within' | 'servable' | 'lighter';
+export type Extent = 'within' | 'servable' | 'lighter' | 'lightest';
 
 /** Closeness a plan may lose at most: beyond it, it would be another dish, or no light change. Own choice. */
-const MOST_LOSS: Record<Extent, number> = { within: 0.9, servable: 0.4, lighter: 0.42 };
+const MOST_LOSS: Record<Extent, number> = {
+  within: 0.9,
+  servable: 0.39,
+  lighter: 0.42,
+  lightest: 0.39,
+};
 
 /** The dish stays itself: all that is lost together has a limit. */
 function itselfRow(b: Builder, extent: Extent): void {
@@ -92,7 +97,7 @@ export function buildModel(
     goalRows(b);
     leverRows(b, targets);
     const asked = (food: Food): boolean => askedFor(targets, food);
-    shoppingRows(b, countRows(b, asked), asked, extent === 'lighter');
+    shoppingRows(b, countRows(b, asked), asked, extent === 'lighter' || extent === 'lightest');
     itselfRow(b, extent);
   }
   const rule = dish.goals.rule;
