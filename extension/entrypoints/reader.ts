@@ -16,14 +16,10 @@ export default defineUnlistedScript(() => {
       elapsedMs: () => performance.now() - started,
     });
     const json = JSON.stringify(result);
-    if (json.length > MOST_CHARACTERS) {
-      return {
-        ok: false,
-        why: 'This page holds too much to read. Select the recipe, copy it, and paste it in the full view.',
-      };
-    }
+    // The popup has words of its own for a page without an answer: this is for whoever looks into it.
+    if (json.length > MOST_CHARACTERS) return { ok: false, why: 'too large' };
     return JSON.parse(json);
   } catch (error) {
-    return { ok: false, why: `The page could not be read (${String(error).slice(0, 200)}).` };
+    return { ok: false, why: String(error).slice(0, 200) };
   }
 });
