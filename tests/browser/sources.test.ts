@@ -212,11 +212,17 @@ describe('the recipe place', () => {
     const amounts = await fold(bench, 'amounts');
     const single = (await rowsOf(bench)).find((row) => row.includes('bread flour')) ?? '';
     const grams = number(single);
+    const cut = Number(
+      await bench
+        .getByRole('textbox', { name: /^Servings/ })
+        .first()
+        .inputValue(),
+    );
     await amounts.getByLabel('×2').check();
     await expect
       .poll(async () => (await rowsOf(bench)).join(' '))
       .toContain(`${2 * grams} g bread flour`);
-    await amounts.locator('.factor-note', { hasText: 'makes 24 servings' }).waitFor();
+    await amounts.locator('.factor-note', { hasText: `makes ${2 * cut} servings` }).waitFor();
     await amounts.getByLabel('Amounts').selectOption('us');
     await expect
       .poll(async () => (await rowsOf(bench)).join(' '))
@@ -224,7 +230,7 @@ describe('the recipe place', () => {
     await amounts.getByText('By the size of your pan').click();
     await amounts.getByLabel('Across').nth(1).fill('18');
     await amounts.getByRole('button', { name: 'Take ×4' }).click();
-    await amounts.locator('.factor-note', { hasText: 'makes 48 servings' }).waitFor();
+    await amounts.locator('.factor-note', { hasText: `makes ${4 * cut} servings` }).waitFor();
     await amounts.getByLabel('Amounts').selectOption('page');
     await amounts.getByLabel('×1').check();
   });

@@ -59,7 +59,13 @@ export function Wishes({ adaptation, goals, preferences, table, pantry, onGoals 
     <div class="wishes">
       <PagePromises adaptation={adaptation} goals={goals} onGoals={onGoals} />
       <LimitFields goals={goals} preferences={preferences} onGoals={onGoals} />
-      <PantryField adaptation={adaptation} table={table} pantry={pantry} onGoals={onGoals} />
+      <PantryField
+        adaptation={adaptation}
+        goals={goals}
+        table={table}
+        pantry={pantry}
+        onGoals={onGoals}
+      />
       <Sweetness goals={goals} onGoals={onGoals} />
       <RuleFields rule={goals.rule} onRule={(rule) => onGoals({ rule })} />
       <AllergenBoxes

@@ -8,6 +8,8 @@ import { say, sayCount } from '../words/say.ts';
 
 interface Props {
   adaptation: Adaptation;
+  /** What is asked now; the adaptation may still answer an earlier question. */
+  goals: Goals;
   table: FoodTable;
   pantry: Pantry;
   onGoals(goals: Partial<Goals>): void;
@@ -21,8 +23,7 @@ function newFoods({ plan }: Adaptation, pantry: Pantry): { foodId: string; food:
   return [...new Map(missing.map((one) => [one.foodId, one])).values()];
 }
 
-export function PantryField({ adaptation, table, pantry, onGoals }: Props) {
-  const { goals } = adaptation;
+export function PantryField({ adaptation, goals, table, pantry, onGoals }: Props) {
   const on = goals.pantry !== null;
   const ids = pantry.foods.map(({ foodId }) => foodId);
   const listed = ids.join();

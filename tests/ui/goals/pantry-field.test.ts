@@ -17,8 +17,10 @@ let asked: Partial<Goals>[] = [];
 
 function field(foods: readonly PantryFood[], planned: string[] | null) {
   const pantry = { foods, failure: null, add: () => {}, take: () => {}, reload: () => {} };
+  const adaptation = adaptedText(LOAF, { pantry: planned });
   return h(PantryField, {
-    adaptation: adaptedText(LOAF, { pantry: planned }),
+    adaptation,
+    goals: adaptation.goals,
     table: foodTable(),
     pantry,
     onGoals: (change) => {

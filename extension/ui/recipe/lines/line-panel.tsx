@@ -47,13 +47,9 @@ function Reading({
   );
 }
 
-function PinButton({
-  adaptation,
-  actions,
-  ingredient,
-}: Omit<Props, 'row'> & { ingredient: Ingredient }) {
+function PinButton({ actions, ingredient }: Pick<Props, 'actions'> & { ingredient: Ingredient }) {
   const { key } = ingredient;
-  const pinned = adaptation.goals.pinned.includes(key);
+  const pinned = actions.goals.pinned.includes(key);
   return (
     <button
       type="button"
@@ -85,7 +81,7 @@ export function LinePanel({ row, adaptation, actions }: Props) {
           {swap && <h4>{say('theLineItself')}</h4>}
           <Reading ingredient={ingredient} adaptation={adaptation} actions={actions} />
           <div class="acts">
-            <PinButton ingredient={ingredient} adaptation={adaptation} actions={actions} />
+            <PinButton ingredient={ingredient} actions={actions} />
           </div>
         </>
       )}
