@@ -107,9 +107,7 @@ function parted<Row>(rows: readonly Row[], titleOf: (row: Row) => string | null)
 }
 
 /** The reworked recipe's ingredient lines, in order. */
-export const linesAfter = (
-  lines: readonly RewrittenLine[],
-): (RewrittenLine & { after: string })[] =>
+const linesAfter = (lines: readonly RewrittenLine[]): (RewrittenLine & { after: string })[] =>
   lines.flatMap((line) => (line.after === null ? [] : [{ ...line, after: line.after }]));
 
 function creditText({ recipe }: Adaptation): string {

@@ -33,7 +33,7 @@ export const FAMILIES = [
 export const Family = z.enum(FAMILIES);
 export type Family = z.infer<typeof Family>;
 
-export const ROLES = [
+const ROLES = [
   'structure',
   'starch-bulk',
   'sweetness',

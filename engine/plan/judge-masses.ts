@@ -15,7 +15,7 @@ const NAMED = matchWidth(1);
 const WHOLE: Interval = { low: 1, best: 1, high: 1 };
 
 /** Net carbs of a serving, g, best estimate. */
-export function netOf(amounts: readonly Amount[], dish: Dish): number {
+function netOf(amounts: readonly Amount[], dish: Dish): number {
   const { rule } = dish.goals;
   return total(amounts, (a) => (netPerGram(a.food, rule) ?? 0) * a.eaten) / dish.servings;
 }

@@ -2,9 +2,6 @@
 import type { Family } from '../model.ts';
 import data from './data/alcohol.json' with { type: 'json' };
 
-/** Energy of alcohol, kcal per g. */
-export const ALCOHOL_KCAL = data.kcalPerG;
-
 /**
  * Share (0..1) of alcohol retained, USDA Table of Nutrient Retention Factors, Release 6. Without
  * cooking minutes the family decides; where nothing says the dish is heated, all of it stays.

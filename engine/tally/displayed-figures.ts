@@ -2,7 +2,7 @@
 import type { Interval, Nutrient } from '../model.ts';
 
 /** Written when a figure is not known. */
-export const UNKNOWN = '–';
+const UNKNOWN = '–';
 
 function grid(value: number): string {
   if (value >= 9.95) return String(Math.round(value));
@@ -36,7 +36,7 @@ export function showSalt(sodiumMg: number | null): string {
 const halfWidth = ({ low, high }: Interval): number => (high - low) / 2;
 
 /** True when the scatter is worth showing: more than 1 g and 10 % to either side. */
-export function isWide(value: Interval): boolean {
+function isWide(value: Interval): boolean {
   return halfWidth(value) > Math.max(1, 0.1 * value.best);
 }
 

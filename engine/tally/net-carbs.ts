@@ -71,7 +71,7 @@ export function polyolFacts(kind: string): PolyolFacts & { known: boolean } {
  * Counted share (0..1) of a gram of a polyol. `overThreshold`: more than 5 g polyols in the serving.
  * An unknown polyol has the range 0..1 under the half rules.
  */
-export function countedShare(
+function countedShare(
   kind: string,
   policy: NetCarbRule['polyols'],
   overThreshold: boolean,
@@ -85,7 +85,7 @@ export function countedShare(
 }
 
 /** Counted share of a gram of allulose: nothing, except by energy (0.4 of 4 kcal) or when nothing may be subtracted. */
-export function alluloseShare(policy: NetCarbRule['polyols']): number {
+function alluloseShare(policy: NetCarbRule['polyols']): number {
   if (policy === 'none') return 1;
   return policy === 'energy' ? data.allulose.usKcalShare : 0;
 }

@@ -5,7 +5,7 @@ import type { Ingredient, Interval, Line, Plan, PlannedItem, Weight } from '../m
 const SCALE_ERROR = 0.02;
 
 /** Key of a planned food in the tally after: the line's own key while the food is the line's own. */
-export function plannedKey(item: PlannedItem, original: Ingredient | undefined): string {
+function plannedKey(item: PlannedItem, original: Ingredient | undefined): string {
   return original?.match?.foodId === item.foodId ? item.key : `${item.key}>${item.foodId}`;
 }
 

@@ -41,7 +41,7 @@ const CONTRADICTS_FROM = 0.4;
 const MOST_KCAL_OF_ONE = 900;
 
 /** Reference amount of a family, g eaten at one time (21 CFR 101.12(b)); a label unit, not advice. */
-export function referenceGrams(family: Family, title: string): { grams: number; source: string } {
+function referenceGrams(family: Family, title: string): { grams: number; source: string } {
   const byTitle = racc.titles.find(({ words }) =>
     new RegExp(`\\b(${words})s?\\b`, 'i').test(title),
   );

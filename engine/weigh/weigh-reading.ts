@@ -172,7 +172,7 @@ function byDiameter(size: Amount, food: Food | null): Weighed | null {
  * Grams of one part. A stated size of the unit wins over what the unit usually weighs; a range is
  * its middle, with the ends as bounds.
  */
-export function weighPart(
+function weighPart(
   part: Part,
   item: Item,
   food: Food | null,

@@ -5,7 +5,7 @@ import type { DBCore, Middleware } from 'dexie';
 /** Native versions are ten times the version numbers in `db.ts` (Dexie documentation). */
 const STEP = 10;
 
-export class NewerDataError extends Error {
+class NewerDataError extends Error {
   override readonly name = 'NewerDataError';
 }
 

@@ -28,7 +28,7 @@ import { damagedText } from './mutations.ts';
 const MOST_MS = 2000;
 
 /** @throws {Error} when the work throws or takes too long. */
-export async function inTime<Result>(work: () => Result | Promise<Result>): Promise<Result> {
+async function inTime<Result>(work: () => Result | Promise<Result>): Promise<Result> {
   const start = process.cpuUsage();
   const result = await work();
   const { user, system } = process.cpuUsage(start);

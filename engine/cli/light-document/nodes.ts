@@ -6,10 +6,10 @@ export interface Attribute {
   value: string;
 }
 
-export const ELEMENT_NODE = 1;
+const ELEMENT_NODE = 1;
 export const TEXT_NODE = 3;
 export const COMMENT_NODE = 8;
-export const DOCUMENT_NODE = 9;
+const DOCUMENT_NODE = 9;
 export const DOCTYPE_NODE = 10;
 export const FRAGMENT_NODE = 11;
 

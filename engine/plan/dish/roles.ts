@@ -1,5 +1,4 @@
 /** What each ingredient does in the dish: structure, sweetness, liquid, thickener, coating ... */
-import type { FoodTable } from '../../foods/index.ts';
 import type { Family, Food, Ingredient, Role } from '../../model.ts';
 import { isDoughFamily } from './family-limits.ts';
 import { classOf } from './food-classes.ts';
@@ -56,18 +55,4 @@ export function alsoCoats(role: FoodRole, family: Family, steps: readonly string
   const dough = isDoughFamily(family);
   const coats = !dough && role.role === 'thickener' && steps.some((step) => COATS.test(step));
   return coats && steps.some((step) => FRIES.test(step));
-}
-
-/** Roles of every ingredient with a known food, by key. */
-export function rolesOf(
-  ingredients: readonly Ingredient[],
-  family: Family,
-  foods: FoodTable,
-): Map<string, FoodRole> {
-  const roles = new Map<string, FoodRole>();
-  for (const ingredient of ingredients) {
-    const food = ingredient.match ? foods.byId(ingredient.match.foodId) : null;
-    if (food) roles.set(ingredient.key, roleIn(food, ingredient, family));
-  }
-  return roles;
 }

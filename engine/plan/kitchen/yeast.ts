@@ -25,7 +25,7 @@ const near = (grams: number): number =>
   grams >= 10 ? Math.round(grams) : Math.round(grams * 2) / 2;
 
 /** How many times the yeast a dough needs for the time it had; 1 when it has starch enough or time. */
-export function yeastTimes(before: readonly Amount[], after: readonly Amount[]): number {
+function yeastTimes(before: readonly Amount[], after: readonly Amount[]): number {
   const base = total(after, (a) => (a.base ? 1 : 0));
   const was = total(before, (a) => (a.base ? 1 : 0));
   if (base <= 0 || was <= 0) return 1;

@@ -36,7 +36,7 @@ const TEXT: Record<Wish, string> = {
 };
 
 /** Flours of a dish, whatever they do in it. */
-export const isFlour = (part: Part): boolean => part.base || part.class.endsWith('-flours');
+const isFlour = (part: Part): boolean => part.base || part.class.endsWith('-flours');
 
 /** At least a share of the original flour stays; the original always fits. */
 function flourRow(b: Builder): void {

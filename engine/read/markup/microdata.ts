@@ -75,7 +75,7 @@ const ADDRESS_TAGS: Record<string, string> = {
 };
 
 /** The value of a property's element. Source: WHATWG HTML, values of microdata properties. */
-export function propertyValue(node: Leaf): string {
+function propertyValue(node: Leaf): string {
   if (node.tag === 'meta' || has(node, 'content')) return cleanPlain(attribute(node, 'content'));
   const address = ADDRESS_TAGS[node.tag];
   if (address) return attribute(node, address).trim();

@@ -19,7 +19,7 @@ function roughUnit(unit: string | null, region: Region): number {
 }
 
 /** Rough grams of an item by its first mass reading, else its first reading; 0 without an amount. */
-export function roughGrams(item: Item, region: Region): number {
+function roughGrams(item: Item, region: Region): number {
   const readings = readingsOf(item);
   const reading =
     readings.find((parts) => parts.every((part) => gramsOf(part.amount.unit) !== null)) ??

@@ -109,7 +109,7 @@ function sameUnit(a: string, b: string): boolean {
 
 const pieceWords = (measure: Measure): string[] => plain(measure.unit).split(/[^a-z]+/);
 
-export const SIZES = ['extra large', 'jumbo', 'large', 'medium', 'small'] as const;
+const SIZES = ['extra large', 'jumbo', 'large', 'medium', 'small'] as const;
 
 const LARGEST: ReadonlySet<string> = new Set(['extra large', 'jumbo']);
 

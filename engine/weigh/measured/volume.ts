@@ -46,7 +46,7 @@ function densityByKind(text: string): Interval & { liquid: boolean; known: boole
 }
 
 /** Does the food pour or spoon level, so that a cup of it is always the same? */
-export function isLiquid(item: Item, food: Food | null): boolean {
+function isLiquid(item: Item, food: Food | null): boolean {
   const { liquid, known } = densityByKind(
     food ? nameOf({ ...item, name: '' }, food) : nameOf(item, null),
   );

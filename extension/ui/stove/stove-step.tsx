@@ -17,7 +17,7 @@ interface Props {
 /** A timer is named after the step's first words. Own choice of length. */
 const NAME_WORDS = 5;
 
-export const firstWords = (text: string): string => {
+const firstWords = (text: string): string => {
   const [clause = ''] = text.split(/[.;:(]/);
   const words = clause.trim().split(/\s+/);
   return words.length > NAME_WORDS ? `${words.slice(0, NAME_WORDS).join(' ')} …` : words.join(' ');

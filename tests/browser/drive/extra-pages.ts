@@ -8,9 +8,9 @@ const withRecipe = (recipe: Record<string, unknown>): string =>
   })}</script>`;
 
 export const LONG_NAME = 'Grandmother’s-Sunday-'.repeat(12);
-export const NO_RECIPE = '<!doctype html><title>Notes</title><p>We met on Tuesday and talked.</p>';
+const NO_RECIPE = '<!doctype html><title>Notes</title><p>We met on Tuesday and talked.</p>';
 
-export const LONG_PAGE = withRecipe({
+const LONG_PAGE = withRecipe({
   name: LONG_NAME,
   recipeYield: '8 servings',
   recipeIngredient: [
@@ -25,7 +25,7 @@ export const LONG_PAGE = withRecipe({
 const VEGETABLES = ['carrots', 'celeriac', 'leeks', 'parsnips', 'swede', 'kale', 'peas', 'spinach'];
 const SPICES = ['cumin', 'coriander seed', 'paprika', 'turmeric', 'black pepper', 'bay leaf'];
 
-export const FORTY_PAGE = withRecipe({
+const FORTY_PAGE = withRecipe({
   name: 'Feast-day pot pie',
   recipeYield: '10 servings',
   recipeIngredient: [

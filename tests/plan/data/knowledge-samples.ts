@@ -36,7 +36,7 @@ export function titlesFor(rule: SwapRule): string[] {
   return words.map((word) => word.trim()).filter((title) => !mentionsAny(rule.unless, title));
 }
 
-export const familiesOf = (rule: SwapRule): Family[] =>
+const familiesOf = (rule: SwapRule): Family[] =>
   FAMILIES.filter((family) => suits(rule, family) && family !== 'choux');
 
 const FLOURS = /^(wheat|other)-flours$/;
