@@ -21,6 +21,9 @@ const PASTA =
   /\b(?:pasta|noodles?|spaghetti|macaroni|penne|fusilli|rotini|rigatoni|linguin[ei]|fettuccin[ei]|tagliatelle|vermicelli|orzo|farfalle|ziti|lasagn[ae])\b/i;
 const THEN_COOKED = /,[^(]*\b(?:cooked|boiled)\b(?! weight)/i;
 const MASS_UNITS: ReadonlySet<string> = new Set(['g', 'kg', 'oz', 'lb']);
+/** Grains of a pouch that only want warming. */
+const READY =
+  /\b(?:ready(?!-made)|microwav(?:e|able)|pre-?cooked)\b.*\b(?:rice|quinoa|grains|couscous|farro)$/i;
 const SOAKED = /\b(soaked|picked over|picked through|sorted|washed)\b/;
 const DRAINED = /\b(drained|rinsed)\b/;
 
@@ -37,6 +40,7 @@ const firstState = (text: string, allowed: (state: State) => boolean): State | n
  * comma counts; 'dried' there does not ('rinsed and dried').
  */
 export function wantedState(item: Item, line: Line): State | null {
+  if (READY.test(item.name)) return 'cooked';
   const named = firstState(item.name, () => true);
   const has = (units: ReadonlySet<string>): boolean =>
     item.amounts.some(({ unit }) => unit !== null && units.has(unit));

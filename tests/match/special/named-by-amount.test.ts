@@ -191,3 +191,14 @@ describe('seeds and sweets by the spoon', () => {
     expect(match(text)?.foodId).toBe(id);
   });
 });
+
+describe('grains that only want warming', () => {
+  test.each([
+    ['1 cup herbed ready rice', 'rice-white-cooked'],
+    ['250 g microwave brown rice', 'rice-brown-cooked'],
+    ['200 g ready-made rice noodles', 'rice-noodles-dry'],
+    ['1 cup rice', 'rice-white-dry'],
+  ])('%s -> %s', (text, id) => {
+    expect(match(text)?.foodId).toBe(id);
+  });
+});
