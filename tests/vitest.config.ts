@@ -8,6 +8,7 @@ const THOROUGH = [
   'tests/cli/light-document/parse-page.test.ts',
   'tests/cli/page-pool.test.ts',
   'tests/faults/linear-time.test.ts',
+  'tests/faults/pages.test.ts',
   'tests/fuzz/fuzz.test.ts',
   'tests/plan/properties.test.ts',
   'tests/plan/solver/programme.test.ts',
