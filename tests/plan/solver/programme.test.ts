@@ -20,7 +20,7 @@ describe('solver', () => {
     fc.assert(
       fc.property(randomSample, fc.double({ min: 0.15, max: 1, noNaN: true }), (sample, share) => {
         const model = modelOf(sample);
-        fc.pre(model.choices.length > 0);
+        fc.pre(model.net.terms.length > 0);
         const program = withBudget(model, model.net.constant * share);
         const ours = solveProgram(program, { relax: true });
         const theirs = second(program, true);
@@ -38,7 +38,7 @@ describe('solver', () => {
     fc.assert(
       fc.property(randomSample, fc.double({ min: 0.3, max: 1, noNaN: true }), (sample, share) => {
         const model = modelOf(sample);
-        fc.pre(model.choices.length > 0);
+        fc.pre(model.net.terms.length > 0);
         const program = withBudget(model, model.net.constant * share);
         const ours = solveProgram(program);
         const theirs = second(program, false);
@@ -91,7 +91,7 @@ describe('solver', () => {
     fc.assert(
       fc.property(randomSample, fc.double({ min: 0.3, max: 1, noNaN: true }), (sample, share) => {
         const model = modelOf(sample);
-        fc.pre(model.choices.length > 0);
+        fc.pre(model.net.terms.length > 0);
         const program = withBudget(model, model.net.constant * share);
         for (const relax of [true, false]) {
           const ours = solveProgram(program, { relax });
@@ -108,7 +108,7 @@ describe('solver', () => {
     fc.assert(
       fc.property(randomSample, fc.integer({ min: 1, max: 40 }), (sample, tableaux) => {
         const model = modelOf(sample);
-        fc.pre(model.choices.length > 0);
+        fc.pre(model.net.terms.length > 0);
         const program = withBudget(model, model.net.constant * 0.6);
         const cells = tableaux * program.rows.length * program.variables.length;
         const [one, two] = [0, 1].map(() => {
