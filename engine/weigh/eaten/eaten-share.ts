@@ -1,5 +1,6 @@
 /** Share of an ingredient that is eaten, by what it is for, with the words that say so. */
 
+import { hasTag } from '../../foods/tags.ts';
 import { exact, massInterval } from '../../interval.ts';
 import type { Food, Interval, Item, Line } from '../../model.ts';
 import type { Region } from '../../units.ts';
@@ -31,8 +32,10 @@ const fromTable = (purpose: Purpose): Share => {
 };
 
 /** `words`: the food's name and what its line says it is for. */
-function coatingShare(purpose: Purpose, words: string): Share {
-  if (purpose === 'dusting' && /\bsugar|cocoa|sweetener|erythritol|allulose|xylitol/.test(words)) {
+function coatingShare(purpose: Purpose, words: string, food: Food | null): Share {
+  const onTop =
+    /\bsugar|cocoa|sweetener/.test(words) || (food !== null && hasTag(food, 'sweetener'));
+  if (purpose === 'dusting' && onTop) {
     return {
       share: massInterval(0.7, 0.9, 1),
       assumption: '90 % of what is dusted on top taken as eaten',
@@ -134,7 +137,7 @@ export function eatenShare(
   if (purpose === 'deep-frying') return deepFryingShare(grams, line, recipe, region);
   if (purpose === 'pasta-water') return pastaWaterShare(grams, recipe, region);
   if (purpose === 'dusting' || purpose === 'breading')
-    return coatingShare(purpose, `${name} ${plain(line.purpose ?? '')}`);
+    return coatingShare(purpose, `${name} ${plain(line.purpose ?? '')}`, food);
   if (purpose === 'marinade') {
     return BATH_PART.test(name)
       ? marinadeShare(name, plain(recipe.steps.join(' ').slice(0, 1990)))
