@@ -17,7 +17,7 @@ export default defineUnlistedScript(() => {
     });
     const json = JSON.stringify(result);
     // The popup has words of its own for a page without an answer: this is for whoever looks into it.
-    if (json.length > MOST_CHARACTERS) return { ok: false, why: 'large' };
+    if (json.length > MOST_CHARACTERS) return { ok: false, why: '' };
     return JSON.parse(json);
   } catch (error) {
     return { ok: false, why: `${error}` };
