@@ -21,7 +21,7 @@ import type {
   Way,
 } from './model.ts';
 import { parseLine } from './parse/index.ts';
-import { recogniseFamily } from './plan/dish/dish-family.ts';
+import { recogniseFamily } from './plan/dish/family/dish-family.ts';
 import { planFrontier, planWays } from './plan/index.ts';
 import { rewriteRecipe } from './rewrite/index.ts';
 import { cautionsFor } from './tally/cautions/cautions.ts';

@@ -9,8 +9,8 @@ import { type Amount, originalAmounts, total } from './kitchen/planned-masses.ts
 import { wishesMet } from './missed-wishes.ts';
 import { closenessOf, closenessParts, lossOf } from './model/closeness.ts';
 import { linear } from './model/expressions.ts';
-import { leverTargets } from './model/lever-rows.ts';
 import { buildModel, type Extent, type PlanModel } from './model/plan-model.ts';
+import { leverTargets } from './model/rows/lever-rows.ts';
 import { dishNotes, workNote } from './plan-notes.ts';
 import { type Solved, solveWithin, unchanged } from './solve.ts';
 import type { Work } from './solver/work.ts';

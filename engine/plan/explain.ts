@@ -6,7 +6,7 @@ import { addedSwap, lessSwap } from './explain-added.ts';
 import type { Amount } from './kitchen/planned-masses.ts';
 import type { Choice } from './model/decisions.ts';
 import type { PlanModel } from './model/plan-model.ts';
-import { shareCap } from './model/structure-rows.ts';
+import { shareCap } from './model/rows/structure-rows.ts';
 
 const grams = (value: number): string => `${Math.round(value * 10) / 10} g`;
 const one = (value: number): string => (Math.round(value * 10) / 10).toFixed(1);

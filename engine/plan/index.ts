@@ -14,7 +14,7 @@ import { portionsOf } from './serving-size.ts';
 import { type Work, workOf } from './solver/work.ts';
 import { lighterWay, recommendedWay, smallerWay, type WayFound } from './ways.ts';
 
-export { recogniseFamily } from './dish/dish-family.ts';
+export { recogniseFamily } from './dish/family/dish-family.ts';
 
 /** What a plan is made for: goals, servings, foods, and the recipe's totals as it stands. */
 export interface PlanOptions {

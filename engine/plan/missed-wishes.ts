@@ -5,9 +5,9 @@ import { netRange, widest } from './judge-masses.ts';
 import { isPlanned } from './kitchen/lever-amounts.ts';
 import { type Amount, total } from './kitchen/planned-masses.ts';
 import { evaluate } from './model/expressions.ts';
-import { COUNTED, WISHES, type Wish } from './model/goal-rows.ts';
-import { missedChange } from './model/lever-rows.ts';
 import { leastCarbs, type PlanModel } from './model/plan-model.ts';
+import { missedChange } from './model/rows/lever-rows.ts';
+import { COUNTED, WISHES, type Wish } from './model/rows/wish-rows.ts';
 import type { Program } from './solver/programme.ts';
 import type { Work } from './solver/work.ts';
 

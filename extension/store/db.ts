@@ -1,5 +1,6 @@
 /** The database on the user's disk. Never lower a version number; add a new one with its upgrade. */
 import Dexie, { type Table } from 'dexie';
+import type { ShelfRow } from './kept/shelf-row.ts';
 import { isNewer, readOnlyWhen, unmended } from './newer-data.ts';
 import type {
   Alias,
@@ -10,7 +11,6 @@ import type {
   SavedRecipe,
   SavedVersion,
 } from './records.ts';
-import type { ShelfRow } from './shelf-row.ts';
 
 const DATABASE_NAME = 'crumbshift';
 

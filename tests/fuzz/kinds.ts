@@ -18,8 +18,8 @@ import {
   weighRecipe,
 } from '../../engine/index.ts';
 import { openStore } from '../../extension/store/db.ts';
-import { saveRecipe } from '../../extension/store/saved.ts';
-import { exportBackup, importBackup } from '../../extension/store/transfer.ts';
+import { saveRecipe } from '../../extension/store/kept/saved.ts';
+import { exportBackup, importBackup } from '../../extension/store/kept/transfer.ts';
 import { PASTED } from '../plan/pasted.ts';
 import { sampleRecipe, sampleWork } from '../store/sample.ts';
 import { damagedText } from './mutations.ts';

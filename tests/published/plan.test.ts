@@ -1,6 +1,6 @@
 /** The planner against published figures and common practice, worked by hand. */
 import { describe, expect, it } from 'vitest';
-import { limitsOf } from '../../engine/plan/dish/family-limits.ts';
+import { limitsOf } from '../../engine/plan/dish/family/family-limits.ts';
 import { binderDose } from '../../engine/plan/kitchen/binder-dose.ts';
 import { foods, frontier, plan, tallyAfter, tallyOf } from '../plan/build.ts';
 import { HEARTH_LOAF } from '../plan/samples.ts';

@@ -1,11 +1,16 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { weighRecipe } from '../../engine/index.ts';
-import { aliasMap, deleteAlias, listAliases, saveAlias } from '../../extension/store/aliases.ts';
 import { openStore, type Store } from '../../extension/store/db.ts';
-import { addToPantry, listPantry, takeFromPantry } from '../../extension/store/pantry.ts';
+import {
+  aliasMap,
+  deleteAlias,
+  listAliases,
+  saveAlias,
+} from '../../extension/store/kept/aliases.ts';
+import { addToPantry, listPantry, takeFromPantry } from '../../extension/store/kept/pantry.ts';
+import { exportBackup, importBackup, importMessage } from '../../extension/store/kept/transfer.ts';
 import type { Alias } from '../../extension/store/records.ts';
-import { exportBackup, importBackup, importMessage } from '../../extension/store/transfer.ts';
 import { sampleRecipe } from './sample.ts';
 
 const alias = (name: string, foodId: string): Alias => ({

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_GOALS } from '../../engine/model.ts';
-import { sameRecipe } from '../../extension/store/current.ts';
 import {
   type Area,
   DEFAULT_PREFERENCES,
@@ -8,6 +7,7 @@ import {
   loadPreferences,
   storePreferences,
 } from '../../extension/store/prefs.ts';
+import { sameRecipe } from '../../extension/store/working/current.ts';
 import { sampleRecipe } from './sample.ts';
 
 /** Like the browser's storage areas: values pass through JSON. */

@@ -3,8 +3,13 @@ import 'fake-indexeddb/auto';
 import Dexie from 'dexie';
 import { afterEach, describe, expect, it } from 'vitest';
 import { openStore, type Store } from '../../extension/store/db.ts';
-import { getRecipe, listRecipes, saveRecipe, versionsOf } from '../../extension/store/saved.ts';
-import { exportBackup, importBackup } from '../../extension/store/transfer.ts';
+import {
+  getRecipe,
+  listRecipes,
+  saveRecipe,
+  versionsOf,
+} from '../../extension/store/kept/saved.ts';
+import { exportBackup, importBackup } from '../../extension/store/kept/transfer.ts';
 import { sampleWork } from './sample.ts';
 
 const NAME = 'upgrade';

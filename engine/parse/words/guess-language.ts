@@ -16,8 +16,7 @@ function markerWords(): ReadonlyMap<string, readonly Vote[]> {
     for (const list of lists) for (const word of list) own.set(word, 1);
     for (const word of LANGUAGES[code]?.marks?.split(' ') ?? []) own.set(word, 2);
     for (const [form, unit] of lex.units) {
-      const shared = unit.name in SHARED_UNITS && unit.scale === 1;
-      if (shared && !(code === 'en' && ENGLISH_UNITS.has(unit.name))) continue;
+      if (unit.name in SHARED_UNITS && unit.scale === 1) continue;
       for (const word of form.split(' ')) own.set(word, 2);
     }
     for (const [word, weight] of own) {
@@ -29,8 +28,6 @@ function markerWords(): ReadonlyMap<string, readonly Vote[]> {
   }
   return owners;
 }
-
-const ENGLISH_UNITS = new Set(['oz', 'lb', 'fl oz', 'inch']);
 
 /** How far another language must lead where the line has English words too: it may only name a dish. */
 const LEAD_OVER_ENGLISH = 2;

@@ -3,7 +3,7 @@ import type { FoodTable } from '../../foods/index.ts';
 import { hasTag, type Tag } from '../../foods/tags.ts';
 import type { Adaptation, Food, Nutrient, PlannedItem, Tally } from '../../model.ts';
 import type { FamilyLimits } from '../data/schemas.ts';
-import { limitsOf } from '../dish/family-limits.ts';
+import { limitsOf } from '../dish/family/family-limits.ts';
 import { absorption, fat, functionOf, sweetness } from '../dish/food-figures.ts';
 import { hydrating } from '../kitchen/water.ts';
 import type { BakeFigures } from './value-names.ts';

@@ -3,7 +3,7 @@ import type { FoodTable } from '../../foods/index.ts';
 import type { Family, Food, Goals, Ingredient } from '../../model.ts';
 import { candidatesOf } from './candidates.ts';
 import type { Dish, Part, Section } from './dish.ts';
-import { limitsOf } from './family-limits.ts';
+import { limitsOf } from './family/family-limits.ts';
 import { netPerGram } from './food-figures.ts';
 import { whyLeftAlone } from './left-alone.ts';
 import { promisesOf } from './promises.ts';

@@ -1,6 +1,6 @@
 /** What each ingredient does in the dish: structure, sweetness, liquid, thickener, coating ... */
 import type { Family, Food, Ingredient, Role } from '../../model.ts';
-import { isDoughFamily } from './family-limits.ts';
+import { isDoughFamily } from './family/family-limits.ts';
 import { classOf } from './food-classes.ts';
 
 export interface FoodRole {

@@ -3,8 +3,8 @@
 import type { FoodTable } from '../../foods/index.ts';
 import { hasTag } from '../../foods/tags.ts';
 import type { Family, Ingredient } from '../../model.ts';
-import { isDoughFamily } from './family-limits.ts';
-import { type FamilyGuess, guessFamily } from './recognise-family.ts';
+import { isDoughFamily } from './family/family-limits.ts';
+import { type FamilyGuess, guessFamily } from './family/recognise-family.ts';
 import { usualRole } from './roles.ts';
 
 export interface DishSection extends FamilyGuess {

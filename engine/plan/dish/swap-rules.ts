@@ -3,7 +3,7 @@ import type { Family } from '../../model.ts';
 import keepRows from '../data/keeps.json' with { type: 'json' };
 import type { SwapRow } from '../data/schemas.ts';
 import { SWAP_FILES } from '../data/swap-files.ts';
-import { isDoughFamily } from './family-limits.ts';
+import { isDoughFamily } from './family/family-limits.ts';
 import { mentionsAny } from './word-search.ts';
 
 /** One way to replace a food; see `SwapRow` for what the fields mean. */

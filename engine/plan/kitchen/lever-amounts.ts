@@ -5,7 +5,7 @@ import { mayAdd } from '../dish/candidates.ts';
 import type { Dish, Section } from '../dish/dish.ts';
 import { isEgg } from '../dish/food-classes.ts';
 import { fat, sweetness } from '../dish/food-figures.ts';
-import { adjusted, ROW_LEVERS, shiftBase } from '../model/lever-rows.ts';
+import { adjusted, ROW_LEVERS, shiftBase } from '../model/rows/lever-rows.ts';
 import { near, quarterTsp, stepFor, tidy } from './kitchen-steps.ts';
 import { type Amount, added, total } from './planned-masses.ts';
 import { hydrating } from './water.ts';

@@ -4,7 +4,7 @@ import type { Food, Role } from '../../model.ts';
 import { mayAdd } from '../dish/candidates.ts';
 import type { Dish, Section } from '../dish/dish.ts';
 import { functionOf, gluten, starch, sweetness } from '../dish/food-figures.ts';
-import { shareCap } from '../model/structure-rows.ts';
+import { shareCap } from '../model/rows/structure-rows.ts';
 import { binderDose, isHeldByEgg } from './binder-dose.ts';
 import { down, near, quarterTsp, stepFor, tidy, up } from './kitchen-steps.ts';
 import { withLift } from './leavening.ts';

@@ -3,8 +3,8 @@
 import type { NetCarbRule } from '../../model.ts';
 import type { Candidate, Dish } from '../dish/dish.ts';
 import { netPerGram } from '../dish/food-figures.ts';
-import { groupsOf } from './count-rows.ts';
 import type { Choice } from './decisions.ts';
+import { groupsOf } from './rows/count-rows.ts';
 import { leastSaving, savingOf } from './trouble.ts';
 
 /** Stand-ins that one programme weighs at most; the ordinary recipe has fewer than fifty. Own choice, for its time. */

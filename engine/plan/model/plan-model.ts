@@ -4,19 +4,19 @@ import type { Dish } from '../dish/dish.ts';
 import * as figure from '../dish/food-figures.ts';
 import type { Program, Row } from '../solver/programme.ts';
 import { lossPerUnit } from './closeness.ts';
-import { countRows } from './count-rows.ts';
 import { type Choice, choicesFor } from './decisions.ts';
-import { depthRows } from './depth-rows.ts';
 import type { Linear } from './expressions.ts';
-import { goalRows } from './goal-rows.ts';
-import { identityRows } from './identity-rows.ts';
-import { askedFor, type LeverTarget, leverRows } from './lever-rows.ts';
 import { type ChoiceSet, fewChoices } from './many-lines.ts';
 import { Builder, type Meaning, type PlanVariable } from './row-builder.ts';
-import { shoppingRows } from './shopping-rows.ts';
-import { stomachRows } from './stomach-rows.ts';
-import { structureRows, waterAndFatRows } from './structure-rows.ts';
-import { dishRows, freezingRows, sweetRows, tasteRows } from './taste-rows.ts';
+import { countRows } from './rows/count-rows.ts';
+import { depthRows } from './rows/depth-rows.ts';
+import { identityRows } from './rows/identity-rows.ts';
+import { askedFor, type LeverTarget, leverRows } from './rows/lever-rows.ts';
+import { shoppingRows } from './rows/shopping-rows.ts';
+import { stomachRows } from './rows/stomach-rows.ts';
+import { structureRows, waterAndFatRows } from './rows/structure-rows.ts';
+import { dishRows, freezingRows, sweetRows, tasteRows } from './rows/taste-rows.ts';
+import { wishRows } from './rows/wish-rows.ts';
 
 export interface PlanModel extends Pick<ChoiceSet, 'members' | 'leftOut'> {
   dish: Dish;
@@ -94,7 +94,7 @@ export function buildModel(
     dishRows(b);
     identityRows(b);
     depthRows(b);
-    goalRows(b);
+    wishRows(b);
     leverRows(b, targets);
     const asked = (food: Food): boolean => askedFor(targets, food);
     shoppingRows(b, countRows(b, asked), asked, extent === 'lighter' || extent === 'lightest');

@@ -2,7 +2,7 @@
 import { browser } from 'wxt/browser';
 import { defineBackground } from 'wxt/utils/define-background';
 import { openStore } from '../../store/db.ts';
-import { answerSave } from '../../store/keeper.ts';
+import { answerSave } from '../../store/working/keeper.ts';
 import { speakAsAsked } from '../../ui/words/begin.ts';
 import { addMenu, onCommand, onMenu } from './menu.ts';
 import { markTab, watchPermission } from './page-marks.ts';

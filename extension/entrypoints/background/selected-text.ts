@@ -3,8 +3,8 @@ import { browser } from 'wxt/browser';
 import * as z from 'zod';
 import { readText } from '../../../engine/read/index.ts';
 import { goalsFrom, loadPreferences } from '../../store/prefs.ts';
-import { keepUnread, type Unread } from '../../store/unread.ts';
-import { storeWork } from '../../store/unsaved.ts';
+import { keepUnread, type Unread } from '../../store/working/unread.ts';
+import { storeWork } from '../../store/working/unsaved.ts';
 import { speakAsAsked } from '../../ui/words/begin.ts';
 import { say } from '../../ui/words/say.ts';
 

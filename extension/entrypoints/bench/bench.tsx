@@ -1,10 +1,10 @@
 /** The full page: places round one recipe on the bench. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
-import type { Current } from '../../store/current.ts';
 import { openStore, type Store } from '../../store/db.ts';
-import { listOwnFoods } from '../../store/kept-packages.ts';
+import { listOwnFoods } from '../../store/kept/kept-packages.ts';
 import { storePreferences } from '../../store/prefs.ts';
+import type { Current } from '../../store/working/current.ts';
 import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';
 import { TraceContext, useLazyTrace } from '../../ui/figures/sources/trace-context.ts';

@@ -1,7 +1,7 @@
 /** Holds what is on the screen for as long as the browser is open, under an address that shows it again. */
 import { browser } from 'wxt/browser';
-import type { Current } from '../../store/current.ts';
-import { type Held, type WorkHolder, workHolder } from '../../store/unsaved.ts';
+import type { Current } from '../../store/working/current.ts';
+import { type Held, type WorkHolder, workHolder } from '../../store/working/unsaved.ts';
 
 let holder: WorkHolder = workHolder(browser.storage.session, null);
 

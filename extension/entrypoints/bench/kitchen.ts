@@ -1,10 +1,10 @@
 /** What the places of the full page share: the store, the user's things, and the recipe on the bench. */
 import type { Adaptation } from '../../../engine/model.ts';
-import type { Current } from '../../store/current.ts';
 import type { Store } from '../../store/db.ts';
-import type { SaveAnswer } from '../../store/keeper.ts';
-import type { OwnFoods } from '../../store/kept-packages.ts';
+import type { OwnFoods } from '../../store/kept/kept-packages.ts';
 import type { Preferences } from '../../store/prefs.ts';
+import type { Current } from '../../store/working/current.ts';
+import type { SaveAnswer } from '../../store/working/keeper.ts';
 import type { Names } from '../../ui/hooks/use-names.ts';
 import type { Pantry } from '../../ui/hooks/use-pantry.ts';
 import type { WorkState } from '../../ui/hooks/use-work.ts';

@@ -1,12 +1,12 @@
 /** What the full view starts with. */
 import { browser } from 'wxt/browser';
 import type { Recipe } from '../../../engine/model.ts';
-import { listAliases } from '../../store/aliases.ts';
-import type { Current } from '../../store/current.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
-import { listOwnFoods, type OwnFoods } from '../../store/kept-packages.ts';
-import { listPantry } from '../../store/pantry.ts';
+import { listAliases } from '../../store/kept/aliases.ts';
+import { listOwnFoods, type OwnFoods } from '../../store/kept/kept-packages.ts';
+import { listPantry } from '../../store/kept/pantry.ts';
+import { emptyOldBin, getRecipe, sameWork } from '../../store/kept/saved.ts';
 import {
   DEFAULT_PREFERENCES,
   goalsFrom,
@@ -14,8 +14,8 @@ import {
   type Preferences,
 } from '../../store/prefs.ts';
 import type { Alias, PantryFood } from '../../store/records.ts';
-import { emptyOldBin, getRecipe, sameWork } from '../../store/saved.ts';
-import { type Held, listWork, loadWork } from '../../store/unsaved.ts';
+import type { Current } from '../../store/working/current.ts';
+import { type Held, listWork, loadWork } from '../../store/working/unsaved.ts';
 import { say } from '../../ui/words/say.ts';
 import { goOnWith } from './hold.ts';
 import type { Place } from './place-names.ts';

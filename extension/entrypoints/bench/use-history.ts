@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
-import { type BakeLog, bakesOf, NO_BAKES } from '../../store/kept-bakes.ts';
+import { type BakeLog, bakesOf, NO_BAKES } from '../../store/kept/kept-bakes.ts';
+import { getRecipe, sayOfRecipe, sayOfVersion, versionsOf } from '../../store/kept/saved.ts';
 import type { Said, SavedVersion } from '../../store/records.ts';
-import { getRecipe, sayOfRecipe, sayOfVersion, versionsOf } from '../../store/saved.ts';
 
 interface Kept {
   /** What is said of the state saved last; null while nothing is saved. */

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
-import type { Current } from '../../store/current.ts';
 import { storageMessage } from '../../store/failure.ts';
-import type { SaveAnswer } from '../../store/keeper.ts';
-import { weighedDish } from '../../store/kept-bakes.ts';
+import { weighedDish } from '../../store/kept/kept-bakes.ts';
+import { sameWork, saveRecipe } from '../../store/kept/saved.ts';
 import type { Work } from '../../store/records.ts';
-import { sameWork, saveRecipe } from '../../store/saved.ts';
+import type { Current } from '../../store/working/current.ts';
+import type { SaveAnswer } from '../../store/working/keeper.ts';
 import { useWork, type WorkState } from '../../ui/hooks/use-work.ts';
 import { say } from '../../ui/words/say.ts';
 import { hold } from './hold.ts';

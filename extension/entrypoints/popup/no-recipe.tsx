@@ -2,8 +2,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import { openStore } from '../../store/db.ts';
-import { listShelf } from '../../store/shelf.ts';
-import type { ShelfRow } from '../../store/shelf-row.ts';
+import { listShelf } from '../../store/kept/shelf.ts';
+import type { ShelfRow } from '../../store/kept/shelf-row.ts';
 import { RowLoaf } from '../../ui/figures/loaf/row-loaf.tsx';
 import { say } from '../../ui/words/say.ts';
 import { openBench } from './open-bench.ts';

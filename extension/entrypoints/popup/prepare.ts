@@ -1,10 +1,10 @@
 /** Where to start with a recipe: what was asked of it last, in this session or when it was kept. */
 import { browser } from 'wxt/browser';
 import type { Food, Recipe } from '../../../engine/model.ts';
-import { listAliases } from '../../store/aliases.ts';
-import { type Current, sameRecipe } from '../../store/current.ts';
 import { openStore } from '../../store/db.ts';
-import { listOwnFoods } from '../../store/kept-packages.ts';
+import { listAliases } from '../../store/kept/aliases.ts';
+import { listOwnFoods } from '../../store/kept/kept-packages.ts';
+import { findByPage } from '../../store/kept/saved.ts';
 import {
   DEFAULT_PREFERENCES,
   goalsFrom,
@@ -12,8 +12,8 @@ import {
   type Preferences,
 } from '../../store/prefs.ts';
 import type { Alias } from '../../store/records.ts';
-import { findByPage } from '../../store/saved.ts';
-import { findWork, type Held } from '../../store/unsaved.ts';
+import { type Current, sameRecipe } from '../../store/working/current.ts';
+import { findWork, type Held } from '../../store/working/unsaved.ts';
 
 export interface Ready {
   start: Current;

@@ -2,10 +2,10 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import type { Adaptation } from '../../../engine/model.ts';
-import type { Current } from '../../store/current.ts';
 import { openStore } from '../../store/db.ts';
-import { SaveAnswer, type SaveRequest } from '../../store/keeper.ts';
-import { workHolder } from '../../store/unsaved.ts';
+import type { Current } from '../../store/working/current.ts';
+import { SaveAnswer, type SaveRequest } from '../../store/working/keeper.ts';
+import { workHolder } from '../../store/working/unsaved.ts';
 import { Fold } from '../../ui/controls/fold.tsx';
 import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';

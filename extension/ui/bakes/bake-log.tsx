@@ -2,11 +2,11 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { adaptRecipe, proposeAdjustments, type WalkOptions } from '../../../engine/index.ts';
 import type { Adaptation, Adjustment, Goals } from '../../../engine/model.ts';
-import type { Current } from '../../store/current.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
-import { type BakeLog, deleteBake, saveBake } from '../../store/kept-bakes.ts';
+import { type BakeLog, deleteBake, saveBake } from '../../store/kept/kept-bakes.ts';
 import type { Bake } from '../../store/records.ts';
+import type { Current } from '../../store/working/current.ts';
 import { dayText } from '../figures/format.ts';
 import { say, sayCount } from '../words/say.ts';
 import { BakeForm, type BakeWords } from './bake-form.tsx';

@@ -8,10 +8,10 @@ import {
 import type { Adaptation } from '../../../engine/model.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
-import type { OwnFoods } from '../../store/kept-packages.ts';
-import { keepLesson } from '../../store/lesson.ts';
+import type { OwnFoods } from '../../store/kept/kept-packages.ts';
+import { keepLesson } from '../../store/kept/lesson.ts';
+import { listRecipes } from '../../store/kept/saved.ts';
 import type { OwnFood } from '../../store/records.ts';
-import { listRecipes } from '../../store/saved.ts';
 import { say, sayCount } from '../words/say.ts';
 
 interface Props {

@@ -3,7 +3,7 @@ import { useEffect, useId, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import { readText } from '../../../engine/index.ts';
 import type { Recipe } from '../../../engine/model.ts';
-import { takeUnread } from '../../store/unread.ts';
+import { takeUnread } from '../../store/working/unread.ts';
 import { say } from '../words/say.ts';
 
 export function PasteBox({ onRecipe }: { onRecipe(recipe: Recipe): void }) {

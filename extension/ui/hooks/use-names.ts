@@ -1,7 +1,13 @@
 import { useMemo, useState } from 'preact/hooks';
-import { aliasMap, aliasName, deleteAlias, listAliases, saveAlias } from '../../store/aliases.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
+import {
+  aliasMap,
+  aliasName,
+  deleteAlias,
+  listAliases,
+  saveAlias,
+} from '../../store/kept/aliases.ts';
 import type { Alias } from '../../store/records.ts';
 
 /** Runs a job on the store: the popup opens it for each, the full view keeps it open. */

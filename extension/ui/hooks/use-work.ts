@@ -1,8 +1,8 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { adaptRecipe, type FoodTable, foodTable, type WalkOptions } from '../../../engine/index.ts';
 import type { Adaptation, Food, Goals } from '../../../engine/model.ts';
-import type { Current } from '../../store/current.ts';
 import type { Work } from '../../store/records.ts';
+import type { Current } from '../../store/working/current.ts';
 import type { Correction } from '../recipe/lines/correct-line.tsx';
 import { afterPaint } from './after-paint.ts';
 import { type Past, recorded, redone, undone } from './work-past.ts';

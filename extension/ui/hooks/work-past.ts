@@ -1,5 +1,5 @@
 /** States of the work before and after the one on the screen, for undo and redo. */
-import type { Current } from '../../store/current.ts';
+import type { Current } from '../../store/working/current.ts';
 
 export interface Past {
   /** Oldest first. */

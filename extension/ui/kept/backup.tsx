@@ -1,7 +1,7 @@
 import { useId, useState } from 'preact/hooks';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
-import { exportBackup, importBackup, importMessage } from '../../store/transfer.ts';
+import { exportBackup, importBackup, importMessage } from '../../store/kept/transfer.ts';
 import { downloadText } from '../controls/download.ts';
 import { say } from '../words/say.ts';
 

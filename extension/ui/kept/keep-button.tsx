@@ -1,6 +1,6 @@
 /** Says 'Kept' only after the recipe is on disk. */
 import { useEffect, useState } from 'preact/hooks';
-import type { SaveAnswer } from '../../store/keeper.ts';
+import type { SaveAnswer } from '../../store/working/keeper.ts';
 import { say } from '../words/say.ts';
 
 type State = 'idle' | 'keeping' | 'kept' | { why: string };

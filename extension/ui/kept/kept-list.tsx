@@ -1,11 +1,11 @@
 /** The kept dishes, their loaves on one scale, and those put away. */
 import { useState } from 'preact/hooks';
-import type { ShelfRow } from '../../store/shelf-row.ts';
+import type { ShelfRow } from '../../store/kept/shelf-row.ts';
 import { Fold } from '../controls/fold.tsx';
 import { say, sayCount } from '../words/say.ts';
-import { EVERYTHING, findKept, tagsOf } from './find-kept.ts';
 import { KeptRow, type RowActs } from './kept-row.tsx';
-import { KeptSearch } from './kept-search.tsx';
+import { KeptSearch } from './search-form.tsx';
+import { EVERYTHING, findKept, tagsOf } from './search-kept.ts';
 
 /** Rows drawn at once; more come when asked for, so that thousands open as fast as ten. Own choice. */
 const PAGE = 40;

@@ -1,6 +1,6 @@
 /** One kept dish: title, state and figure, its loaf, and a menu for what else can be done. */
 import { useRef, useState } from 'preact/hooks';
-import type { ShelfRow } from '../../store/shelf-row.ts';
+import type { ShelfRow } from '../../store/kept/shelf-row.ts';
 import { Icon } from '../controls/icon.tsx';
 import { short } from '../figures/format.ts';
 import { RowLoaf } from '../figures/loaf/row-loaf.tsx';

@@ -1,6 +1,6 @@
 /** The tags of one kept dish, typed with commas between. */
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import type { ShelfRow } from '../../store/shelf-row.ts';
+import type { ShelfRow } from '../../store/kept/shelf-row.ts';
 import { say } from '../words/say.ts';
 
 /** As the store takes them. */

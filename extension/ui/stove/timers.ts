@@ -1,5 +1,5 @@
 /** Kitchen timers as plain values: each knows when it ends, so a reload changes nothing. */
-import type { StoveTimer } from '../../store/stove.ts';
+import type { StoveTimer } from '../../store/working/stove.ts';
 
 /** More at once than a cook has pots for; the oldest that has rung makes room. Own choice. */
 const MOST_TIMERS = 8;

@@ -7,7 +7,7 @@ import {
   type StovePage,
   type StoveTimer,
   storeStove,
-} from '../../store/stove.ts';
+} from '../../store/working/stove.ts';
 import { chime } from './chime.ts';
 import { justEnded, withoutTimer, withTimer } from './timers.ts';
 

@@ -1,7 +1,7 @@
 /** Every swap is of use: a dish takes it when a cook has its foods at home, and not those of its rivals. */
 import { describe, expect, it } from 'vitest';
 import type { Family } from '../../../engine/model.ts';
-import { limitsOf } from '../../../engine/plan/dish/family-limits.ts';
+import { limitsOf } from '../../../engine/plan/dish/family/family-limits.ts';
 import { SWAP_RULES, type SwapRule } from '../../../engine/plan/dish/swap-rules.ts';
 import { foods, plan, type Sample } from '../build.ts';
 import { samplesFor, titlesFor } from './knowledge-samples.ts';

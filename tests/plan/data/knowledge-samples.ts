@@ -1,7 +1,7 @@
 /** A made-up dish for every swap: a food it replaces, in a family it is for, under a title it needs. */
 import { DEFAULT_GOALS, FAMILIES, type Family } from '../../../engine/model.ts';
 import classes from '../../../engine/plan/data/classes.json' with { type: 'json' };
-import { isDoughFamily, limitsOf } from '../../../engine/plan/dish/family-limits.ts';
+import { isDoughFamily, limitsOf } from '../../../engine/plan/dish/family/family-limits.ts';
 import { netPerGram } from '../../../engine/plan/dish/food-figures.ts';
 import { usualRole } from '../../../engine/plan/dish/roles.ts';
 import { type SwapRule, suits } from '../../../engine/plan/dish/swap-rules.ts';

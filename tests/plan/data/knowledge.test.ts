@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { type Allergen, DEFAULT_GOALS, FAMILIES, type Food } from '../../../engine/model.ts';
 import classes from '../../../engine/plan/data/classes.json' with { type: 'json' };
-import { limitsOf } from '../../../engine/plan/dish/family-limits.ts';
+import { limitsOf } from '../../../engine/plan/dish/family/family-limits.ts';
 import { netPerGram } from '../../../engine/plan/dish/food-figures.ts';
 import { SWAP_RULES, type SwapRule, suits } from '../../../engine/plan/dish/swap-rules.ts';
 import { mentionsAny } from '../../../engine/plan/dish/word-search.ts';
-import { erythritolIn } from '../../../engine/plan/model/taste-rows.ts';
+import { erythritolIn } from '../../../engine/plan/model/rows/taste-rows.ts';
 import { foods } from '../build.ts';
 import { foodsOf, helped, netBrought } from './knowledge-samples.ts';
 

@@ -1,7 +1,7 @@
 /** Families and parts of recipes whose titles mislead or say little. */
 import { describe, expect, it } from 'vitest';
 import type { Family } from '../../../engine/model.ts';
-import { limitsOf } from '../../../engine/plan/dish/family-limits.ts';
+import { limitsOf } from '../../../engine/plan/dish/family/family-limits.ts';
 import { adapted, type Pasted } from '../pasted.ts';
 import rows from './titled.json' with { type: 'json' };
 

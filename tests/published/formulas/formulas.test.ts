@@ -11,8 +11,8 @@ import { roleIn } from '../../../engine/plan/dish/roles.ts';
 import type { Choice } from '../../../engine/plan/model/decisions.ts';
 import type { Change } from '../../../engine/plan/model/expressions.ts';
 import { Builder } from '../../../engine/plan/model/row-builder.ts';
-import { structureRows, waterAndFatRows } from '../../../engine/plan/model/structure-rows.ts';
-import { freezingRows, sweetRows } from '../../../engine/plan/model/taste-rows.ts';
+import { structureRows, waterAndFatRows } from '../../../engine/plan/model/rows/structure-rows.ts';
+import { freezingRows, sweetRows } from '../../../engine/plan/model/rows/taste-rows.ts';
 import { foods, ingredientsOf } from '../../plan/build.ts';
 import rows from './formulations.json' with { type: 'json' };
 

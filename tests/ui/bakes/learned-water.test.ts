@@ -8,7 +8,7 @@ import {
   type LearnedWater as Lesson,
 } from '../../../engine/index.ts';
 import { openStore, type Store } from '../../../extension/store/db.ts';
-import { listOwnFoods, saveOwnFood } from '../../../extension/store/kept-packages.ts';
+import { listOwnFoods, saveOwnFood } from '../../../extension/store/kept/kept-packages.ts';
 import type { OwnFood } from '../../../extension/store/records.ts';
 import { LearnedWater } from '../../../extension/ui/bakes/learned-water-panel.tsx';
 import { blendUs } from '../../foods/label/labels.ts';

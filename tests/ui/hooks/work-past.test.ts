@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import type { Current } from '../../../extension/store/current.ts';
+import type { Current } from '../../../extension/store/working/current.ts';
 import { type Past, recorded, redone, undone } from '../../../extension/ui/hooks/work-past.ts';
 import { adaptedPage } from '../adapted.ts';
 

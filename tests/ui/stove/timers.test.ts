@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { StoveTimer } from '../../../extension/store/stove.ts';
+import type { StoveTimer } from '../../../extension/store/working/stove.ts';
 import {
   clockText,
   justEnded,

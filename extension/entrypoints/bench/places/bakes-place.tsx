@@ -1,5 +1,5 @@
 /** The bakes of the recipe on the bench: tell of one, see what it says, take up what it asks for. */
-import { withoutLearned } from '../../../store/lesson.ts';
+import { withoutLearned } from '../../../store/kept/lesson.ts';
 import { BakeLogPart } from '../../../ui/bakes/bake-log.tsx';
 import { LearnedWater } from '../../../ui/bakes/learned-water-panel.tsx';
 import { MeterPart } from '../../../ui/bakes/meter-part.tsx';

@@ -1,7 +1,7 @@
 /** What the recipe on the bench, and kept ones beside it, need from the shops. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { listRecipes } from '../../../store/kept/saved.ts';
 import type { SavedRecipe } from '../../../store/records.ts';
-import { listRecipes } from '../../../store/saved.ts';
 import { AislePart } from '../../../ui/buy/aisle.tsx';
 import { AISLES, buyList, type Dish, type ToBuy } from '../../../ui/buy/buy-list.ts';
 import { buyText } from '../../../ui/buy/buy-text.ts';

@@ -2,9 +2,14 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Store } from '../../../store/db.ts';
 import { storageMessage } from '../../../store/failure.ts';
-import { deleteRecipe, duplicateRecipe, restoreRecipe, sayOfRecipe } from '../../../store/saved.ts';
-import { listShelf, type Shelf } from '../../../store/shelf.ts';
-import type { ShelfRow } from '../../../store/shelf-row.ts';
+import {
+  deleteRecipe,
+  duplicateRecipe,
+  restoreRecipe,
+  sayOfRecipe,
+} from '../../../store/kept/saved.ts';
+import { listShelf, type Shelf } from '../../../store/kept/shelf.ts';
+import type { ShelfRow } from '../../../store/kept/shelf-row.ts';
 import { Transfer } from '../../../ui/kept/backup.tsx';
 import { KeptList } from '../../../ui/kept/kept-list.tsx';
 import { say, sayCount } from '../../../ui/words/say.ts';

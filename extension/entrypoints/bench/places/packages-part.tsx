@@ -5,7 +5,7 @@ import {
   listOwnFoods,
   type OwnFoods,
   saveOwnFood,
-} from '../../../store/kept-packages.ts';
+} from '../../../store/kept/kept-packages.ts';
 import { OwnFoods as OwnFoodsSection } from '../../../ui/packages/own-packages.tsx';
 
 interface Props {

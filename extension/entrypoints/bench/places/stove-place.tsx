@@ -1,7 +1,7 @@
 /** The method, one step a screen, to be cooked from. */
 import { useEffect } from 'preact/hooks';
 import { browser } from 'wxt/browser';
-import { stoveKey } from '../../../store/stove.ts';
+import { stoveKey } from '../../../store/working/stove.ts';
 import { Emblem } from '../../../ui/figures/loaf/emblem.tsx';
 import { ingredientRows } from '../../../ui/recipe/lines/ingredient-rows.ts';
 import { wishedTexts } from '../../../ui/recipe/shown-amounts.ts';

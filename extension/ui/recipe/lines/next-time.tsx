@@ -1,5 +1,5 @@
 /** After a correction: whether other recipes should take this name for the same food. */
-import { aliasName } from '../../../store/aliases.ts';
+import { aliasName } from '../../../store/kept/aliases.ts';
 import type { Names } from '../../hooks/use-names.ts';
 import { say } from '../../words/say.ts';
 

@@ -1,0 +1,77 @@
+/** Rows on how much a plan may change and buy: few flours, few sweeteners, few special products. */
+import { hasTag } from '../../../foods/tags.ts';
+import type { Food } from '../../../model.ts';
+import { availabilityOf } from '../../dish/shopping.ts';
+import type { Builder } from '../row-builder.ts';
+import type { Bought, Counted, Use } from './count-rows.ts';
+
+/** Most new foods of a kind in one dish: what a cook will buy and weigh. Own choice. */
+const MOST = { flours: 2, sweeteners: 2, specialities: 4 } as const;
+
+/** Most stand-ins for one line: two half measures are more work than one whole, but flours do several things. Own choice. */
+const MOST_A_LINE = { mixed: 2, other: 1 } as const;
+
+/** Most lines changed and foods bought when the plan is to be light. Own choice. */
+const LIGHT = { lines: 2, foods: 2 } as const;
+
+function atMost(
+  b: Builder,
+  id: string,
+  max: number,
+  members: readonly { id: string }[],
+  text: string | null,
+): void {
+  if (members.length <= max) return;
+  b.row({ id, max, terms: members.map((m): [string, number] => [m.id, 1]) }, text);
+}
+
+const isFlour = (food: Food): boolean =>
+  hasTag(food, 'flour-like') || hasTag(food, 'nut-flour') || hasTag(food, 'starch');
+
+/** Few kinds of everything; of a light plan, few changes as well. What an accepted change asks for comes on top. */
+export function shoppingRows(
+  b: Builder,
+  { foods, lines, uses }: Counted,
+  asked: (food: Food) => boolean,
+  light: boolean,
+): void {
+  const bought = (of: (food: Food) => boolean): Bought[] =>
+    foods.filter(({ food }) => of(food) && !asked(food));
+  const where = (food: Food) => availabilityOf(food, b.dish.goals);
+  atMost(
+    b,
+    'new-flours',
+    MOST.flours,
+    bought((food) => isFlour(food) && where(food) !== 'cupboard'),
+    `No more than ${MOST.flours} new flours, so that it can be bought and weighed out.`,
+  );
+  atMost(
+    b,
+    'new-sweeteners',
+    MOST.sweeteners,
+    bought((food) => hasTag(food, 'sweetener') && where(food) !== 'cupboard'),
+    `No more than ${MOST.sweeteners} new sweeteners, so that it can be bought.`,
+  );
+  atMost(
+    b,
+    'new-specialities',
+    MOST.specialities,
+    bought((food) => where(food) === 'speciality'),
+    `No more than ${MOST.specialities} special products, so that it can be bought.`,
+  );
+  const isAsked = ({ choices }: Use): boolean =>
+    choices.some(({ candidate }) => candidate?.to.some(({ food }) => asked(food)));
+  for (const { part, uses: own } of lines) {
+    const counted = own.filter((use) => !isAsked(use));
+    atMost(b, `few ${part.key}`, MOST_A_LINE[part.base ? 'mixed' : 'other'], counted, null);
+  }
+  if (!light || uses.length === 0) return;
+  atMost(b, 'light-lines', LIGHT.lines, lines, null);
+  atMost(
+    b,
+    'light-foods',
+    LIGHT.foods,
+    bought((food) => where(food) !== 'cupboard'),
+    null,
+  );
+}

@@ -1,0 +1,77 @@
+/**
+ * The list of kept recipes from light rows, so that thousands open at once. Rows are written with
+ * their recipe; those that are missing or older are made anew when the list is read.
+ */
+import type { Store } from '../db.ts';
+import { SavedRecipe } from '../records.ts';
+import { ShelfRow, shelfRowOf } from './shelf-row.ts';
+
+/** Writes the row of a recipe that was just written; null for one that cannot be read. */
+export async function shelve(store: Store, id: string): Promise<ShelfRow | null> {
+  const read = SavedRecipe.safeParse(await store.recipes.get(id));
+  if (!read.success) return null;
+  const row = shelfRowOf(read.data);
+  // A row that cannot be written is made again the next time.
+  if (!store.newer) await store.shelf.put(row);
+  return row;
+}
+
+export interface Shelf {
+  /** Latest change first. */
+  rows: ShelfRow[];
+  /** Put away, latest first. */
+  bin: ShelfRow[];
+  /** Recipes on disk that cannot be read. */
+  damaged: number;
+}
+
+const byChange = (a: ShelfRow, b: ShelfRow): number => b.updatedAt - a.updatedAt;
+
+/** Id and time of change of every recipe, without reading the recipes. */
+async function changesOf(store: Store): Promise<Map<string, number>> {
+  const inOrder = store.recipes.orderBy('updatedAt');
+  const [times, ids] = await Promise.all([inOrder.keys(), inOrder.primaryKeys()]);
+  return new Map(ids.map((id, at) => [id, Number(times[at])]));
+}
+
+async function readRows(store: Store): Promise<Map<string, ShelfRow>> {
+  const kept: unknown[] = await store.shelf.toArray();
+  return new Map(
+    kept.flatMap((row) => {
+      const read = ShelfRow.safeParse(row);
+      return read.success ? [[read.data.id, read.data] as const] : [];
+    }),
+  );
+}
+
+/**
+ * The list of kept recipes. Rows whose recipe is gone are left out and taken off the shelf.
+ * @throws the storage layer's error.
+ */
+export async function listShelf(store: Store): Promise<Shelf> {
+  return store.transaction('rw', store.recipes, store.shelf, async () => {
+    const [changes, rows, all] = await Promise.all([
+      changesOf(store),
+      readRows(store),
+      store.recipes.toCollection().primaryKeys(),
+    ]);
+    const known = all.flatMap((id) => {
+      const row = rows.get(id);
+      return row && row.updatedAt === changes.get(id) ? [row] : [];
+    });
+    const fresh = new Set(known.map(({ id }) => id));
+    const made: ShelfRow[] = [];
+    for (const id of all) {
+      const row = fresh.has(id) ? null : await shelve(store, id);
+      if (row) made.push(row);
+    }
+    const here = new Set(all);
+    if (!store.newer) await store.shelf.bulkDelete([...rows.keys()].filter((id) => !here.has(id)));
+    const listed = [...known, ...made].sort(byChange);
+    return {
+      rows: listed.filter(({ deletedAt }) => deletedAt === null),
+      bin: listed.filter(({ deletedAt }) => deletedAt !== null),
+      damaged: all.length - listed.length,
+    };
+  });
+}

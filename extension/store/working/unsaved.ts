@@ -1,0 +1,128 @@
+/**
+ * What is being worked on, recipe by recipe, whether it was kept or not: the last twenty, each under an id
+ * of its own that stands in the full page's address. Held in `storage.session`, gone with the browser.
+ */
+
+import { sameWork } from '../kept/saved.ts';
+import { Current, sameRecipe } from './current.ts';
+
+/** The part of `browser.storage.session` that is used here. */
+export interface WorkArea {
+  /** One key, or everything when it is null. */
+  get(key: string | null): Promise<Record<string, unknown>>;
+  set(values: Record<string, unknown>): Promise<void>;
+  remove(keys: string[]): Promise<void>;
+}
+
+/** A recipe being worked on, as a page got it from here or put it here. */
+export interface Held {
+  id: string;
+  /** Counts up with every write, over all recipes: what is newest needs no clock. */
+  turn: number;
+  current: Current;
+}
+
+/** Recipes held at most; the one touched longest ago goes first. */
+export const MOST_HELD = 20;
+
+const PREFIX = 'work:';
+
+function heldOf(key: string, value: unknown): Held | null {
+  const { turn, current } = (value ?? {}) as { turn?: unknown; current?: unknown };
+  const read = Current.safeParse(current);
+  if (!read.success || typeof turn !== 'number') return null;
+  return { id: key.slice(PREFIX.length), turn, current: read.data };
+}
+
+/** Everything held, newest first; what is damaged is left out. */
+export async function listWork(area: WorkArea): Promise<Held[]> {
+  const held = Object.entries(await area.get(null)).flatMap(([key, value]) => {
+    const one = key.startsWith(PREFIX) ? heldOf(key, value) : null;
+    return one ? [one] : [];
+  });
+  return held.sort((a, b) => b.turn - a.turn);
+}
+
+/** The work with this id, or null when it is not held any more. */
+export async function loadWork(area: WorkArea, id: string): Promise<Held | null> {
+  const key = PREFIX + id;
+  return heldOf(key, (await area.get(key))[key]);
+}
+
+/** What was done last with this recipe as read from its page, or null. */
+export async function findWork(area: WorkArea, recipe: Current['recipe']): Promise<Held | null> {
+  return (await listWork(area)).find(({ current }) => sameRecipe(current.recipe, recipe)) ?? null;
+}
+
+/** An id for a recipe: the same text always gets the same one (FNV-1a of 32 bits, twice). */
+export function workId(recipe: Current['recipe']): string {
+  const text = JSON.stringify(recipe);
+  let forth = 0x811c9dc5;
+  let back = 0x811c9dc5;
+  for (let at = 0; at < text.length; at += 1) {
+    forth = Math.imul(forth ^ text.charCodeAt(at), 0x01000193);
+    back = Math.imul(back ^ text.charCodeAt(text.length - 1 - at), 0x01000193);
+  }
+  return (forth >>> 0).toString(36) + (back >>> 0).toString(36);
+}
+
+/** An id that nothing is held under, made from the recipe's. */
+function freeId(recipe: Current['recipe'], held: readonly Held[]): string {
+  const taken = new Set(held.map(({ id }) => id));
+  const base = workId(recipe);
+  let id = base;
+  for (let count = 2; taken.has(id); count += 1) id = `${base}-${count}`;
+  return id;
+}
+
+/** The id of work in just this state, so that opening a recipe again and again holds it once. */
+const twinOf = (current: Current, held: readonly Held[]): string | null =>
+  held.find((one) => one.current.savedId === current.savedId && sameWork(one.current, current))
+    ?.id ?? null;
+
+/**
+ * Holds a state. `known` is what this page loaded or stored last, null for a recipe that is opened for the
+ * first time. When another page has written the same work in between, this one goes on under an id of its
+ * own, so that neither loses what it did. Resolves with what is held now.
+ * @throws the storage layer's error, as when there is no room; nothing is changed then.
+ */
+export async function storeWork(
+  area: WorkArea,
+  current: Current,
+  known: Held | null,
+): Promise<Held> {
+  const held = await listWork(area);
+  const here = known && held.find(({ id }) => id === known.id);
+  const own = known !== null && (here === undefined || here?.turn === known.turn);
+  const id = own ? known.id : (twinOf(current, held) ?? freeId(current.recipe, held));
+  const turn = (held[0]?.turn ?? 0) + 1;
+  await area.set({ [PREFIX + id]: { turn, current } });
+  const others = held.filter((one) => one.id !== id);
+  const old = others.slice(MOST_HELD - 1).map((one) => PREFIX + one.id);
+  if (old.length > 0) await area.remove(old);
+  return { id, turn, current };
+}
+
+/** Holds what one page works on, one state after the other in the order they came. */
+export interface WorkHolder {
+  /** @throws the storage layer's error; a later state is held all the same. */
+  hold(current: Current): Promise<Held>;
+}
+
+/** A holder for a page that started with `start`; another recipe on the same page begins anew. */
+export function workHolder(area: WorkArea, start: Held | null): WorkHolder {
+  let known = start;
+  let last: Promise<unknown> = Promise.resolve();
+  const store = async (current: Current): Promise<Held> => {
+    const other = known !== null && !sameRecipe(known.current.recipe, current.recipe);
+    known = await storeWork(area, current, other ? null : known);
+    return known;
+  };
+  return {
+    hold(current) {
+      const held = last.then(() => store(current));
+      last = held.catch(() => {});
+      return held;
+    },
+  };
+}

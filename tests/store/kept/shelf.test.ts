@@ -1,0 +1,118 @@
+import 'fake-indexeddb/auto';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { openStore, type Store } from '../../../extension/store/db.ts';
+import {
+  deleteRecipe,
+  duplicateRecipe,
+  getRecipe,
+  restoreRecipe,
+  saveRecipe,
+  sayOfRecipe,
+} from '../../../extension/store/kept/saved.ts';
+import { listShelf } from '../../../extension/store/kept/shelf.ts';
+import { exportBackup, importBackup } from '../../../extension/store/kept/transfer.ts';
+import { sampleRecipe, sampleWork } from '../sample.ts';
+
+let store: Store;
+let count = 0;
+
+beforeEach(() => {
+  count += 1;
+  store = openStore(() => {}, `shelf-${count}`);
+});
+
+afterEach(async () => {
+  await store.delete();
+});
+
+const kept = (title: string, now: number) =>
+  saveRecipe(store, sampleWork({ recipe: sampleRecipe({ title, url: null }) }), null, now);
+
+const titles = async () => (await listShelf(store)).rows.map(({ title }) => title);
+
+describe('the shelf', () => {
+  it('lists what is kept, latest first, with its figures', async () => {
+    const { id, adaptation } = await kept('First loaf', 1);
+    await kept('Second loaf', 2);
+    const { rows, bin, damaged } = await listShelf(store);
+    expect(rows.map(({ title }) => title)).toEqual(['Second loaf', 'First loaf']);
+    expect([bin.length, damaged]).toEqual([0, 0]);
+    const first = rows.find((row) => row.id === id);
+    expect(first?.figures).toEqual({
+      beforeG: adaptation?.before.perServing.netCarbsG?.best,
+      afterG: adaptation?.after.perServing.netCarbsG?.best,
+      highG: adaptation?.after.perServing.netCarbsG?.high,
+      budgetG: adaptation?.goals.budgetG,
+    });
+    expect(first?.words).toContain('bread flour');
+  });
+
+  it('follows every change: put away, brought back, tags, copies', async () => {
+    const { id } = await kept('Loaf', 1);
+    await deleteRecipe(store, id, 5);
+    expect((await listShelf(store)).bin.map((row) => row.id)).toEqual([id]);
+    await restoreRecipe(store, id);
+    await sayOfRecipe(store, id, { tags: ['for guests'], worked: true });
+    const [row] = (await listShelf(store)).rows;
+    expect(row?.tags).toEqual(['for guests']);
+    expect(row?.worked).toBe(true);
+    expect(row?.words).toContain('for guests');
+    const copy = await duplicateRecipe(store, id, 9);
+    expect(await titles()).toEqual(['Loaf', 'Loaf']);
+    expect(copy?.worked).toBe(false);
+    expect((await getRecipe(store, id))?.worked).toBe(true);
+  });
+
+  it('keeps tags when the recipe is kept again', async () => {
+    const { id } = await kept('Loaf', 1);
+    await sayOfRecipe(store, id, { tags: ['bread'] });
+    await saveRecipe(store, sampleWork({ corrections: { '0': { grams: 480 } } }), id, 2);
+    expect((await getRecipe(store, id))?.tags).toEqual(['bread']);
+  });
+
+  it('is made anew where rows are missing, old or damaged, and drops rows without a recipe', async () => {
+    const { id } = await kept('Loaf', 1);
+    await kept('Cake', 2);
+    await store.shelf.clear();
+    expect(await titles()).toEqual(['Cake', 'Loaf']);
+    await store.shelf.update(id, { title: 'Wrong', updatedAt: 0 });
+    await store.table('shelf').put({ id: 'nobody', title: 7 });
+    await store.table('shelf').put({ ...(await store.shelf.get(id)), id: 'gone' });
+    expect(await titles()).toEqual(['Cake', 'Loaf']);
+    expect(await store.shelf.get('gone')).toBeUndefined();
+  });
+
+  it('counts recipes that cannot be read, and removes none', async () => {
+    await kept('Loaf', 1);
+    await store.table('recipes').put({ id: 'broken', updatedAt: 3, recipe: 'no recipe' });
+    const { rows, damaged } = await listShelf(store);
+    expect([rows.length, damaged]).toEqual([1, 1]);
+    expect(await store.recipes.count()).toBe(2);
+  });
+
+  it('shows what a file brings in', async () => {
+    await kept('Loaf', 1);
+    const file = await exportBackup(store, 10);
+    const other = openStore(() => {}, `shelf-other-${count}`);
+    expect((await importBackup(other, file)).ok).toBe(true);
+    expect((await listShelf(other)).rows.map(({ title }) => title)).toEqual(['Loaf']);
+    await other.delete();
+  });
+
+  it('reads thousands without reading their recipes', async () => {
+    const { id } = await kept('Loaf', 1);
+    const row = await store.shelf.get(id);
+    const recipe = await store.recipes.get(id);
+    const many = Array.from({ length: 2000 }, (_, n) => `r${n}`);
+    if (!row || !recipe) throw new Error('nothing was kept');
+    await store.recipes.bulkPut(many.map((one) => ({ ...recipe, id: one })));
+    await store.shelf.bulkPut(many.map((one) => ({ ...row, id: one })));
+    let read = 0;
+    store.recipes.hook('reading', (one) => {
+      read += 1;
+      return one;
+    });
+    expect((await listShelf(store)).rows).toHaveLength(2001);
+    expect(read).toBe(0);
+  });
+});
