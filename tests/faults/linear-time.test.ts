@@ -127,6 +127,19 @@ function timeOf({ run }: Work, text: string): number {
 const TOO_SHORT_MS = 40;
 /** Twice the text in at most this much more time; four times would be a square. */
 const MOST_GROWTH = 3;
+/** Looks before a growth is believed: a collection of garbage in one of them is no growth. */
+const LOOKS = 4;
+
+/** Least growth of several looks, the last of them only where the ones before were too large. */
+function growthOf(work: Work, atom: string): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let look = 0; look < LOOKS && least > MOST_GROWTH; look++) {
+    const long = timeOf(work, repeated(atom, 2 * work.length));
+    if (long < TOO_SHORT_MS) return 1;
+    least = Math.min(least, long / timeOf(work, repeated(atom, work.length)));
+  }
+  return least;
+}
 
 describe('time grows with the length of', () => {
   it.each(Object.entries(WORKS))(
@@ -134,12 +147,8 @@ describe('time grows with the length of', () => {
     (_, work) => {
       work.run('1 cup flour');
       const slow = ATOMS.flatMap((atom) => {
-        const long = timeOf(work, repeated(atom, 2 * work.length));
-        if (long < TOO_SHORT_MS) return [];
-        const growth = long / timeOf(work, repeated(atom, work.length));
-        return growth > MOST_GROWTH
-          ? [`${JSON.stringify(atom)}: ${long.toFixed(0)} ms, ${growth.toFixed(1)} times`]
-          : [];
+        const growth = growthOf(work, atom);
+        return growth > MOST_GROWTH ? [`${JSON.stringify(atom)}: ${growth.toFixed(1)} times`] : [];
       });
       expect(slow).toEqual([]);
     },

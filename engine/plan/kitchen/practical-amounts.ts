@@ -221,6 +221,9 @@ const originalOf = (dish: Dish, section: Section): Amount[] =>
 const sodium = (amounts: readonly Amount[]): number =>
   total(amounts, (a) => ((a.food.per100g.sodiumMg ?? 0) / 100) * a.eaten);
 
+/** Step in which salt is taken off, g. Own choice. */
+const HALF_GRAM = 0.5;
+
 /** Half grams of salt less while a yeast dough has more sodium than before, down to the family's least salt. */
 function withSalt(amounts: Amount[], section: Section, dish: Dish): Amount[] {
   const floor = section.limits.yeast ? (section.limits.saltPct?.min ?? 0) : 0;
@@ -230,8 +233,10 @@ function withSalt(amounts: Amount[], section: Section, dish: Dish): Amount[] {
     const salt = now.find(
       (a) => a.role === 'salt' && a.origin === 'kept' && !dish.goals.pinned.includes(a.key ?? ''),
     );
-    if (!salt || salt.grams - 0.5 < (floor * section.flourBase) / 100) return now;
-    now = now.map((a) => (a === salt ? { ...a, grams: tidy(a.grams - 0.5) } : a));
+    // A spoon's mass is no half gram, what is weighed is one.
+    const less = salt ? down(salt.grams - HALF_GRAM, HALF_GRAM) : 0;
+    if (!salt || less < (floor * section.flourBase) / 100) return now;
+    now = now.map((a) => (a === salt ? { ...a, grams: less } : a));
   }
   return now;
 }
