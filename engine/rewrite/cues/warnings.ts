@@ -1,3 +1,8 @@
+/** Whether the dish has what the warning is about: a cream without egg white makes no meringue. */
+const hasNeeded = ({ needs }: Warning, { ingredients }: CueContext): boolean =>
+  needs === undefined ||
+  ingredients.some(({ match }) => match !== null && isListed(match.foodId, needs));
+
 /** Whether a step, or the one before it, takes what a warning says is cut; true when no step names it. */
 function isTakenNear({ cut }: Warning, { mentions, course }: CueContext, at: number): boolean {
   const steps = mentions
@@ -25,6 +30,8 @@ interface Warning {
   /** Tags and ids of foods, one of which stands in; any when absent. */
   by?: string[];
   kept: number;
+  /** Tags and ids of foods, one of which the part must have had. */
+  needs?: string[];
   words: string;
   /** The step, or the one before it, must take what is cut. */
   here?: boolean;
@@ -40,6 +47,7 @@ export function warningsFor({ context, texts }: PartMethod): Insertion[] {
   const found: Insertion[] = [];
   for (const warning of warnings as Warning[]) {
     if (warning.families && !isFor(warning.families, context.plan.family.id)) continue;
+    if (!hasNeeded(warning, context)) continue;
     const words = new RegExp(warning.words, 'i');
     const near = (at: number): boolean =>
       warning.here !== true || isTakenNear(warning, context, at);

@@ -81,8 +81,8 @@ function partInsertions(
 /**
  * The method with new names and amounts, temperatures in both scales (and gas marks where the recipe
  * uses them), and the handling that the new ingredients call for, marked with the reason. Each part of a
- * dish has the handling of its own. A step the plan does not touch keeps its words. No steps are made up
- * for a recipe without a method, except what the new foods need.
+ * dish has the handling of its own. A step the plan does not touch keeps its words. A recipe without a
+ * method gets no handling: loose hints would read as if they were the whole of it. Accepted changes stay.
  */
 export function rewriteSteps(
   recipe: Recipe,
@@ -121,7 +121,9 @@ export function rewriteSteps(
   );
   const statesOven = original.some((text) => withLowerOven(text) !== text);
   const all = [
-    ...methods.flatMap((method) => partInsertions(method, statesOven, own)),
+    ...(own.length === 0
+      ? []
+      : methods.flatMap((method) => partInsertions(method, statesOven, own))),
     ...adjustedSteps(base.adjustments, searched).map(words === null ? (one) => one : inEnglish),
   ].map((one) => ({ ...one, step: { ...one.step, after: scaled(one.step.after) } }));
   // English steps, none of them within a step, in a method of a language that has no words of its own.

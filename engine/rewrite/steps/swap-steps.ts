@@ -21,26 +21,51 @@ const own = (swap: Swap, ingredients: readonly Ingredient[]): Ingredient | undef
 interface Handling {
   swap: Swap;
   method: string;
+  /** Whether each clause of the method holds for this dish. */
+  holds: readonly boolean[];
   mention: Mention | undefined;
   old: string;
 }
 
-function handlingOf(swap: Swap, { mentions, ingredients }: CueContext): Handling {
+const BAKES = /\b(?:bake|baked|baking|oven|roast(?:ed|ing)?)\b/i;
+
+/** Clauses that hold for the dish: nothing is baked longer that no oven sees. */
+const clausesThatHold = (method: string, whole: string): boolean[] =>
+  method
+    .split(/;\s*/)
+    .map((clause) => !/\bbake \d+ minutes longer\b/i.test(clause) || BAKES.test(whole));
+
+/** A handling without the clauses that do not hold. */
+function heldClauses(text: string, holds: readonly boolean[]): string {
+  if (holds.every(Boolean)) return text;
+  const clauses = text.split(/;\s*/);
+  if (clauses.length !== holds.length) return text;
+  const kept = clauses
+    .filter((_, at) => holds[at])
+    .join('; ')
+    .trim();
+  return kept === '' || /[.!]$/.test(kept) ? kept : `${kept}.`;
+}
+
+function handlingOf(swap: Swap, { mentions, ingredients, method: said }: CueContext): Handling {
   const mention = mentions.find(({ ingredient }) => ingredient.key === swap.key);
   const { method = '' } = swap;
   // Words about the food that is left out altogether hold no more.
   const speaksOfGone =
     mention !== undefined && swap.keptGrams <= 0 && namePattern(mention).test(method);
+  const kept = speaksOfGone ? '' : method;
   return {
     swap,
-    method: speaksOfGone ? '' : method,
+    method: kept,
+    holds: clausesThatHold(kept, said),
     mention,
     old: own(swap, ingredients)?.item.name ?? swap.from?.food ?? '',
   };
 }
 
 /** 'Eggplant, in place of the lasagne sheets: slice it'; 'Make the curd, in place of ..., of egg and butter: stir it'. */
-function englishText({ swap, method, mention, old }: Handling): string | null {
+function englishText({ swap, method: whole, holds, mention, old }: Handling): string | null {
+  const method = heldClauses(whole, holds);
   const list = listOf([...new Set(swap.to.map(({ food }) => shortName(food)))]);
   const name = mention?.newName;
   const lower = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
@@ -53,9 +78,11 @@ function englishText({ swap, method, mention, old }: Handling): string | null {
 }
 
 /** The same in another language; null where its handling has not been put into it. */
-function localText({ swap, method, old }: Handling, words: MethodWords): string | null {
-  const local = localHandling(method, words);
-  if (local === null) return null;
+function localText({ swap, method, holds, old }: Handling, words: MethodWords): string | null {
+  const whole = localHandling(method, words);
+  if (whole === null) return null;
+  const local = heldClauses(whole, holds);
+  if (local === '') return null;
   const names = swap.to.map(({ foodId, food }) => localFoodName(foodId, words) ?? shortName(food));
   const frame = swap.keptGrams > 0 ? words.swaps.partly : words.swaps.instead;
   return capital(

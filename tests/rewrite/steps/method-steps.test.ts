@@ -478,7 +478,7 @@ describe('warnings', () => {
     ['creamed cake', 'Beat the butter and sugar until pale.', /takes up less air|butter takes/],
   ])('of %s', (_, text, pattern) => {
     const family = /cake/.test(_) ? 'cake' : 'sweet-sauce';
-    const steps = rewrite(makeRecipe('Any', ['100 g sugar'], [text]), (read) =>
+    const steps = rewrite(makeRecipe('Any', ['100 g sugar', '3 egg whites'], [text]), (read) =>
       makePlan(family, read, [{ key: '0', kept: 0, to: [['allulose', 100, 'sweetness']] }]),
     );
     expect(textsOf(steps, 'inserted').join(' ')).toMatch(pattern);

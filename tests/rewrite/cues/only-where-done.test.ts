@@ -1,0 +1,89 @@
+/** Handling is told only where the method does what it is about. */
+import { describe, expect, it } from 'vitest';
+import type { Family, Recipe } from '../../../engine/model.ts';
+import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
+import { type Change, foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
+
+/** The whole method after one change of the first line. */
+function told(recipe: Recipe, family: Family, to: Change['to'], method?: string): string {
+  const read = understand(recipe);
+  const plan = makePlan(family, read, [{ key: '0', kept: 0, to }]);
+  const swaps = plan.swaps.map((swap) => (method === undefined ? swap : { ...swap, method }));
+  return rewriteRecipe(recipe, read, { ...plan, swaps }, { foods, region: 'us' })
+    .steps.map(({ after }) => after)
+    .join('\n');
+}
+
+describe('a page without a method', () => {
+  it('gets no loose steps', () => {
+    const pie = (steps: string[]): Recipe =>
+      makeRecipe('Squash tart', ['200 g flour', '120 g butter', '3 eggs'], steps);
+    const almonds: Change['to'] = [['almond-flour', 180]];
+    expect(told(pie(['Mix the flour and butter and bake.']), 'pie-crust', almonds)).toMatch(
+      /almond flour/,
+    );
+    expect(told(pie([]), 'pie-crust', almonds)).toBe('');
+  });
+});
+
+describe('a longer bake', () => {
+  const METHOD =
+    'Add a teaspoon of lemon or cream of tartar for each 500 g; bake 10 minutes longer.';
+  const chayote: Change['to'] = [['chayote', 300]];
+  const pears = (step: string, language = 'en'): Recipe => ({
+    ...makeRecipe('Pears', ['300 g pears'], [step]),
+    language,
+  });
+
+  it('is told for what is baked', () => {
+    expect(told(pears('Bake the pears for 20 minutes.'), 'other', chayote, METHOD)).toMatch(
+      /each 500 g; bake 10 minutes longer\./,
+    );
+  });
+
+  it('is not told for what is eaten raw, in any language', () => {
+    const raw = told(pears('Toss the pears with the leaves.'), 'other', chayote, METHOD);
+    expect(raw).toMatch(/cream of tartar for each 500 g\./);
+    expect(raw).not.toMatch(/longer/);
+    const german = told(pears('Die Birnen unterheben.', 'de'), 'other', chayote, METHOD);
+    expect(german).toMatch(/Weinstein zugeben\./);
+    expect(german).not.toMatch(/länger/);
+  });
+});
+
+describe('the warning of meringue', () => {
+  const sweet: Change['to'] = [['powdered-erythritol', 100, 'sweetness']];
+  const cream = (first: string): Recipe => ({
+    ...makeRecipe('Creme', ['100 g sugar', first], ['Alles mit dem Zucker steif schlagen.']),
+    language: 'de',
+  });
+
+  it('stands where egg white is whipped and not where only cream is', () => {
+    expect(told(cream('3 egg whites'), 'other', sweet)).toMatch(/Baiser/);
+    expect(told(cream('400 ml heavy cream'), 'other', sweet)).not.toMatch(/Baiser/);
+  });
+});
+
+describe('the heat for a coating that browns fast', () => {
+  const coated = (step: string): string =>
+    told(makeRecipe('Slices', ['100 g breadcrumbs', '4 pork cutlets'], [step]), 'breaded-food', [
+      ['almond-flour', 100],
+    ]);
+
+  it('is that of the fat where something is fried in it', () => {
+    expect(coated('Coat with the breadcrumbs and fry in hot oil.')).toMatch(/Keep the fat at/);
+  });
+
+  it('is that of the oven where it is hot and nothing is fried', () => {
+    const hot = coated('Coat with the breadcrumbs and bake at 220 °C for 20 minutes.');
+    expect(hot).toMatch(/In the oven 200 °C \(390 °F\) at most/);
+    expect(hot).not.toMatch(/fat at/);
+  });
+
+  it('is none of fat in an air fryer', () => {
+    expect(coated('Coat with the breadcrumbs and air fry for 12 minutes.')).not.toMatch(/fat at/);
+    expect(coated('Coat with the breadcrumbs. Use an air-fryer for 12 minutes.')).not.toMatch(
+      /fat at/,
+    );
+  });
+});
