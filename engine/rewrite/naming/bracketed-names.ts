@@ -4,15 +4,31 @@
  */
 import type { FoodTable } from '../../foods/index.ts';
 import type { PlannedItem } from '../../model.ts';
+import { parseLine } from '../../parse/index.ts';
 import { joinedWith, keyed, localFoodName, type MethodWords } from '../languages/method-words.ts';
 import { kitchenGrams } from '../lines/written-amounts.ts';
 import { boiledOf } from '../steps/boils-as.ts';
 import type { UsedSoFar } from '../steps/used-so-far.ts';
+import { shareNamed } from './amounts-in-steps.ts';
 import type { Mention } from './mention.ts';
 import { shortName } from './method-names.ts';
 import { END, literal, START } from './name-patterns.ts';
+import { inPart, type Stated, statesAmount } from './owners.ts';
 
-const AMOUNT = String.raw`(?<amount>\d+(?:[.,]\d+)?\s*(?:g|kg|ml|cl|dl|l)\b\s*(?:de |d'|d’|di |van |von )?)?`;
+/** A number and at most four words at the end of a text: '20 grammes de ', '2 cuillères à soupe d’'. */
+const AMOUNT_BEFORE =
+  /(?<![\p{L}\p{N}])(?:\d+(?:[.,/]\d+)?|[¼-¾⅐-⅞])\s{0,2}[¼-¾⅐-⅞]?\s{0,2}(?:\p{L}{1,12}(?:\.\s{0,2}|\s{1,2}|['’])){0,4}$/u;
+
+/** The amount that stands in front of a name; null when none does, or it is one of another thing. */
+function statedBefore(before: string, name: string, { tag }: MethodWords): Stated | null {
+  const lead = AMOUNT_BEFORE.exec(before.slice(-60))?.[0];
+  if (lead === undefined) return null;
+  const { items } = parseLine(`${lead}${name}`, { language: tag });
+  const [item] = items;
+  const [amount] = item?.amounts ?? [];
+  if (items.length !== 1 || item?.name.toLowerCase() !== name.toLowerCase()) return null;
+  return amount === undefined ? null : { quantity: amount.quantity, unit: amount.unit };
+}
 
 /** A planned food by its name in the language; by its English one where that is not known. */
 export const foreignName = (item: PlannedItem, words: MethodWords): string =>
@@ -24,67 +40,103 @@ const decimal = (grams: number): string => String(Math.round(grams * 100) / 100)
 function weighed(
   item: PlannedItem,
   { ingredient }: Mention,
-  words: MethodWords,
-  foods: FoodTable,
+  share: number,
+  { words, foods }: { words: MethodWords; foods: FoodTable },
 ): string {
   const food = foods.byId(item.foodId);
-  const grams = food === null ? item.grams : kitchenGrams(food, item.grams, item.role);
+  const mass = item.grams * share;
+  const grams = food === null ? mass : kitchenGrams(food, mass, item.role);
   const own = item.foodId === ingredient.match?.foodId;
   return `${decimal(grams)} g ${own ? ingredient.item.name : foreignName(item, words)}`;
+}
+
+interface RemarkContext {
+  words: MethodWords;
+  foods: FoodTable;
+  boils: boolean;
 }
 
 /** What stands in brackets behind an ingredient's name; null when nothing need be said. */
 function remark(
   mention: Mention,
-  stated: boolean,
+  { share, stated }: { share: number; stated: boolean },
   fresh: readonly PlannedItem[],
-  { words, foods, boils }: { words: MethodWords; foods: FoodTable; boils: boolean },
+  context: RemarkContext,
 ): string | null {
   const { changed, items, newName } = mention;
-  const additions = fresh.map((item) => `+ ${weighed(item, mention, words, foods)}`);
+  const { words, boils } = context;
+  const additions = fresh.map((item) => `+ ${weighed(item, mention, 1, context)}`);
   const withAdditions = (text: string): string => [text, ...additions].join(' ');
   // What stands in for pasta or rice and is not boiled has no place in the pot.
   const unboiled = boils && boiledOf(mention)?.length === 0;
   if (changed && (items.length === 0 || unboiled)) return words.leaveOut;
   if (changed && newName !== null && newName !== 'flours') {
-    const list = items.map((item) => weighed(item, mention, words, foods));
+    const list = items.map((item) => weighed(item, mention, share, context));
     return withAdditions(`${words.now} ${joinedWith(list, words.and)}`);
   }
   if (changed && stated) {
-    const grams = items.reduce((sum, item) => sum + item.grams, 0);
+    const grams = items.reduce((sum, item) => sum + item.grams, 0) * share;
     return withAdditions(`${words.now} ${decimal(Math.round(grams * 10) / 10)} g`);
   }
   return additions.length > 0 ? additions.join(' ') : null;
 }
 
-/** The step with remarks behind changed ingredients, and which of them it names. Each remark once a step. */
+/** Mentions by name. */
+function byName(mentions: readonly Mention[]): Map<string, Mention[]> {
+  const owners = new Map<string, Mention[]>();
+  for (const mention of mentions)
+    for (const name of mention.names) owners.set(name, [...(owners.get(name) ?? []), mention]);
+  return owners;
+}
+
+/** The one a name means: the line with the amount in front of it, else a changed line of the part made here. */
+function ownerOf(
+  all: readonly Mention[],
+  stated: Stated | null,
+  part: number | null,
+): Mention | null {
+  const same = stated === null ? [] : all.filter((mention) => statesAmount(mention, stated));
+  if (same.length === 1) return same[0] ?? null;
+  const own = inPart(all, { part });
+  // Of lines of one name, an amount means one that has as much.
+  const enough =
+    stated === null || own.length < 2
+      ? own
+      : own.filter((mention) => shareNamed(mention, stated.quantity, stated.unit) !== null);
+  return enough.find(({ changed }) => changed) ?? enough[0] ?? null;
+}
+
+/** The step with remarks behind changed ingredients, and which of them it names. Each remark once a step; amounts each get their own. */
 export function renameForeign(
   text: string,
   mentions: readonly Mention[],
   context: { words: MethodWords; foods: FoodTable; used: UsedSoFar },
+  partAt: (at: number) => number | null = () => null,
 ): { text: string; named: Mention[] } {
-  const owners = new Map<string, Mention>();
-  for (const mention of mentions)
-    for (const name of mention.names)
-      if (!owners.has(name) || (mention.changed && !owners.get(name)?.changed))
-        owners.set(name, mention);
+  const owners = byName(mentions);
   const names = [...owners.keys()].sort((a, b) => b.length - a.length);
   if (names.length === 0) return { text, named: [] };
   const pattern = new RegExp(
-    `${START}${AMOUNT}(?<name>${names.map(literal).join('|')})(?:[esnx]|en|er)?${END}`,
+    `${START}(?<name>${names.map(literal).join('|')})(?:[esnx]|en|er)?${END}`,
     'giu',
   );
   const named = new Set<Mention>();
   const boils = /\bboil\b/.test(keyed(text, context.words));
   const renamed = text.replace(pattern, (...found) => {
     const whole = found[0] as string;
-    const groups = found.at(-1) as { amount?: string; name: string };
-    const mention = owners.get(groups.name.toLowerCase());
-    if (mention === undefined || named.has(mention)) return whole;
+    const { name } = found.at(-1) as { name: string };
+    const at = found.at(-3) as number;
+    const stated = statedBefore(text.slice(0, at), whole, context.words);
+    const mention = ownerOf(owners.get(name.toLowerCase()) ?? [], stated, partAt(at));
+    if (mention === null) return whole;
+    const share = stated === null ? null : shareNamed(mention, stated.quantity, stated.unit);
+    if (named.has(mention) && share === null) return whole;
     named.add(mention);
+    if (share !== null) context.used.use(mention, share);
     const fresh = context.used.takeAdditions(mention);
-    const text = remark(mention, groups.amount !== undefined, fresh, { ...context, boils });
-    return text === null ? whole : `${whole} (${text})`;
+    const said = { share: share ?? 1, stated: stated !== null };
+    const put = remark(mention, said, fresh, { ...context, boils });
+    return put === null ? whole : `${whole} (${put})`;
   });
   return { text: renamed, named: [...named] };
 }

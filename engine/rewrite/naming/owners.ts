@@ -47,6 +47,12 @@ const COATING = /\b(dip|dredge|coat|toss the|dust the)\b/i;
 
 const norm = (title: string | null): string => (title ?? '').toLowerCase().replace(/^for the /, '');
 
+/** An amount in the method's words. */
+export interface Stated {
+  quantity: number;
+  unit: string | null;
+}
+
 /** Where a name stands: the sentence and step around it, the heading above, and every ingredient of the recipe. */
 export interface Place {
   sentence: string;
@@ -55,7 +61,7 @@ export interface Place {
   /** The place of the part that is made here among the plan's; null when it cannot be told. */
   part: number | null;
   /** The amount in front of the name; null when there is none. */
-  amount: { quantity: number; unit: string | null } | null;
+  amount: Stated | null;
   mentions: readonly Mention[];
 }
 
@@ -97,19 +103,21 @@ function byRole(own: readonly Mention[], sentence: string): Mention | undefined 
 }
 
 /** Those of the part that is made here; all of them when it has none of them. */
-function inPart(own: readonly Mention[], { part }: Place): readonly Mention[] {
+export function inPart(own: readonly Mention[], { part }: Pick<Place, 'part'>): readonly Mention[] {
   const here = part === null ? [] : own.filter((mention) => mention.part === part);
   return here.length > 0 ? here : own;
 }
 
+/** Whether the ingredient's line states just this amount. */
+export const statesAmount = ({ ingredient }: Mention, stated: Stated): boolean =>
+  ingredient.item.amounts.some(
+    ({ quantity, unit }) => unit === stated.unit && Math.abs(quantity - stated.quantity) < 0.01,
+  );
+
 /** The one whose line states the amount in front of the name. */
 function byAmount(own: readonly Mention[], { amount }: Place): Mention | undefined {
   if (amount === null) return undefined;
-  const same = own.filter(({ ingredient }) =>
-    ingredient.item.amounts.some(
-      ({ quantity, unit }) => unit === amount.unit && Math.abs(quantity - amount.quantity) < 0.01,
-    ),
-  );
+  const same = own.filter((mention) => statesAmount(mention, amount));
   return same.length === 1 ? same[0] : undefined;
 }
 

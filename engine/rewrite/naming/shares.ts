@@ -2,6 +2,7 @@
 
 const UNITS: Record<string, string> = {
   gram: 'g',
+  gramme: 'g',
   tablespoon: 'tbsp',
   teaspoon: 'tsp',
   ounce: 'oz',

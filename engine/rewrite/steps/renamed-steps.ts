@@ -46,11 +46,14 @@ const rewritten = (
 
 function foreignStep(
   step: Recipe['steps'][number],
+  parts: StepParts | undefined,
   { words, foods, mentions }: MethodContext,
   used: UsedSoFar,
 ): RenamedStep | null {
   if (words === null) return null;
-  const { text, named } = renameForeign(step.text, mentions, { words, foods, used });
+  const { text, named } = renameForeign(step.text, mentions, { words, foods, used }, (at) =>
+    parts === undefined ? null : partAt(parts, at),
+  );
   return { step: rewritten(step, text, whyChanged(named, words)), named };
 }
 
@@ -86,6 +89,7 @@ export function renamedSteps(
   used: UsedSoFar,
 ): RenamedStep[] {
   return steps.map(
-    (step, at) => foreignStep(step, context, used) ?? englishStep(step, parts[at], context, used),
+    (step, at) =>
+      foreignStep(step, parts[at], context, used) ?? englishStep(step, parts[at], context, used),
   );
 }

@@ -1,0 +1,81 @@
+/** Amounts in methods of other languages: each belongs to one line, and says what is used of it now. */
+import { describe, expect, it } from 'vitest';
+import type { Recipe } from '../../../engine/model.ts';
+import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
+import { weighRecipe } from '../../../engine/walk.ts';
+import { type Change, foods, makePlan, makeRecipe } from '../fixtures.ts';
+
+function method(
+  language: string,
+  lines: string[],
+  steps: string[],
+  changes: readonly Change[],
+): string[] {
+  const recipe: Recipe = { ...makeRecipe('Essai', lines, steps), language };
+  const read = weighRecipe(recipe);
+  const plan = makePlan('cake', read, changes);
+  return rewriteRecipe(recipe, read, plan, { foods, region: 'eu' }).steps.flatMap(
+    ({ before, after }) => (before === null ? [] : [after]),
+  );
+}
+
+describe('an amount in a step', () => {
+  it.each([
+    ['fr', '240 grammes de beurre', 'Fondre 240 grammes de beurre.', 'beurre (maintenant 200 g).'],
+    ['de', '240 g Butter', '240 Gramm Butter schmelzen.', 'Butter (jetzt 200 g) schmelzen.'],
+    ['es', '240 g de mantequilla', 'Fundir 240 gramos de mantequilla.', '(ahora 200 g).'],
+    ['it', '240 g di burro', 'Sciogliere 240 grammi di burro.', 'burro (ora 200 g).'],
+    ['nl', '240 g boter', 'Smelt 240 gram boter.', 'boter (nu 200 g).'],
+  ])('%s: is updated where the unit is written out', (language, line, step, end) => {
+    const [after] = method(language, [line], [step], [{ key: '0', kept: 200, to: [] }]);
+    expect(after).toContain(end);
+  });
+
+  it('takes its share of a line that is used in two places', () => {
+    const after = method(
+      'fr',
+      ['90 grammes de sucre'],
+      ['Fouetter 30 grammes de sucre.', 'Ajouter 60 grammes de sucre.'],
+      [{ key: '0', kept: 0, to: [['allulose', 120]] }],
+    );
+    expect(after).toEqual([
+      'Fouetter 30 grammes de sucre (maintenant 40 g allulose).',
+      'Ajouter 60 grammes de sucre (maintenant 80 g allulose).',
+    ]);
+  });
+
+  it('takes shares twice in one step', () => {
+    const [after] = method(
+      'fr',
+      ['90 g de sucre'],
+      ['Fouetter 30 g de sucre, puis ajouter 60 g de sucre.'],
+      [{ key: '0', kept: 0, to: [['allulose', 120]] }],
+    );
+    expect(after).toBe(
+      'Fouetter 30 g de sucre (maintenant 40 g allulose), puis ajouter 60 g de sucre (maintenant 80 g allulose).',
+    );
+  });
+
+  it('belongs to the line that states it, of two of one name', () => {
+    const after = method(
+      'fr',
+      ['200 g de sucre', '2 cuillères à soupe de sucre'],
+      ['Mélanger 200 g de sucre.', 'Saupoudrer de 2 cuillères à soupe de sucre.'],
+      [{ key: '0', kept: 0, to: [['allulose', 260]] }],
+    );
+    expect(after).toEqual([
+      'Mélanger 200 g de sucre (maintenant 260 g allulose).',
+      'Saupoudrer de 2 cuillères à soupe de sucre.',
+    ]);
+  });
+
+  it('of another food before a name is none of the name', () => {
+    const [after] = method(
+      'fr',
+      ['50 g de beurre', '200 g de sucre'],
+      ['Mélanger 50 g de beurre et le sucre.'],
+      [{ key: '1', kept: 0, to: [['allulose', 260]] }],
+    );
+    expect(after).toBe('Mélanger 50 g de beurre et le sucre (maintenant 260 g allulose).');
+  });
+});
