@@ -1,13 +1,16 @@
 /** The method: what is new in a step stands out, and 'Why?' opens the reason. */
 import { useId, useState } from 'preact/hooks';
-import type { Adaptation, RewrittenStep } from '../../../engine/model.ts';
+import type { Adaptation } from '../../../engine/model.ts';
 import { Icon } from '../controls/icon.tsx';
+import { engineLang } from '../words/engine-language.ts';
 import { say } from '../words/say.ts';
+import { type CookedStep, cookedMethod } from './cooked-method.ts';
 import { stepParts } from './new-amounts.ts';
 import { factorText } from './shown-amounts.ts';
+import { ToldList } from './told-list.tsx';
 
 interface StepProps {
-  step: RewrittenStep;
+  step: CookedStep;
   number: number;
   language: string | undefined;
 }
@@ -15,7 +18,7 @@ interface StepProps {
 function Why({ step, language, id }: Omit<StepProps, 'number'> & { id: string }) {
   return (
     <div class="why-note" id={id}>
-      {step.why && <p>{step.why}</p>}
+      {step.why && <p lang={engineLang()}>{step.why}</p>}
       {step.change === 'changed' && step.before && (
         <p>
           {say('pageSays')} <q lang={language}>{step.before}</q>
@@ -29,10 +32,7 @@ function Why({ step, language, id }: Omit<StepProps, 'number'> & { id: string })
 function StepItem({ step, number, language }: StepProps) {
   const id = useId();
   const [open, setOpen] = useState(false);
-  const marked =
-    step.change === 'kept'
-      ? [{ text: step.after, isNew: false }]
-      : stepParts(step.after, step.before);
+  const marked = stepParts(step.after, step.compareWith);
   const hasWhy = step.why !== null || step.change === 'changed';
   return (
     <li class="step" data-change={step.change}>
@@ -68,6 +68,7 @@ function StepItem({ step, number, language }: StepProps) {
             </>
           )}
         </p>
+        <ToldList told={step.told} />
         {open && <Why step={step} language={language} id={id} />}
       </div>
     </li>
@@ -75,14 +76,16 @@ function StepItem({ step, number, language }: StepProps) {
 }
 
 export function Method({ adaptation, factor }: { adaptation: Adaptation; factor: number }) {
-  const { steps, recipe } = adaptation;
+  const { recipe } = adaptation;
+  const { steps, told } = cookedMethod(adaptation, factor);
   const language = recipe.language ?? undefined;
   return (
     <section class="method" aria-labelledby="method-title">
       <h2 id="method-title">{say('method')}</h2>
       {factor !== 1 && steps.length > 0 && (
-        <p class="factor-note">{say('methodForOnce', factorText(factor))}</p>
+        <p class="factor-note">{say('methodTimes', factorText(factor))}</p>
       )}
+      <ToldList told={told} />
       {steps.length === 0 && <p>{say('noMethod')}</p>}
       <ol>
         {steps.map((step, at) => {

@@ -1,15 +1,20 @@
 /** One step in large type, its reason, and a button for each time it names. */
-import type { RewrittenStep } from '../../../engine/model.ts';
 import { Icon } from '../controls/icon.tsx';
+import type { CookedStep } from '../recipe/cooked-method.ts';
 import { stepParts } from '../recipe/new-amounts.ts';
+import { factorText } from '../recipe/shown-amounts.ts';
+import { ToldList } from '../recipe/told-list.tsx';
+import { engineLang } from '../words/engine-language.ts';
 import { say } from '../words/say.ts';
 import { readyChime } from './chime.ts';
 import { stepTimes } from './step-times.ts';
 
 interface Props {
-  step: RewrittenStep;
+  step: CookedStep;
   at: number;
   count: number;
+  /** How much of the recipe is made. */
+  factor: number;
   language: string | undefined;
   onTimer(name: string, seconds: number): void;
 }
@@ -23,7 +28,7 @@ const firstWords = (text: string): string => {
   return words.length > NAME_WORDS ? `${words.slice(0, NAME_WORDS).join(' ')} …` : words.join(' ');
 };
 
-export function StoveStep({ step, at, count, language, onTimer }: Props) {
+export function StoveStep({ step, at, count, factor, language, onTimer }: Props) {
   const lang = step.lang ?? language;
   const start = (seconds: number) => {
     readyChime();
@@ -40,17 +45,18 @@ export function StoveStep({ step, at, count, language, onTimer }: Props) {
         </p>
       )}
       <p class="stove-text" lang={lang}>
-        {stepParts(step.after, step.change === 'kept' ? step.after : step.before).map(
-          ({ text, isNew }, n) =>
-            isNew ? (
-              <b key={n} class="new">
-                {text}
-              </b>
-            ) : (
-              text
-            ),
+        {stepParts(step.after, step.compareWith).map(({ text, isNew }, n) =>
+          isNew ? (
+            <b key={n} class="new">
+              {text}
+            </b>
+          ) : (
+            text
+          ),
         )}
       </p>
+      {factor !== 1 && <p class="soft">{say('methodTimes', factorText(factor))}</p>}
+      <ToldList told={step.told} />
       <div class="acts">
         {stepTimes(step.after).map(({ text, seconds }) => (
           <button key={seconds} type="button" class="button" onClick={() => start(seconds)}>
@@ -59,7 +65,11 @@ export function StoveStep({ step, at, count, language, onTimer }: Props) {
           </button>
         ))}
       </div>
-      {step.why && <p class="stove-why">{step.why}</p>}
+      {step.why && (
+        <p class="stove-why" lang={engineLang()}>
+          {step.why}
+        </p>
+      )}
     </section>
   );
 }

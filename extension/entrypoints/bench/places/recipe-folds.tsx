@@ -110,7 +110,7 @@ function WishFolds({ kitchen, open }: Omit<Props, 'onLine'>) {
 }
 
 /** The scale, earlier tries, paper and files. */
-function KeptFolds({ open }: { open: OpenRecipe }) {
+function KeptFolds({ kitchen, open }: Omit<Props, 'onLine'>) {
   const { work, adaptation, history, factor } = open;
   const { reworkedGrams } = work.options;
   return (
@@ -140,7 +140,13 @@ function KeptFolds({ open }: { open: OpenRecipe }) {
         )}
       </Fold>
       <Fold name="files" title={say('printOrSave')}>
-        {() => <RecipeFiles adaptation={adaptation} />}
+        {() => (
+          <RecipeFiles
+            adaptation={adaptation}
+            wish={{ system: kitchen.preferences.amounts, factor }}
+            ownFoods={kitchen.own.foods}
+          />
+        )}
       </Fold>
     </>
   );
@@ -153,7 +159,7 @@ export function RecipeFolds(props: Props) {
       <section class="folds" id="folds" aria-label={say('allTheRest')}>
         <FigureFolds {...props} />
         <WishFolds kitchen={props.kitchen} open={open} />
-        <KeptFolds open={open} />
+        <KeptFolds kitchen={props.kitchen} open={open} />
         <Fold name="cautions" title={say('cautions')}>
           {() => <Cautions adaptation={open.adaptation} />}
         </Fold>

@@ -3,8 +3,9 @@ import { useEffect } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import { stoveKey } from '../../../store/working/stove.ts';
 import { Emblem } from '../../../ui/figures/loaf/emblem.tsx';
+import { cookedMethod } from '../../../ui/recipe/cooked-method.ts';
 import { ingredientRows } from '../../../ui/recipe/lines/ingredient-rows.ts';
-import { wishedTexts } from '../../../ui/recipe/shown-amounts.ts';
+import { factorText, wishedTexts } from '../../../ui/recipe/shown-amounts.ts';
 import { atHand } from '../../../ui/stove/at-hand.ts';
 import { HandList } from '../../../ui/stove/hand-list.tsx';
 import { RunningTimers } from '../../../ui/stove/running-timers.tsx';
@@ -87,7 +88,9 @@ function useHandRows({ kitchen, open }: Props) {
 }
 
 export function StovePlace({ kitchen, open }: Props) {
-  const { steps, recipe } = open.adaptation;
+  const { factor, adaptation } = open;
+  const { recipe } = adaptation;
+  const { steps, told } = cookedMethod(adaptation, factor);
   const language = recipe.language ?? undefined;
   const stove = useStove(browser.storage.local, stoveKey(recipe), steps.length);
   const awake = useAwake();
@@ -102,7 +105,8 @@ export function StovePlace({ kitchen, open }: Props) {
         <>
           <div class="stove-body">
             <StoveStep
-              step={step}
+              step={stove.at === 0 ? { ...step, told: [...told, ...step.told] } : step}
+              factor={factor}
               at={stove.at}
               count={steps.length}
               language={language}
