@@ -12,8 +12,9 @@ const LOST_BLANK = '(?=1.2|[12].3|[13].4|[1357].8)';
 /** After a fraction: the size of pieces, so that '8 ½-inch slices' are eight. */
 const NO_SIZE = `(?!-?(?:${words.lengths})(?:-(?:${words.extents})|[- ](?:${words.shapes})))`;
 
-/** What looks like a number and is none: '85%', '105 °F', a '1:1' ratio. */
-const NO_QUANTITY = /\d+(?:[.,]\d+)?\s?(?:%|°(?:\s?[CF](?![\p{L}]))?)|\d{1,2}:\d{1,2}(?![\d:])/uy;
+/** What looks like a number and is none: '85%', '105 °F', '80F', a '1:1' ratio, '26C' unless it begins the line. */
+const NO_QUANTITY =
+  /\d+(?:[.,]\d+)?\s?(?:%|(?:°\s?C|°?\s?F)(?!\p{L})|°)|(?!^)[2-9]\dC\b|\d\d?:\d\d?(?![\d:])/uy;
 
 /** Numbers; the groups are the parts of each form. */
 const NUMBER = new RegExp(
