@@ -14,6 +14,9 @@ const KIND_NAME =
 /** 'Canned in juice', 'tuna in oil': what it lies in names no food of its own. */
 const IN_SOMETHING = /\s(?:packed |preserved |marinated )?(?:in|with)\s.*$/i;
 
+/** '8-serving crusts', '6-slice loaf': how many one is for tells no kind. */
+const FOR_SO_MANY = /^\d+[- ](?:serving|person|people|slice|count)s?\s+(?=[a-z])/i;
+
 /** 'canned' of 'canned or fresh coconut milk': every word but the head only tells a kind. */
 const isKindOnly = (name: string, tokens: readonly string[], head: string): boolean =>
   KIND_NAME.test(name.trim()) || tokens.every((token) => token === head || worth(token) < 1);
@@ -63,23 +66,24 @@ function pouredAlone(own: readonly string[], item: Item, lookup: Lookup): string
  * share and is measured alike.
  */
 export function meantName(item: Item, lookup: Lookup): string {
-  const own = tokensOf(item.name);
+  const name = item.name.replace(FOR_SO_MANY, '');
+  const own = tokensOf(name);
   if (own.length === 0) return item.name;
   const poured = pouredAlone(own, item, lookup);
   if (poured !== null) return poured;
   for (const [at, other] of item.alternatives.entries()) {
     const full = tokensOf(other.name.replace(IN_SOMETHING, ''));
     if (full.length < 2 || !sharesAmount(item, other)) continue;
-    const lent = lentName(item.name, own, full, lookup);
+    const lent = lentName(name, own, full, lookup);
     if (lent !== null) return lent;
     const head = full[headAt(full)] ?? '';
     // Only the nearest offer shares a head the name has itself: 'canned milk or fresh coconut milk'.
     const sharesHead = at === 0 || !own.includes(head);
-    const kind = sharesHead && isKindOnly(item.name, own, head) && !isNamed(own, lookup);
+    const kind = sharesHead && isKindOnly(name, own, head) && !isNamed(own, lookup);
     const wider = full.length > own.length || !isKindOnly(other.name, full, head);
     if (kind && wider) return other.name;
   }
-  return item.name;
+  return name;
 }
 
 /** 'Red' of '1 each red and green pepper': the noun of the next food on the line completes it. */

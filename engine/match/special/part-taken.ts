@@ -17,5 +17,10 @@ export function takenPart(item: Item, line: Line, named: string): string {
 const ATTACHED =
   /(?<=[a-z])\s+with (?:(?:the|their|its|some|leafy|green) )*(?:greens|leaves|leaf|tops|stems?|fronds|stalks?|roots?)(?: (?:attached|on))?$|\s+(?:about )?the size of .*$/i;
 
-/** A name without what hangs on it or tells its size. */
-export const withoutAttached = (name: string): string => name.replace(ATTACHED, '');
+/** 'Seeds roasted with salt': what a food was seasoned with is not the food; sugar and honey add too much to be left out. */
+const SEASONED_WITH =
+  /(?<=[a-z] (?:roasted|toasted|seasoned|simmered|boiled|cooked|tossed|rubbed|cured|fried))\s+with\s+(?:[a-z-]+ ){0,3}(?:salt|pepper|spices?|oil|herbs?)$/i;
+
+/** A name without what hangs on it, tells its size or seasons it. */
+export const withoutAttached = (name: string): string =>
+  name.replace(ATTACHED, '').replace(SEASONED_WITH, '');
