@@ -12,6 +12,7 @@ import type { OwnFoods } from '../../store/kept/kept-packages.ts';
 import { keepLesson } from '../../store/kept/lesson.ts';
 import { listRecipes } from '../../store/kept/saved.ts';
 import type { OwnFood } from '../../store/records.ts';
+import { engineLang } from '../words/engine-language.ts';
 import { say, sayCount } from '../words/say.ts';
 
 interface Props {
@@ -62,7 +63,7 @@ export function LearnedWater({ store, own, adaptation, options, savedId, onKept 
     <div class="learned">
       {lessons.map(({ lesson, food }) => (
         <div key={food.id}>
-          <p>{lesson.why}</p>
+          <p lang={engineLang()}>{lesson.why}</p>
           <button type="button" class="button" onClick={() => void take(lesson, food)}>
             {say('reckonWithFor', food.name)}
           </button>

@@ -1,5 +1,6 @@
 /** What to change after the last bake, and what was changed after earlier ones. */
 import type { Adjustment } from '../../../engine/model.ts';
+import { engineLang } from '../words/engine-language.ts';
 import { say } from '../words/say.ts';
 
 interface Props {
@@ -23,8 +24,10 @@ export function Proposals({ proposals, accepted, onAccept, onWithdraw }: Props) 
           <ul class="swaps">
             {proposals.map((one) => (
               <li key={one.id}>
-                <p class="swap-amounts">{one.text}</p>
-                <p>{one.why}</p>
+                <p class="swap-amounts" lang={engineLang()}>
+                  {one.text}
+                </p>
+                <p lang={engineLang()}>{one.why}</p>
                 <Source source={one.source} />
                 <button type="button" class="button" onClick={() => onAccept(one)}>
                   {say('takeItUp')}
@@ -41,8 +44,10 @@ export function Proposals({ proposals, accepted, onAccept, onWithdraw }: Props) 
           <ul class="swaps">
             {accepted.map((one) => (
               <li key={one.id}>
-                <p class="swap-amounts">{one.text}</p>
-                <p>{one.why}</p>
+                <p class="swap-amounts" lang={engineLang()}>
+                  {one.text}
+                </p>
+                <p lang={engineLang()}>{one.why}</p>
                 <button type="button" class="button" onClick={() => onWithdraw(one)}>
                   {say('withdraw')}
                   <span class="hidden">{say('ofFood', one.text)}</span>

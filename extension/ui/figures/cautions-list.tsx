@@ -1,6 +1,7 @@
 /** Allergen changes, cautions and notes. The last line is always there. */
 import type { Adaptation } from '../../../engine/model.ts';
 import { allergenWord } from '../words/allergen-words.ts';
+import { engineLang } from '../words/engine-language.ts';
 import { say, sayList } from '../words/say.ts';
 
 /** Every caution and note once, but for what stands beside an uncounted line already. */
@@ -25,7 +26,9 @@ export function Cautions({ adaptation }: { adaptation: Adaptation }) {
         <li>{say('noLongerContains', sayList(allergensRemoved.map(allergenWord)))}</li>
       )}
       {cautionTexts(adaptation).map((text) => (
-        <li key={text}>{text}</li>
+        <li key={text} lang={engineLang()}>
+          {text}
+        </li>
       ))}
       <li>{say('careTeam')}</li>
     </ul>

@@ -1,6 +1,7 @@
 /** The lines and foods the figures rest on least surely; pressing one opens it in the list. */
 import type { Adaptation } from '../../../engine/model.ts';
 import { doubtsOf, variedFoods } from '../recipe/lines/doubtful-lines.ts';
+import { ReasonWords } from '../recipe/lines/reason-words.tsx';
 import { say } from '../words/say.ts';
 import { amount } from './format.ts';
 
@@ -26,7 +27,7 @@ export function LeastCertain({ adaptation, onLine }: Props) {
           <li key={ingredient.key}>
             <button type="button" class="choice" onClick={() => onLine(ingredient.key)}>
               <b lang={language}>{ingredient.line.text}</b>
-              <span>{reasons.join(' ')}</span>
+              <ReasonWords reasons={reasons} />
             </button>
           </li>
         ))}

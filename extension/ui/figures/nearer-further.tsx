@@ -2,6 +2,7 @@
 import { useMemo } from 'preact/hooks';
 import { frontierOf, type WalkOptions } from '../../../engine/index.ts';
 import type { Adaptation, FrontierPoint } from '../../../engine/model.ts';
+import { engineLang } from '../words/engine-language.ts';
 import { say } from '../words/say.ts';
 import { apartWord } from './closeness-mark.tsx';
 import { gramsWords } from './format.ts';
@@ -55,7 +56,9 @@ export function NearerFurther({ adaptation, options, onBudget }: Props) {
           <h3>{say('whatHolds')}</h3>
           <ul class="notes">
             {plan.limits.map(({ code, text }) => (
-              <li key={code + text}>{text}</li>
+              <li key={code + text} lang={engineLang()}>
+                {text}
+              </li>
             ))}
           </ul>
         </>

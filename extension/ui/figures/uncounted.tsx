@@ -1,5 +1,6 @@
 /** Lines that are not in the totals, always shown beside them. */
 import type { Tally } from '../../../engine/model.ts';
+import { engineLang } from '../words/engine-language.ts';
 import { say } from '../words/say.ts';
 
 export function Uncounted({ before, after }: { before: Tally; after: Tally }) {
@@ -11,7 +12,7 @@ export function Uncounted({ before, after }: { before: Tally; after: Tally }) {
       <ul>
         {[...lines.values()].map((line) => (
           <li key={line.key}>
-            <q>{line.text}</q> – {line.why}
+            <q>{line.text}</q> – <span lang={engineLang()}>{line.why}</span>
           </li>
         ))}
       </ul>

@@ -1,6 +1,7 @@
 /** What the dish is taken for, why, and of what parts; the user's word wins. */
 import { useId } from 'preact/hooks';
 import { FAMILIES, type Goals, type Plan } from '../../../engine/model.ts';
+import { engineLang } from '../words/engine-language.ts';
 import { familyWord } from '../words/family-words.ts';
 import { say } from '../words/say.ts';
 
@@ -41,7 +42,7 @@ export function DishKind({ goals, plan, onGoals }: Props) {
       </select>
       <span class="field-note" id={`${id}-why`}>
         {guessed && say('aGuess')}
-        {family.why}
+        <span lang={engineLang()}>{family.why}</span>
       </span>
       {parts.length > 1 && (
         <>
@@ -50,7 +51,7 @@ export function DishKind({ goals, plan, onGoals }: Props) {
             {parts.map((part) => (
               <li key={`${part.title}.${part.family}`}>
                 {part.title?.replace(/\s*:$/, '') ?? say('dishItself')}: {familyWord(part.family)} (
-                {part.why})
+                <span lang={engineLang()}>{part.why}</span>)
               </li>
             ))}
           </ul>

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { Adaptation } from '../../../engine/model.ts';
 import { Icon } from '../controls/icon.tsx';
 import { gramsOnScale } from '../figures/sources/source-words.ts';
+import { engineLang } from '../words/engine-language.ts';
 import { foodWord } from '../words/food-words.ts';
 import { say, sayCount, sayList } from '../words/say.ts';
 import { type Change, changesOf, type NewFood, partedChanges } from './changes.ts';
@@ -64,7 +65,12 @@ export function ChangeList({ adaptation }: { adaptation: Adaptation }) {
   const [open, setOpen] = useState(false);
   const { main, small } = partedChanges(changesOf(adaptation));
   const { notReworked } = adaptation.plan;
-  if (notReworked !== null) return <p class="not-reworked">{notReworked}</p>;
+  if (notReworked !== null)
+    return (
+      <p class="not-reworked" lang={engineLang()}>
+        {notReworked}
+      </p>
+    );
   if (main.length === 0) return <p>{say('nothingToChange')}</p>;
   return (
     <>

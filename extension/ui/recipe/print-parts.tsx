@@ -3,6 +3,7 @@ import type { Adaptation } from '../../../engine/model.ts';
 import type { Preferences } from '../../store/prefs.ts';
 import { cautionTexts } from '../figures/cautions-list.tsx';
 import { figureText, nutrientRows, short } from '../figures/format.ts';
+import { engineLang } from '../words/engine-language.ts';
 import { portionStart, portionsText } from '../words/portion.ts';
 import { say } from '../words/say.ts';
 import { factorText } from './shown-amounts.ts';
@@ -51,7 +52,12 @@ const MOST_CAUTIONS = 4;
 export function PrintCautions({ adaptation }: Pick<Props, 'adaptation'>) {
   return (
     <div class="print-only print-cautions">
-      <p>{[...cautionTexts(adaptation).slice(0, MOST_CAUTIONS), say('careTeam')].join(' ')}</p>
+      <p>
+        <span lang={engineLang()}>
+          {cautionTexts(adaptation).slice(0, MOST_CAUTIONS).join(' ')}
+        </span>{' '}
+        {say('careTeam')}
+      </p>
     </div>
   );
 }

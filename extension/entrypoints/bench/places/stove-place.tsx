@@ -5,7 +5,7 @@ import { stoveKey } from '../../../store/working/stove.ts';
 import { Emblem } from '../../../ui/figures/loaf/emblem.tsx';
 import { cookedMethod } from '../../../ui/recipe/cooked-method.ts';
 import { ingredientRows } from '../../../ui/recipe/lines/ingredient-rows.ts';
-import { factorText, wishedTexts } from '../../../ui/recipe/shown-amounts.ts';
+import { wishedTexts } from '../../../ui/recipe/shown-amounts.ts';
 import { atHand } from '../../../ui/stove/at-hand.ts';
 import { HandList } from '../../../ui/stove/hand-list.tsx';
 import { RunningTimers } from '../../../ui/stove/running-timers.tsx';

@@ -2,11 +2,17 @@
 import type { Adaptation, Ingredient } from '../../../../engine/model.ts';
 import { say } from '../../words/say.ts';
 
+export interface Reason {
+  text: string;
+  /** Said by the engine, in English; else in the language of the screen. */
+  byEngine: boolean;
+}
+
 export interface Doubt {
   ingredient: Ingredient;
   /** Share of the recipe's net carbs, 0..1; null when the line is not counted. */
   share: number | null;
-  reasons: string[];
+  reasons: Reason[];
 }
 
 /** Below this the match is shown as a guess. */
@@ -20,22 +26,25 @@ const SMALL_SHARE = 0.01;
 const sentence = (text: string): string =>
   `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? '' : '.'}`;
 
-export function reasonsOf({ match, weight, line }: Ingredient): string[] {
-  const reasons: string[] = [];
-  if (!match) reasons.push(say('noFoodFound'));
-  else if (match.confidence < SURE_MATCH) reasons.push(say('takenForFood', match.foodName));
-  if (!weight) reasons.push(say('noWeightKnown'));
+export function reasonsOf({ match, weight, line }: Ingredient): Reason[] {
+  const reasons: Reason[] = [];
+  const ours = (text: string) => reasons.push({ text: sentence(text), byEngine: false });
+  const theirs = (text: string) => reasons.push({ text: sentence(text), byEngine: true });
+  if (!match) ours(say('noFoodFound'));
+  else if (match.confidence < SURE_MATCH) ours(say('takenForFood', match.foodName));
+  if (!weight) ours(say('noWeightKnown'));
   else {
     const { low, best, high } = weight.grams;
-    if (weight.disagreement) reasons.push(weight.disagreement.text);
-    if (weight.basis === 'assumed') reasons.push(say('weightAssumed', Math.round(best)));
+    if (weight.disagreement) theirs(weight.disagreement.text);
+    if (weight.basis === 'assumed') ours(say('weightAssumed', Math.round(best)));
     else if (best > 0 && (high - low) / best > WIDE_SPREAD) {
-      reasons.push(say('betweenGrams', Math.round(low), Math.round(high)));
+      ours(say('betweenGrams', Math.round(low), Math.round(high)));
     }
-    reasons.push(...weight.assumptions.filter((text) => !reasons.includes(text)));
+    const { disagreement, assumptions } = weight;
+    for (const text of new Set(assumptions)) if (text !== disagreement?.text) theirs(text);
   }
-  if (line.optional && reasons.length > 0) reasons.push(say('optionalLine'));
-  return reasons.map(sentence);
+  if (line.optional && reasons.length > 0) ours(say('optionalLine'));
+  return reasons;
 }
 
 function isDoubtful({ match, weight }: Ingredient): boolean {

@@ -1,12 +1,14 @@
 /** What an opened line tells and offers: the page's own line, or a food that came in. */
 import { useMemo, useState } from 'preact/hooks';
 import type { Adaptation, Ingredient } from '../../../../engine/model.ts';
+import { engineLang } from '../../words/engine-language.ts';
 import { say } from '../../words/say.ts';
 import { ComeIn } from './come-in-panel.tsx';
 import { CorrectLine } from './correct-line.tsx';
 import { reasonsOf } from './doubtful-lines.ts';
 import type { IngredientRow } from './ingredient-rows.ts';
 import { type LineActions, pinnedWith } from './line-actions.ts';
+import { ReasonWords } from './reason-words.tsx';
 import { RowSources } from './row-sources.tsx';
 import { tiesOf } from './tied-foods.ts';
 
@@ -68,13 +70,17 @@ export function LinePanel({ row, adaptation, actions }: Props) {
   const doubts = ingredient ? reasonsOf(ingredient) : [];
   return (
     <>
-      {why && <p>{why}</p>}
+      {why && <p lang={engineLang()}>{why}</p>}
       {line.change !== 'kept' && line.before !== null && (
         <p class="soft">
           {say('pageSays')} <q lang={language}>{line.before}</q>
         </p>
       )}
-      {doubts.length > 0 && <p>{doubts.join(' ')}</p>}
+      {doubts.length > 0 && (
+        <p>
+          <ReasonWords reasons={doubts} />
+        </p>
+      )}
       {swap && <ComeIn swap={swap} foodId={row.foodId} adaptation={adaptation} actions={actions} />}
       {ingredient && (
         <>

@@ -1,0 +1,72 @@
+import { h } from 'preact';
+import { afterEach, describe, expect, it } from 'vitest';
+import type { Adjustment } from '../../../engine/model.ts';
+import { Proposals } from '../../../extension/ui/bakes/proposals.tsx';
+import { Cautions, cautionTexts } from '../../../extension/ui/figures/cautions-list.tsx';
+import { ReasonWords } from '../../../extension/ui/recipe/lines/reason-words.tsx';
+import { engineLang } from '../../../extension/ui/words/engine-language.ts';
+import { say, speak } from '../../../extension/ui/words/say.ts';
+import { adaptedPage } from '../adapted.ts';
+import { type Drawn, drawn } from '../screen.ts';
+
+let screen: Drawn | null = null;
+function show(child: Parameters<typeof drawn>[0]): HTMLElement {
+  screen = drawn(child);
+  return screen.root;
+}
+afterEach(() => {
+  screen?.clear();
+  speak('en');
+});
+
+/** Text of every element that says it is English. */
+const english = (root: HTMLElement): (string | null)[] =>
+  [...root.querySelectorAll('[lang="en"]')].map((one) => one.textContent);
+
+describe('sentences of the engine', () => {
+  it.each([
+    ['de-AT', 'en'],
+    ['de', 'en'],
+    ['en-GB', undefined],
+    ['en', undefined],
+  ])('on a screen in %s have lang %s', (tag, lang) => {
+    speak(tag);
+    expect(engineLang()).toBe(lang);
+  });
+
+  it('are marked among the cautions, the words of the screen are not', () => {
+    const adaptation = adaptedPage('weeknight-pasta.html');
+    const texts = cautionTexts(adaptation);
+    expect(texts.length).toBeGreaterThan(0);
+    speak('de');
+    const marked = english(show(h(Cautions, { adaptation })));
+    expect(marked).toEqual(texts);
+    expect(marked).not.toContain(say('careTeam'));
+  });
+
+  it('are marked in reasons that are told in both languages', () => {
+    speak('de');
+    const reasons = [
+      { text: 'Zutat nicht gefunden.', byEngine: false },
+      { text: 'A cup is taken as 240 ml.', byEngine: true },
+    ];
+    const root = show(h(ReasonWords, { reasons }));
+    expect(english(root).map((text) => text?.trim())).toEqual(['A cup is taken as 240 ml.']);
+    expect(root.textContent).toBe('Zutat nicht gefunden. A cup is taken as 240 ml.');
+  });
+
+  it('are marked in proposals, and on an English screen nothing is', () => {
+    const one = { id: 'a', text: 'Take 20 g more water.', why: 'It was dry.', source: 'none' };
+    const props = {
+      proposals: [one as Adjustment],
+      accepted: [],
+      onAccept: () => {},
+      onWithdraw: () => {},
+    };
+    speak('de');
+    expect(english(show(h(Proposals, props)))).toEqual(expect.arrayContaining([one.text, one.why]));
+    screen?.clear();
+    speak('en');
+    expect(english(show(h(Proposals, props)))).toEqual([]);
+  });
+});
