@@ -12,6 +12,7 @@ import {
   newShare,
 } from './cue-context.ts';
 import { isListed, listsOneOf } from './listed-foods.ts';
+import { isFriedOrBoiled, isKneaded } from './worked-how.ts';
 
 /** Whether listed foods of the original are cut; with `keepsNone`, to a third or less. */
 function areCut(context: CueContext, list: readonly string[], keepsNone: boolean): boolean {
@@ -58,6 +59,8 @@ export function applies(cue: Cue, context: CueContext): boolean {
   if (cue.severalFlours === true && floursOf(context).length < 2) return false;
   if (cue.text.includes('{binders}') && gumsOf(context, false).length === 0) return false;
   if (cue.text.includes('{gums}') && gumsOf(context, true).length === 0) return false;
+  if (cue.baked === true && isFriedOrBoiled(context)) return false;
+  if (cue.kneaded === true && !isKneaded(context)) return false;
   if (cue.yeast === true && !listsOneOf(all, ['yeast'])) return false;
   const words = `${context.title}\n${context.method}`;
   if (cue.ifSaid !== undefined && !new RegExp(cue.ifSaid, 'i').test(words)) return false;

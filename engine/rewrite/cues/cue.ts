@@ -58,6 +58,10 @@ export interface Cue {
   oven?: boolean;
   /** Only where flour and water can, or cannot, stand together before the rest goes in. */
   autolyse?: boolean;
+  /** Only for what is baked, not for pieces that are fried or boiled. */
+  baked?: boolean;
+  /** Only for a dough that is kneaded, not for a batter. */
+  kneaded?: boolean;
   /** Only for bakes of at least this many minutes. */
   bakeFrom?: number;
   text: string;
