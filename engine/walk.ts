@@ -27,6 +27,7 @@ import { rewriteRecipe } from './rewrite/index.ts';
 import { cautionsFor } from './tally/cautions/cautions.ts';
 import { wholeEnergy } from './tally/counted.ts';
 import { tally } from './tally/index.ts';
+import { pieceServingNotes } from './tally/piece-servings.ts';
 import { plannedIngredients } from './tally/planned-ingredients.ts';
 import { proposeServings } from './tally/servings.ts';
 import { allergenChange } from './tally/verdict/allergen-change.ts';
@@ -165,15 +166,18 @@ function tallyLines(
     foods,
   );
   const family = goals.family ? { id: goals.family, confidence: 1, why: 'chosen by you' } : guess;
+  const rawGrams = totalGrams(ingredients);
   const proposal = proposeServings(recipe, {
-    rawGrams: totalGrams(ingredients),
+    rawGrams,
     energyKcal: wholeEnergy(ingredients, foods),
     family: family.id,
   });
   const servings = goals.servings ?? proposal.servings;
   const notes: Note[] = [...recipe.notes];
-  if (goals.servings === null && !proposal.stated) {
-    notes.push({ code: 'SERVINGS_ESTIMATED', text: proposal.text, key: null });
+  if (goals.servings === null) {
+    if (!proposal.stated)
+      notes.push({ code: 'SERVINGS_ESTIMATED', text: proposal.text, key: null });
+    else notes.push(...pieceServingNotes(recipe, servings, rawGrams));
   }
   const before = tally(ingredients, {
     foods,
