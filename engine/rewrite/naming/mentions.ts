@@ -17,7 +17,23 @@ const CALLED: Record<string, string[]> = {
   'corn-kernels': ['corn', 'sweetcorn'],
   'chocolate-semisweet': ['chocolate chips', 'chocolate'],
   'chocolate-dark-70': ['chocolate'],
+  'powdered-sugar': [
+    'powdered sugar',
+    'icing sugar',
+    'confectioners sugar',
+    "confectioners' sugar",
+    'confectioners’ sugar',
+    "confectioner's sugar",
+    'confectioner’s sugar',
+  ],
 };
+
+/** Rice, sugar, flour and semolina in languages that put the kind behind: 'arroz agulha', 'sucre en poudre'. */
+const KIND_BEHIND: ReadonlySet<string> = new Set(
+  'riz arroz riso sucre azúcar açúcar zucchero farine harina farinha farina semoule sémola sêmola semola'.split(
+    ' ',
+  ),
+);
 
 /** Additions that a swap of this ingredient brings and that are spoken of together with it. */
 function standIns(plan: Plan, ingredient: Ingredient): PlannedItem[] {
@@ -40,6 +56,14 @@ function endings(name: string): string[] {
   return words.map((_, at) => words.slice(at).join(' '));
 }
 
+/** 'arroz' of 'arroz agulha', unless another line's name begins with it too. */
+function firstWord(own: string, others: ReadonlySet<string>): string[] {
+  const beginning = (name: string): string => name.split(/\s+/)[0] ?? '';
+  const word = beginning(own);
+  const shared = [...others].some((name) => beginning(name) === word);
+  return KIND_BEHIND.has(word) && !shared ? [word] : [];
+}
+
 function namesOf(ingredient: Ingredient, all: readonly Ingredient[]): string[] {
   const own = ingredient.item.name.toLowerCase().trim();
   // A second line of the very same name is told apart by the words around it.
@@ -49,8 +73,14 @@ function namesOf(ingredient: Ingredient, all: readonly Ingredient[]): string[] {
       .flatMap(({ item }) => endings(item.name.toLowerCase().trim()).map(singular)),
   );
   const unshared = endings(own).filter((name) => name === own || !others.has(singular(name)));
-  const more = CALLED[ingredient.match?.foodId ?? ''] ?? [];
-  return [...new Set([...unshared, ...more])]
+  const elsewhere = new Set(
+    all.map(({ item }) => item.name.toLowerCase().trim()).filter((name) => name !== own),
+  );
+  const more = [
+    ...(CALLED[ingredient.match?.foodId ?? ''] ?? []),
+    ...ingredient.item.alternatives.map(({ name }) => name.toLowerCase().trim()),
+  ].filter((name) => !elsewhere.has(name));
+  return [...new Set([...unshared, ...firstWord(own, elsewhere), ...more])]
     .filter((word) => word.length > 2)
     .sort((a, b) => b.length - a.length);
 }

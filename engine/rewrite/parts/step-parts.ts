@@ -37,6 +37,10 @@ interface PartWords {
   own: Mention[][];
 }
 
+/** What a method may call an ingredient, also for short: 'sugar' of icing sugar. */
+const callsOf = ({ names, sharedHead }: Mention): string[] =>
+  sharedHead === null ? names : [...names, sharedHead];
+
 function partWords(plan: Plan, mentions: readonly Mention[]): PartWords {
   const partOf = (mention: Mention): number | null => partOfKey(plan, mention.ingredient.key);
   const headings = plan.parts.map(({ title }, at) => {
@@ -53,7 +57,7 @@ function partWords(plan: Plan, mentions: readonly Mention[]): PartWords {
         partOf(mention) === at &&
         !mentions.some(
           (other) =>
-            partOf(other) !== at && other.names.some((name) => mention.names.includes(name)),
+            partOf(other) !== at && callsOf(other).some((name) => mention.names.includes(name)),
         ),
     ),
   );
