@@ -87,3 +87,24 @@ describe('the heat for a coating that browns fast', () => {
     );
   });
 });
+
+describe('pasta that another pasta stands in for', () => {
+  const pot = (step: string, to: Change['to'], language = 'en'): string =>
+    told(
+      { ...makeRecipe('One pot', ['300 g pasta', '800 ml stock'], [step]), language },
+      'pasta-dish',
+      to,
+    );
+  const soy: Change['to'] = [['soybean-pasta-dry', 280]];
+
+  it('cooks by its own time where the recipe gives minutes', () => {
+    const text = pot('Add the pasta and stock and simmer for 16 minutes.', soy);
+    expect(text).toMatch(/time on the packet of the new pasta/);
+    expect(pot('Die Pasta in der Brühe 16 Minuten kochen.', soy, 'de')).toMatch(/auf der Packung/);
+  });
+
+  it('is told nothing where the recipe says so, or where no pasta stands in', () => {
+    expect(pot('Cook the pasta by the packet for about 10 minutes.', soy)).not.toMatch(/new pasta/);
+    expect(pot('Simmer the pasta for 16 minutes.', [['zucchini', 600]])).not.toMatch(/new pasta/);
+  });
+});
