@@ -1,4 +1,6 @@
 /** A page to draw single components on, without a browser. */
+// Before there is a window: it puts itself there instead of on the global object, and the store finds none.
+import 'fake-indexeddb/auto';
 import { JSDOM } from 'jsdom';
 import { type ComponentChild, render } from 'preact';
 import { act } from 'preact/test-utils';
