@@ -187,7 +187,7 @@ export const NO_RECIPE: Record<string, string> = {
   ),
   'video page': page(
     'Watch: the fold that makes the crust',
-    `<div class="player"><video></video></div><p>12,340 views · 3 days ago</p><h2>Transcript</h2>${paragraphs(
+    `<div class="player"><video></video></div><p>12,340 views · 3 days ago</p><h2>Captions</h2>${paragraphs(
       [
         '0:00 Hello and welcome. Today we look at folding.',
         '0:14 You take two corners, not four, and pull.',
