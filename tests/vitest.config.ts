@@ -10,9 +10,12 @@ const THOROUGH = [
   'tests/faults/linear-time.test.ts',
   'tests/faults/pages.test.ts',
   'tests/fuzz/fuzz.test.ts',
+  'tests/plan/data/knowledge-reach.test.ts',
   'tests/plan/properties.test.ts',
+  'tests/plan/recipes.test.ts',
   'tests/plan/solver/programme.test.ts',
   'tests/read/hostile.test.ts',
+  'tests/read/visible/languages.test.ts',
   'tests/rewrite/lines/round-trip.test.ts',
   'tests/rewrite/lines/scaled-lines.test.ts',
 ];
