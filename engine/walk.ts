@@ -230,6 +230,7 @@ function reworkOf(plan: Plan, work: Reworking): Rework {
   const after = tally(afterIngredients, afterOptions);
   const { lines, steps, methodNotes } = rewriteRecipe(recipe, ingredients, plan, {
     foods,
+    pageServings: before.servings,
     region: measureRegion(recipe),
     adjustments: goals.adjustments,
   });

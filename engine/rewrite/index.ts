@@ -14,12 +14,15 @@ import { keyed, methodWords } from './languages/method-words.ts';
 import { rewriteLines } from './lines/ingredient-lines.ts';
 import { mentionsOf } from './naming/mentions.ts';
 import { rewriteSteps } from './steps/method-steps.ts';
+import { withRecut } from './steps/recut-step.ts';
 import { autolyses } from './steps/rested-flour.ts';
 
 export interface RewriteOptions {
   foods: FoodTable;
   /** Decides which cups and spoons stand beside the grams. */
   region: Region;
+  /** Servings of the page; the plan may make more of them. */
+  pageServings?: number;
   /** Changes accepted after earlier bakes; those in words become steps. */
   adjustments?: readonly Adjustment[];
 }
@@ -39,20 +42,22 @@ export function rewriteRecipe(
   const texts = recipe.steps.map(({ text }) => text);
   const mentions = mentionsOf(ingredients, plan);
   const words = methodWords(recipe.language);
+  const method = rewriteSteps(recipe, {
+    partTitle: null,
+    plan,
+    ingredients,
+    mentions,
+    foods,
+    region,
+    method: (words === null ? texts : texts.map((text) => keyed(text, words))).join('\n'),
+    title: words === null ? recipe.title : keyed(recipe.title, words),
+    words,
+    autolyses: words === null && autolyses(texts, mentions),
+    adjustments,
+  });
+  const servings = { page: options.pageServings ?? plan.servings, now: plan.servings };
   return {
     lines: rewriteLines(recipe, ingredients, { plan, foods, region, local: words }),
-    ...rewriteSteps(recipe, {
-      partTitle: null,
-      plan,
-      ingredients,
-      mentions,
-      foods,
-      region,
-      method: (words === null ? texts : texts.map((text) => keyed(text, words))).join('\n'),
-      title: words === null ? recipe.title : keyed(recipe.title, words),
-      words,
-      autolyses: words === null && autolyses(texts, mentions),
-      adjustments,
-    }),
+    ...withRecut(method, servings, recipe.language),
   };
 }
