@@ -9,7 +9,7 @@ export interface Servings {
 }
 
 const ENGLISH = {
-  step: 'Shape, cut or serve it as {now}, where the page makes {was}: smaller than its own steps say, and done sooner.',
+  step: 'Shape, cut or serve it as {now}, where the page makes {was}. Only pieces shaped smaller than the page says are done sooner.',
   why: 'All figures are for one of {now}.',
 };
 
