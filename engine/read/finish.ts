@@ -3,12 +3,14 @@ import type { ReadResult, Recipe } from '../model.ts';
 import { type Draft, linesIn, readNote } from './draft.ts';
 import { recipeOf } from './draft-to-recipe.ts';
 import type { Gathered, NothingFound } from './gather.ts';
+import { fillFrom, isBare, mergeDrafts, titlesAgree } from './merge-drafts.ts';
 import { settleWithPage } from './settle.ts';
 import { Stages } from './stages.ts';
 import { withoutNoFood, withoutStrays } from './strays.ts';
 import { withLanguage } from './values/language.ts';
 import { versionsOf } from './variations.ts';
 import { namesNoFood, speaksOfCooking } from './visible/cooking-words.ts';
+import { withoutTools } from './visible/equipment.ts';
 import { draftOfPage, type PageRecipe } from './visible/visible-recipe.ts';
 
 const NOT_FOUND: NothingFound = {
@@ -39,11 +41,31 @@ function recipesAmong(drafts: readonly Draft[], page: PageRecipe | null): Draft[
   return [draftOfPage(page)].filter(isRecipe);
 }
 
+/** The draft that bears the page's title before the others, which keep their order. */
+function mainFirst(drafts: readonly Draft[], title: string | null): Draft[] {
+  const main = drafts.find((draft) => titlesAgree(draft.title, title));
+  return main ? [main, ...drafts.filter((draft) => draft !== main)] : [...drafts];
+}
+
+/** What was gathered, one draft for each recipe, the one that the page is about first. */
+function merged({ recipes, loose, facts: { title } }: Gathered): Draft[] {
+  if (recipes.some(({ markup }) => markup === 'page-text')) return mainFirst(recipes, title);
+  const [main, ...others] = mergeDrafts(recipes, title);
+  const all = main ? [main, ...others] : [];
+  if (!loose || !all.every(isBare)) return all;
+  return [main ? fillFrom(main, loose) : loose, ...others];
+}
+
 function finish(gathered: Gathered): Recipe[] {
   const stages = new Stages();
   const { facts } = gathered;
   const page = gathered.page && tidied(gathered.page);
-  const drafts = recipesAmong(gathered.recipes.map(tidied), page);
+  const drafts = recipesAmong(
+    merged(gathered).map((draft) =>
+      tidied({ ...draft, groups: withoutTools(draft.groups, gathered.tools) }),
+    ),
+    page,
+  );
   const recipes = drafts.flatMap((draft, i) => {
     const compared = i === 0 && page !== null && draft.markup !== 'page-text';
     const { draft: settled, notes } = stages.run(

@@ -14,9 +14,9 @@ import { readHRecipe } from './markup/h-recipe.ts';
 import { readJsonLd } from './markup/json-ld-recipes.ts';
 import { readLooseProperties, readMicrodata } from './markup/microdata.ts';
 import { readRdfa } from './markup/rdfa.ts';
-import { fillFrom, mergeDrafts, titlesAgree } from './merge-drafts.ts';
+import { isBare } from './merge-drafts.ts';
 import { Stages } from './stages.ts';
-import { listedTools, withoutTools } from './visible/equipment.ts';
+import { listedTools } from './visible/equipment.ts';
 import { withGroups } from './visible/groups-on-page.ts';
 import { pageDrafts } from './visible/several-recipes.ts';
 import { findInPage, type PageRecipe } from './visible/visible-recipe.ts';
@@ -25,8 +25,12 @@ import { findInPage, type PageRecipe } from './visible/visible-recipe.ts';
 export type Gathered = {
   ok: true;
   facts: PageFacts;
-  /** What the markup says, the recipe that the page is about first; without markup the visible recipes. */
+  /** What the markup says, one draft for each recipe of each markup; without markup the visible recipes. */
   recipes: Draft[];
+  /** What properties outside any recipe say, where no draft of the markup holds lines or steps. */
+  loose: Draft | null;
+  /** Keys of the tools that the page lists as its equipment. */
+  tools: string[];
   /** The visible recipe, to be compared with the first one; null when there is none. */
   page: PageRecipe | null;
   notes: Note[];
@@ -75,16 +79,6 @@ function markedDrafts(document: Document, tree: Tree, spent: Spent, stages: Stag
   return drafts;
 }
 
-function isEmpty(draft: Draft): boolean {
-  return draft.groups.length === 0 && draft.steps.length === 0;
-}
-
-/** The draft that bears the page's title before the others, which keep their order. */
-function mainFirst(drafts: readonly Draft[], title: string | null): Draft[] {
-  const main = drafts.find((draft) => titlesAgree(draft.title, title));
-  return main ? [main, ...drafts.filter((draft) => draft !== main)] : [...drafts];
-}
-
 /** The notes that hold for the whole page: it is cut, or the time was up. */
 function wholeNotes(tree: Tree, spent: Spent): Note[] {
   const notes: Note[] = [];
@@ -93,22 +87,6 @@ function wholeNotes(tree: Tree, spent: Spent): Note[] {
   if (tree.late || spent(BLOCKS_SHARE))
     notes.push(readNote('time-up', 'Reading took too long and was ended; parts may be missing.'));
   return notes;
-}
-
-/** The drafts of the markup, merged; of items without a scope where nothing else is there. */
-function fromMarkup(
-  document: Document,
-  tree: Tree,
-  title: string | null,
-  spent: Spent,
-  stages: Stages,
-): Draft[] {
-  const [main, ...others] = mergeDrafts(markedDrafts(document, tree, spent, stages), title);
-  const all = main ? [main, ...others] : [];
-  if (!all.every(isEmpty)) return all;
-  const unscoped = stages.run('markup', () => readLooseProperties(tree), null);
-  const base = main && unscoped ? fillFrom(main, unscoped) : (main ?? unscoped);
-  return base ? [base, ...others] : [];
 }
 
 function gather(document: Document, url: string | null, spent: Spent): Gathered {
@@ -120,17 +98,26 @@ function gather(document: Document, url: string | null, spent: Spent): Gathered 
   const about = () => pageFactsOf(tree, blocks, url);
   const facts = stages.run('title and author', about, noFacts(url));
   stages.notes.push(...wholeNotes(tree, spent));
-  const marked = fromMarkup(document, tree, facts.title, spent, stages);
+  const marked = markedDrafts(document, tree, spent, stages);
+  const loose = marked.every(isBare)
+    ? stages.run('markup', () => readLooseProperties(tree), null)
+    : null;
   // What was found by then is short enough to be looked through, late or not.
   const page = stages.run('the visible page', () => findInPage(blocks), null);
-  const seen = () => mainFirst(pageDrafts(blocks, page), facts.title);
-  const recipes = marked.length > 0 ? marked : stages.run('the visible page', seen, []);
-  const tools = listedTools(blocks);
-  const tidied = recipes.map((draft) => {
-    const grouped = stages.run('groups', () => withGroups(draft, blocks), draft);
-    return { ...grouped, groups: withoutTools(grouped.groups, tools) };
-  });
-  return { ok: true, facts, recipes: tidied, page, notes: stages.notes };
+  const isMarked = marked.length > 0 || loose !== null;
+  const found = isMarked
+    ? marked
+    : stages.run('the visible page', () => pageDrafts(blocks, page), []);
+  const grouped = (draft: Draft) => stages.run('groups', () => withGroups(draft, blocks), draft);
+  return {
+    ok: true,
+    facts,
+    recipes: found.map(grouped),
+    loose: loose && grouped(loose),
+    page,
+    tools: [...listedTools(blocks)],
+    notes: stages.notes,
+  };
 }
 
 /**
@@ -148,7 +135,7 @@ export function gatherPage(
   const spent = elapsedMs ? (share = 1) => elapsedMs() > TIME_BOX * share : () => false;
   try {
     const gathered = gather(document, options.url ?? null, spent);
-    return gathered.recipes.length > 0 ? gathered : NOT_FOUND;
+    return gathered.recipes.length > 0 || gathered.loose ? gathered : NOT_FOUND;
   } catch {
     return NOT_FOUND;
   }

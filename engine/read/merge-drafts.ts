@@ -54,6 +54,11 @@ export function fillFrom(draft: Draft, other: Draft): Draft {
   };
 }
 
+/** Without lines and without steps. */
+export function isBare(draft: Draft): boolean {
+  return draft.groups.length === 0 && draft.steps.length === 0;
+}
+
 function sameRecipe(a: Draft, b: Draft): boolean {
   const one = linesIn(a);
   const two = linesIn(b);
@@ -90,6 +95,5 @@ export function mergeDrafts(drafts: readonly Draft[], heading: string | null): D
   }
   const first = merged[0];
   // A bare node of another markup describes the only recipe there is.
-  const bare = (draft: Draft) => draft.groups.length === 0 && draft.steps.length === 0;
-  return merged.filter((draft) => draft === first || !bare(draft));
+  return merged.filter((draft) => draft === first || !isBare(draft));
 }

@@ -24,6 +24,8 @@ export type Block = {
   /** In navigation, a footer, comments, a box of related pages or the like. */
   aside: boolean;
   reading?: HeadingReading;
+  /** The text's key, kept once it has been asked for. */
+  key?: string;
 };
 
 /** The `tag` of a block that names a table's columns. */

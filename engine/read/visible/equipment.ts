@@ -25,8 +25,9 @@ export function listedTools(blocks: readonly Block[]): ReadonlySet<string> {
 /** The groups without lines that name a listed tool and no amount. */
 export function withoutTools(
   groups: readonly IngredientGroup[],
-  tools: ReadonlySet<string>,
+  keys: readonly string[],
 ): IngredientGroup[] {
+  const tools = new Set(keys);
   return groups
     .map(({ title, lines }) => ({
       title,

@@ -46,11 +46,17 @@ function follow(keys: readonly string[], lines: readonly string[], at: number): 
   return matches;
 }
 
+/** A block is looked at for each draft; its key is made once. */
+function keyOf(block: Block): string {
+  block.key ??= textKey(block.text);
+  return block.key;
+}
+
 /** The best walk of the page beside the lines, or null when too few lines are found in order. */
 function align(blocks: readonly Block[], lines: readonly string[]): Match[] | null {
   // A block much longer than the longest line holds none of them.
   const most = Math.min(400, Math.max(...lines.map((line) => line.length)) + 40);
-  const keys = blocks.map((block) => (block.text.length > most ? '' : textKey(block.text)));
+  const keys = blocks.map((block) => (block.text.length > most ? '' : keyOf(block)));
   const wanted = lines.map(textKey);
   const first = wanted[0] ?? '';
   if (first === '') return null;
