@@ -9,10 +9,15 @@ export { lineOfKey, splitKey } from './ingredient-keys.ts';
 export { foodNameIn } from './match/languages/display-names.ts';
 export * from './model.ts';
 export {
+  BakedPlan,
+  BakeFacts,
   bakeSymptoms,
   type LearnedWater,
+  Lesson,
   learnedWater,
+  lessonsFrom,
   proposeAdjustments,
+  type Taught,
 } from './plan/bakes/index.ts';
 export {
   finishReading,

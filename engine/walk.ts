@@ -7,6 +7,7 @@ import { exact } from './interval.ts';
 import { matchItem } from './match/index.ts';
 import type {
   Adaptation,
+  Adjustment,
   Corrections,
   Food,
   FrontierPoint,
@@ -21,6 +22,7 @@ import type {
   Way,
 } from './model.ts';
 import { parseLine } from './parse/index.ts';
+import { changesOn, type Taught, taughtChanges, taughtShare } from './plan/bakes/index.ts';
 import { recogniseFamily } from './plan/dish/family/dish-family.ts';
 import { planFrontier, planWays } from './plan/index.ts';
 import { rewriteRecipe } from './rewrite/index.ts';
@@ -49,6 +51,8 @@ export interface WalkOptions {
   cookedGrams?: number | null;
   /** Weighed mass of the finished reworked dish, g; replaces the estimate. */
   reworkedGrams?: number | null;
+  /** What earlier bakes taught; only what the user left switched on. */
+  taught?: Taught;
 }
 
 /** What a recipe costs as it stands. */
@@ -212,11 +216,13 @@ interface Reworking {
   family: Plan['family'];
   ingredients: Ingredient[];
   before: Tally;
+  /** Changes that earlier bakes taught. */
+  taught: readonly Adjustment[];
 }
 
 /** The dish as a plan has it: counted again, with its lines and method. */
 function reworkOf(plan: Plan, work: Reworking): Rework {
-  const { recipe, goals, options, foods, family, ingredients, before } = work;
+  const { recipe, goals, options, foods, family, ingredients, before, taught } = work;
   const afterIngredients = plannedIngredients(plan, ingredients);
   const afterOptions = {
     foods,
@@ -226,13 +232,14 @@ function reworkOf(plan: Plan, work: Reworking): Rework {
     title: recipe.title,
     minutes: recipe.minutes.cook,
     cookedGrams: options.reworkedGrams ?? null,
+    cookedShare: taughtShare(options.taught, family.id),
   };
   const after = tally(afterIngredients, afterOptions);
   const { lines, steps, methodNotes } = rewriteRecipe(recipe, ingredients, plan, {
     foods,
     pageServings: before.servings,
     region: measureRegion(recipe),
-    adjustments: goals.adjustments,
+    adjustments: [...goals.adjustments, ...taught],
   });
   const foodsOf = (list: readonly Ingredient[]): Food[] =>
     list.flatMap((i) => (i.match ? [foods.byId(i.match.foodId)] : [])).filter((f) => f !== null);
@@ -257,16 +264,18 @@ function reworkOf(plan: Plan, work: Reworking): Rework {
  * the recipe after it with its lines and method. The way asked for stands for the whole, the recommended
  * one when that is not there. Deterministic; never throws on a readable recipe.
  */
-export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions = {}): Adaptation {
+export function adaptRecipe(recipe: Recipe, wished: Goals, options: WalkOptions = {}): Adaptation {
   const foods = foodTable(options.ownFoods);
+  const goals = { ...wished, adjustments: changesOn(wished.adjustments, options.taught) };
+  const taught = taughtChanges(options.taught, stepTexts(recipe));
   const standing = tallyRecipe(recipe, goals, options);
   const { ingredients, family, servings, tally: before, questions } = standing;
   const { plans, recommended } = planWays(
     ingredients,
     { title: recipe.title, steps: stepTexts(recipe) },
-    { goals, servings, foods, before },
+    { goals, servings, foods, before, taught },
   );
-  const shared = { recipe, goals, options, foods, family, ingredients, before };
+  const shared = { recipe, goals, options, foods, family, ingredients, before, taught };
   const [within, ...others] = plans;
   const first = reworkOf(within, shared);
   const ways = [first, ...others.map((plan) => reworkOf(plan, shared))];
@@ -275,7 +284,8 @@ export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions =
   const chosen = named(asked) ?? named(recommended) ?? first;
   return {
     recipe,
-    goals,
+    goals: wished,
+    taught,
     corrections: options.corrections ?? {},
     ingredients,
     before,
@@ -292,10 +302,12 @@ export function adaptRecipe(recipe: Recipe, goals: Goals, options: WalkOptions =
  * in reach to the original; one point when nothing can change. `options` are those it was made with.
  */
 export function frontierOf(adaptation: Adaptation, options: WalkOptions = {}): FrontierPoint[] {
-  const { recipe, goals, ingredients, before } = adaptation;
+  const { recipe, ingredients, before, taught } = adaptation;
+  const { goals: wished } = adaptation;
+  const goals = { ...wished, adjustments: changesOn(wished.adjustments, options.taught) };
   return planFrontier(
     ingredients,
     { title: recipe.title, steps: stepTexts(recipe) },
-    { goals, servings: before.servings, foods: foodTable(options.ownFoods), before },
+    { goals, servings: before.servings, foods: foodTable(options.ownFoods), before, taught },
   );
 }

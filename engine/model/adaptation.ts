@@ -4,7 +4,7 @@ import { Note } from './common.ts';
 import { Allergen } from './food.ts';
 import { Corrections, Ingredient } from './ingredient.ts';
 import { MethodNote } from './method-note.ts';
-import { Goals, Plan, Way } from './plan.ts';
+import { Adjustment, Goals, Plan, Way } from './plan.ts';
 import { Recipe } from './recipe.ts';
 import { Tally } from './tally.ts';
 import { StillContains, Verdict } from './verdict.ts';
@@ -55,6 +55,8 @@ export const Adaptation = Rework.extend({
   recipe: Recipe,
   goals: Goals,
   corrections: Corrections,
+  /** What bakes taught and the plan went by, beside the goals. */
+  taught: z.array(Adjustment).default([]),
   ingredients: z.array(Ingredient),
   before: Tally,
   /** To ask before the figures are believed, with the key of the line that causes it; empty as a rule. */

@@ -92,6 +92,8 @@ export const Adjustment = z.object({
   factor: z.number().positive().nullable(),
   /** Added to what the plan would take: percent of the flour base, or of the dish's mass without one; null adds nothing. */
   shiftPct: z.number().nullable(),
+  /** With it the percent are of this food's grams, and nothing is done where there is none. */
+  foodId: z.string().optional(),
   /** The change in plain words, for the screen and, with lever 'method', for the step. */
   text: z.string(),
   why: z.string(),

@@ -47,7 +47,7 @@ function whyBinder(
 }
 
 function whyAdded(amount: Amount, amounts: readonly Amount[], dish: Dish): string {
-  if (amount.asked) return `You asked for it after a bake: ${amount.asked}`;
+  if (amount.asked) return amount.asked;
   if (amount.because) return amount.because;
   const section = dish.sections[amount.section] ?? dish.main;
   switch (amount.role) {
@@ -121,7 +121,7 @@ export const addedSwap = (
 });
 
 function whyLess(amount: Amount): string {
-  if (amount.asked) return `You asked for it after a bake: ${amount.asked}`;
+  if (amount.asked) return amount.asked;
   if (amount.because) return amount.because;
   if (amount.role === 'fat') return 'The nuts or seeds bring fat of their own.';
   if (amount.role === 'salt')

@@ -1,6 +1,15 @@
 /** The plan: the least change that brings a serving within its net-carb budget while the dish still works. */
 import type { FoodTable } from '../foods/index.ts';
-import type { FrontierPoint, Goals, Ingredient, Note, Plan, Tally, Way } from '../model.ts';
+import type {
+  Adjustment,
+  FrontierPoint,
+  Goals,
+  Ingredient,
+  Note,
+  Plan,
+  Tally,
+  Way,
+} from '../model.ts';
 import { type Answer, isMet, notesOf, planOf, solveDish, unchangedAnswer } from './answer.ts';
 import type { Dish } from './dish/dish.ts';
 import { readDish } from './dish/read-dish.ts';
@@ -22,6 +31,8 @@ export interface PlanOptions {
   servings: number;
   foods: FoodTable;
   before: Tally;
+  /** Changes that earlier bakes taught. */
+  taught?: readonly Adjustment[];
 }
 
 type Words = { title: string; steps: string[] };
@@ -52,7 +63,7 @@ function requestOf(
   recipe: Words,
   options: PlanOptions,
 ): Request {
-  const { goals, before, servings, foods } = options;
+  const { goals, before, servings, foods, taught = [] } = options;
   const { title, steps } = recipe;
   const counted = before.perServing.netCarbsG;
   return {
@@ -62,6 +73,7 @@ function requestOf(
         family: wishes.family,
         servings,
         goals: wishes,
+        taught,
         foods,
         title,
         steps,

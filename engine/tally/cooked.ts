@@ -1,5 +1,6 @@
 /** Weight of the finished dish: measured, or reckoned from what goes in. */
 import { hasTag } from '../foods/tags.ts';
+import { scale } from '../interval.ts';
 import type { Family, Interval } from '../model.ts';
 import type { CountedLine } from './counted.ts';
 import data from './data/yields.json' with { type: 'json' };
@@ -73,7 +74,8 @@ function lessLoss(lines: readonly CountedLine[], family: Family): Yields & { wor
 export const familyYield = (family: Family): Yields => FAMILY_YIELDS[family];
 
 /**
- * Grams of the finished dish and where they come from. `measured` is the user's own weight in g.
+ * Grams of the finished dish and where they come from. `measured` is the user's own weight in g, `taught`
+ * what such dishes weighed, as a share of what goes in.
  * Null when nothing is counted. The bounds cover the loss only: scatter of the raw grams moves the
  * nutrients and the weight together.
  */
@@ -81,6 +83,7 @@ export function cookedWeight(
   lines: readonly CountedLine[],
   family: Family,
   measured: number | null,
+  taught: { share: Interval; source: string } | null = null,
 ): { grams: Interval | null; source: string } {
   if (measured !== null && measured > 0)
     return {
@@ -88,6 +91,10 @@ export function cookedWeight(
       source: 'weighed',
     };
   if (lines.length === 0) return { grams: null, source: 'nothing to weigh' };
+  if (taught !== null) {
+    const raw = lines.reduce((sum, { grams }) => sum + grams, 0);
+    return { grams: scale(taught.share, raw), source: taught.source };
+  }
   const { low, best, high, source, words: why } = lessLoss(lines, family);
   let fixed = 0;
   let cooking = 0;

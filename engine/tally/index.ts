@@ -28,6 +28,8 @@ export interface TallyOptions {
   family: Family;
   /** Weight of the finished dish, g, when the user weighed it. */
   cookedGrams?: number | null;
+  /** What such dishes weighed after cooking, as a share of what goes in, when bakes have told. */
+  cookedShare?: { share: Interval; source: string } | null;
   title?: string;
   /** Cooking minutes, for the alcohol that stays. */
   minutes?: number | null;
@@ -210,7 +212,12 @@ export function tally(ingredients: readonly Ingredient[], options: TallyOptions)
     const total = whole[nutrient];
     return total === null ? null : scale(total, 1 / servings);
   });
-  const cooked = cookedWeight(lines, family, options.cookedGrams ?? null);
+  const cooked = cookedWeight(
+    lines,
+    family,
+    options.cookedGrams ?? null,
+    options.cookedShare ?? null,
+  );
   const weighable = cooked.grams !== null && cooked.grams.low > 0 ? cooked.grams : null;
   const contributions = contributionsOf(lines, servings);
   return {

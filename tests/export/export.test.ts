@@ -82,6 +82,7 @@ function makeAdaptation(): Adaptation {
     recipe,
     goals: DEFAULT_GOALS,
     corrections: {},
+    taught: [],
     ingredients,
     before,
     plan,

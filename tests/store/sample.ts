@@ -63,6 +63,7 @@ export function sampleWork(changes: Partial<Work> = {}): Work & { adaptation: Ad
     ...work,
     adaptation: {
       ...work,
+      taught: [],
       ingredients: [],
       before: tally(29),
       plan: {

@@ -1,6 +1,6 @@
 /** The shapes of a dish as the planner sees it: weighed foods with roles, the parts they belong to, and what may be changed. */
 import type { FoodTable } from '../../foods/index.ts';
-import type { Family, Food, Goals, KeptPromise, Role } from '../../model.ts';
+import type { Adjustment, Family, Food, Goals, KeptPromise, Role } from '../../model.ts';
 import type { FamilyLimits } from '../data/schemas.ts';
 import type { SwapRule } from './swap-rules.ts';
 
@@ -78,6 +78,8 @@ export interface Dish {
   main: Section;
   servings: number;
   goals: Goals;
+  /** Changes that earlier bakes taught, beside those the user accepted. */
+  taught: readonly Adjustment[];
   foods: FoodTable;
   title: string;
   method: string;

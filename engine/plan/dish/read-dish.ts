@@ -1,6 +1,6 @@
 /** Collects what the planner needs of a recipe: its parts with roles, their sections, and every swap that fits. */
 import type { FoodTable } from '../../foods/index.ts';
-import type { Family, Food, Goals, Ingredient } from '../../model.ts';
+import type { Adjustment, Family, Food, Goals, Ingredient } from '../../model.ts';
 import { candidatesOf } from './candidates.ts';
 import type { Dish, Part, Section } from './dish.ts';
 import { limitsOf } from './family/family-limits.ts';
@@ -96,6 +96,7 @@ export interface DishOptions {
   servings: number;
   goals: Goals;
   foods: FoodTable;
+  taught?: readonly Adjustment[];
   title?: string;
   steps?: readonly string[];
 }
@@ -129,7 +130,7 @@ function weighed(section: Section, parts: readonly Part[]): void {
 
 /** Collects the parts of a dish and every swap that fits them. `servings` that is not a positive number counts as 1. */
 export function readDish(ingredients: readonly Ingredient[], options: DishOptions): Dish {
-  const { goals, foods, title = '', steps = [], servings } = options;
+  const { goals, foods, taught = [], title = '', steps = [], servings } = options;
   const found = sectionsOf(ingredients, { title, steps }, foods);
   const sections = sectionList(found.length > 0 ? found : [UNKNOWN], options.family);
   const main = sections[0] as Section;
@@ -147,6 +148,7 @@ export function readDish(ingredients: readonly Ingredient[], options: DishOption
     main,
     servings: servings > 0 && Number.isFinite(servings) ? servings : 1,
     goals,
+    taught,
     foods,
     title,
     method: steps.join('\n'),

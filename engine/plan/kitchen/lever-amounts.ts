@@ -94,6 +94,35 @@ function changed(a: Amount, grams: number, dish: Dish, asked: string): Amount {
   return settled === a.grams ? a : { ...a, grams: settled, asked };
 }
 
+/** Why an amount is another: what the user asked for, and what earlier bakes taught. */
+function askedWords(changes: readonly Adjustment[], { taught }: Dish): string {
+  const words = (list: readonly Adjustment[], start: string): string[] =>
+    list.length === 0 ? [] : [`${start}: ${list.map(({ text }) => text).join(' ')}`];
+  const own = changes.filter((one) => !taught.includes(one));
+  const learned = changes.filter((one) => taught.includes(one));
+  return [
+    ...words(own, 'You asked for it after a bake'),
+    ...learned.map(({ text, why }) => `${text} ${why}`),
+  ].join(' ');
+}
+
+/** An amount after its changes; percent are of the flour base, or of the food a change names. */
+function adjustedBy(
+  amounts: readonly Amount[],
+  now: number,
+  changes: readonly Adjustment[],
+  section: Section,
+): number {
+  return changes.reduce((amount, change) => {
+    const { foodId } = change;
+    const base =
+      foodId === undefined
+        ? shiftBase(section)
+        : total(amounts, ({ food }) => (food.id === foodId ? 1 : 0));
+    return adjusted(amount, [change], base);
+  }, now);
+}
+
 function act(
   amounts: Amount[],
   handle: Handle,
@@ -101,10 +130,10 @@ function act(
   section: Section,
   dish: Dish,
 ): Amount[] {
-  const asked = changes.map((c) => c.text).join(' ');
+  const asked = askedWords(changes, dish);
   const pinned = (a: Amount): boolean => dish.goals.pinned.includes(a.key ?? '');
   const now = total(amounts, handle.of);
-  const shift = adjusted(now, changes, shiftBase(section)) - now;
+  const shift = adjustedBy(amounts, now, changes, section) - now;
   if (Math.abs(shift) < 1e-9) return amounts;
   const open = amounts.filter((a) => !pinned(a));
   if (handle.spread === true && now > 0) {
@@ -156,7 +185,7 @@ function moved(
 export function withAdjustments(amounts: Amount[], section: Section, dish: Dish): Amount[] {
   const levers = Object.keys(HANDLES) as Lever[];
   return levers.reduce((list, lever) => {
-    const changes = dish.goals.adjustments.filter((c) => c.lever === lever);
+    const changes = [...dish.goals.adjustments, ...dish.taught].filter((c) => c.lever === lever);
     const handle = HANDLES[lever];
     return handle && changes.length > 0 ? act(list, handle, changes, section, dish) : list;
   }, amounts);
