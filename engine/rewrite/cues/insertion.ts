@@ -116,10 +116,10 @@ export function placeOf(cue: Cue, texts: readonly string[], context: CueContext)
   if (fitting.length > 0 && hits.length === 0) return null;
   if (cue.place === 'before') return placeBefore(cue, hits, texts, context);
   const last = hits.at(-1);
-  // Of the step's sentences the first: what follows the bake is no place for the oven's advice.
-  const hit = cue.first === true ? hits[0] : hits.find(({ at }) => at === last?.at);
+  // What follows the bake is no place for the oven's advice, but one for what is to be done then.
+  const ofLast = cue.place === 'after' ? last : hits.find(({ at }) => at === last?.at);
+  const hit = cue.first === true ? hits[0] : ofLast;
   if (hit === undefined) return cue.anyway === true ? alone(lastStep + 1) : null;
-  if (cue.place === 'after') return alone(hit.at + 1);
   return { at: hit.at, behind: hit.sentence };
 }
 

@@ -71,7 +71,10 @@ function partInsertions(
 ): Insertion[] {
   const { context } = method;
   const cues = [...insertions(method, statesOven), ...warningsFor(method)];
-  const swaps = swapSteps(context);
+  const swaps = swapSteps(
+    context,
+    steps.map(({ after }) => after),
+  );
   const written = [...steps, ...cues.map(({ step }) => step), ...swaps.map(({ step }) => step)]
     .map(({ after }) => after)
     .join(' ');

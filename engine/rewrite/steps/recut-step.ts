@@ -1,6 +1,7 @@
-/** Says at the start of a method that more pieces are made than the page makes. */
+/** Says that more pieces or portions are made than the page makes, in the step that shapes, cuts or serves. */
 import type { MethodNote, RewrittenStep } from '../../model.ts';
-import { isForeign, methodWords } from '../languages/method-words.ts';
+import { isForeign, keyed, type MethodWords, methodWords } from '../languages/method-words.ts';
+import { withSentence } from './sentences.ts';
 
 /** Servings of the page, and of the way the recipe is reworked. */
 export interface Servings {
@@ -9,7 +10,8 @@ export interface Servings {
 }
 
 const ENGLISH = {
-  step: 'Shape, cut or serve it as {now}, where the page makes {was}. Only pieces shaped smaller than the page says are done sooner.',
+  pieces: 'Make {now} pieces of it instead of {was}; smaller pieces are done sooner.',
+  portions: 'Divide it into {now} portions instead of {was}.',
   why: 'All figures are for one of {now}.',
 };
 
@@ -21,24 +23,111 @@ interface Method {
   methodNotes: MethodNote[];
 }
 
-/** The method with that step before all others; the same method where the number stays, or where there is none. */
-export function withRecut(method: Method, servings: Servings, language: string | null): Method {
-  const { steps, methodNotes } = method;
-  if (steps.length === 0 || servings.now <= servings.page) return method;
-  const words = methodWords(language);
-  const { step, why } = words?.recut ?? ENGLISH;
-  const first: RewrittenStep = {
-    section: null,
+/** What stands behind the verb of a step that makes pieces of a dough, batter or mince. */
+const SHAPES =
+  /\b(?:divide|portion|scoop|shape|form|roll|drop|pipe|spoon|pour|fill|ladle)\b[^.]{0,60}\b(?:pieces|balls|rounds|rolls|buns|cookies|patties|parts|muffin|cups|liners|cases|wells|moulds|molds|ramekins|tablespoons?|spoonfuls?|scoop)\b|\bcut out\b|\bstamp\b/i;
+const HEATS = /\b(?:bake|oven|fry|grill|boil|steam|poach)\b/i;
+const SERVES = /\b(?:serve|serving|enjoy|cut|slice|divide|plate|ladle|dish up|portion)\b/i;
+/** Remarks behind the method: on keeping, on other ways. */
+const REMARKS =
+  /\b(?:stor(?:e|ed|age|ing)|left ?overs?|keeps? (?:well|fresh|for|in)|freez\w+|up to \d+ (?:days|weeks|months)|reheat|make.ahead|variations?|substitut\w+|notes?|tips?)\b/i;
+
+/** 'into 12 equal pieces', 'makes about 12': the number of the page, where the step makes pieces. */
+const countOf = (was: number): RegExp =>
+  new RegExp(
+    `\\b(into|in|makes?|make|form|shape|get|for|among|between)( about| approximately)? ${was}\\b(?!\\s?(?:[-–x×/]|inch|cm|mm|g\\b|oz|min|hour|ml|%|°|to \\d))`,
+    'i',
+  );
+
+/** The step with the page's number put right where it stands; null when it does not stand there. */
+function recounted(step: RewrittenStep, { page, now }: Servings): string | null {
+  if (!Number.isInteger(page) || !(SHAPES.test(step.after) || SERVES.test(step.after))) return null;
+  const pattern = countOf(page);
+  return pattern.test(step.after) ? step.after.replace(pattern, `$1$2 ${now}`) : null;
+}
+
+const lastIndex = (texts: readonly string[], fits: (text: string) => boolean): number =>
+  texts.findLastIndex(fits);
+
+/** Index of the step that serves: the last that cuts or serves, else the last that is no remark. */
+function servingStep(texts: readonly string[]): number {
+  const serves = lastIndex(texts, (text) => SERVES.test(text) && !REMARKS.test(text));
+  if (serves >= 0) return serves;
+  return Math.max(
+    0,
+    lastIndex(texts, (text) => text !== '' && !REMARKS.test(text)),
+  );
+}
+
+/** Index of the step that shapes pieces before any heat; -1 when none does. */
+function shapingStep(texts: readonly string[]): number {
+  const at = texts.findIndex((text) => SHAPES.test(text));
+  return at >= 0 && texts.slice(at).some((text) => HEATS.test(text)) ? at : -1;
+}
+
+const changedTo = (step: RewrittenStep, after: string, why: string): RewrittenStep => ({
+  ...step,
+  after,
+  change: step.before === null ? step.change : 'changed',
+  why: step.why === null ? why : `${step.why} ${why}`,
+});
+
+/** A step of our own behind one of the method, where a language has no words for a sentence within it. */
+function stepBehind(method: Method, at: number, text: string, why: string): Method {
+  const own: RewrittenStep = {
+    section: method.steps[at]?.section ?? null,
     before: null,
-    after: filled(step, servings),
+    after: text,
     change: 'inserted',
-    why: filled(why, servings),
-    ...(words === null && isForeign(language) ? { lang: 'en' } : {}),
+    why,
+    lang: 'en',
   };
   return {
-    steps: [first, ...steps],
-    methodNotes: methodNotes.map((note) =>
-      note.step === null ? note : { ...note, step: note.step + 1 },
+    steps: method.steps.toSpliced(at + 1, 0, own),
+    methodNotes: method.methodNotes.map((note) =>
+      note.step === null || note.step <= at ? note : { ...note, step: note.step + 1 },
     ),
   };
+}
+
+const replaced = (method: Method, at: number, step: RewrittenStep): Method => ({
+  ...method,
+  steps: method.steps.with(at, step),
+});
+
+/** Texts by which places are found: those of the page's own steps. */
+const searched = (steps: readonly RewrittenStep[], words: MethodWords | null): string[] =>
+  steps.map(({ before, after }) =>
+    before === null ? '' : words === null ? after : keyed(after, words),
+  );
+
+/**
+ * The method with the new number in the step that shapes pieces, or in the one that cuts or serves; the
+ * same method where the number stays, or where there is none.
+ */
+export function withRecut(method: Method, servings: Servings, language: string | null): Method {
+  const { steps } = method;
+  if (steps.length === 0 || servings.now <= servings.page) return method;
+  const words = methodWords(language);
+  const says = words?.recut ?? ENGLISH;
+  const why = filled(says.why, servings);
+  const unworded = words === null && isForeign(language);
+  if (!unworded && words === null) {
+    const at = steps.findIndex((one) => one.before !== null && recounted(one, servings) !== null);
+    const step = steps[at];
+    const after = step === undefined ? null : recounted(step, servings);
+    if (step !== undefined && after !== null)
+      return replaced(method, at, changedTo(step, after, why));
+  }
+  const texts = searched(steps, words);
+  const shapes = shapingStep(texts);
+  const at = shapes >= 0 ? shapes : servingStep(texts);
+  const text = filled(shapes >= 0 ? says.pieces : says.portions, servings);
+  const step = steps[at];
+  if (unworded || step === undefined) return stepBehind(method, at, text, why);
+  return replaced(
+    method,
+    at,
+    changedTo(step, withSentence(step.after, Number.POSITIVE_INFINITY, text), why),
+  );
 }

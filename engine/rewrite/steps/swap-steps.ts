@@ -12,7 +12,9 @@ import {
 } from '../languages/method-words.ts';
 import type { Mention } from '../naming/mention.ts';
 import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
-import { namePattern } from '../naming/name-patterns.ts';
+import { literal, namePattern } from '../naming/name-patterns.ts';
+import { sentencesOf } from './sentences.ts';
+import { heldFor, isTold, takesLong, withObject } from './spoken-handling.ts';
 
 const own = (swap: Swap, ingredients: readonly Ingredient[]): Ingredient | undefined =>
   ingredients.find(({ key }) => key === swap.key);
@@ -63,18 +65,26 @@ function handlingOf(swap: Swap, { mentions, ingredients, method: said }: CueCont
   };
 }
 
-/** 'Eggplant, in place of the lasagne sheets: slice it'; 'Make the curd, in place of ..., of egg and butter: stir it'. */
-function englishText({ swap, method: whole, holds, mention, old }: Handling): string | null {
+/** Whether the words name one of the foods that came in. */
+const namesFood = (text: string, { to }: Swap): boolean =>
+  to.some(({ food }) => {
+    const [last = ''] = shortName(food).split(' ').slice(-1);
+    return text.toLowerCase().includes(last.toLowerCase().slice(0, -1));
+  });
+
+/** 'Slice the eggplant 1 cm thick'; 'Make the curd of egg and butter: stir it'. */
+function englishText({ swap, method: whole, holds, mention }: Handling): string | null {
   const method = heldClauses(whole, holds);
   const list = listOf([...new Set(swap.to.map(({ food }) => shortName(food)))]);
   const name = mention?.newName;
   const lower = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
-  const place = `${swap.keptGrams > 0 ? 'for part of' : 'in place of'} the ${old}`;
   if (name && isMade(name)) {
-    const made = `Make the ${name} ${place}, of ${list}`;
+    const made = `Make the ${name} of ${list}`;
     return method === '' ? `${made}.` : `${made}: ${lower}`;
   }
-  return method === '' ? null : `${capital(list)}, ${place}: ${lower}`;
+  if (method === '') return null;
+  const alone = namesFood(method, swap) || isTold(method) || /^[a-z]+ (?:the|a) /i.test(method);
+  return withObject(method, list) ?? (alone ? method : `${capital(list)}: ${lower}`);
 }
 
 /** The same in another language; null where its handling has not been put into it. */
@@ -118,15 +128,44 @@ function stepOf(handling: Handling, context: CueContext): RewrittenStep | null {
 const placeOf = ({ key }: Swap, { course }: CueContext): number =>
   (key === null ? undefined : course.named.get(key)?.[0]) ?? course.firstStep;
 
-/** Steps for what swaps say of the handling of their foods, each once, unless a cue of the method tells it already. */
-export function swapSteps(context: CueContext): Insertion[] {
+/** Index of the sentence of a step that takes what came in; the first when none names it. */
+function sentenceOf(text: string, { mention, swap }: Handling): number {
+  const names = [...(mention?.names ?? []), ...swap.to.map(({ food }) => shortName(food))];
+  const said = new RegExp(names.map(literal).join('|'), 'i');
+  return Math.max(
+    0,
+    sentencesOf(text).findIndex((sentence) => names.length > 0 && said.test(sentence)),
+  );
+}
+
+/** A step as it is told: within the one that takes the food, or before it where it takes long. */
+function insertionOf(handling: Handling, text: string, at: number, step: RewrittenStep): Insertion {
+  const { swap, method, mention } = handling;
+  const made = mention?.newName !== undefined && isMade(mention.newName ?? '');
+  const own = { at, rank: RANKS.use, behind: null, step };
+  if (made || step.lang !== undefined || takesLong(method) || text === '') return own;
+  const sentence = sentenceOf(text, handling);
+  const last = sentencesOf(text).length - 1;
+  const behind = isTold(swap.method ?? '') ? last : sentence - 1;
+  return { ...own, rank: isTold(swap.method ?? '') ? RANKS.after : RANKS.use, behind };
+}
+
+/**
+ * What swaps say of the handling of their foods, each once, unless a cue of the method tells it already.
+ * `texts`: the method's own steps as they read now.
+ */
+export function swapSteps(context: CueContext, texts: readonly string[]): Insertion[] {
   const steps = new Map<string, Insertion>();
   for (const swap of context.plan.swaps) {
     const same = `${swap.id}.${swap.method}`;
     if (steps.has(same) || isPrepared(swap, context)) continue;
-    const step = stepOf(handlingOf(swap, context), context);
-    if (step !== null)
-      steps.set(same, { at: placeOf(swap, context), rank: RANKS.use, behind: null, step });
+    const at = placeOf(swap, context);
+    const text = texts[at] ?? '';
+    const whole = handlingOf(swap, context);
+    const sentence = sentencesOf(text)[sentenceOf(text, whole)] ?? '';
+    const handling = { ...whole, method: heldFor(whole.method, sentence) };
+    const step = stepOf(handling, context);
+    if (step !== null) steps.set(same, insertionOf(handling, text, at, step));
   }
   return [...steps.values()];
 }

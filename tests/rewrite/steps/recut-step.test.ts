@@ -21,24 +21,59 @@ const note = (at: number | null): MethodNote => ({
   text: null,
 });
 const METHOD = { steps: [step('Mix.'), step('Bake.')], methodNotes: [note(1), note(null)] };
+const method = (...texts: string[]) => ({ steps: texts.map(step), methodNotes: [] });
+const afterOf = (texts: string[], servings = { page: 4, now: 6 }, language = 'en'): string[] =>
+  withRecut(method(...texts), servings, language).steps.map(({ after }) => after);
 
 describe('more pieces than the page makes', () => {
-  it('are told before all other steps, and notes keep to theirs', () => {
-    const { steps, methodNotes } = withRecut(METHOD, { page: 12, now: 24 }, 'en');
-    expect(steps.map(({ change }) => change)).toEqual(['inserted', 'kept', 'kept']);
-    expect(steps[0]?.after).toContain('24, where the page makes 12');
-    expect(methodNotes.map(({ step: at }) => at)).toEqual([2, null]);
+  it('are told where the dish is served, not before the first step', () => {
+    expect(afterOf(['Brown the mince and simmer for an hour.', 'Serve with rice.'])).toEqual([
+      'Brown the mince and simmer for an hour.',
+      'Serve with rice. Divide it into 6 portions instead of 4.',
+    ]);
+  });
+
+  it('are told before remarks on keeping', () => {
+    expect(
+      afterOf([
+        'Simmer the stew for an hour.',
+        'Leftovers keep for 3 days in the refrigerator.',
+      ])[0],
+    ).toMatch(/6 portions instead of 4\.$/);
+  });
+
+  it('stand in place of the number that the step has', () => {
+    expect(
+      afterOf(['Divide the dough into 12 balls.', 'Bake for 12 minutes.'], { page: 12, now: 16 }),
+    ).toEqual(['Divide the dough into 16 balls.', 'Bake for 12 minutes.']);
+  });
+
+  it('are told where pieces are shaped, with what it means for the time', () => {
+    const [mix, scoop] = afterOf(
+      ['Mix the batter.', 'Spoon the batter into the muffin cups.', 'Bake for 20 minutes.'],
+      { page: 10, now: 15 },
+    );
+    expect(mix).toBe('Mix the batter.');
+    expect(scoop).toMatch(/Make 15 pieces of it instead of 10; smaller pieces are done sooner\.$/);
+  });
+
+  it('never touch a size, a time or a weight of the same figure', () => {
+    expect(
+      afterOf(['Cut into 8 cm squares.', 'Cool for 8 minutes and serve.'], { page: 8, now: 12 }),
+    ).toEqual(['Cut into 8 cm squares.', expect.stringMatching(/12 portions instead of 8\.$/)]);
   });
 
   it('are told in the method’s language', () => {
-    expect(withRecut(METHOD, { page: 12, now: 24 }, 'de-AT').steps[0]?.after).toMatch(
-      /^24 Stücke oder Portionen .* statt 12:/,
+    expect(afterOf(['Alles mischen.', 'Heiß servieren.'], { page: 12, now: 24 }, 'de-AT')[1]).toBe(
+      'Heiß servieren. In 24 statt 12 Portionen teilen.',
     );
   });
 
-  it('are told in English, and marked so, where the language has no words', () => {
-    expect(withRecut(METHOD, { page: 12, now: 24 }, 'cs').steps[0]?.lang).toBe('en');
-    expect(withRecut(METHOD, { page: 12, now: 24 }, 'en').steps[0]?.lang).toBeUndefined();
+  it('are a step of their own in English, marked so, where the language has no words', () => {
+    const { steps, methodNotes } = withRecut(METHOD, { page: 12, now: 24 }, 'cs');
+    expect(steps.at(-1)?.lang).toBe('en');
+    expect(methodNotes.map(({ step: at }) => at)).toEqual([1, null]);
+    expect(withRecut(METHOD, { page: 12, now: 24 }, 'en').steps[1]?.lang).toBeUndefined();
   });
 
   it.each([
@@ -61,6 +96,8 @@ describe('more pieces than the page makes', () => {
     if (!recipe) throw new Error('not read');
     const { plan, steps, before } = adaptRecipe(recipe, { ...DEFAULT_GOALS, way: 'smaller' });
     expect(plan.servings).toBeGreaterThan(before.servings);
-    expect(steps[0]?.after).toContain(`as ${plan.servings}, where the page makes 9`);
+    expect(steps.some(({ after }) => after.includes(`Cut into ${plan.servings} squares.`))).toBe(
+      true,
+    );
   });
 });

@@ -1,0 +1,47 @@
+/** What a swap says of its handling, as a cook would tell it: 'Steam the cauliflower until just tender.' */
+
+/** Words that may stand right behind a verb that has no object yet. */
+const NO_OBJECT =
+  /^(?:until|overnight|in|into|with|for|at|and|or|to|on(?! boiling)|raw|frozen|last|like|an hour|dry|lightly|briefly|gently|warm|hot|over|together|small|fine|coarsely|thinly|thick(?=[;,. ]|$)(?! rounds)|very|well|firmly|smooth|rather|before|as|by|later|off|soft|loosely|from|slowly|then|a minute|one minute|cold with|ice-cold|thin(?=[;,. ]|$)(?! (?:sheets|omelettes|rounds))|\d(?![\d.]* g\b).*)(?![a-z])/i;
+/** Verbs that go with a particle before their object: 'stir the cream in at the end' is 'stir in the cream'. */
+const WITH_PARTICLE = /^(?:(?:stir|fold|toss|whisk|mix|press) in)\b(?! (?:bites|sticks))/i;
+const FIRST_VERBS = /^[a-z-]+(?: or [a-z-]+(?= at\b))?/i;
+/** Clauses whose object is named, or that are no doing at all. */
+const NOT_DONE = /^(?:needs|only|let|leave|eat|where)\b/i;
+const PRONOUN = /^([a-z-]+(?: [a-z-]+ing)?) (?:it|them)\b/i;
+
+/** The handling with the food as the object of its first verb; null when its words have one already. */
+export function withObject(method: string, food: string): string | null {
+  if (NOT_DONE.test(method)) return null;
+  if (PRONOUN.test(method)) return method.replace(PRONOUN, `$1 the ${food}`);
+  const verb = WITH_PARTICLE.exec(method)?.[0] ?? FIRST_VERBS.exec(method)?.[0] ?? '';
+  const rest = method.slice(verb.length).trimStart();
+  if (verb === '') return null;
+  if (/^[,;.]/.test(rest)) return `${verb} the ${food}${rest}`;
+  return NO_OBJECT.test(rest) ? `${verb} the ${food} ${rest}` : null;
+}
+
+/** Handling that is about the dish as a whole, or about what follows: it stands behind the step's words. */
+const FOLLOWS =
+  /^(?:add|sauce|strew|eat|let|leave|serve|salt the|bake (?:it )?(?:\d+ minutes (?:less|longer)|at|\{d)|sweeten|thicken|moisten|thin|only|needs|stir (?:it )?in (?:at|for|off|raw)|fold in|press firmly|cook on|use (?:to|a third)|boil \d+ minutes less|dust)\b/i;
+
+/** Whether a handling is told behind what the step says, not before. */
+export const isTold = (method: string): boolean => FOLLOWS.test(method);
+
+/** Handling that takes long, so that it is a step of its own: half an hour or more. */
+const LONG =
+  /\b(?:overnight|hours?|day before|set \w+|(?:[3-9]\d|\d{3}) minutes|(?:chill|freeze)\b|roast|bake \d+ minutes at)\b/i;
+
+export const takesLong = (method: string): boolean => LONG.test(method);
+
+/** Where a sweetener meets a liquid: elsewhere it need not be dissolved. */
+const LIQUID =
+  /\b(?:dissolv\w*|simmer\w*|boil\w*|syrup|water|milk|juice|tea|coffee|vinegar|lemonade|heat|warm|saucepan|pan)\b/i;
+const INTO_LIQUID = /^where it goes into a liquid, dissolve it warm/i;
+
+/** The handling as it holds for the sentence that takes the food; empty when it does not. */
+export function heldFor(method: string, sentence: string): string {
+  if (!INTO_LIQUID.test(method)) return method;
+  const fits = LIQUID.test(sentence) && !/\b(?:butter|cream|beat|flour)\b/i.test(sentence);
+  return fits ? 'Warm it until it has dissolved.' : '';
+}

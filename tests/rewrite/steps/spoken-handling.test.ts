@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
+import {
+  heldFor,
+  isTold,
+  takesLong,
+  withObject,
+} from '../../../engine/rewrite/steps/spoken-handling.ts';
+import { foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
+
+describe('handling told with its food', () => {
+  it.each([
+    [
+      'Steam until just tender, drain and dry well.',
+      'Steam the swede until just tender, drain and dry well.',
+    ],
+    ['Rinse, press dry and fry hot.', 'Rinse the swede, press dry and fry hot.'],
+    ['Boil it first; it doubles in weight.', 'Boil the swede first; it doubles in weight.'],
+    ['Stir in at the end.', 'Stir in the swede at the end.'],
+    ['Cut in bites and coat.', 'Cut the swede in bites and coat.'],
+    ['Dice small.', 'Dice the swede small.'],
+    ['Fry or bake at no more than 170 °C.', 'Fry or bake the swede at no more than 170 °C.'],
+  ])('%s', (method, told) => {
+    expect(withObject(method, 'swede')).toBe(told);
+  });
+
+  it.each([
+    'Toast the nuts.',
+    'Add a pinch of soda.',
+    'Let the batter stand 10 minutes.',
+    'Fry thin omelettes, then fill.',
+    'Beat 0.1 g gum into the whites.',
+  ])('leaves %s, which has its object', (method) => expect(withObject(method, 'swede')).toBeNull());
+
+  it('knows what is done before, what follows and what takes long', () => {
+    expect([isTold('Stir in at the end.'), isTold('Slice thin.')]).toEqual([true, false]);
+    expect([takesLong('Soak overnight.'), takesLong('Slice thin.')]).toEqual([true, false]);
+  });
+
+  it('dissolves a sweetener in a liquid, not in butter', () => {
+    const method = 'Where it goes into a liquid, dissolve it warm; it may crystallise once cold.';
+    expect(heldFor(method, 'Cream the butter and sugar until pale.')).toBe('');
+    expect(heldFor(method, 'Heat the milk with the sugar.')).not.toBe('');
+  });
+});
+
+describe('handling in the method', () => {
+  const soup = makeRecipe(
+    'Potato soup',
+    ['600 g potatoes', '1 litre vegetable stock'],
+    ['Heat the stock.', 'Bring to the boil, then add the potatoes and simmer for 15 minutes.'],
+  );
+  const steps = (method: string): string[] => {
+    const read = understand(soup);
+    const plan = makePlan('other', read, [{ key: '0', kept: 0, to: [['kohlrabi', 600]] }]);
+    const swaps = plan.swaps.map((swap) => ({ ...swap, method }));
+    return rewriteRecipe(soup, read, { ...plan, swaps }, { foods, region: 'eu' }).steps.map(
+      ({ after }) => after,
+    );
+  };
+
+  it('stands in the step that takes the food, right before it', () => {
+    const [heat, boil, ...more] = steps('Dice small.');
+    expect(heat).toBe('Heat the stock.');
+    expect(boil).toMatch(/^Dice the kohlrabi small\. Bring to the boil, then add the kohlrabi/);
+    expect(more).toEqual([]);
+  });
+
+  it('stands behind it where it tells what follows', () => {
+    expect(steps('Stir in at the end.')[1]).toMatch(
+      /15 minutes\. Stir in the kohlrabi at the end\.$/,
+    );
+  });
+
+  it('is a step of its own where it takes long', () => {
+    expect(steps('Soak 4 hours.')[1]).toBe('Soak the kohlrabi 4 hours.');
+  });
+});
