@@ -10,12 +10,14 @@ import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import {
   adaptByCommandLine,
   type CommandLineResult,
+  expectInTerminal,
   shownBefore,
   shownGrams,
 } from './drive/expected.ts';
 import { EXTRA_PAGES, LONG_NAME } from './drive/extra-pages.ts';
 import { requestsIn } from './drive/netlog.ts';
 import { LOAF } from './drive/places.ts';
+import { POPUP_WORDS, type PopupWords } from './drive/popup-words.ts';
 import { type Served, serveDemo } from './drive/server.ts';
 
 let folder: string;
@@ -69,8 +71,11 @@ describe('the main path in Chromium', () => {
     expect(await words(popup.locator('.popup-head .dish'))).toBe(said.title);
     const more = popup.locator('.more-lines');
     if (await more.count()) await more.click();
-    const told = (await popup.locator('.do li').allTextContents()).join('\n');
-    for (const { to } of said.swaps) for (const { food } of to) expect(told).toContain(food);
+    const told: PopupWords = JSON.parse(await popup.evaluate(POPUP_WORDS));
+    const foods = said.swaps.flatMap(({ to }) => to.map(({ food }) => food));
+    expect(foods.length).toBeGreaterThan(0);
+    for (const food of foods) expect(told.changes.join('\n')).toContain(food);
+    expectInTerminal(told, said);
   });
 
   it('says what to do in the first 500 px, with nothing to scroll for', async () => {

@@ -7,11 +7,13 @@ import { buildBoth } from './drive/build.ts';
 import {
   adaptByCommandLine,
   type CommandLineResult,
+  expectInTerminal,
   shownBefore,
   shownGrams,
 } from './drive/expected.ts';
 import { type FirefoxRun, openFirefox } from './drive/firefox.ts';
 import { LOAF } from './drive/places.ts';
+import { POPUP_WORDS } from './drive/popup-words.ts';
 import { recordingProxy, type Served, serveDemo } from './drive/server.ts';
 
 /** Services the browser itself calls; the extension has no way to be heard there. */
@@ -90,6 +92,7 @@ describe('the main path in Firefox', () => {
     expect(await run.evaluate(FIGURES)).toBe(
       `${shownBefore(said.before.netCarbsG)}|${shownGrams(said.after.netCarbsG)}`,
     );
+    expectInTerminal(JSON.parse(String(await run.evaluate(`return ${POPUP_WORDS}`))), said);
   });
 
   it('passes WCAG AA rules in the popup', async () => {

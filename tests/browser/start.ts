@@ -8,6 +8,7 @@ import { buildBoth } from './drive/build.ts';
 import { openChromium } from './drive/chromium.ts';
 import { openFirefox } from './drive/firefox.ts';
 import { CHROMIUM_BUILD, DEMO_PAGES, FIREFOX_BUILD, LOAF, ROOT } from './drive/places.ts';
+import { POPUP_WORDS, terminalText } from './drive/popup-words.ts';
 import { serveDemo } from './drive/server.ts';
 
 const PICTURES = join(ROOT, '.output/demo');
@@ -47,23 +48,6 @@ async function showFirefox(profile: string, url: string): Promise<void> {
   await run.ended;
 }
 
-/** The popup's own figures as lines for a terminal. */
-const TABLE = `
-  const cell = (element) => (element?.textContent ?? '').replace(/\\s+/g, ' ').trim();
-  // Words for those who hear the page would only repeat the table's heads here.
-  for (const word of document.querySelectorAll('.hidden')) word.remove();
-  const lines = [cell(document.querySelector('.dish')), cell(document.querySelector('.verdict')), ''];
-  for (const row of document.querySelectorAll('.nutrients tr')) {
-    const [name, before, after] = [...row.children].map(cell);
-    lines.push(name.padEnd(24) + before.padStart(22) + after.padStart(22));
-  }
-  lines.push('', 'What changes');
-  for (const swap of document.querySelectorAll('.swap-amounts')) {
-    lines.push('  ' + cell(swap));
-  }
-  return lines.join('\\n');
-`;
-
 async function driveChromium(profile: string, url: string): Promise<void> {
   const run = await openChromium({ profile });
   try {
@@ -71,7 +55,7 @@ async function driveChromium(profile: string, url: string): Promise<void> {
     await page.goto(url);
     const popup = await run.click(page);
     await popup.locator('.verdict').waitFor();
-    console.log(await popup.evaluate(`(() => {${TABLE}})()`));
+    console.log(terminalText(JSON.parse(await popup.evaluate(POPUP_WORDS))));
     await popup.setViewportSize({ width: 480, height: 2200 });
     await popup.locator('body').screenshot({ path: join(PICTURES, 'popup.png') });
     const bench = await run.open('bench.html');
@@ -88,7 +72,7 @@ async function driveFirefox(profile: string, url: string): Promise<void> {
     await run.goto(url);
     await run.click();
     await run.waitFor(`return document.querySelector('.verdict') !== null`);
-    console.log(await run.evaluate(TABLE));
+    console.log(terminalText(JSON.parse(String(await run.evaluate(`return ${POPUP_WORDS}`)))));
     writeFileSync(join(PICTURES, 'popup.png'), await run.screenshot());
     await run.open('bench.html');
     await run.waitFor(`return document.querySelector('.recipe .verdict') !== null`);

@@ -20,6 +20,9 @@ const prefer = (preferences: object) =>
     `Promise.all([chrome.storage.local.set({ preferences: ${JSON.stringify({ welcomed: true, ...preferences })} }), chrome.storage.session.clear()])`,
   );
 
+const forgetAll = () =>
+  run.inWorker('Promise.all([chrome.storage.local.clear(), chrome.storage.session.clear()])');
+
 async function popupOn(path: string): Promise<Page> {
   const page = await run.context.newPage();
   await page.goto(`${pages.origin}/${path}`);
@@ -62,14 +65,38 @@ describe('the first run', () => {
     expect(await popup.getByRole('alert').first().textContent()).toContain('egg');
   });
 
-  it('can be skipped whole and asked for again', async () => {
-    await run.inWorker('chrome.storage.local.clear()');
-    const bench = await run.open('bench.html#settings');
+  it('can be skipped whole, stand over no other place, and are asked for again in Settings', async () => {
+    await forgetAll();
+    const bench = await run.open('bench.html');
     const card = bench.locator('.first-run');
+    await card.waitFor();
+    for (const place of ['cupboard', 'buy', 'settings', 'paste']) {
+      await bench.evaluate((name) => {
+        location.hash = name;
+      }, place);
+      await bench.locator('.place h1, .message').first().waitFor();
+      expect(await card.count(), place).toBe(0);
+    }
+    await goTo(bench, 'kept');
     await card.getByRole('button', { name: 'Skip the questions' }).click();
     await expect.poll(() => card.count()).toBe(0);
+    await goTo(bench, 'settings');
     await bench.getByRole('button', { name: 'Ask me the first questions again' }).click();
-    await card.waitFor();
+    await card.getByRole('button', { name: 'Skip the questions' }).click();
+    await expect.poll(() => card.count()).toBe(0);
+  });
+
+  it('are offered in the popup, where an answer reaches the figures at once', async () => {
+    await forgetAll();
+    const popup = await popupOn('lemon-cake.html');
+    await popup.getByRole('button', { name: /^Three questions/ }).click();
+    const card = popup.locator('.first-run');
+    await card.getByRole('button', { name: 'Germany, Austria, Switzerland' }).click();
+    await expect.poll(() => popup.locator('.nutrition').textContent()).toContain('EU rule');
+    await card.getByRole('button', { name: 'Skip the questions' }).click();
+    await popup.close();
+    const later = await popupOn('lemon-cake.html');
+    expect(await later.getByRole('button', { name: /^Three questions/ }).count()).toBe(0);
   });
 });
 

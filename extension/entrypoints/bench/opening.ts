@@ -18,7 +18,7 @@ import type { Current } from '../../store/working/current.ts';
 import { type Held, listWork, loadWork } from '../../store/working/unsaved.ts';
 import { say } from '../../ui/words/say.ts';
 import { goOnWith } from './hold.ts';
-import type { Place } from './place-names.ts';
+import { type Place, START } from './place-names.ts';
 
 export interface Opening {
   preferences: Preferences;
@@ -94,7 +94,7 @@ export async function openWith(store: Store, query: string, now: number): Promis
     current = (await attempt(() => heldWork(work), null))?.current ?? null;
     if (!current && work !== null) trouble ??= say('workIsGone');
   }
-  const place = current ? 'recipe' : parameters.has('paste') ? 'paste' : 'kept';
+  const place = current ? 'recipe' : parameters.has('paste') ? 'paste' : START;
   return { preferences, own, aliases, pantry, current, unsaved, trouble, place };
 }
 

@@ -14,6 +14,9 @@ export const PLACES = [
 ] as const;
 export type Place = (typeof PLACES)[number];
 
+/** Where the full page begins while no recipe is open. */
+export const START: Place = 'kept';
+
 /** Places of the rail; a recipe is pasted from Kept. */
 export type RailPlace = Exclude<Place, 'paste'>;
 

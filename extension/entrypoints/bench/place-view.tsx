@@ -5,7 +5,7 @@ import { Working } from '../../ui/controls/working.tsx';
 import { FirstRun } from '../../ui/goals/first-run.tsx';
 import { say } from '../../ui/words/say.ts';
 import type { Kitchen, OpenRecipe, PlaceProps } from './kitchen.ts';
-import type { Place } from './place-names.ts';
+import { type Place, START } from './place-names.ts';
 import { BakesPlace } from './places/bakes-place.tsx';
 import { BuyPlace } from './places/buy-place.tsx';
 import { CupboardPlace } from './places/cupboard-place.tsx';
@@ -51,23 +51,15 @@ interface Props extends PlaceProps {
   state: 'none' | 'working' | 'failed' | 'open';
 }
 
-/** The first questions stand above a place, and what is answered reaches the recipe on the bench. */
-function Welcome({ kitchen, open }: PlaceProps) {
+/** The first questions belong to the start: no recipe is open and nothing else has been asked for. */
+function Welcome({ here, kitchen, state }: Props) {
   const { preferences, prefer } = kitchen;
-  if (preferences.welcomed) return null;
+  if (preferences.welcomed || here !== START || state !== 'none') return null;
   return (
     <FirstRun
       preferences={preferences}
-      onChange={(change) => {
-        prefer(change);
-        const { budgetG, avoid, rule } = change;
-        if (!open || (budgetG === undefined && !avoid && !rule)) return;
-        open.work.changeGoals({
-          ...(budgetG === undefined ? {} : { budgetG }),
-          ...(avoid ? { avoid } : {}),
-          ...(rule ? { rule } : {}),
-        });
-      }}
+      onChange={prefer}
+      onDone={() => prefer({ welcomed: true })}
     />
   );
 }
@@ -75,7 +67,7 @@ function Welcome({ kitchen, open }: PlaceProps) {
 export function PlaceView(props: Props) {
   return (
     <>
-      <Welcome kitchen={props.kitchen} open={props.open} />
+      <Welcome {...props} />
       <OpenPlace {...props} />
     </>
   );

@@ -7,6 +7,7 @@ import type { ShelfRow } from '../../store/kept/shelf-row.ts';
 import { RowLoaf } from '../../ui/figures/loaf/row-loaf.tsx';
 import { say } from '../../ui/words/say.ts';
 import { openBench } from './open-bench.ts';
+import { WelcomeAlone } from './popup-welcome.tsx';
 import { type TabAnswer, tabToRead } from './read-tab.ts';
 
 /** As many as fit below the buttons. */
@@ -91,6 +92,7 @@ export function NoRecipe({ answer, onAgain }: Props) {
         {say('placePaste')}
       </button>
       <LastKept />
+      <WelcomeAlone />
     </section>
   );
 }

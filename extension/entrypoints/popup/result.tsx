@@ -26,6 +26,7 @@ import { portionWord } from '../../ui/words/portion.ts';
 import { say } from '../../ui/words/say.ts';
 import { openBench } from './open-bench.ts';
 import { PopupHead } from './popup-head.tsx';
+import { PopupWelcome } from './popup-welcome.tsx';
 import type { Ready } from './prepare.ts';
 
 async function save(current: Current, adaptation: Adaptation, id: string): Promise<SaveAnswer> {
@@ -173,7 +174,9 @@ interface Props extends Ready {
   onOthers: (() => void) | null;
 }
 
-export function Result({ start, held, preferences, ownFoods, aliases, onOthers }: Props) {
+export function Result({ onOthers, ...ready }: Props) {
+  const { start, held, ownFoods, aliases } = ready;
+  const [preferences, setPreferences] = useState(ready.preferences);
   const { id, notHeld, hold } = useHeld({ start, held });
   // Chosen here, so that a second try after a lost answer does not keep a second recipe.
   const newId = useMemo(() => crypto.randomUUID(), [start]);
@@ -206,12 +209,14 @@ export function Result({ start, held, preferences, ownFoods, aliases, onOthers }
         {adaptation && (
           <>
             <AtOnce work={work} adaptation={adaptation} openLine={() => openAt('#recipe')} />
+            <PopupWelcome
+              start={ready.preferences}
+              onAnswer={(next, goals) => {
+                setPreferences(next);
+                if (Object.keys(goals).length > 0) work.changeGoals(goals);
+              }}
+            />
             <Below adaptation={adaptation} preferences={preferences} />
-            {!preferences.welcomed && (
-              <button type="button" class="button" onClick={() => void openBench('#settings')}>
-                {say('threeQuestions')}
-              </button>
-            )}
           </>
         )}
       </main>

@@ -4,7 +4,7 @@ import type { Adaptation, Tally } from '../../../engine/model.ts';
 import type { Preferences } from '../../store/prefs.ts';
 import { portionStart } from '../words/portion.ts';
 import { say } from '../words/say.ts';
-import { figureRange, figureText, type NutrientRow, nutrientRows } from './format.ts';
+import { figureRange, figureText, type NutrientRow, nutrientRows, short } from './format.ts';
 import {
   FigureButton,
   type Opened,
@@ -42,7 +42,13 @@ interface Props {
   preferences: Preferences;
 }
 
-function Head() {
+/** Pieces of another size than before are named in the heads. */
+function Head({ adaptation }: Pick<Props, 'adaptation'>) {
+  const { before, after } = adaptation;
+  const piece = ({ servings }: Tally) =>
+    before.servings !== after.servings && (
+      <span class="piece">{say('oneOf', short(servings))}</span>
+    );
   return (
     <thead>
       <tr>
@@ -50,10 +56,10 @@ function Head() {
           <span class="hidden">{say('nutrient')}</span>
         </th>
         <th scope="col" class="figure">
-          {say('loafNow')}
+          {say('loafNow')} {piece(after)}
         </th>
         <th scope="col" class="figure">
-          {say('loafBefore')}
+          {say('loafBefore')} {piece(before)}
         </th>
       </tr>
     </thead>
@@ -92,7 +98,7 @@ export function NutrientTable({ adaptation, preferences }: Props) {
   return (
     <section class="nutrition" aria-label={say('whatGives', portionStart(adaptation))}>
       <table class="nutrients">
-        <Head />
+        <Head adaptation={adaptation} />
         <Rows adaptation={adaptation} preferences={preferences} opened={opened} />
       </table>
       <p class="soft">{say(before.rule.region === 'us' ? 'countedByUs' : 'countedByEu')}</p>

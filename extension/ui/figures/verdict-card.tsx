@@ -26,7 +26,20 @@ interface SentenceProps {
   opened: ReturnType<typeof useOpened>;
 }
 
-/** 'A roll has about 14.8 g, it was 49.' Both figures open what they rest on. */
+/** 'A roll has about 14.8 g, it was 49.' Pieces of another size are named: 'one of 12 had 49'. */
+function comparison(
+  adaptation: Adaptation,
+  now: ComponentChildren,
+  was: ComponentChildren,
+): ComponentChildren[] {
+  const [before, after] = [adaptation.before.servings, adaptation.after.servings];
+  if (before === after) return sayWith('verdictSentence', portionStart(adaptation), now, was);
+  return before === 1
+    ? sayWith('verdictOfWhole', short(after), now, was)
+    : sayWith('verdictOneOf', short(after), now, short(before), was);
+}
+
+/** Both figures open what they rest on. */
 function Sentence({ adaptation, verdict, opened }: SentenceProps): ComponentChildren {
   const { after, before } = verdict;
   const now = (
@@ -45,9 +58,7 @@ function Sentence({ adaptation, verdict, opened }: SentenceProps): ComponentChil
       <span class="verdict-was">{about(before.best)}</span>
     </FigureButton>
   );
-  return (
-    <p class="verdict-say">{sayWith('verdictSentence', portionStart(adaptation), now, was)}</p>
-  );
+  return <p class="verdict-say">{comparison(adaptation, now, was)}</p>;
 }
 
 interface Props {

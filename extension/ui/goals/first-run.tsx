@@ -7,12 +7,19 @@ import { say } from '../words/say.ts';
 import { AllergenBoxes } from './allergen-boxes.tsx';
 import { COUNTRIES, preferencesIn } from './countries.ts';
 
-interface Props {
+interface QuestionProps {
   preferences: Preferences;
   onChange(change: Partial<Preferences>): void;
 }
 
-function WhichCountry({ preferences, onChange }: Props) {
+interface Props extends QuestionProps {
+  /** The user asked for the questions: the first one has the focus. */
+  asked?: boolean;
+  /** Answered or skipped. */
+  onDone(): void;
+}
+
+function WhichCountry({ preferences, onChange }: QuestionProps) {
   return (
     <>
       <h2>{say('askCountry')}</h2>
@@ -35,7 +42,7 @@ function WhichCountry({ preferences, onChange }: Props) {
   );
 }
 
-function WhichBudget({ preferences, onChange }: Props) {
+function WhichBudget({ preferences, onChange }: QuestionProps) {
   return (
     <>
       <h2>{say('askBudget')}</h2>
@@ -53,7 +60,7 @@ function WhichBudget({ preferences, onChange }: Props) {
   );
 }
 
-function WhichNever({ preferences, onChange }: Props) {
+function WhichNever({ preferences, onChange }: QuestionProps) {
   return (
     <>
       <h2>{say('askNever')}</h2>
@@ -67,23 +74,23 @@ function WhichNever({ preferences, onChange }: Props) {
   );
 }
 
-const QUESTIONS: readonly ((props: Props) => ComponentChildren)[] = [
+const QUESTIONS: readonly ((props: QuestionProps) => ComponentChildren)[] = [
   WhichCountry,
   WhichBudget,
   WhichNever,
 ];
 
-export function FirstRun(props: Props) {
+export function FirstRun({ asked = false, onDone, ...props }: Props) {
   const [at, setAt] = useState(0);
   const card = useRef<HTMLElement>(null);
   const Question = QUESTIONS[at];
-  // The next question is read out from its start; the first one must not take the focus by itself.
+  // A question is read out from its start; one that nobody asked for must not take the focus.
   useEffect(() => {
-    if (at > 0) card.current?.focus();
+    if (at > 0 || asked) card.current?.focus();
   }, [at]);
   if (!Question) return null;
   const last = at === QUESTIONS.length - 1;
-  const go = () => (last ? props.onChange({ welcomed: true }) : setAt(at + 1));
+  const go = () => (last ? onDone() : setAt(at + 1));
   return (
     <section class="card first-run" aria-label={say('firstQuestions')} tabIndex={-1} ref={card}>
       <p class="soft">{say('questionOf', at + 1, QUESTIONS.length)}</p>
@@ -97,11 +104,7 @@ export function FirstRun(props: Props) {
             {say('back')}
           </button>
         )}
-        <button
-          type="button"
-          class="button bare"
-          onClick={() => props.onChange({ welcomed: true })}
-        >
+        <button type="button" class="button bare" onClick={onDone}>
           {say('skipQuestions')}
         </button>
       </div>

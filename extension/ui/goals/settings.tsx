@@ -1,10 +1,11 @@
 /** Preferences: country and budget, what is never eaten, units, language. */
-import { useId } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import type { Preferences } from '../../store/prefs.ts';
 import { NumberField } from '../controls/number-field.tsx';
 import { type MessageKey, say } from '../words/say.ts';
 import { AllergenBoxes } from './allergen-boxes.tsx';
 import { COUNTRIES, preferencesIn } from './countries.ts';
+import { FirstRun } from './first-run.tsx';
 import { PageMarks } from './page-marks-box.tsx';
 import { RuleFields } from './rule-fields.tsx';
 
@@ -84,10 +85,22 @@ function Display({ preferences, onChange }: Props) {
   );
 }
 
+/** The first questions once more, where they are asked for. */
+function AskAgain(props: Props) {
+  const [asking, setAsking] = useState(false);
+  if (asking) return <FirstRun {...props} asked onDone={() => setAsking(false)} />;
+  return (
+    <button type="button" class="button" onClick={() => setAsking(true)}>
+      {say('askFirstQuestions')}
+    </button>
+  );
+}
+
 export function Settings({ preferences, onChange }: Props) {
   return (
     <div class="settings">
       <p>{say('settingsHow')}</p>
+      <AskAgain preferences={preferences} onChange={onChange} />
       <NumberField
         label={say('budgetLabel')}
         unit="g"
@@ -112,9 +125,6 @@ export function Settings({ preferences, onChange }: Props) {
       <RuleFields rule={preferences.rule} onRule={(rule) => onChange({ rule })} />
       <Display preferences={preferences} onChange={onChange} />
       <PageMarks />
-      <button type="button" class="button" onClick={() => onChange({ welcomed: false })}>
-        {say('askFirstQuestions')}
-      </button>
     </div>
   );
 }

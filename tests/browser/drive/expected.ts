@@ -1,7 +1,9 @@
 /** What the command line says of a demo page: the extension must show the same. */
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
+import { expect } from 'vitest';
 import { DEMO_PAGES, ROOT } from './places.ts';
+import { type PopupWords, terminalText } from './popup-words.ts';
 
 export interface CommandLineResult {
   title: string;
@@ -34,4 +36,18 @@ export function shownBefore(value: number | null | undefined): string {
 export function shownGrams(value: number | null | undefined): string {
   if (typeof value !== 'number') throw new Error('the command line gives no figure');
   return `${rounded(value)} g`;
+}
+
+/** What `npm start` prints of the popup has each part, and the command line's figures. */
+export function expectInTerminal(words: PopupWords, said: CommandLineResult): void {
+  const text = terminalText(words);
+  const lines = text.split('\n');
+  expect(lines[0]).toBe(said.title);
+  expect(lines[1]).toMatch(/^(Probably fits|Fits|Fits for what was counted|Too much)\. \S/);
+  expect(lines[2]).toBe(
+    `${lines[2]?.split(' has ')[0]} has about ${shownGrams(said.after.netCarbsG)}, it was ${shownBefore(said.before.netCarbsG)}.`,
+  );
+  const doing = lines.slice(lines.indexOf('What you do') + 1);
+  expect(doing[0]).toMatch(/^ {2}[\d.]+ g {2}\p{L}+/u);
+  expect(lines.find((line) => line.startsWith('Net carbs'))).toMatch(/\d\.\d.* \d+\.\d/);
 }

@@ -1,7 +1,10 @@
-import { describe, expect, it } from 'vitest';
+import { h } from 'preact';
+import { afterEach, describe, expect, it } from 'vitest';
 import { apartWord } from '../../../extension/ui/figures/closeness-mark.tsx';
 import { pointsToShow } from '../../../extension/ui/figures/nearer-further.tsx';
-import { rangeSentence } from '../../../extension/ui/figures/verdict-card.tsx';
+import { rangeSentence, VerdictCard } from '../../../extension/ui/figures/verdict-card.tsx';
+import { adaptedPage } from '../adapted.ts';
+import { type Drawn, drawn } from '../screen.ts';
 
 const verdict = (
   state: 'fits' | 'probablyFits' | 'tooMuch',
@@ -31,6 +34,33 @@ describe('what the range adds to the verdict', () => {
 
   it('is nothing where there is no range', () => {
     expect(rangeSentence(verdict('fits', 10, 10, 10.02), 15)).toBe('');
+  });
+});
+
+describe('the sentence of the verdict', () => {
+  let card: Drawn | null = null;
+  afterEach(() => card?.clear());
+  const sentence = (goals: Parameters<typeof adaptedPage>[1]) => {
+    const adaptation = adaptedPage('milk-rolls.html', goals);
+    card = drawn(h(VerdictCard, { adaptation }));
+    for (const word of card.root.querySelectorAll('.hidden')) word.remove();
+    return { adaptation, text: card.root.querySelector('.verdict-say')?.textContent };
+  };
+
+  it('compares portions of one size without naming it', () => {
+    const { adaptation, text } = sentence({ way: 'within' });
+    expect(adaptation.after.servings).toBe(adaptation.before.servings);
+    expect(text).toMatch(/ has about [\d.]+ g, it was [\d.]+\.$/);
+  });
+
+  it('names both pieces where the dish is cut smaller', () => {
+    const { adaptation, text } = sentence({ way: 'smaller' });
+    expect(adaptation.after.servings).toBeGreaterThan(12);
+    expect(text).toMatch(
+      new RegExp(
+        `^One of ${adaptation.after.servings} has about [\\d.]+ g, one of 12 had [\\d.]+\\.$`,
+      ),
+    );
   });
 });
 
