@@ -131,7 +131,7 @@ export function planOf(found: Answer, served: Served, limits: Plan['limits'], no
     budgetG: goals.budgetG,
     met: served.met,
     items: itemsOf(dish, amounts),
-    swaps: swapsOf(model, amounts),
+    swaps: swapsOf(model, values, amounts),
     shopping: shoppingOf(dish, amounts),
     stomach: stomachOf(dish, amounts, served.servings),
     reserveWaterG: reserve,

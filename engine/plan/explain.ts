@@ -8,6 +8,10 @@ import type { Choice } from './model/decisions.ts';
 import type { PlanModel } from './model/plan-model.ts';
 import { shareCap } from './model/rows/structure-rows.ts';
 
+type Values = ReadonlyMap<string, number>;
+
+const TINY = 1e-6;
+
 const grams = (value: number): string => `${Math.round(value * 10) / 10} g`;
 const one = (value: number): string => (Math.round(value * 10) / 10).toFixed(1);
 
@@ -79,6 +83,7 @@ function whySwap(
     keptGrams > 0 ? `${grams(keptGrams)} ${part.food.name} stays` : `no ${part.food.name} stays`;
   const reach = `${stays}, as much as the ${one(dish.goals.budgetG)} g budget and the dish allow.`;
   const fall = `from ${one(before)} to ${one(Math.min(after, before))} g a serving`;
+  if (to.length === 0) return `Less of it is enough: net carbs from this line fall ${fall}.`;
   const own = to.filter((a) => a.choice === choice);
   if (own.length === to.length) return `Net carbs from this line fall ${fall}; ${reach}`;
   // Of sweeteners it is the sweetness that counts: the intense ones weigh next to nothing.
@@ -90,12 +95,11 @@ function whySwap(
 }
 
 /** The changes of a plan, largest saving of net carbs first, then additions and smaller amounts. */
-export function swapsOf(model: PlanModel, amounts: readonly Amount[]): Swap[] {
+export function swapsOf(model: PlanModel, values: Values, amounts: readonly Amount[]): Swap[] {
   const { dish } = model;
+  const inUse = ({ id }: Choice): boolean => (values.get(id) ?? 0) > TINY;
   const chosen = new Set(
-    amounts.flatMap((a) =>
-      a.origin === 'swap' && a.choice?.candidate ? [a.choice.candidate.rule.id] : [],
-    ),
+    model.choices.flatMap((c) => (c.candidate && inUse(c) ? [c.candidate.rule.id] : [])),
   );
   const keptOf = new Map(
     amounts.flatMap((a) => (a.origin === 'kept' && a.key !== null ? [[a.key, a] as const] : [])),
@@ -105,9 +109,11 @@ export function swapsOf(model: PlanModel, amounts: readonly Amount[]): Swap[] {
   for (const choice of model.choices) {
     const { candidate } = choice;
     const to = amounts.filter((a) => a.choice === choice && a.origin === 'swap');
-    if (!candidate || to.length === 0) continue;
+    if (!candidate) continue;
     const { part, rule } = candidate;
     const keptGrams = keptOf.get(part.key)?.grams ?? 0;
+    const isLess = rule.to.length === 0 && inUse(choice) && part.grams - keptGrams > TINY;
+    if (to.length === 0 && !isLess) continue;
     swapped.add(part.key);
     swaps.push({
       saved: (part.grams - keptGrams) * part.net,

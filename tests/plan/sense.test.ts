@@ -148,7 +148,6 @@ describe('methods a cook can follow', () => {
 
   it('joins lists with one "and"', () => {
     expect(method('Fruit scones')).toMatch(/sugar, sultanas and pecans,/);
-    expect(method('Beef and carrot stew')).toContain('carrots, potatoes and cauliflower and cook');
     expect(method('Mushroom risotto')).toMatch(/the arborio rice, [^.]+ and wine/);
   });
 

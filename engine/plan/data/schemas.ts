@@ -90,8 +90,8 @@ export const SwapRow = z.strictObject({
   when: Words.optional(),
   /** Title words of dishes it spoils. */
   unless: Words.optional(),
-  /** Grams of each component per gram replaced. */
-  to: z.array(z.strictObject({ food: z.string(), ratio: z.number().positive() })).min(1),
+  /** Grams of each component per gram replaced; none when there is simply less of it. */
+  to: z.array(z.strictObject({ food: z.string(), ratio: z.number().positive() })),
   /** Largest share of the ingredient it may replace, 0..1. */
   cap: z.number().positive().max(1),
   capBy: z.partialRecord(Family, z.number().positive().max(1)).optional(),

@@ -5,6 +5,7 @@ import dairyAndDrinks from './swaps/dairy-and-drinks.json' with { type: 'json' }
 import flours from './swaps/flours.json' with { type: 'json' };
 import fruit from './swaps/fruit.json' with { type: 'json' };
 import legumesNutsAndMeat from './swaps/legumes-nuts-and-meat.json' with { type: 'json' };
+import lessOfIt from './swaps/less-of-it.json' with { type: 'json' };
 import oatsAndCereals from './swaps/oats-and-cereals.json' with { type: 'json' };
 import pasta from './swaps/pasta.json' with { type: 'json' };
 import potatoesAndVegetables from './swaps/potatoes-and-vegetables.json' with { type: 'json' };
@@ -31,4 +32,5 @@ export const SWAP_FILES = {
   'dairy-and-drinks': dairyAndDrinks,
   'sauces-and-soups': saucesAndSoups,
   sweets,
+  'less-of-it': lessOfIt,
 };

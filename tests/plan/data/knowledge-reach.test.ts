@@ -41,6 +41,9 @@ const NEVER_TAKEN = [
   'bread-beer-to-water-and-yogurt',
 ];
 
+/** Rows that need no food, so that no list of what is at home keeps them from being taken. */
+const LESS = SWAP_RULES.filter(({ to }) => to.length === 0).map(({ id }) => id);
+
 function staples(family: Family): readonly string[] {
   const limits = limitsOf(family);
   if (limits.kind !== 'dough') return FOR_SWEET;
@@ -49,7 +52,8 @@ function staples(family: Family): readonly string[] {
 
 function uses(rule: SwapRule, sample: Sample, budgetG: number): boolean {
   const pantry = [...staples(sample.family), ...rule.to.map(({ food }) => food)];
-  const result = plan(sample, { pantry, family: sample.family, budgetG });
+  const excludedSwaps = LESS.filter((id) => id !== rule.id);
+  const result = plan(sample, { pantry, excludedSwaps, family: sample.family, budgetG });
   return result.swaps.some(({ id }) => id === rule.id);
 }
 

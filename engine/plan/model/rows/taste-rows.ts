@@ -1,6 +1,6 @@
 /** Rows on sweetness, doses of sweeteners and fibre, and taste. */
 import { hasTag } from '../../../foods/tags.ts';
-import type { Food } from '../../../model.ts';
+import type { Family, Food } from '../../../model.ts';
 import type { Section } from '../../dish/dish.ts';
 import * as figure from '../../dish/food-figures.ts';
 import type { Row } from '../../solver/programme.ts';
@@ -64,11 +64,27 @@ export function sweetRows(b: Builder, section: Section): void {
   browningRow(b, section, weight);
 }
 
+/**
+ * Closeness that all of the sweetness is worth, and the share of it that may go: a dressing, glaze or stew
+ * with half of its sugar is still itself, a cake or cream is not (common practice, no source).
+ */
+const LESS_SWEET = { sweet: { cost: 0.6, most: 0.3 }, savoury: { cost: 0.2, most: 0.6 } } as const;
+
+const SAVOURY_FAMILIES: ReadonlySet<Family> = new Set([
+  'pasta-dish',
+  'rice-dish',
+  'potato-dish',
+  'breaded-food',
+  'thickened-sauce',
+  'other',
+]);
+
 /** As sweet as wished; a less sweet result costs closeness. */
 function sweetnessRows(b: Builder, section: Section, sweet: Linear, weight: number): void {
   const per = scaled(sweet, 1 / sweet.constant);
   const lessSweet = idIn(section, 'less-sweet');
-  b.variable(lessSweet, 0.6 * weight, 'sweetness', 0.3);
+  const { cost, most } = LESS_SWEET[SAVOURY_FAMILIES.has(section.family) ? 'savoury' : 'sweet'];
+  b.variable(lessSweet, cost * weight, 'sweetness', most);
   const least: Row = {
     id: idIn(section, 'sweetness-least'),
     min: b.dish.goals.sweetness - 1,

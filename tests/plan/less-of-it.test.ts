@@ -1,0 +1,79 @@
+/** Where a cook would simply take less of a line, the plan does so before it sends anyone shopping. */
+import { describe, expect, it } from 'vitest';
+import type { Adaptation } from '../../engine/model.ts';
+import { adapted, type Pasted } from './pasted.ts';
+
+const dish = (title: string, serves: string, lines: string[], steps: string[]): Pasted => ({
+  title,
+  serves,
+  lines,
+  steps,
+  family: ['other'],
+});
+
+const LENTIL_SALAD = dish(
+  'Green lentil salad with walnuts',
+  'Serves 4',
+  [
+    '90 g dried cranberries',
+    '200 g cooked green lentils',
+    '100 g walnuts',
+    '150 g rocket',
+    '3 tbsp olive oil',
+    '1 tbsp lemon juice',
+  ],
+  ['Toss the lentils, cranberries and walnuts with the rocket.', 'Dress with oil and lemon juice.'],
+);
+
+const GLAZED_CHICKEN = dish(
+  'Mustard glazed chicken',
+  'Serves 4',
+  ['800 g chicken thighs', '120 g honey', '3 tbsp mustard', '1 tbsp soy sauce', '2 tbsp butter'],
+  ['Brown the chicken in the butter.', 'Stir in honey, mustard and soy sauce and glaze.'],
+);
+
+const TOMATO_GRATIN = dish(
+  'Crumbed tomatoes',
+  'Serves 4',
+  ['8 tomatoes', '80 g breadcrumbs', '60 g parmesan', '2 tbsp olive oil', '1 clove garlic'],
+  ['Halve the tomatoes.', 'Mix crumbs, cheese, garlic and oil, strew over and bake 20 minutes.'],
+);
+
+const lessOf = (result: Adaptation, food: RegExp) =>
+  result.plan.swaps.find(
+    ({ from, to }) => from !== null && food.test(from.food) && to.length === 0,
+  );
+
+describe('less of a line', () => {
+  it.each([
+    ['a sweet fruit in a salad', LENTIL_SALAD, /cranberr/, 0.35],
+    ['a honey glaze', GLAZED_CHICKEN, /honey/, 0.5],
+    ['a crumb topping', TOMATO_GRATIN, /crumb/, 0.5],
+  ] as const)('takes less of %s, and keeps some', (_, recipe, food, least) => {
+    const result = adapted(recipe);
+    const swap = lessOf(result, food);
+    expect(swap).toBeDefined();
+    expect(swap?.keptGrams).toBeGreaterThanOrEqual(least * (swap?.from?.grams ?? 0) - 3);
+    expect(swap?.why).toMatch(/^Less of it is enough/);
+    expect(result.plan.shopping).toEqual([]);
+  });
+
+  it('writes the smaller amount on the line and names nothing new in the method', () => {
+    const result = adapted(LENTIL_SALAD);
+    const line = result.lines.find(({ before }) => before?.includes('cranberries'));
+    expect(line?.change).toBe('amount');
+    expect(result.steps.map(({ after }) => after).join('\n')).toContain(
+      'Toss the lentils, cranberries and walnuts with the rocket.',
+    );
+  });
+
+  it('leaves the sugar of what sets with sugar to its stand-ins', () => {
+    const jam = dish(
+      'Strawberry jam',
+      'Makes 40 servings',
+      ['1 kg strawberries', '900 g sugar', '1 lemon'],
+      ['Boil strawberries, sugar and lemon juice until set.'],
+    );
+    expect(adapted(jam).plan.swaps.filter(({ to }) => to.length === 0)).toEqual([]);
+  });
+});
