@@ -18,6 +18,7 @@ import { meantName, withNextNoun } from './special/first-of-two.ts';
 import { lastResort } from './special/last-resort.ts';
 import { isLeftover, nameByAmount } from './special/named-by-amount.ts';
 import { takenPart, withoutAttached } from './special/part-taken.ts';
+import { toldByLine } from './special/told-by-line.ts';
 import { vegetablePeppers } from './special/unknown-pepper.ts';
 import { wantedState } from './state.ts';
 
@@ -61,11 +62,9 @@ function matchByName(item: Item, line: Line, options: MatchOptions): Match | nul
   const wanted = wantedState(item, line);
   if (isOtherLanguage(options.language)) return matchInLanguage(item, line, options, wanted);
   if (isLeftover(line)) return null;
-  const name = nameByAmount(
-    withoutAttached(takenPart(item, line, withNextNoun(meantName(item, lookup), item, line.items))),
-    item,
-    line.text,
-  );
+  const meant = withNextNoun(meantName(item, lookup), item, line.items);
+  const part = withoutAttached(takenPart(item, line, meant));
+  const name = toldByLine(nameByAmount(part, item, line.text), line);
   const asked = wanted === 'cooked' ? `cooked ${name}` : name;
   const usual =
     wanted === null || wanted === 'cooked' ? ambiguousMatch(asked, options.foods, lookup) : null;

@@ -21,9 +21,9 @@ const PASTA =
   /\b(?:pasta|noodles?|spaghetti|macaroni|penne|fusilli|rotini|rigatoni|linguin[ei]|fettuccin[ei]|tagliatelle|vermicelli|orzo|farfalle|ziti|lasagn[ae])\b/i;
 const THEN_COOKED = /,[^(]*\b(?:cooked|boiled)\b(?! weight)/i;
 const MASS_UNITS: ReadonlySet<string> = new Set(['g', 'kg', 'oz', 'lb']);
-/** Grains of a pouch that only want warming. */
+/** Grains of a pouch that only want warming, and rice noodles that are sold soft. */
 const READY =
-  /\b(?:ready(?!-made)|microwav(?:e|able)|pre-?cooked)\b.*\b(?:rice|quinoa|grains|couscous|farro)$/i;
+  /\b(?:ready(?!-made)|microwav(?:e|able)|pre-?cooked)\b.*\b(?:rice|quinoa|grains|couscous|farro)$|^fresh (?:[a-z]+ )*rice noodles?$/i;
 const SOAKED = /\b(soaked|picked over|picked through|sorted|washed)\b/;
 const DRAINED = /\b(drained|rinsed)\b/;
 
@@ -52,6 +52,8 @@ export function wantedState(item: Item, line: Line): State | null {
   const boiledAfter =
     COOKED_LATER.test(plainText(after)) ||
     (PASTA.test(item.name) && has(MASS_UNITS) && THEN_COOKED.test(line.text));
+  // '8 oz udon noodles, cooked according to the packet'
+  if (boiledAfter && PASTA.test(item.name) && has(MASS_UNITS)) return 'dry';
   if (after !== '' && !boiledAfter) {
     const prepared = firstState(after, (state) => state !== 'dry' && state !== 'raw');
     if (prepared !== null) return prepared;

@@ -5,6 +5,7 @@ import type { Amount, Food, Interval, Item } from '../model.ts';
 import { byEyeMillilitres, CM_PER_INCH, gramsOf, millilitresOf, type Region } from '../units.ts';
 import { weighCount } from './measured/count.ts';
 import { sizeOf } from './measured/household-measures.ts';
+import { asThickAs } from './measured/slice-thickness.ts';
 import { type Weighed, weighVolume } from './measured/volume.ts';
 import { type Part, spanOf } from './readings.ts';
 
@@ -190,7 +191,8 @@ function weighPart(
     }
   }
   const one = weighUnit(amount.unit ?? squeezed(item.name), item, food, text, region);
-  return one && filled({ ...one, grams: byAmount(one.grams, amount) }, amount, text);
+  const sliced = one && asThickAs(one, amount, size, food, text);
+  return sliced && filled({ ...sliced, grams: byAmount(sliced.grams, amount) }, amount, text);
 }
 
 const withNote = (weighed: Weighed, note: string): Weighed => ({

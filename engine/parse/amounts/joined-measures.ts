@@ -96,11 +96,8 @@ export function juxtapose(run: Run, measure: Measure): boolean {
   const sized = run.last === null && isMeasured(unit);
   if (sized && last && amount.max === null && SPOONED.has(unit.name)) {
     run.amounts = [];
-    push(
-      run,
-      { ...measure, amount: { ...amount, ...between(last.quantity, amount.quantity) } },
-      'stated',
-    );
+    const max = amount.quantity === last.quantity ? null : amount.quantity;
+    push(run, { ...measure, amount: { ...amount, quantity: last.quantity, max } }, 'stated');
     run.stated = unit;
     return true;
   }
@@ -109,11 +106,6 @@ export function juxtapose(run: Run, measure: Measure): boolean {
   push(run, measure, sized ? 'each' : continues(run, measure) ? 'plus' : 'same');
   return true;
 }
-
-const between = (a: number, b: number): Pick<Amount, 'quantity' | 'max'> => ({
-  quantity: Math.min(a, b),
-  max: a === b ? null : Math.max(a, b),
-});
 
 /** Whether a measure after a comma adds to the one before: '1 pound, 2 ounces'. */
 export function continues(run: Run, measure: Measure): boolean {

@@ -4,7 +4,7 @@ import { readTail } from '../amounts/tail-amount.ts';
 import type { Parts } from '../line-parts.ts';
 import { isEntryAt, type Lexicon } from '../words/lexicon.ts';
 import { isAt, isMark, lowAt, someOf, type Token } from '../words/tokens.ts';
-import { file, fileAmounts } from './file-segments.ts';
+import { alike, file, fileAmounts } from './file-segments.ts';
 import { findCut } from './find-name.ts';
 import { finishName, isGloss } from './finish-name.ts';
 import { couldBeFood, eachSpan, hasJoint, isAndList, isBareList, nameSpan } from './name-span.ts';
@@ -60,10 +60,8 @@ function joinRemarks(segs: readonly Segment[], lex: Lexicon): Segment[] {
   return out;
 }
 
-/** Takes the brackets that stand within a run of `length` tokens from `start` out of the list. */
-function within(brackets: readonly Bracket[], start: number, length: number): Bracket[] {
-  return brackets.filter((b) => b.at > start && b.at < start + length);
-}
+const namesAgain = (t: Token, name: readonly Token[], lex: Lexicon): boolean =>
+  !lex.units.has(t.low) && (lex.ones.has(t.low) || name.some((n) => alike(n.low, t.low)));
 
 /** Whether a name lists several foods. */
 const listsFoods = (name: readonly Token[], lex: Lexicon): boolean =>
@@ -87,14 +85,19 @@ export function readRest(rest: readonly Token[], parts: Parts, lex: Lexicon): vo
   const end = first.start + cut;
   const tail = words.slice(cut);
   const later = joinRemarks(segs.slice(span), lex);
-  const inside = [
-    ...within(brackets, end, tail.length),
-    ...later.flatMap((s) => within(brackets, s.start, s.tokens.length)),
-  ];
-  for (const b of brackets)
-    if (!inside.includes(b))
-      fileBracket(b, b.at > first.start && b.at <= end, b.at === end, parts, lex);
+  const tails = [{ start: end, tokens: tail }, ...later];
+  const inside = brackets.filter(({ at }) =>
+    tails.some((s) => at > s.start && at < s.start + s.tokens.length),
+  );
   const name = [...parts.name, ...words.slice(0, cut)];
+  for (const b of brackets) {
+    if (inside.includes(b)) continue;
+    // 'bananas (4 small bananas or 3 large ones)'
+    const again = parts.amounts[0] ? [] : b.tokens.filter((t) => namesAgain(t, name, lex));
+    parts.known.push(again);
+    b.tokens = b.tokens.filter((t) => !again.includes(t));
+    fileBracket(b, b.at > first.start && b.at <= end, b.at === end, parts, lex);
+  }
   parts.name = name;
   if (tail.length > 0) file(between(rest, tail), parts, lex);
   for (const s of later) {

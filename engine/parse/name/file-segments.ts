@@ -32,7 +32,7 @@ function isFurther(seg: readonly Token[], parts: Parts, bracket: boolean, lex: L
 }
 
 /** Whether two words are the same, plural aside. */
-const alike = (a: string, b: string): boolean => a === b || `${a}s` === b || a === `${b}s`;
+export const alike = (a: string, b: string): boolean => a === b || `${a}s` === b || a === `${b}s`;
 
 /** Preparation, and the purpose it may end in: 'halved, for serving', 'cut up to serve'. */
 function filePrep(seg: readonly Token[], parts: Parts, lex: Lexicon): void {

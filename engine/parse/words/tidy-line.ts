@@ -6,16 +6,11 @@ const ENTITIES: Readonly<Record<string, string>> = entities;
 
 /** Resolves the named and numeric entities that survive in recipe markup; unknown ones stay. */
 function decodeEntities(text: string): string {
-  const once = text.replace(/&(#x?[\da-f]+|[a-z]+\d*);?/gi, (whole, name: string) => {
-    if (name.startsWith('#')) {
-      const code = /^#x/i.test(name)
-        ? Number.parseInt(name.slice(2), 16)
-        : Number.parseInt(name.slice(1), 10);
-      return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : ' ';
-    }
-    return ENTITIES[name.toLowerCase()] ?? whole;
+  return text.replace(/&(#x?[\da-f]+|[a-z]+\d*);?/gi, (whole, name: string) => {
+    if (!name.startsWith('#')) return ENTITIES[name.toLowerCase()] ?? whole;
+    const code = Number(name.slice(1).replace(/^x/i, '0x'));
+    return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : ' ';
   });
-  return once;
 }
 
 /** What a line that needs cleaning has; most lines have nothing of it. */
@@ -25,20 +20,11 @@ const UNTIDY =
 /** 'gr. 500 di farina': the unit stands before its number. */
 const UNIT_FIRST = /^(k?gr?|[mcd]?l)\.?\s+(\d+(?:[.,]\d+)?)(?![\d.,/]|\s*(?:k?gr?|[mcd]?l)\b)/;
 const PRICE = /(?:\(\s*)?[$€£¥]\s?\d+(?:[.,]\d+)?(?:\s*\))?/g;
-const BULLET = /^[\s•·●○◦▪▢□☐☑☒■✓✔✗‣⁃]+|^[-–—]\s+|^\[[ xX]?\]\s*|^\d{1,2}\)\s+(?=\d)/;
+/** Bullets, ticked boxes and list numbers, however many stand there. */
+const BULLETS = /^(?:[\s•·●○◦▪▢□☐☑☒■✓✔✗‣⁃]|[-–—]\s|\[[ xX]?\]|\d{1,2}\)\s+(?=\d))+/;
 const QUOTED = /^["“”„«‹](.+)["“”»›]$/;
 const RAISED_FRACTION = /([⁰¹²³⁴-⁹]+)[/⁄∕]([₀-₉]+|\d+)/g;
 const FOOTNOTE = /(?<=\p{L})[⁰¹²³⁴-⁹]+(?!\p{L})|\*+|[†‡§]|\[\d+\]/gu;
-
-/** Takes bullets, ticked boxes and list numbers off the start, however many stand there. */
-function withoutBullets(text: string): string {
-  let rest = text;
-  for (let before = ''; before !== rest; ) {
-    before = rest;
-    rest = rest.replace(BULLET, '');
-  }
-  return rest;
-}
 
 /**
  * One line as plain text: entities decoded, markup and invisible characters removed; bullets, list
@@ -47,22 +33,18 @@ function withoutBullets(text: string): string {
  */
 export function tidy(text: string): string {
   if (!UNTIDY.test(text)) return text;
-  let t = text;
-  if (t.includes('&')) t = decodeEntities(t.includes('&amp;') ? t.replaceAll('&amp;', '&') : t);
-  if (t.includes('<')) {
-    t = t
-      .replace(/<sup>\s*(\d+)\s*<\/sup>\s*(?:&frasl;|[/⁄])\s*<sub>\s*(\d+)\s*<\/sub>/gi, ' $1/$2')
-      .replace(/<\/?[a-z][^>]*>/gi, ' ');
-  }
-  if (/[$€£¥]/.test(t)) t = t.replace(PRICE, ' ');
-  t = t
+  const t = decodeEntities(text.replaceAll('&amp;', '&'))
+    .replace(/<sup>\s*(\d+)\s*<\/sup>\s*(?:&frasl;|[/⁄])\s*<sub>\s*(\d+)\s*<\/sub>/gi, ' $1/$2')
+    .replace(/<\/?[a-z][^>]*>/gi, ' ')
+    .replace(PRICE, ' ')
     .replace(/[\u200b-\u200f\u2060\ufeff\u00ad]/g, '')
     .replace(/(?<=\d)\u202f(?=\d{3}(?!\d))/g, '')
     .replace(RAISED_FRACTION, (fraction) => ` ${fraction.normalize('NFKD')}`)
     .replace(FOOTNOTE, ' ')
     .replace(/https?:\/\/\S+/g, ' ')
     .trim();
-  return withoutBullets(t)
+  return t
+    .replace(BULLETS, '')
     .replace(QUOTED, '$1')
     .replace(UNIT_FIRST, '$2 $1')
     .replace(/(\p{L})\((?:e?n|nen|er?|e?s|x|r)\)|(?<=\p{L}{3})\/(?:e?n|er?)(?!\p{L})/giu, '$1')

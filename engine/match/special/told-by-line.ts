@@ -1,0 +1,53 @@
+/** Names whose food the rest of the line tells: how lean, how fresh, in what it is packed, with what it is coated. */
+import type { Line } from '../../model.ts';
+
+const GROUND_BEEF =
+  /^(?:(?:extra[- ])?lean |fresh )*(?:(?:ground|minced) (?:beef|chuck|sirloin|round)|(?:beef |steak )?mince|hamburger(?: meat)?|beef (?:patty|patties))\b/i;
+/** '90/10', '80% lean / 20% fat', '(5% fat)'. */
+const LEAN_AND_FAT = /\b([6-9]\d) ?%?(?: lean)? ?[/-] ?(\d{1,2})\b/i;
+const FAT_ONLY = /\b(\d{1,2}) ?% fat\b/i;
+/** Lean per cent of the table's kinds of ground beef. */
+const LEAN_KINDS = [70, 80, 85, 90, 93, 95];
+
+function leanPercent(text: string): number | null {
+  const [, lean, fat] = LEAN_AND_FAT.exec(text) ?? [];
+  if (Number(lean) + Number(fat) === 100) return Number(lean);
+  const only = FAT_ONLY.exec(text)?.[1];
+  return only === undefined ? null : 100 - Number(only);
+}
+
+/** 'Beef mince (90/10)' is the kind nearest to it. */
+function byLean(name: string, text: string): string | null {
+  const lean = GROUND_BEEF.test(name) ? leanPercent(text) : null;
+  if (lean === null) return null;
+  const apart = (kind: number): number => Math.abs(kind - lean);
+  const nearest = LEAN_KINDS.reduce((best, kind) => (apart(kind) < apart(best) ? kind : best));
+  return `ground beef, ${nearest}% lean`;
+}
+
+/** 'Fresh thin noodles' are the moist ones, of whatever cut; those of rice and buckwheat are others. */
+const FRESH_NOODLES = /^fresh (?!.*\b(?:rice|udon|glass|soba|dried|dry)\b).*\b(?:noodles?|pasta)$/i;
+
+const SUN_DRIED = /^(?:chopped |sliced )*sun-?dried tomato(?:es)?$/i;
+const IN_OIL = /\b(?:in (?:olive )?oil|oil[- ]packed|drained)\b/i;
+
+const NUTS = /\b(?:nuts?|peanuts?|almonds?|cashews?|pecans?|walnuts?|hazelnuts?)$/i;
+/** 'Peanuts coated with sugar' are neither plain nuts nor sugar. */
+const COATED = /^(.+?) (?:coated|covered|glazed|dipped) (?:with|in) (?:[a-z]+ )?([a-z]+)$/i;
+const SWEET = /^(?:sugar|honey|caramel|syrup|toffee)$/i;
+
+function coated(name: string): string | null {
+  const [, food = '', coat = ''] = COATED.exec(name) ?? [];
+  if (food === '') return null;
+  if (!NUTS.test(food)) return `${coat}-coated ${food}`;
+  return SWEET.test(coat) ? 'candied nuts' : `${coat}-coated nuts`;
+}
+
+/** The name with what the line says of it; unchanged where it says nothing. */
+export function toldByLine(name: string, line: Line): string {
+  const lean = byLean(name, line.text);
+  if (lean !== null) return lean;
+  if (FRESH_NOODLES.test(name)) return 'fresh noodles';
+  if (SUN_DRIED.test(name) && IN_OIL.test(line.text)) return 'oil-packed sun-dried tomatoes';
+  return coated(name) ?? name;
+}

@@ -1,0 +1,55 @@
+/** Names whose food the rest of the line tells. */
+import { describe, expect, test } from 'vitest';
+import { foodTable } from '../../../engine/foods/index.ts';
+import { matchItem } from '../../../engine/match/index.ts';
+import { parseLine } from '../../../engine/parse/index.ts';
+
+const foods = foodTable();
+
+function foodOf(text: string): string | undefined {
+  const line = parseLine(text);
+  const [item] = line.items;
+  return (item ? matchItem(item, line, { foods }) : null)?.foodId;
+}
+
+describe('how lean', () => {
+  test.each([
+    ['700 g beef mince (90/10)', 'ground-beef-90'],
+    ['2 lb ground beef 93/7', 'ground-beef-93'],
+    ['1 lb ground beef (80% lean / 20% fat)', 'ground-beef-80'],
+    ['500 g lean mince (5% fat)', 'ground-beef-95'],
+    ['400 g minced beef, 12% fat', 'ground-beef-90'],
+    ['500 g beef mince', 'ground-beef-80'],
+    ['500 g turkey mince (2% fat)', 'turkey-ground'],
+    ['500 g beef mince (1/2 for the freezer)', 'ground-beef-80'],
+  ])('%s -> %s', (text, id) => {
+    expect(foodOf(text)).toBe(id);
+  });
+});
+
+describe('how fresh, or cooked when', () => {
+  test.each([
+    ['300 g fresh thin wok noodles', 'pasta-fresh'],
+    ['1 lb fresh wide pasta', 'pasta-fresh'],
+    ['300 g fresh rice noodles', 'rice-noodles-cooked'],
+    ['250 g thin noodles', 'pasta-dry'],
+    ['9 oz udon noodles, cooked according to the packet', 'udon-dry'],
+    ['2 packets udon noodles', 'udon-cooked'],
+    ['9 oz fresh udon noodles, cooked according to the packet', 'udon-cooked'],
+  ])('%s -> %s', (text, id) => {
+    expect(foodOf(text)).toBe(id);
+  });
+});
+
+describe('packed or coated with what', () => {
+  test.each([
+    ['6 tbsp sun-dried tomatoes, packed in oil', 'sun-dried-tomato-oil'],
+    ['6 tbsp sun-dried tomatoes', 'sun-dried-tomato'],
+    ['1/2 cup peanuts coated with sugar', 'walnuts-glazed'],
+    ['1 cup hazelnuts covered in chocolate', 'nuts-chocolate'],
+    ['1 cup raisins covered in chocolate', 'raisins-chocolate'],
+    ['1 cup peanuts', 'peanuts'],
+  ])('%s -> %s', (text, id) => {
+    expect(foodOf(text)).toBe(id);
+  });
+});
