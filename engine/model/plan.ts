@@ -132,6 +132,15 @@ export const KeptPromise = z.object({
 });
 export type KeptPromise = z.infer<typeof KeptPromise>;
 
+/** Grams of a food on a line of the reworked recipe, as the user set them: of its own food, or of one that came in. */
+export const SetAmount = z.object({
+  /** The ingredient's key, as in the plan's items. */
+  key: z.string(),
+  foodId: z.string(),
+  grams: z.number().nonnegative(),
+});
+export type SetAmount = z.infer<typeof SetAmount>;
+
 /** What the user asks for. Figures marked 'a serving' are as eaten. */
 export const Goals = z.object({
   /** Net carbohydrate budget of one serving, g. */
@@ -144,6 +153,8 @@ export const Goals = z.object({
   liftedPromises: z.array(PromiseName).default([]),
   /** Ingredient keys that must stay as they are. */
   pinned: z.array(z.string()),
+  /** Amounts of the reworked recipe that the user has set. */
+  setAmounts: z.array(SetAmount).default([]),
   /** Swap ids that must not be used. */
   excludedSwaps: z.array(z.string()),
   /** Food ids that must not be added. */
@@ -180,6 +191,7 @@ export const DEFAULT_GOALS: Goals = {
   avoid: [],
   liftedPromises: [],
   pinned: [],
+  setAmounts: [],
   excludedSwaps: [],
   excludedFoods: [],
   sweetness: 1,

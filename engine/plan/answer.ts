@@ -11,6 +11,7 @@ import { closenessOf, closenessParts, lossOf } from './model/closeness.ts';
 import { linear } from './model/expressions.ts';
 import { buildModel, type Extent, type PlanModel } from './model/plan-model.ts';
 import { leverTargets } from './model/rows/lever-rows.ts';
+import { withoutSet } from './model/rows/set-rows.ts';
 import { dishNotes, workNote } from './plan-notes.ts';
 import { type Solved, solveWithin, unchanged } from './solve.ts';
 import type { Work } from './solver/work.ts';
@@ -41,7 +42,12 @@ function solveModel(
   const still = unchanged(model);
   const idle =
     !changes && Math.max(start, still.net) <= budgetG && wishesMet(model, still.kitchen.amounts);
-  const solved = idle ? still : (solveWithin(model, budgetG, work) ?? still);
+  const solved = idle
+    ? still
+    : (solveWithin(model, budgetG, work) ??
+      // What the user has set may be more than the dish's limits allow; then they go first.
+      solveWithin(withoutSet(model), budgetG, work) ??
+      still);
   return { model, solved, idle };
 }
 

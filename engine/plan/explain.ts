@@ -6,6 +6,7 @@ import { addedSwap, lessSwap } from './explain-added.ts';
 import type { Amount } from './kitchen/planned-masses.ts';
 import type { Choice } from './model/decisions.ts';
 import type { PlanModel } from './model/plan-model.ts';
+import { isSetLine } from './model/rows/set-rows.ts';
 import { shareCap } from './model/rows/structure-rows.ts';
 
 type Values = ReadonlyMap<string, number>;
@@ -81,7 +82,10 @@ function whySwap(
     to.reduce((sum, a) => sum + per(a.grams, netPerGram(a.food, dish.goals.rule) ?? 0), 0);
   const stays =
     keptGrams > 0 ? `${grams(keptGrams)} ${part.food.name} stays` : `no ${part.food.name} stays`;
-  const reach = `${stays}, as much as the ${one(dish.goals.budgetG)} g budget and the dish allow.`;
+  const bound = isSetLine(dish.goals, part.key)
+    ? 'as you set it'
+    : `as much as the ${one(dish.goals.budgetG)} g budget and the dish allow`;
+  const reach = `${stays}, ${bound}.`;
   const fall = `from ${one(before)} to ${one(Math.min(after, before))} g a serving`;
   if (to.length === 0) return `Less of it is enough: net carbs from this line fall ${fall}.`;
   const own = to.filter((a) => a.choice === choice);

@@ -104,7 +104,8 @@ function withinWay({ ingredients, read, options, start }: Request): {
   const found = isMet(far.solved.net, goals) ? far : servable(far, dish, start, work);
   const { net } = found.solved;
   const still = unchangedAnswer(found.model);
-  const asked = goals.adjustments.length > 0 || asksForMore(found.model.dish);
+  const asked =
+    goals.adjustments.length + goals.setAmounts.length > 0 || asksForMore(found.model.dish);
   const left = found.model.dish.notReworked !== null;
   const idle = left || (!isMet(net, goals) && !asked && net > (1 - WORTHWHILE) * still.solved.net);
   const taken = idle ? still : found;

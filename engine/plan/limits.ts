@@ -3,7 +3,7 @@ import type { Goals, Plan } from '../model.ts';
 import type { Answer } from './answer.ts';
 import { bindingLimits, unmetLimits } from './binding-limits.ts';
 import { loosenings } from './loosen.ts';
-import { cautiousLimit, missedChanges, missedWishes } from './missed-wishes.ts';
+import { cautiousLimit, missedAmounts, missedChanges, missedWishes } from './missed-wishes.ts';
 import { evaluate } from './model/expressions.ts';
 import type { PlanModel } from './model/plan-model.ts';
 import type { Work } from './solver/work.ts';
@@ -12,6 +12,7 @@ import type { Work } from './solver/work.ts';
 export function wishLimits({ model, solved }: Answer, work: Work): Plan['limits'] {
   const { amounts } = solved.kitchen;
   return [
+    ...missedAmounts(model, amounts),
     ...missedWishes(model, amounts, work),
     ...missedChanges(model, solved.solution.values, amounts),
     ...cautiousLimit(model, amounts),

@@ -36,6 +36,8 @@ export function loosenings(
   };
   if (goals.pinned.length > 0)
     tryOut('PINNED', { pinned: [] }, 'With the lines you keep free to change');
+  if (goals.setAmounts.length > 0)
+    tryOut('SET_AMOUNTS', { setAmounts: [] }, 'With the amounts you set free to change');
   if (goals.excludedSwaps.length + goals.excludedFoods.length > 0) {
     tryOut(
       'EXCLUDED',

@@ -1,5 +1,5 @@
 /** What the user asked for besides the budget, and which of it the plan could not do. */
-import type { Lever } from '../model.ts';
+import type { Lever, SetAmount } from '../model.ts';
 import { type Limit, relaxed, WORTH } from './binding-limits.ts';
 import { netRange, widest } from './judge-masses.ts';
 import { isPlanned } from './kitchen/lever-amounts.ts';
@@ -45,9 +45,27 @@ function meets(model: PlanModel, wish: Wish, amounts: readonly Amount[]): boolea
   return WISH[wish].least ? now >= bound - 1e-9 : now <= bound + 1e-9;
 }
 
+/** Whether a food has the grams that the user has set for it. */
+const isAsSet = (set: SetAmount, amounts: readonly Amount[]): boolean => {
+  const now = total(amounts, ({ key, food }) =>
+    key === set.key && food.id === set.foodId ? 1 : 0,
+  );
+  return Math.abs(now - set.grams) < 0.05;
+};
+
 /** Whether masses meet every wish besides the budget. */
 export const wishesMet = (model: PlanModel, amounts: readonly Amount[]): boolean =>
-  WISHES.every((wish) => meets(model, wish, amounts));
+  WISHES.every((wish) => meets(model, wish, amounts)) &&
+  model.dish.goals.setAmounts.every((set) => isAsSet(set, amounts));
+
+/** Amounts the user has set that the plan could not take, as the dish would not work with them. */
+export const missedAmounts = ({ dish }: PlanModel, amounts: readonly Amount[]): Limit[] =>
+  dish.goals.setAmounts.flatMap((set): Limit[] => {
+    if (isAsSet(set, amounts)) return [];
+    const name = dish.foods.byId(set.foodId)?.name ?? set.foodId;
+    const text = `${Math.round(set.grams * 10) / 10} g ${name}, as you set it, is not taken here: the dish would not hold together, or has no such line this way.`;
+    return [{ code: 'SET_AMOUNT', text }];
+  });
 
 /** Wishes that the plan could not meet, with what it reaches and what would help. */
 export function missedWishes(model: PlanModel, amounts: readonly Amount[], work: Work): Limit[] {

@@ -150,6 +150,24 @@ describe('what the user never uses', () => {
   });
 });
 
+describe('an amount the user sets', () => {
+  it('is taken to the gram, its figure follows, and it is given back', async () => {
+    await prefer({});
+    const bench = await benchWith(run, LOAF_TEXT);
+    const first = await rowsOf(bench);
+    const was = (await figuresOn(bench)).now;
+    const line = await openLine(bench, /^\s*\d+ g\s+bread flour/);
+    const take = line.getByRole('textbox', { name: /to take$/ });
+    const wished = Number(await take.inputValue()) + 37;
+    await take.fill(String(wished));
+    await settled(bench);
+    await expect.poll(async () => (await rowsOf(bench))[0]).toContain(`${wished} g bread flour`);
+    await expect.poll(async () => (await figuresOn(bench)).now).not.toBe(was);
+    await line.getByRole('button', { name: 'Work it out again' }).click();
+    await expect.poll(() => rowsOf(bench)).toEqual(first);
+  });
+});
+
 describe('the ways', () => {
   it('are one switch: another way shows other figures at once', async () => {
     await prefer({});

@@ -4,6 +4,7 @@ import type { Food, Role } from '../../model.ts';
 import { mayAdd } from '../dish/candidates.ts';
 import type { Dish, Section } from '../dish/dish.ts';
 import { functionOf, gluten, starch, sweetness } from '../dish/food-figures.ts';
+import { setFor } from '../model/rows/set-rows.ts';
 import { shareCap } from '../model/rows/structure-rows.ts';
 import { binderDose, isHeldByEgg } from './binder-dose.ts';
 import { down, near, quarterTsp, stepFor, tidy, up } from './kitchen-steps.ts';
@@ -311,6 +312,17 @@ function sectionAmounts(
   };
 }
 
+/** What the user has set is as it was solved for, however the kitchen would round it. */
+function asSet(amounts: readonly Amount[], exact: readonly Amount[], { goals }: Dish): Amount[] {
+  return amounts.map((amount) => {
+    const set = setFor(goals, amount);
+    const solved = exact.find((a) => a.key === amount.key && a.food === amount.food);
+    return set && solved && Math.abs(solved.grams - set.grams) < 0.01
+      ? { ...amount, grams: set.grams }
+      : amount;
+  });
+}
+
 const ORDER = { kept: 0, swap: 1, add: 2 } as const;
 
 /**
@@ -331,7 +343,11 @@ export function kitchenAmounts(
       ? { ...plan, amounts: withAdjustments(plan.amounts, section, dish) }
       : plan;
   });
-  const amounts = plans.flatMap((plan) => plan.amounts);
+  const amounts = asSet(
+    plans.flatMap((plan) => plan.amounts),
+    exact,
+    dish,
+  );
   if (plans.length > 1) {
     const at = (a: Amount): number => (a.origin === 'kept' ? (place.get(a.key ?? '') ?? 0) : 0);
     amounts.sort((a, b) => ORDER[a.origin] - ORDER[b.origin] || at(a) - at(b));

@@ -5,6 +5,7 @@ import type { Candidate, Dish } from '../dish/dish.ts';
 import { netPerGram } from '../dish/food-figures.ts';
 import type { Choice } from './decisions.ts';
 import { groupsOf } from './rows/count-rows.ts';
+import { isSetLine } from './rows/set-rows.ts';
 import { leastSaving, savingOf } from './trouble.ts';
 
 /** Stand-ins that one programme weighs at most; the ordinary recipe has fewer than fifty. Own choice, for its time. */
@@ -26,8 +27,18 @@ type Swap = Choice & { candidate: Candidate };
 const isSwap = (choice: Choice): choice is Swap => choice.candidate !== null;
 
 /** Lines of which a swap may take the same share without anyone telling. */
-function likeness({ candidate: { part, rule } }: Swap): string {
-  return [rule.id, part.food.id, part.section, part.role, part.base, part.eaten, part.group].join();
+function likeness({ candidate: { part, rule } }: Swap, dish: Dish): string {
+  const own = isSetLine(dish.goals, part.key) ? part.key : '';
+  return [
+    own,
+    rule.id,
+    part.food.id,
+    part.section,
+    part.role,
+    part.base,
+    part.eaten,
+    part.group,
+  ].join();
 }
 
 /** One choice for several like lines, under the first one's name. */
@@ -74,6 +85,10 @@ function kept(swaps: readonly Swap[], rule: NetCarbRule): Set<Swap> {
   );
 }
 
+/** Whether the user has set an amount on the swap's line. */
+const isSet = ({ candidate }: Swap, { goals }: Dish): boolean =>
+  isSetLine(goals, candidate.part.key);
+
 /** The swaps that can save enough to be worth the trouble; all of them when an accepted change asks for more. */
 function worthwhile(swaps: readonly Swap[], dish: Dish): Swap[] {
   const least = leastSaving(dish);
@@ -83,21 +98,24 @@ function worthwhile(swaps: readonly Swap[], dish: Dish): Swap[] {
       .filter((own) => own.reduce((sum, c) => sum + savingOf(c, dish) * c.max, 0) >= least)
       .flat(),
   );
-  return swaps.filter((swap) => enough.has(swap));
+  return swaps.filter((swap) => enough.has(swap) || isSet(swap, dish));
 }
 
 /** The choices a programme takes on: like lines as one, and of each line the stand-ins that are worth the trouble. */
 export function fewChoices(every: readonly Choice[], dish: Dish): ChoiceSet {
   const alike = new Map<string, Swap[]>();
   for (const swap of every.filter(isSwap)) {
-    const name = likeness(swap);
+    const name = likeness(swap, dish);
     alike.set(name, [...(alike.get(name) ?? []), swap]);
   }
   const merged = worthwhile([...alike.values()].map(together), dish);
   const keep = merged.length <= MOST_SWAPS ? new Set(merged) : kept(merged, dish.goals.rule);
   const members = [...alike.values()].filter((own) => own.length > 1);
   return {
-    choices: [...merged.filter((swap) => keep.has(swap)), ...every.filter((c) => !isSwap(c))],
+    choices: [
+      ...merged.filter((swap) => keep.has(swap) || isSet(swap, dish)),
+      ...every.filter((c) => !isSwap(c)),
+    ],
     members: new Map(members.map((own) => [own[0]?.id ?? '', own])),
     leftOut: keep.size < merged.length,
   };

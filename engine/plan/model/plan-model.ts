@@ -12,6 +12,7 @@ import { countRows } from './rows/count-rows.ts';
 import { depthRows } from './rows/depth-rows.ts';
 import { identityRows } from './rows/identity-rows.ts';
 import { askedFor, type LeverTarget, leverRows } from './rows/lever-rows.ts';
+import { setRows } from './rows/set-rows.ts';
 import { shoppingRows } from './rows/shopping-rows.ts';
 import { stomachRows } from './rows/stomach-rows.ts';
 import { structureRows, waterAndFatRows } from './rows/structure-rows.ts';
@@ -95,6 +96,7 @@ export function buildModel(
     identityRows(b);
     depthRows(b);
     wishRows(b);
+    setRows(b);
     leverRows(b, targets);
     const asked = (food: Food): boolean => askedFor(targets, food);
     shoppingRows(b, countRows(b, asked), asked, extent === 'lighter' || extent === 'lightest');

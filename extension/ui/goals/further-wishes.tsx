@@ -54,6 +54,17 @@ function RuledOut({ goals, onGoals }: Pick<Props, 'goals' | 'onGoals'>) {
   );
 }
 
+/** Amounts set on lines, some of which may be gone from the list by now. */
+function SetBack({ goals, onGoals }: Pick<Props, 'goals' | 'onGoals'>) {
+  const count = goals.setAmounts.length;
+  if (count === 0) return null;
+  return (
+    <button type="button" class="button" onClick={() => onGoals({ setAmounts: [] })}>
+      {sayCount('setAmountsBack', count)}
+    </button>
+  );
+}
+
 export function Wishes({ adaptation, goals, preferences, table, pantry, onGoals }: Props) {
   return (
     <div class="wishes">
@@ -74,6 +85,7 @@ export function Wishes({ adaptation, goals, preferences, table, pantry, onGoals 
         onChosen={(avoid) => onGoals({ avoid })}
       />
       <RuledOut goals={goals} onGoals={onGoals} />
+      <SetBack goals={goals} onGoals={onGoals} />
     </div>
   );
 }

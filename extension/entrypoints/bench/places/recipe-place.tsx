@@ -48,6 +48,7 @@ export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRec
   const actions = lineActions(work, {
     ownFoods: own.foods,
     names,
+    factor,
     onNever: ({ id, name }) =>
       kitchen.prefer({
         never: [

@@ -26,7 +26,7 @@ interface Props {
 }
 
 /** A scale's step that suits the amount, g: own choice. */
-const stepFor = (grams: number): number => (grams >= 200 ? 10 : grams >= 40 ? 5 : 1);
+export const scaleStep = (grams: number): number => (grams >= 200 ? 10 : grams >= 40 ? 5 : 1);
 
 function Ties({ ties, onPick }: { ties: readonly Tie[]; onPick(foodId: string): void }) {
   if (ties.length === 0) return null;
@@ -72,7 +72,7 @@ function Grams({
       value={grams}
       min={0}
       max={100_000}
-      step={stepFor(grams)}
+      step={scaleStep(grams)}
       onValue={(next) => onCorrect({ ...correction, grams: next })}
     />
   );

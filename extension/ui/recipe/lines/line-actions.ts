@@ -11,6 +11,8 @@ export interface LineActions {
   options: WalkOptions;
   ownFoods: readonly Food[];
   names: Names;
+  /** How much of the recipe is made. */
+  factor: number;
   onGoals(goals: Partial<Goals>): void;
   onCorrect(key: string, correction: Correction | null): void;
   /** Never adds this food, in this and in later recipes. */
@@ -19,7 +21,7 @@ export interface LineActions {
 
 export function lineActions(
   work: WorkState,
-  rest: Pick<LineActions, 'ownFoods' | 'names' | 'onNever'>,
+  rest: Pick<LineActions, 'ownFoods' | 'names' | 'factor' | 'onNever'>,
 ): LineActions {
   const { current, table, options, changeGoals, correct } = work;
   return {

@@ -10,6 +10,7 @@ import type { IngredientRow } from './ingredient-rows.ts';
 import { type LineActions, pinnedWith } from './line-actions.ts';
 import { ReasonWords } from './reason-words.tsx';
 import { RowSources } from './row-sources.tsx';
+import { SetAmountField } from './set-amount.tsx';
 import { tiesOf } from './tied-foods.ts';
 
 interface Props {
@@ -81,6 +82,7 @@ export function LinePanel({ row, adaptation, actions }: Props) {
           <ReasonWords reasons={doubts} />
         </p>
       )}
+      <SetAmountField row={row} adaptation={adaptation} actions={actions} />
       {swap && <ComeIn swap={swap} foodId={row.foodId} adaptation={adaptation} actions={actions} />}
       {ingredient && (
         <>
