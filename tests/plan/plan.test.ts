@@ -163,7 +163,7 @@ describe('explanations', () => {
     expect(unmet.limits.map((l) => l.text).join(' ')).toMatch(
       /would have \d+\.\d g less net carbs/,
     );
-    const met = [8, 10, 12, 15, 20]
+    const met = [5, 6, 8, 10, 12, 15, 20]
       .flatMap((budgetG) => SAMPLES.map((sample) => plan(sample, { budgetG })))
       .filter((p) => p.met);
     const priced = met.filter((p) =>

@@ -42,6 +42,10 @@ export const forbidden = (food: Food, dish: Larder): string | null =>
 export const mayAdd = (food: Food, dish: Larder): boolean =>
   forbidden(food, dish) === null && !dish.goals.excludedSwaps.includes(`add-${food.id}`);
 
+/** Whether someone who cannot eat gluten has to leave it. */
+const hasWheat = ({ allergens }: Food): boolean =>
+  allergens.includes('wheat') || allergens.includes('gluten');
+
 interface Place {
   part: Part;
   section: Section;
@@ -78,6 +82,9 @@ function whyNot(
   if (kept) return kept;
   const wished = to.map(({ food }) => forbidden(food, dish)).find((why) => why !== null);
   if (wished) return wished;
+  const wheat = part.base ? to.find(({ food }) => hasWheat(food)) : undefined;
+  if (wheat && !dish.parts.some((p) => hasWheat(p.food)))
+    return `${wheat.food.name} would bring wheat into a dish without it`;
   const added = to.reduce(
     (sum, { food, ratio }) => sum + (netPerGram(food, goals.rule) ?? 1) * ratio,
     0,

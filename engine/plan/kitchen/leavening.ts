@@ -65,8 +65,8 @@ function looseSoda(amounts: readonly Amount[], before: readonly Amount[], base: 
   return Math.max(0, Math.min(soda, now - Math.max(was, (UNTASTED_PCT * base) / 100)));
 }
 
-/** Smaller falls of the soda than this share are within it as well. Own choice. */
-const WORTH_LOWERING = 0.15;
+/** Smaller falls of powder or soda than this share are within it as well. Own choice. */
+const WORTH_LOWERING = 0.25;
 
 /** Smaller rises of the powder than this are within a level spoon's error. Own choice. */
 const WORTH_RAISING = 1.1;

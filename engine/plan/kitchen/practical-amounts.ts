@@ -17,7 +17,10 @@ import { feedsYeast, sensibleFood, withYeast } from './yeast.ts';
 /** One large egg without shell, g (USDA SR 171287). */
 const EGG_G = 50;
 /** Below this share of a line, the rest of it goes as well: of a flour, of other foods. Own choice. */
-const REMNANT = { base: 0.05, other: 0.1 };
+const REMNANT = { base: 0.05, other: 0.15 };
+
+/** A rest of sugar below this, g, and this share of its line is not worth a bag of its own on the scale. Own choice. */
+const SWEET_REST = { grams: 15, share: 0.2 };
 
 /** Share of a sweet line that is dropped as a scrap: within what a tongue tells. Own choice. */
 const SWEET_SCRAP = 0.06;
@@ -26,7 +29,7 @@ const SWEET_SCRAP = 0.06;
 const YEAST_SCRAP = 0.1;
 
 /** A change of fat, salt, powder or water by under this share is not worth asking for. Own choice. */
-const SAME_SCOOP = 0.05;
+const SAME_SCOOP = 0.1;
 
 /** Roles whose masses are held by a dose or a balance, so that a scrap of them stays. */
 const AS_SOLVED: ReadonlySet<Role> = new Set(['fat', 'sweetness', 'salt']);
@@ -70,6 +73,13 @@ function canSpare(
   );
 }
 
+/** So little sugar left beside its stand-in that it does nothing; yeast and what sets by sugar keep theirs. */
+const isRest = (grams: number, original: number, { limits, family }: Section): boolean =>
+  grams < SWEET_REST.grams &&
+  grams <= SWEET_REST.share * original &&
+  !limits.yeast &&
+  family !== 'candy';
+
 /** A scrap of a line that is left is replaced too, by what replaces the rest of it. */
 function withoutRemnants(exact: readonly Amount[], section: Section, dish: Dish): Amount[] {
   const dropped = new Set<string>();
@@ -78,8 +88,9 @@ function withoutRemnants(exact: readonly Amount[], section: Section, dish: Dish)
     const scrap = section.limits.yeast
       ? !feedsYeast(grams, section) && grams < YEAST_SCRAP * original
       : grams < SWEET_SCRAP * original;
-    const sweet = role === 'sweetness' && scrap;
-    if (sweet && key !== null && origin === 'kept' && grams > 0) dropped.add(key);
+    const sweet = role === 'sweetness' && key !== null && origin === 'kept' && grams > 0;
+    if (sweet && scrap) dropped.add(key);
+    else if (sweet && isRest(grams, original, section)) grown.set(key, original / (original - grams));
     const least = (base ? REMNANT.base : REMNANT.other) * original;
     if (origin !== 'kept' || key === null || grams <= 0 || grams >= least || AS_SOLVED.has(role))
       continue;
@@ -176,11 +187,14 @@ const largestOf = (amounts: readonly Amount[]): Amount | undefined =>
 /** Added water below this share of the flour, or of the dough's liquid, is not felt. Own choice. */
 const UNFELT = 0.025;
 
-const unfelt = (amounts: readonly Amount[], base: number): number =>
-  Math.max(UNFELT * base, SAME_SCOOP * total(amounts, hydrating));
+/** Share of the liquid below which a change is not felt: a yeast dough is felt sooner than a batter. Own choice. */
+const sameFeel = ({ limits }: Section): number => (limits.yeast ? SAME_SCOOP / 2 : SAME_SCOOP);
+
+const unfelt = (amounts: readonly Amount[], base: number, section: Section): number =>
+  Math.max(UNFELT * base, sameFeel(section) * total(amounts, hydrating));
 
 /** Share of milk or buttermilk that need not be left out for the sake of balance. Own choice. */
-const UNNOTICED = 0.08;
+const UNNOTICED = 0.15;
 
 const tooWet = (amounts: readonly Amount[], { limits }: Section): boolean => {
   const base = total(amounts, (a) => (a.base ? 1 : 0));
@@ -192,7 +206,7 @@ const tooWet = (amounts: readonly Amount[], { limits }: Section): boolean => {
 function withWater(amounts: Amount[], change: WaterChange, section: Section, dish: Dish): Amount[] {
   const shift = change.mixing > 0 ? down(change.mixing, 5) : near(change.mixing, 5);
   const base = total(amounts, (a) => (a.base ? 1 : 0));
-  if (shift === 0 || (shift > 0 && shift < unfelt(amounts, base))) return amounts;
+  if (shift === 0 || (shift > 0 && shift < unfelt(amounts, base, section))) return amounts;
   const loose = amounts.filter(
     (a) => a.role === 'liquid' && a.grams > 0 && !dish.goals.pinned.includes(a.key ?? ''),
   );
@@ -204,8 +218,8 @@ function withWater(amounts: Amount[], change: WaterChange, section: Section, dis
     // A change of a liquid other than water that no one would notice is not asked for.
     if (!target) return amounts;
     const less = Math.min(-shift, target.grams - near(target.grams + shift, 5));
-    const slight = less < (plain ? SAME_SCOOP : UNNOTICED) * target.grams;
-    if (slight && !tooWet(amounts, section)) return amounts;
+    if (less < sameFeel(section) * target.grams) return amounts;
+    if (!plain && less < UNNOTICED * target.grams && !tooWet(amounts, section)) return amounts;
     const grams = near(Math.max(0.5 * target.grams, target.grams + shift), 5);
     return amounts.map((a) => (a === target ? { ...a, grams } : a));
   }

@@ -1,5 +1,5 @@
 /** The planner's free choices: how much of each swap, binder, egg, sweetener, yeast food, and less fat or salt. */
-import type { ClosenessPart, Food, Role } from '../../model.ts';
+import type { ClosenessPart, Family, Food, Role } from '../../model.ts';
 import { mayAdd } from '../dish/candidates.ts';
 import type { Candidate, Dish, Part, Section } from '../dish/dish.ts';
 import { fat } from '../dish/food-figures.ts';
@@ -55,10 +55,17 @@ const PART_OF_ROLE: Partial<Record<Role, ClosenessPart>> = {
   liquid: 'water',
 };
 
+/** Of a creamy sweet, a base or a biscuit in it is the lesser part. Own choice. */
+const CREAMY: ReadonlySet<Family> = new Set(['custard', 'frozen-dessert', 'sweet-sauce']);
+const BASE_OF_CREAM = 0.5;
+
 function weightOf(dish: Dish, part: Part): number {
   const same = dish.parts.filter((p) => p.role === part.role);
   const total = same.reduce((sum, p) => sum + p.grams, 0);
-  return ((ROLE_WEIGHT[part.role] ?? 0.3) * part.grams) / Math.max(total, 1e-9);
+  const family = dish.sections[part.section]?.family;
+  const lesser = PART_OF_ROLE[part.role] === 'structure' && family && CREAMY.has(family);
+  const weight = (ROLE_WEIGHT[part.role] ?? 0.3) * (lesser ? BASE_OF_CREAM : 1);
+  return (weight * part.grams) / Math.max(total, 1e-9);
 }
 
 function swapChoice(dish: Dish, candidate: Candidate): Choice {

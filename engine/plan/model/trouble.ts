@@ -16,6 +16,12 @@ const PURCHASE_TROUBLE: Record<Availability, number> = {
   speciality: 0.04,
 };
 
+/** Trouble of a special product that few shops sell, on top. Own choice. */
+const RARE_TROUBLE = 0.05;
+
+/** Points of closeness that one kind of bulk sweetener instead of two is worth. Own choice. */
+export const TWO_KINDS_TROUBLE = 0.03;
+
 /** Trouble of a sweetener the user does not name, and of each place further down the user's list. Own choice. */
 const NOT_LIKED = 0.04;
 const PLACE_IN_LIST = 0.01;
@@ -32,8 +38,11 @@ function likingTrouble(food: Food, order: readonly string[]): number {
 }
 
 /** What buying a food costs, in points of closeness. */
-export const purchaseTrouble = (food: Food, { goals }: Dish): number =>
-  PURCHASE_TROUBLE[availabilityOf(food, goals)] + likingTrouble(food, goals.sweeteners);
+export function purchaseTrouble(food: Food, { goals }: Dish): number {
+  const where = availabilityOf(food, goals);
+  const rare = where === 'speciality' && hasTag(food, 'rare') ? RARE_TROUBLE : 0;
+  return PURCHASE_TROUBLE[where] + rare + likingTrouble(food, goals.sweeteners);
+}
 
 /** Whether the user asks for more than a budget of net carbs, so that small changes may be worth it. */
 export const asksForMore = ({ goals }: Pick<Dish, 'goals'>): boolean =>

@@ -121,10 +121,10 @@ describe('changes of kitchen amounts', () => {
   });
 
   it('says so when a kitchen could not weigh the change', () => {
-    const cake = named('Sandwich bread');
-    const before = ofRole('binder')(plan(cake));
+    const loaf = HEARTH_LOAF;
+    const before = ofRole('binder')(plan(loaf));
     expect(before).toBeGreaterThan(0);
-    const after = plan(cake, { adjustments: [change('thickener', { factor: 1.05 })] });
+    const after = plan(loaf, { adjustments: [change('thickener', { factor: 1.05 })] });
     expect(ofRole('binder')(after)).toBe(before);
     expect(after.limits.map(({ code }) => code)).toContain('CHANGE_IN_PART');
   });

@@ -159,7 +159,7 @@ describe('chemistry', () => {
   });
 
   it('asks for more yeast in a quick dough that loses starch, and then not for more time', () => {
-    const result = adapted(pastedNamed('Burger buns'), { budgetG: 15 });
+    const result = adapted(pastedNamed('Crusty water rolls'), { budgetG: 10, way: 'within' });
     const before = result.ingredients.find(({ match }) => /yeast/.test(match?.foodId ?? ''));
     const was = before?.weight?.grams.best ?? 0;
     const starch = result.plan.dough?.after.digestibleStarchPct ?? 99;

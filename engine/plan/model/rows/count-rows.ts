@@ -1,10 +1,11 @@
 /** Whole-number rows: which swaps are used and how much of each at least, the lines they change and the foods they bring. */
+import { hasTag } from '../../../foods/tags.ts';
 import type { Food } from '../../../model.ts';
 import type { Dish, Part } from '../../dish/dish.ts';
 import type { Row } from '../../solver/programme.ts';
 import { type Choice, foodCost, LEAST_USE, SWAP_COST } from '../decisions.ts';
 import type { Builder, PlanVariable } from '../row-builder.ts';
-import { LINE_TROUBLE, leastSaving, purchaseTrouble, savingOf } from '../trouble.ts';
+import { LINE_TROUBLE, leastSaving, purchaseTrouble, savingOf, TWO_KINDS_TROUBLE } from '../trouble.ts';
 
 /** Bounds below this are as good as none of it, and would make the switch's price a cliff. */
 const LEAST_BOUND = 1e-4;
@@ -183,10 +184,34 @@ export interface Counted {
   lines: { part: Part; id: string; uses: Use[] }[];
 }
 
+const polyolsIn = ({ per100g }: Food): number =>
+  Object.values(per100g.polyolsG ?? {}).reduce((sum, grams) => sum + (grams ?? 0), 0);
+
+const SWEET_KINDS: readonly (readonly [string, (food: Food) => boolean])[] = [
+  ['allulose', (food) => hasTag(food, 'sweetener') && (food.per100g.alluloseG ?? 0) > 0],
+  ['polyols', (food) => hasTag(food, 'sweetener') && polyolsIn(food) > 0],
+];
+
+/** Two kinds of bulk sweetener in one dish taste of two things and leave two bags half used. */
+function sweetKindRows(b: Builder, uses: readonly Use[]): void {
+  const kinds = SWEET_KINDS.flatMap(([kind, is]) => {
+    const leaders = uses.filter(({ choices }) =>
+      choices.some((c) => foodsOf(c).some((food) => isNew(b.dish, food) && is(food))),
+    );
+    return leaders.length > 0 ? [{ id: `sweet ${kind}`, leaders: leaders.map((u) => u.id) }] : [];
+  });
+  if (kinds.length < SWEET_KINDS.length) return;
+  for (const { id, leaders } of kinds) follower(b, id, 0, leaders);
+  b.trouble('sweet both', TWO_KINDS_TROUBLE);
+  const terms = kinds.map(({ id }): [string, number] => [id, 1]);
+  b.row({ id: 'sweet both', max: 1, terms: [...terms, ['sweet both', -1]] }, null);
+}
+
 /** Swaps in use, the foods they bring and the lines they change; little of what is `asked` for may be enough. */
 export function countRows(b: Builder, asked: (food: Food) => boolean): Counted {
   const uses = switchRows(b, asked);
   const additions = additionRows(b);
+  sweetKindRows(b, uses);
   return { uses, foods: foodRows(b, [...uses, ...additions]), lines: lineRows(b, uses) };
 }
 

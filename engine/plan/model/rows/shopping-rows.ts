@@ -1,6 +1,7 @@
 /** Rows on how much a plan may change and buy: few flours, few sweeteners, few special products. */
 import { hasTag } from '../../../foods/tags.ts';
-import type { Food } from '../../../model.ts';
+import type { Family, Food } from '../../../model.ts';
+import type { Part } from '../../dish/dish.ts';
 import { availabilityOf } from '../../dish/shopping.ts';
 import type { Builder } from '../row-builder.ts';
 import type { Bought, Counted, Use } from './count-rows.ts';
@@ -8,8 +9,12 @@ import type { Bought, Counted, Use } from './count-rows.ts';
 /** Most new foods of a kind in one dish: what a cook will buy and weigh. Own choice. */
 const MOST = { flours: 2, sweeteners: 2, specialities: 4 } as const;
 
-/** Most stand-ins for one line: two half measures are more work than one whole, but flours do several things. Own choice. */
-const MOST_A_LINE = { mixed: 2, other: 1 } as const;
+/** Most stand-ins for one line: two half measures are more work than one whole. Own choice. */
+const MOST_A_LINE = 1;
+
+/** The same for flours of doughs that one stand-in alone leaves without strength or softness. Own choice. */
+const MOST_OF_STRONG = 2;
+const STRONG: ReadonlySet<Family> = new Set(['lean-yeast-bread', 'tortilla', 'fresh-pasta']);
 
 /** Most lines changed and foods bought when the plan is to be light. Own choice. */
 const LIGHT = { lines: 2, foods: 2 } as const;
@@ -23,6 +28,11 @@ function atMost(
 ): void {
   if (members.length <= max) return;
   b.row({ id, max, terms: members.map((m): [string, number] => [m.id, 1]) }, text);
+}
+
+function mostFor({ dish }: Builder, part: Part): number {
+  const family = dish.sections[part.section]?.family;
+  return part.base && family !== undefined && STRONG.has(family) ? MOST_OF_STRONG : MOST_A_LINE;
 }
 
 const isFlour = (food: Food): boolean =>
@@ -63,7 +73,7 @@ export function shoppingRows(
     choices.some(({ candidate }) => candidate?.to.some(({ food }) => asked(food)));
   for (const { part, uses: own } of lines) {
     const counted = own.filter((use) => !isAsked(use));
-    atMost(b, `few ${part.key}`, MOST_A_LINE[part.base ? 'mixed' : 'other'], counted, null);
+    atMost(b, `few ${part.key}`, mostFor(b, part), counted, null);
   }
   if (!light || uses.length === 0) return;
   atMost(b, 'light-lines', LIGHT.lines, lines, null);

@@ -111,14 +111,17 @@ function yeastFoodRow(dough: Dough): void {
   atLeast(dough, 'yeast-food', food, least, 'Yeast needs some sugar or starch to feed on.');
 }
 
+/** Share of what set the crumb before that may go without an egg being missed (common practice, no source: a third of the flour as nuts bakes without one more). */
+const UNMISSED_SET = 0.25;
+
 function eggRow(dough: Dough): void {
   const { b, section, percent } = dough;
-  const least = section.limits.eggStructure;
-  if (least <= 0) return;
+  if (section.limits.eggStructure <= 0) return;
   const set = b.sum(
     within(section, (c) => (c.base || c.role === 'egg' ? setting(c.food) : 0)),
     percent,
   );
+  const least = Math.min(section.limits.eggStructure, (1 - UNMISSED_SET) * set.constant);
   atLeast(dough, 'egg-structure', set, least, 'Egg and protein must hold what the flour held.');
 }
 
