@@ -129,7 +129,7 @@ describe('user wishes', () => {
   it('lets less sweetness ask for less sweetener', () => {
     const cake = sampleNamed('Yellow layer cake');
     const sweetness = (share: number): number =>
-      plan(cake, { budgetG: 8, sweetness: share }).items.reduce(
+      plan(cake, { budgetG: 20, sweetness: share }).items.reduce(
         (sum, i) =>
           sum +
           (i.role === 'sweetness' ? i.grams * (foods.byId(i.foodId)?.function?.sweetness ?? 0) : 0),
@@ -163,7 +163,7 @@ describe('explanations', () => {
     expect(unmet.limits.map((l) => l.text).join(' ')).toMatch(
       /would have \d+\.\d g less net carbs/,
     );
-    const met = [5, 6, 8, 10, 12, 15, 20]
+    const met = [8, 12, 15, 20, 25, 30]
       .flatMap((budgetG) => SAMPLES.map((sample) => plan(sample, { budgetG })))
       .filter((p) => p.met);
     const priced = met.filter((p) =>

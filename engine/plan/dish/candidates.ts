@@ -1,4 +1,5 @@
 /** The swaps that fit a dish's lines, and those the user's wishes or the dish itself forbid. */
+import { hasTag } from '../../foods/tags.ts';
 import type { Food, Goals } from '../../model.ts';
 import type { Candidate, Dish, Part, Refused, Section } from './dish.ts';
 import { netPerGram } from './food-figures.ts';
@@ -42,6 +43,12 @@ export const forbidden = (food: Food, dish: Larder): string | null =>
 export const mayAdd = (food: Food, dish: Larder): boolean =>
   forbidden(food, dish) === null && !dish.goals.excludedSwaps.includes(`add-${food.id}`);
 
+/** Batters and short doughs come out well with what is easily bought; yeast doughs need more help. */
+const EASILY_HELPED: ReadonlySet<string> = new Set(['QB', 'CK', 'CO']);
+
+const isTooRare = (food: Food, { limits }: Section, { pantry }: Goals): boolean =>
+  EASILY_HELPED.has(limits.share ?? '') && hasTag(food, 'rare') && !pantry?.includes(food.id);
+
 /** Whether someone who cannot eat gluten has to leave it. */
 const hasWheat = ({ allergens }: Food): boolean =>
   allergens.includes('wheat') || allergens.includes('gluten');
@@ -82,6 +89,8 @@ function whyNot(
   if (kept) return kept;
   const wished = to.map(({ food }) => forbidden(food, dish)).find((why) => why !== null);
   if (wished) return wished;
+  const rare = to.find(({ food }) => isTooRare(food, section, goals));
+  if (rare) return `few shops sell ${rare.food.name}`;
   const wheat = part.base ? to.find(({ food }) => hasWheat(food)) : undefined;
   if (wheat && !dish.parts.some((p) => hasWheat(p.food)))
     return `${wheat.food.name} would bring wheat into a dish without it`;

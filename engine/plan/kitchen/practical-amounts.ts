@@ -90,7 +90,8 @@ function withoutRemnants(exact: readonly Amount[], section: Section, dish: Dish)
       : grams < SWEET_SCRAP * original;
     const sweet = role === 'sweetness' && key !== null && origin === 'kept' && grams > 0;
     if (sweet && scrap) dropped.add(key);
-    else if (sweet && isRest(grams, original, section)) grown.set(key, original / (original - grams));
+    else if (sweet && isRest(grams, original, section))
+      grown.set(key, original / (original - grams));
     const least = (base ? REMNANT.base : REMNANT.other) * original;
     if (origin !== 'kept' || key === null || grams <= 0 || grams >= least || AS_SOLVED.has(role))
       continue;

@@ -82,9 +82,9 @@ describe('dishes made of parts', () => {
   });
 
   it('names the part a limit belongs to', () => {
-    const { plan } = adapted(titled('Beef stew with dumplings'), { budgetG: 20, way: 'within' });
+    const { plan } = adapted(pastedNamed('Vanilla layer cake'), { budgetG: 15, way: 'within' });
     const texts = plan.limits.map(({ text }) => text).join('\n');
-    expect(texts).toMatch(/^Dumplings: /m);
+    expect(texts).toMatch(/^Frosting: /m);
   });
 
   it('has one part, with every line, when the dish is one', () => {

@@ -5,7 +5,13 @@ import type { Dish, Part } from '../../dish/dish.ts';
 import type { Row } from '../../solver/programme.ts';
 import { type Choice, foodCost, LEAST_USE, SWAP_COST } from '../decisions.ts';
 import type { Builder, PlanVariable } from '../row-builder.ts';
-import { LINE_TROUBLE, leastSaving, purchaseTrouble, savingOf, TWO_KINDS_TROUBLE } from '../trouble.ts';
+import {
+  LINE_TROUBLE,
+  leastSaving,
+  purchaseTrouble,
+  savingOf,
+  TWO_KINDS_TROUBLE,
+} from '../trouble.ts';
 
 /** Bounds below this are as good as none of it, and would make the switch's price a cliff. */
 const LEAST_BOUND = 1e-4;
