@@ -12,6 +12,7 @@ import type {
 import type { Region } from '../units.ts';
 import { keyed, methodWords } from './languages/method-words.ts';
 import { rewriteLines } from './lines/ingredient-lines.ts';
+import { listedFlours } from './naming/flour-places.ts';
 import { mentionsOf } from './naming/mentions.ts';
 import { rewriteSteps } from './steps/method-steps.ts';
 import { withRecut } from './steps/recut-step.ts';
@@ -40,8 +41,10 @@ export function rewriteRecipe(
 ): { lines: RewrittenLine[]; steps: RewrittenStep[]; methodNotes: MethodNote[] } {
   const { foods, region, adjustments = [] } = options;
   const texts = recipe.steps.map(({ text }) => text);
-  const mentions = mentionsOf(ingredients, plan);
   const words = methodWords(recipe.language);
+  const all = mentionsOf(ingredients, plan);
+  const rests = words === null && autolyses(texts, all);
+  const mentions = rests ? all : listedFlours(all, plan, texts);
   const method = rewriteSteps(recipe, {
     partTitle: null,
     plan,
@@ -52,7 +55,7 @@ export function rewriteRecipe(
     method: (words === null ? texts : texts.map((text) => keyed(text, words))).join('\n'),
     title: words === null ? recipe.title : keyed(recipe.title, words),
     words,
-    autolyses: words === null && autolyses(texts, mentions),
+    autolyses: rests,
     adjustments,
   });
   const servings = { page: options.pageServings ?? plan.servings, now: plan.servings };

@@ -49,6 +49,8 @@ export function orderFaults({ plan, ingredients, steps }: Adaptation): string[] 
   const had = new Set(ingredients.map(({ match }) => match?.foodId));
   const foods = plan.items
     .filter(({ foodId, grams }) => grams > 0 && !had.has(foodId))
+    // A gum of the dough and one of the sauce are told apart by no word.
+    .filter(({ foodId }, _, all) => all.filter((one) => one.foodId === foodId).length === 1)
     .map(({ foodName }) => shortName(foodName));
   return [...madeAfterUse(steps, foods), ...restBeforeMix(steps), ...foilAfterBake(steps)];
 }

@@ -67,8 +67,11 @@ export function floursOf({ plan, mentions }: CueContext): PlannedItem[] {
 export const gumsOf = (context: CueContext, thickening: boolean): PlannedItem[] =>
   mergedByFood(
     context.plan.items.filter(
-      ({ foodId, grams, role }) =>
-        grams > 0 && hasTag(foodId, 'binder') && thickening === (role === 'thickener'),
+      ({ key, foodId, grams, role }) =>
+        grams > 0 &&
+        hasTag(foodId, 'binder') &&
+        thickening === (role === 'thickener') &&
+        !context.mentions.some(({ goesInWith }) => goesInWith.some((item) => item.key === key)),
     ),
   );
 

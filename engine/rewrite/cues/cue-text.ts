@@ -108,6 +108,13 @@ export const textOf = ({ id, text }: { id: string; text: string }, { words }: Cu
 export const reasonOf = ({ id, why }: { id: string; why: string }, { words }: CueContext): string =>
   (words === null ? null : localReason(id, words)) ?? why;
 
+/** Whether the flour of the part has become several. */
+const areSeveral = (context: CueContext): boolean =>
+  floursOf(context).length > 1 ||
+  context.mentions.some(
+    ({ items }) => items.length > 1 && items.every(({ foodId }) => hasTag(foodId, 'flour-like')),
+  );
+
 /** A text of a cue or warning with its blanks filled. */
 export function fill(raw: string, context: CueContext): string {
   const { plan } = context;
@@ -117,10 +124,10 @@ export function fill(raw: string, context: CueContext): string {
   const konjac = plan.items.find(({ foodId }) => hasTag(foodId, 'konjac'));
   const words: Record<string, string> = {
     flours: listIn(
-      floursOf(context).map((item) => withAmount(item, context)),
+      [...floursOf(context), ...gumsOf(context, false)].map((item) => withAmount(item, context)),
       context,
     ),
-    flourWord: floursOf(context).length > 1 ? 'flours' : 'flour',
+    flourWord: areSeveral(context) ? 'flours' : 'flour',
     binders: listIn(
       gumsOf(context, false).map((item) => withAmount(item, context)),
       context,

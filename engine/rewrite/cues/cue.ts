@@ -25,12 +25,14 @@ export interface Cue {
   /** What a swap may say of its food's handling that this cue says too. */
   covers?: string;
   /** Of the cues of one group only the first speaks, so that none contradicts another. */
-  group?: 'core' | 'cooling' | 'rest';
+  group?: 'core' | 'cooling' | 'rest' | 'flours';
   /**
    * `use`: before the step that first takes what it is about; `before` and `after` the step that fits
    * `where`; `within` it, behind the sentence that fits.
    */
   place: 'use' | 'before' | 'after' | 'within';
+  /** For `use`: right before the sentence that takes it, within its step. */
+  inside?: boolean;
   where?: string;
   /** Of the steps that fit `where`, one that says this goes before the others. */
   prefers?: string;

@@ -1,5 +1,6 @@
 /** Steps and sentences that are put into a method, and their places. */
 import type { RewrittenStep } from '../../model.ts';
+import { namePattern } from '../naming/name-patterns.ts';
 import { sentencesOf } from '../steps/sentences.ts';
 import type { Cue } from './cue.ts';
 import { isAbout } from './cue-applies.ts';
@@ -106,7 +107,12 @@ export function placeOf(cue: Cue, texts: readonly string[], context: CueContext)
   const { lastStep, firstStep } = context.course;
   if (texts.length === 0) return alone(0);
   const uses = usesOf(cue, context);
-  if (cue.place === 'use' || cue.where === undefined) return alone(uses[0] ?? flourStep(context));
+  if (cue.place === 'use' || cue.where === undefined) {
+    const at = uses[0] ?? flourStep(context);
+    return cue.inside === true && !context.autolyses
+      ? { at, behind: takingSentence(at, texts, cue, context) - 1 }
+      : alone(at);
+  }
   if (cue.oven === true) return isBaked(cue, texts, context) ? alone(firstStep) : null;
   const fitting = hitsOf(texts, new RegExp(cue.where, 'i'));
   const all = fitting.filter(({ at }) => isInTime(cue, uses, at));
@@ -121,6 +127,25 @@ export function placeOf(cue: Cue, texts: readonly string[], context: CueContext)
   const hit = cue.first === true ? hits[0] : ofLast;
   if (hit === undefined) return cue.anyway === true ? alone(lastStep + 1) : null;
   return { at: hit.at, behind: hit.sentence };
+}
+
+/** Index of the sentence of a step that takes what a cue is about, or a flour; the first when none says it. */
+function takingSentence(
+  at: number,
+  texts: readonly string[],
+  cue: Cue,
+  { mentions }: CueContext,
+): number {
+  const taken = mentions.filter(
+    (mention) =>
+      isAbout(cue, mention) || mention.role === 'structure' || mention.newName === 'flours',
+  );
+  return Math.max(
+    0,
+    sentencesOf(texts[at] ?? '').findIndex((sentence) =>
+      taken.some((mention) => namePattern(mention).test(sentence)),
+    ),
+  );
 }
 
 /** The first step that takes a flour of the part; its first step when none does. */

@@ -14,7 +14,7 @@ const VERBS = [
   'drain|dredge|drizzle|drop|dust|fill|finish|flip|fold|form|fry|garnish|gently|glaze|gradually|grate|grease',
   'grill|heat|keep|knead|ladle|layer|leave|let|lift|line|loosen|mash|melt|mix|pack|peel|pinch|pipe|place|pour',
   'press|process|prove|proof|pulse|puree|push|put|reduce|remove|repeat|reserve|rest|return|rinse|rise|roast',
-  'roll|rub|scatter|score|scrape|seal|sear|season|serve|set|shake|shape|sift|simmer|skim|slash|slice|slowly',
+  'roll|rub|saut[eé]|scatter|score|scrape|seal|sear|season|serve|set|shake|shape|sift|simmer|skim|slash|slice|slowly',
   'soak|soften|spoon|spread|sprinkle|start|steam|stir|strain|stuff|swirl|taste|temper|thicken|thin|toast|top',
   'torch|toss|transfer|trim|turn|warm|wash|whip|whisk|work|wrap',
 ].join('|');

@@ -30,10 +30,20 @@ const CALLED: Record<string, string[]> = {
 
 /** Rice, sugar, flour and semolina in languages that put the kind behind: 'arroz agulha', 'sucre en poudre'. */
 const KIND_BEHIND: ReadonlySet<string> = new Set(
-  'riz arroz riso sucre azúcar açúcar zucchero farine harina farinha farina semoule sémola sêmola semola'.split(
+  'cioccolato chocolat chocolate fromage queso formaggio queijo pâtes pasta patate pommes patatas batatas lait leche latte leite pain pan pane pão riz arroz riso sucre azúcar açúcar zucchero farine harina farinha farina semoule sémola sêmola semola'.split(
     ' ',
   ),
 );
+
+/** Ends of compounds by which a method calls the whole: 'Mehl' of 'Weizenmehl', 'socker' of 'strösocker'. */
+const COMPOUND_ENDS =
+  /^\p{L}{2,}(mehl|zucker|nudeln|reis|kartoffeln|schokolade|milch|käse|brot|brösel|flocken|suiker|meel|bloem|melk|aardappelen|socker|mjöl|mjölk|sukker|melis|mel|melk|mælk|poteter|kartofler|potatis)$/u;
+
+/** The end of a compound, unless another line's name ends so too. */
+function compoundEnd(own: string, others: ReadonlySet<string>): string[] {
+  const end = COMPOUND_ENDS.exec(own)?.[1];
+  return end === undefined || [...others].some((name) => name.endsWith(end)) ? [] : [end];
+}
 
 /** Additions that a swap of this ingredient brings and that are spoken of together with it. */
 function standIns(plan: Plan, ingredient: Ingredient): PlannedItem[] {
@@ -80,7 +90,14 @@ function namesOf(ingredient: Ingredient, all: readonly Ingredient[]): string[] {
     ...(CALLED[ingredient.match?.foodId ?? ''] ?? []),
     ...ingredient.item.alternatives.map(({ name }) => name.toLowerCase().trim()),
   ].filter((name) => !elsewhere.has(name));
-  return [...new Set([...unshared, ...firstWord(own, elsewhere), ...more])]
+  return [
+    ...new Set([
+      ...unshared,
+      ...firstWord(own, elsewhere),
+      ...compoundEnd(own, elsewhere),
+      ...more,
+    ]),
+  ]
     .filter((word) => word.length > 2)
     .sort((a, b) => b.length - a.length);
 }

@@ -3,7 +3,7 @@ import type { Mention } from './mention.ts';
 
 /** 'no dry flour is left': what is looked at, not an amount. */
 const SEEN_BEFORE =
-  /(?:lightly|generously|heavily|well|\bdry|\braw|streaks? of|traces? of|pockets? of|patches of|specks? of) $/i;
+  /(?:lightly|generously|heavily|well|\bdry|\braw|\bno (?:visible |remaining |more |loose )?|excess|streaks? of|traces? of|pockets? of|patches of|specks? of) $/i;
 
 /** Food words that are verbs as well. */
 const VERBS =
@@ -20,6 +20,9 @@ const VERB_BEFORE =
 /** Prepositions after a verb that has its object elsewhere: 'flour both sides', 'butter and flour a tin'. */
 const TIN_AFTER =
   /^\s+(?:the |a |an |your |each |both |two |\w+ )?(?:work|surface|board|counter|bench|table|tins?|pans?|dish|trays?|mould|mold|ramekins?|baking|inside|sides?|bottom|bowl|hands?|loaf|cake|bundt|muffin|sheets?|parchment|paper|rolling|nonstick|non-stick|countertop|worktop)\b/i;
+/** Dusting of tins and hands, with flour from the bag. */
+const DUSTS =
+  /\b(?:dust\w*|sprays?|sprayed|sprinkl\w*)\b[^.;,(]{0,40}\bwith (?:a little |some |more )?$/i;
 const GREASES = /\b(?:grease|butter|oil|spray|line|dust)(?:\s+(?:and|or|&)|,)\s+(?:lightly\s+)?$/i;
 
 /** Things that have a food in their names: they stay what they are called. */
@@ -40,6 +43,7 @@ export function isOtherUse(
   if (VERBS.test(word) && VERB_BEFORE.test(before) && VERB_AFTER.test(after)) return true;
   if (/^(?:flour|butter|oil)$/i.test(word) && TIN_AFTER.test(after)) return true;
   if (/^(?:flour|butter|oil)$/i.test(word) && GREASES.test(before)) return true;
+  if (/^flours?$/i.test(word) && newName === 'flours' && DUSTS.test(before)) return true;
   const compound = COMPOUND.exec(after)?.[0].trim().toLowerCase();
   if (compound === undefined || newName === null) return false;
   // 'Pie crust' of 'pie crust' is the name itself; 'bread slices' are slices of it.
@@ -50,4 +54,24 @@ export function isOtherUse(
 export function isNamedAlready({ newName, changed }: Mention, text: string, end: number): boolean {
   if (!changed || newName === null) return false;
   return text.slice(0, end).toLowerCase().endsWith(newName.toLowerCase());
+}
+
+/** Talk of what is usual, or of what else one may take. */
+const REMARK =
+  /\b(?:traditionally|typically|substitut\w+|swap(?:ped)?|instead of|in place of)\b|\byou (?:can|could|may) (?:also )?use\b/i;
+
+/** Whether a sentence only talks of an ingredient: 'pasta is traditionally used, but rice works as well'. */
+export const isRemark = ({ changed }: Mention, sentence: string): boolean =>
+  changed && REMARK.test(sentence);
+
+/** The text without '(or honey)' behind an ingredient that is another one now. */
+export function withoutChoices(text: string, mentions: readonly Mention[]): string {
+  const others = mentions
+    .filter(({ changed }) => changed)
+    .flatMap(({ ingredient }) =>
+      ingredient.item.alternatives.map(({ name }) => name.toLowerCase()),
+    );
+  return text.replace(/\s*\(or ([^()]{3,40})\)/gi, (whole, choice: string) =>
+    others.some((name) => choice.toLowerCase().endsWith(name)) ? '' : whole,
+  );
 }

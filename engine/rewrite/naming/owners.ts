@@ -41,7 +41,7 @@ export function ownersOf(mentions: readonly Mention[]): Owners {
 }
 
 /** Where a flour thickens, coats or dusts instead of making the dough. */
-const SAUCE =
+export const SAUCE =
   /\b(sauce|gravy|roux|thicken\w*|simmer|stock|broth|whisk in the (?:milk|stock|cream))\b/i;
 const COATING = /\b(dip|dredge|coat|toss the|dust the)\b/i;
 

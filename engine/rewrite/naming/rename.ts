@@ -2,16 +2,25 @@
 import { numberValue } from '../../numerals.ts';
 import { namesOther } from '../steps/boiling.ts';
 import { boiledOf } from '../steps/boils-as.ts';
+import { withArticles } from './agreement.ts';
 import { AMOUNT, type RenameContext, withGrams } from './amounts-in-steps.ts';
 import { BARE_REST, bareRest } from './bare-rest.ts';
 import { asList, joined } from './joined-lists.ts';
 import type { Mention } from './mention.ts';
 import { isSweetener, listOf, newNameOf, shortName } from './method-names.ts';
 import { END, literal, namePattern, START } from './name-patterns.ts';
-import { isNamedAlready, isOtherUse } from './other-uses.ts';
+import { isNamedAlready, isOtherUse, isRemark, withoutChoices } from './other-uses.ts';
 import { ownerOf, ownersOf, type Place, sentenceAt } from './owners.ts';
 import { type Found, keptText, replacement } from './replacement.ts';
 import { REST, SHARE, unitOf } from './shares.ts';
+import { isPassing } from './short-names.ts';
+
+/** Whether a sentence boils an ingredient: 'cook the pasta', not 'add the cooked pasta and simmer'. */
+const boilsIn = (sentence: string, mention: Mention): boolean =>
+  new RegExp(
+    `\\b(?:boil|cook|simmer|parboil)\\b[^.;]{0,40}${namePattern(mention).source}`,
+    'iu',
+  ).test(sentence);
 
 /**
  * In a step that boils pasta, rice or potatoes, only the part of the stand-ins that is boiled is meant;
@@ -21,7 +30,7 @@ function inBoilingStep(mention: Mention, text: string, mentions: readonly Mentio
   const items = boiledOf(mention);
   const called = namePattern(mention);
   const sentence = text.split(/(?<=[.;!])\s+/).find((part) => called.test(part)) ?? text;
-  if (items === null || !/\b(boil|cook|simmer)\b/i.test(sentence)) return mention;
+  if (items === null || !boilsIn(sentence, mention)) return mention;
   if (items.length === 0 || items.length === mention.items.length) return mention;
   // In a dish of one pot all of them go in together.
   if (namesOther(sentence, mention, mentions)) return mention;
@@ -30,7 +39,7 @@ function inBoilingStep(mention: Mention, text: string, mentions: readonly Mentio
 
 /** Words before a name that no longer hold when another food stands there: 'granulated white sugar'. */
 const ADJECTIVES =
-  "(?<kind>(?:(?:granulated|caster|white|superfine|confectioners['’]?|icing|powdered|packed|firmly|raw|all-purpose|plain|strong|self-raising|self-rising|cooked|uncooked|dry|dried|steel[ -]cut|old[ -]fashioned|rolled|quick|mini)[ -])+)??";
+  "(?<kind>(?:(?:freshly[ -]cooked|granulated|caster|white|superfine|boiled|confectioners['’]?|icing|powdered|packed|firmly|raw|all-purpose|plain|strong|self-raising|self-rising|cooked|uncooked|dry|dried|steel[ -]cut|old[ -]fashioned|rolled|quick|mini)[ -])+)??";
 
 const MIXTURE = /^[\s-]+(?:mixture|mix|blend)\b/i;
 
@@ -67,11 +76,12 @@ function withAlong(text: string, mention: Mention, context: RenameContext): stri
 function withoutKind(
   whole: string,
   { kind, name }: { kind?: string; name: string },
-  { changed, newName }: Mention,
+  { changed, newName, items, ingredient }: Mention,
 ): Pick<Found, 'whole' | 'name'> {
   if (kind === undefined) return { whole, name };
+  const stays = items.some(({ foodId }) => foodId === ingredient.match?.foodId);
   const lead = whole.slice(0, whole.length - kind.length - name.length);
-  if (!changed || newName === null) return { whole, name: `${kind}${name}` };
+  if (!changed || newName === null || stays) return { whole, name: `${kind}${name}` };
   return { whole: `${lead}${name}`, name };
 }
 
@@ -110,7 +120,7 @@ export function renameIn(
     'giu',
   );
   const named = new Set<Mention>();
-  const renamed = text.replace(pattern, (...found) => {
+  const renamed = withoutChoices(text, mentions).replace(pattern, (...found) => {
     const whole = found[0] as string;
     const groups = found.at(-1) as Record<
       'name' | 'quantity' | 'unit' | 'share' | 'rest' | 'bare' | 'kind',
@@ -123,14 +133,16 @@ export function renameIn(
     const mention = ownerOf(owners, groups.name, place);
     const end = at + whole.length;
     if (mention === null || isOtherUse(text, end - groups.name.length, end, mention)) return whole;
-    if (isNamedAlready(mention, text, end)) return whole;
+    if (isNamedAlready(mention, text, end) || isRemark(mention, sentence)) return whole;
     named.add(mention);
     const meant = mention.changed ? inBoilingStep(mention, text, mentions) : mention;
-    const parts: Found = { ...groups, ...withoutKind(whole, groups, meant) };
+    const before = text.slice(0, end - groups.name.length);
+    const passing = isPassing(before, text.slice(end));
+    const parts: Found = { ...groups, before, passing, ...withoutKind(whole, groups, meant) };
     if (MIXTURE.test(text.slice(end)))
       return meant.changed ? whole.replace(groups.name, mixtureName(meant, groups.name)) : whole;
     const put = meant.changed
-      ? replacement(meant, parts, context)
+      ? replacement(meant, parts, context, mentions)
       : keptText(meant, parts, context);
     const full = withAlong(put, meant, context);
     if (full === whole) return whole;
@@ -138,7 +150,7 @@ export function renameIn(
     const marked = full.endsWith(')') ? full : asList(full);
     return capitalised(marked, whole);
   });
-  return { text: tidied(joined(renamed)), named: [...named] };
+  return { text: tidied(joined(withArticles(renamed, '\u2060'))), named: [...named] };
 }
 
 /** 'the flours and the flours' -> 'the flours'. */
@@ -148,5 +160,8 @@ const tidied = (text: string): string =>
     .replace(/\b(sheets|noodles|crumbs|rice|chips|fluffy|cold|fresh|cooked) \1\b/gi, '$1')
     .replace(/\b(wraps|buns|sheets|breads|muffins|bagels) slices?\b/gi, '$1')
     .replace(/\bflours?(?:,| and|, and) flours\b/gi, 'flours')
-    .replace(/\b(flours|sweeteners) is\b/gi, '$1 are')
+    .replace(
+      /\b(flours|sweeteners|noodles|strands|sheets|wraps|buns|nuts|hearts of palm) is\b/gi,
+      '$1 are',
+    )
     .replace(/\b(flours|sweeteners) has\b/gi, '$1 have');

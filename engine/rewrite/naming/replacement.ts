@@ -1,6 +1,7 @@
 /** What stands in a step in place of an ingredient's old name and amount. */
 import { numberValue } from '../../numerals.ts';
 import { kitchenGrams, pieceText } from '../lines/written-amounts.ts';
+import { agreeing } from './agreement.ts';
 import {
   itemAmount,
   type RenameContext,
@@ -11,6 +12,7 @@ import {
 import type { Mention } from './mention.ts';
 import { COLLECTIVES, itemName, listOf } from './method-names.ts';
 import { shareOf, unitOf } from './shares.ts';
+import { shortCalled } from './short-names.ts';
 
 /** A name found in a text, with the amount or share in front of it. */
 export interface Found {
@@ -20,13 +22,38 @@ export interface Found {
   share: string | undefined;
   rest: string | undefined;
   whole: string;
+  /** The page's words before the name. */
+  before: string;
+  /** Whether the name is only spoken of, as in 'while the pasta is cooking'. */
+  passing: boolean;
 }
 
-/** The mention's name now, with amounts where the same food stands in elsewhere too. */
-function calledNow(mention: Mention, found: Found, context: RenameContext): string {
+/** 'chickpeas and black soybeans': what stays is called as the page calls it here. */
+const withOwnWord = ({ items, ingredient, newName }: Mention, found: string): string =>
+  newName !== null && (COLLECTIVES.has(newName) || /^(?:both|all|two) /i.test(found))
+    ? newName
+    : listOf([
+        ...new Set(
+          items.map((item) =>
+            item.foodId === ingredient.match?.foodId ? found : itemName(item, ingredient),
+          ),
+        ),
+      ]);
+
+/** The mention's name now, with amounts where the same food stands in elsewhere too; short after the first time. */
+function calledNow(
+  mention: Mention,
+  found: Found,
+  context: RenameContext,
+  mentions: readonly Mention[],
+): string {
   const { newName, items, alsoElsewhere, ingredient } = mention;
   if (newName === null) return found.name;
-  if (alsoElsewhere.size === 0) return newName;
+  const short = found.passing || context.used.introduce(mention);
+  if (short) return agreeing(shortCalled(mention, found.name, mentions), found.name, found.before);
+  const own = items.some(({ foodId }) => foodId === ingredient.match?.foodId);
+  if (alsoElsewhere.size === 0)
+    return own ? withOwnWord(mention, found.name) : agreeing(newName, found.name, found.before);
   return listOf(
     items.map((item) => {
       const name = itemName(item, ingredient);
@@ -56,18 +83,24 @@ function sharedOut(mention: Mention, found: Found, context: RenameContext): stri
 }
 
 /** The changed ingredient in place of what was found: name, and amount where one was given. */
-export function replacement(mention: Mention, found: Found, context: RenameContext): string {
+export function replacement(
+  mention: Mention,
+  found: Found,
+  context: RenameContext,
+  mentions: readonly Mention[],
+): string {
   const { used } = context;
   if (found.share !== undefined || found.rest !== undefined) {
     const parted = sharedOut(mention, found, context);
     if (parted !== null) return parted;
   }
   const lead = found.whole.slice(0, found.whole.length - found.name.length);
-  if (found.quantity === undefined) return `${lead}${calledNow(mention, found, context)}`;
+  if (found.quantity === undefined) return `${lead}${calledNow(mention, found, context, mentions)}`;
   const share = shareNamed(mention, numberValue(found.quantity) ?? Number.NaN, unitOf(found.unit));
   const called = mention.newName ?? found.name;
   if (share === null || mention.items.length === 0) return `${lead}${called}`;
   used.use(mention, share);
+  used.introduce(mention);
   const [only] = mention.items;
   if (mention.items.length === 1 && only !== undefined) {
     const food = context.foods.byId(only.foodId);

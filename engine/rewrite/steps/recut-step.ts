@@ -10,7 +10,8 @@ export interface Servings {
 }
 
 const ENGLISH = {
-  pieces: 'Make {now} pieces of it instead of {was}; smaller pieces are done sooner.',
+  pieces: 'Make {now} {pieces} instead of {was}; smaller ones are done sooner.',
+  filled: 'Fill {now} instead of {was}; smaller ones are done sooner.',
   portions: 'Divide it into {now} portions instead of {was}.',
   why: 'All figures are for one of {now}.',
 };
@@ -23,11 +24,14 @@ interface Method {
   methodNotes: MethodNote[];
 }
 
-/** What stands behind the verb of a step that makes pieces of a dough, batter or mince. */
+/** A step that makes pieces of a dough, batter or mince, and what they are called. */
 const SHAPES =
-  /\b(?:divide|portion|scoop|shape|form|roll|drop|pipe|spoon|pour|fill|ladle)\b[^.]{0,60}\b(?:pieces|balls|rounds|rolls|buns|cookies|patties|parts|muffin|cups|liners|cases|wells|moulds|molds|ramekins|tablespoons?|spoonfuls?|scoop)\b|\bcut out\b|\bstamp\b/i;
+  /\b(?:divide|portion|scoop|shape|form|roll|drop|pipe|spoon|fill|ladle|pour|cut|stamp)\b[^.]{0,80}?\b(?<pieces>pieces|balls|rounds|rolls|buns|cookies|patties|burgers|meatballs|muffin cups|muffin tins?|cupcake (?:liners|cases)|(?:paper )?(?:cases|liners)|wells|ramekins|scones|biscuits|dumplings|bagels)\b|\bcut out\b|\bstamp\b|\bscoops? (?:of )?(?:the )?(?:dough|batter)\b/i;
+/** Pieces that are filled, not shaped. */
+const FILLED = /^(?:muffin|cupcake|paper|cases|liners|wells|ramekins)/i;
 const HEATS = /\b(?:bake|oven|fry|grill|boil|steam|poach)\b/i;
-const SERVES = /\b(?:serve|serving|enjoy|cut|slice|divide|plate|ladle|dish up|portion)\b/i;
+const SERVES = /\b(?:serve[sd]?|serving|enjoy|platter|dish up)\b/i;
+const CUTS = /\b(?:cut|slice|divide|portion)\b(?! side)/i;
 /** Remarks behind the method: on keeping, on other ways. */
 const REMARKS =
   /\b(?:stor(?:e|ed|age|ing)|left ?overs?|keeps? (?:well|fresh|for|in)|freez\w+|up to \d+ (?:days|weeks|months)|reheat|make.ahead|variations?|substitut\w+|notes?|tips?)\b/i;
@@ -41,7 +45,8 @@ const countOf = (was: number): RegExp =>
 
 /** The step with the page's number put right where it stands; null when it does not stand there. */
 function recounted(step: RewrittenStep, { page, now }: Servings): string | null {
-  if (!Number.isInteger(page) || !(SHAPES.test(step.after) || SERVES.test(step.after))) return null;
+  if (!Number.isInteger(page)) return null;
+  if (![SHAPES, SERVES, CUTS].some((words) => words.test(step.after))) return null;
   const pattern = countOf(page);
   return pattern.test(step.after) ? step.after.replace(pattern, `$1$2 ${now}`) : null;
 }
@@ -49,10 +54,13 @@ function recounted(step: RewrittenStep, { page, now }: Servings): string | null 
 const lastIndex = (texts: readonly string[], fits: (text: string) => boolean): number =>
   texts.findLastIndex(fits);
 
-/** Index of the step that serves: the last that cuts or serves, else the last that is no remark. */
+/** Index of the step that serves: the last that serves or cuts late, else the last that is no remark. */
 function servingStep(texts: readonly string[]): number {
-  const serves = lastIndex(texts, (text) => SERVES.test(text) && !REMARKS.test(text));
-  if (serves >= 0) return serves;
+  const late = Math.floor(texts.length / 2);
+  for (const words of [SERVES, CUTS]) {
+    const at = lastIndex(texts, (text) => words.test(text) && !REMARKS.test(text));
+    if (at >= late) return at;
+  }
   return Math.max(
     0,
     lastIndex(texts, (text) => text !== '' && !REMARKS.test(text)),
@@ -95,6 +103,16 @@ const replaced = (method: Method, at: number, step: RewrittenStep): Method => ({
   steps: method.steps.with(at, step),
 });
 
+/** What is said, by what the pieces are called; null is a dish that is served in portions. */
+function sentenceFor(
+  pieces: string | null,
+  says: { pieces: string; portions: string; filled?: string },
+): string {
+  if (pieces === null) return says.portions;
+  if (FILLED.test(pieces) && says.filled !== undefined) return says.filled;
+  return says.pieces.replace('{pieces}', pieces.toLowerCase());
+}
+
 /** Texts by which places are found: those of the page's own steps. */
 const searched = (steps: readonly RewrittenStep[], words: MethodWords | null): string[] =>
   steps.map(({ before, after }) =>
@@ -122,7 +140,8 @@ export function withRecut(method: Method, servings: Servings, language: string |
   const texts = searched(steps, words);
   const shapes = shapingStep(texts);
   const at = shapes >= 0 ? shapes : servingStep(texts);
-  const text = filled(shapes >= 0 ? says.pieces : says.portions, servings);
+  const pieces = shapes < 0 ? null : (SHAPES.exec(texts[shapes] ?? '')?.groups?.pieces ?? 'pieces');
+  const text = filled(sentenceFor(pieces, says), servings);
   const step = steps[at];
   if (unworded || step === undefined) return stepBehind(method, at, text, why);
   return replaced(

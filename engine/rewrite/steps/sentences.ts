@@ -16,12 +16,25 @@ const END = new RegExp(
 export const sentencesOf = (text: string): string[] =>
   text.split(END).filter((sentence) => sentence.trim() !== '');
 
+/** 'Make the glaze: ', 'Combine – ': words that head a sentence. */
+const LEAD = /^(?:\d+[.)] )?[\p{Lu}(][^.:–—;]{1,60}(?::|\s[–—])\s+(?=\p{Lu})/u;
+
+/** A sentence put before another, behind the words that head it. */
+function before(sentence: string, next: string): string {
+  const lead = LEAD.exec(next)?.[0];
+  return lead === undefined
+    ? `${sentence} ${next}`
+    : `${lead}${sentence} ${next.slice(lead.length)}`;
+}
+
 /** The text with another sentence behind one of its own, `-1` for its start. */
 export function withSentence(text: string, behind: number, sentence: string): string {
   const own = sentencesOf(text);
   const at = Math.min(behind, own.length - 1);
-  const before = own.slice(0, at + 1).map((one) => one.trim());
-  const last = before.at(-1);
-  if (last !== undefined && !/[.!?:;)"”]$/.test(last)) before[before.length - 1] = `${last}.`;
-  return [...before, sentence.trim(), ...own.slice(at + 1).map((one) => one.trim())].join(' ');
+  const first = own.slice(0, at + 1).map((one) => one.trim());
+  const last = first.at(-1);
+  if (last !== undefined && !/[.!?:;)"”]$/.test(last)) first[first.length - 1] = `${last}.`;
+  const [next, ...rest] = own.slice(at + 1).map((one) => one.trim());
+  const put = next === undefined ? sentence.trim() : before(sentence.trim(), next);
+  return [...first, put, ...rest].join(' ');
 }

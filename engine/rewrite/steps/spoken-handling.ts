@@ -39,9 +39,21 @@ const LIQUID =
   /\b(?:dissolv\w*|simmer\w*|boil\w*|syrup|water|milk|juice|tea|coffee|vinegar|lemonade|heat|warm|saucepan|pan)\b/i;
 const INTO_LIQUID = /^where it goes into a liquid, dissolve it warm/i;
 
-/** The handling as it holds for the sentence that takes the food; empty when it does not. */
-export function heldFor(method: string, sentence: string): string {
+/** Ways of cooking that a handling speaks against: said only where the step cooks so. */
+const RATHER = /\brather than (\w+)/i;
+const ICING = /;[^;]*\ban icing takes\b[^;]*?(?=[.;]|$)/i;
+
+/** The handling as it holds for the sentence that takes the food, and for the method; empty when it does not. */
+export function heldFor(method: string, sentence: string, whole: string): string {
+  const against = RATHER.exec(method)?.[1];
+  if (against !== undefined && !new RegExp(`\\b${against}`, 'i').test(sentence)) return '';
+  if (ICING.test(method) && !/\b(?:icing|glaze|drizzle)\b/i.test(whole))
+    return method.replace(ICING, '');
   if (!INTO_LIQUID.test(method)) return method;
   const fits = LIQUID.test(sentence) && !/\b(?:butter|cream|beat|flour)\b/i.test(sentence);
   return fits ? 'Warm it until it has dissolved.' : '';
 }
+
+/** Cooking by a packet's directions, as the packet of the stand-in tells it too. */
+export const BY_PACKET =
+  /,? ?\b(?:according to|following|as per|per|as directed on|using) (?:the |its |their )?(?:pack(?:age|aging|et)?|box|bag|manufacturer['’]?s?|label)(?: ?['’]?s)?(?: (?:directions|instructions))?(?:,? until (?:it['’]s |it is |they are |just |cooked )?al dente)?/i;

@@ -14,7 +14,7 @@ import type { Mention } from '../naming/mention.ts';
 import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
 import { literal, namePattern } from '../naming/name-patterns.ts';
 import { sentencesOf } from './sentences.ts';
-import { heldFor, isTold, takesLong, withObject } from './spoken-handling.ts';
+import { BY_PACKET, heldFor, isTold, takesLong, withObject } from './spoken-handling.ts';
 
 const own = (swap: Swap, ingredients: readonly Ingredient[]): Ingredient | undefined =>
   ingredients.find(({ key }) => key === swap.key);
@@ -124,6 +124,11 @@ function stepOf(handling: Handling, context: CueContext): RewrittenStep | null {
   };
 }
 
+/** Whether all that came in is bought like pasta, with its own directions. */
+const boilsAsPasta = ({ to }: Swap): boolean =>
+  to.length > 0 &&
+  to.every(({ food }) => /noodle|pasta|spaghetti|couscous|rice$/i.test(shortName(food)));
+
 /** Index of the first step that takes the swapped ingredient; the part's first when none does. */
 const placeOf = ({ key }: Swap, { course }: CueContext): number =>
   (key === null ? undefined : course.named.get(key)?.[0]) ?? course.firstStep;
@@ -163,7 +168,8 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
     const text = texts[at] ?? '';
     const whole = handlingOf(swap, context);
     const sentence = sentencesOf(text)[sentenceOf(text, whole)] ?? '';
-    const handling = { ...whole, method: heldFor(whole.method, sentence) };
+    const handling = { ...whole, method: heldFor(whole.method, sentence, context.method) };
+    if (BY_PACKET.test(sentence) && boilsAsPasta(swap)) continue;
     const step = stepOf(handling, context);
     if (step !== null) steps.set(same, insertionOf(handling, text, at, step));
   }

@@ -9,6 +9,7 @@ const ALL = 0.98;
 export class UsedSoFar {
   private readonly shares = new Map<string, number>();
   private readonly added = new Set<string>();
+  private readonly named = new Set<string>();
 
   use(mention: Mention, share: number): void {
     const { key } = mention.ingredient;
@@ -20,6 +21,17 @@ export class UsedSoFar {
     const used = this.shares.get(mention.ingredient.key) ?? 0;
     return used > 0 && used < ALL ? 1 - used : null;
   }
+
+  /** Whether the ingredient was named in full before; from now on it has been. */
+  introduce({ ingredient, newName }: Mention): boolean {
+    const name = `${ingredient.key} ${newName}`;
+    const before = this.named.has(name);
+    this.named.add(name);
+    return before;
+  }
+
+  wasNamed = ({ ingredient, newName }: Mention): boolean =>
+    this.named.has(`${ingredient.key} ${newName}`);
 
   /** Additions that go in with this ingredient and have not gone in yet; from now on they have. */
   takeAdditions(mention: Mention): PlannedItem[] {

@@ -103,8 +103,7 @@ describe('flours that are ground seeds or proteins', () => {
       const plan = makePlan('cracker', read, [{ key: '0', kept: 100, to: [[id, 100]] }]);
       const { steps } = rewriteRecipe(dough, read, plan, { foods, region: 'us' });
       const text = steps.map(({ after }) => after).join('\n');
-      expect(text, id).toMatch(/Mix 100 g [a-z, -]*flour.* and 100 g/);
-      expect(text, id).toMatch(/Mix the flours with the water/);
+      expect(text, id).toMatch(/^Mix the flour and [a-z ]+ with the water\./);
     }
   });
 });

@@ -54,7 +54,25 @@ describe('more pieces than the page makes', () => {
       { page: 10, now: 15 },
     );
     expect(mix).toBe('Mix the batter.');
-    expect(scoop).toMatch(/Make 15 pieces of it instead of 10; smaller pieces are done sooner\.$/);
+    expect(scoop).toMatch(/Fill 15 instead of 10; smaller ones are done sooner\.$/);
+  });
+
+  it('are called as the page calls them', () => {
+    const [roll] = afterOf(['Roll the mince into small meatballs.', 'Fry for 8 minutes.']);
+    expect(roll).toMatch(/Make 6 meatballs instead of 4/);
+  });
+
+  it('are no pieces where a spoon is measured or a side is cut', () => {
+    const [pour, roast, serve] = afterOf([
+      'Pour 1 tablespoon of oil into the pan.',
+      'Roast the squash, cut side up.',
+      'Spread it on a platter and fry the nuts.',
+    ]);
+    expect([pour, roast]).toEqual([
+      'Pour 1 tablespoon of oil into the pan.',
+      'Roast the squash, cut side up.',
+    ]);
+    expect(serve).toMatch(/6 portions instead of 4\.$/);
   });
 
   it('never touch a size, a time or a weight of the same figure', () => {

@@ -1,0 +1,71 @@
+/** Flours that the method takes in one place only: there they are listed, and need no mix made first. */
+
+import { hasTag } from '../../foods/tags.ts';
+import type { Plan, PlannedItem } from '../../model.ts';
+import { isAddition } from '../parts/part-of.ts';
+import { sentencesOf } from '../steps/sentences.ts';
+import type { Mention } from './mention.ts';
+import { itemName, listOf } from './method-names.ts';
+import { namePattern } from './name-patterns.ts';
+import { isOtherUse } from './other-uses.ts';
+import { SAUCE } from './owners.ts';
+
+const MIXTURE = /^[\s-]+(?:mixture|mix|blend)\b/i;
+/** Where dry things meet: there a gum needs no word of its own. */
+const DRY = /\b(?:whisk|sift|mix|combine|stir|blend|pulse)\b/i;
+const INTO_WET = /\b(?:into|to) (?:the )?(?:wet|butter|egg|batter|bowl of|creamed|mixture|sugar)/i;
+
+/** Sentences of the method that take an ingredient; a sauce takes the flour that thickens, where there is one. */
+function placesOf(
+  mention: Mention,
+  mentions: readonly Mention[],
+  texts: readonly string[],
+): string[] {
+  const thickens = mentions.some(({ role }) => role === 'thickener');
+  return texts.flatMap(sentencesOf).filter((sentence) => {
+    if (thickens && SAUCE.test(sentence)) return false;
+    const pattern = new RegExp(namePattern(mention).source, 'giu');
+    return [...sentence.matchAll(pattern)].some(({ 0: word, index }) => {
+      const end = index + word.length;
+      return !isOtherUse(sentence, index, end, mention) && !MIXTURE.test(sentence.slice(end));
+    });
+  });
+}
+
+const bindersOf = (plan: Plan, part: number | null): PlannedItem[] =>
+  plan.items.filter(
+    (item) =>
+      isAddition(item) &&
+      item.grams > 0 &&
+      item.role !== 'thickener' &&
+      hasTag(item.foodId, 'binder') &&
+      (part === null || item.part === undefined || item.part === part),
+  );
+
+/** Flours of one place by their names, the binder with them; all other mentions as they are. */
+export function listedFlours(
+  mentions: readonly Mention[],
+  plan: Plan,
+  texts: readonly string[],
+): Mention[] {
+  const mixed = mentions.filter(({ newName }) => newName === 'flours');
+  const parts = new Set(mixed.map(({ part }) => part));
+  const inOnePlace = new Map<Mention, string>();
+  for (const part of parts) {
+    const own = mixed.filter((mention) => mention.part === part);
+    const places = new Set(own.flatMap((mention) => placesOf(mention, mentions, texts)));
+    const [only = ''] = places;
+    if (places.size === 1) for (const mention of own) inOnePlace.set(mention, only);
+  }
+  const hosting = new Set<string>();
+  return mentions.map((mention) => {
+    const sentence = inOnePlace.get(mention);
+    if (sentence === undefined) return mention;
+    const { items, ingredient, part } = mention;
+    const newName = listOf([...new Set(items.map((item) => itemName(item, ingredient)))]);
+    const isDry = DRY.test(sentence) && !INTO_WET.test(sentence);
+    const fresh = isDry ? bindersOf(plan, part).filter(({ key }) => !hosting.has(key)) : [];
+    for (const { key } of fresh) hosting.add(key);
+    return { ...mention, newName, goesInWith: [...mention.goesInWith, ...fresh] };
+  });
+}
