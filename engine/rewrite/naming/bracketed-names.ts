@@ -9,10 +9,10 @@ import { joinedWith, keyed, localFoodName, type MethodWords } from '../languages
 import { kitchenGrams } from '../lines/written-amounts.ts';
 import { boiledOf } from '../steps/boils-as.ts';
 import type { UsedSoFar } from '../steps/used-so-far.ts';
+import { END, literal, START } from '../wording/name-patterns.ts';
 import { shareNamed } from './amounts-in-steps.ts';
 import type { Mention } from './mention.ts';
 import { shortName } from './method-names.ts';
-import { END, literal, START } from './name-patterns.ts';
 import { inPart, type Stated, statesAmount } from './owners.ts';
 
 /** A number and at most four words at the end of a text: '20 grammes de ', '2 cuillères à soupe d’'. */

@@ -4,10 +4,10 @@ import { hasTag } from '../../foods/tags.ts';
 import type { Plan, PlannedItem } from '../../model.ts';
 import { isAddition } from '../parts/part-of.ts';
 import { sentencesOf } from '../steps/sentences.ts';
+import { namePattern } from '../wording/name-patterns.ts';
+import { isOtherUse } from '../wording/other-uses.ts';
 import type { Mention } from './mention.ts';
 import { itemName, listOf } from './method-names.ts';
-import { namePattern } from './name-patterns.ts';
-import { isOtherUse } from './other-uses.ts';
 import { SAUCE } from './owners.ts';
 
 const MIXTURE = /^[\s-]+(?:mixture|mix|blend)\b/i;

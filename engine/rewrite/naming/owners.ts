@@ -1,7 +1,8 @@
 /** Which ingredient a word of the method means, when several have that name. */
+
+import { namePattern } from '../wording/name-patterns.ts';
 import type { Mention } from './mention.ts';
 import { singular } from './method-names.ts';
-import { namePattern } from './name-patterns.ts';
 
 export interface Owners {
   /** Ingredients by name: a changed one before an unchanged one, else the first line of the name. */

@@ -2,18 +2,18 @@
 import { numberValue } from '../../numerals.ts';
 import { namesOther } from '../steps/boiling.ts';
 import { boiledOf } from '../steps/boils-as.ts';
-import { withArticles } from './agreement.ts';
+import { withArticles } from '../wording/agreement.ts';
+import { asList, joined } from '../wording/joined-lists.ts';
+import { END, literal, namePattern, START } from '../wording/name-patterns.ts';
+import { isNamedAlready, isOtherUse, isRemark, withoutChoices } from '../wording/other-uses.ts';
+import { REST, SHARE, unitOf } from '../wording/shares.ts';
+import { isPassing } from '../wording/short-names.ts';
 import { AMOUNT, type RenameContext, withGrams } from './amounts-in-steps.ts';
 import { BARE_REST, bareRest } from './bare-rest.ts';
-import { asList, joined } from './joined-lists.ts';
 import type { Mention } from './mention.ts';
 import { isSweetener, listOf, newNameOf, shortName } from './method-names.ts';
-import { END, literal, namePattern, START } from './name-patterns.ts';
-import { isNamedAlready, isOtherUse, isRemark, withoutChoices } from './other-uses.ts';
 import { ownerOf, ownersOf, type Place, sentenceAt } from './owners.ts';
 import { type Found, keptText, replacement } from './replacement.ts';
-import { REST, SHARE, unitOf } from './shares.ts';
-import { isPassing } from './short-names.ts';
 
 /** Whether a sentence boils an ingredient: 'cook the pasta', not 'add the cooked pasta and simmer'. */
 const boilsIn = (sentence: string, mention: Mention): boolean =>

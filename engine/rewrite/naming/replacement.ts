@@ -1,7 +1,9 @@
 /** What stands in a step in place of an ingredient's old name and amount. */
 import { numberValue } from '../../numerals.ts';
 import { kitchenGrams, pieceText } from '../lines/written-amounts.ts';
-import { agreeing } from './agreement.ts';
+import { agreeing } from '../wording/agreement.ts';
+import { shareOf, unitOf } from '../wording/shares.ts';
+import { shortCalled } from '../wording/short-names.ts';
 import {
   itemAmount,
   type RenameContext,
@@ -11,8 +13,6 @@ import {
 } from './amounts-in-steps.ts';
 import type { Mention } from './mention.ts';
 import { COLLECTIVES, itemName, listOf } from './method-names.ts';
-import { shareOf, unitOf } from './shares.ts';
-import { shortCalled } from './short-names.ts';
 
 /** A name found in a text, with the amount or share in front of it. */
 export interface Found {

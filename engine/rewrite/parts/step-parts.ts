@@ -1,7 +1,7 @@
 /** Which part of the dish each sentence of the method makes: crust or filling, cake or icing. */
 import type { Plan, Recipe } from '../../model.ts';
 import type { Mention } from '../naming/mention.ts';
-import { namePattern } from '../naming/name-patterns.ts';
+import { namePattern } from '../wording/name-patterns.ts';
 import { partOfKey } from './part-of.ts';
 
 /** Parts of one step: of the step as a whole, and of each of its sentences. Null when it cannot be told. */

@@ -2,7 +2,7 @@
 
 import type { Mention } from '../naming/mention.ts';
 import { listOf } from '../naming/method-names.ts';
-import { namePattern } from '../naming/name-patterns.ts';
+import { namePattern } from '../wording/name-patterns.ts';
 import { boiledOf } from './boils-as.ts';
 
 const COOKS = /\b(boil|cook|simmer|rinse|soak|parboil)\b/i;

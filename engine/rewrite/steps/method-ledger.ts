@@ -3,8 +3,8 @@ import type { MethodNote, Plan, PlannedItem, RewrittenStep } from '../../model.t
 import { localFoodName, type MethodWords } from '../languages/method-words.ts';
 import type { Mention } from '../naming/mention.ts';
 import { shortName } from '../naming/method-names.ts';
-import { literal } from '../naming/name-patterns.ts';
 import { partOfItem } from '../parts/part-of.ts';
+import { literal } from '../wording/name-patterns.ts';
 import type { UsedSoFar } from './used-so-far.ts';
 
 export interface LedgerContext {

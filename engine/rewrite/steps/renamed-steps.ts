@@ -2,11 +2,11 @@
 import type { Recipe, RewrittenStep } from '../../model.ts';
 import type { MethodContext } from '../cues/cue-context.ts';
 import { renameForeign } from '../naming/bracketed-names.ts';
-import { withoutWord } from '../naming/leave-out.ts';
 import type { Mention } from '../naming/mention.ts';
 import { listOf } from '../naming/method-names.ts';
 import { renameIn } from '../naming/rename.ts';
 import { partAt, type StepParts } from '../parts/step-parts.ts';
+import { withoutWord } from '../wording/leave-out.ts';
 import { withoutBoiling } from './boiling.ts';
 import { whyChanged } from './step-reasons.ts';
 import type { UsedSoFar } from './used-so-far.ts';

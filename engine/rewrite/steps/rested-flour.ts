@@ -2,9 +2,9 @@
 import type { RewrittenStep } from '../../model.ts';
 import type { CueContext } from '../cues/cue-context.ts';
 import { restsFirst } from '../cues/fitting-cues.ts';
-import { withoutWord } from '../naming/leave-out.ts';
 import type { Mention } from '../naming/mention.ts';
-import { namePattern } from '../naming/name-patterns.ts';
+import { withoutWord } from '../wording/leave-out.ts';
+import { namePattern } from '../wording/name-patterns.ts';
 
 const UNITES = /\b(mix|stir|combine|work|knead|put|add|make|bring)\b/i;
 

@@ -12,7 +12,7 @@ import {
 } from '../languages/method-words.ts';
 import type { Mention } from '../naming/mention.ts';
 import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
-import { literal, namePattern } from '../naming/name-patterns.ts';
+import { literal, namePattern } from '../wording/name-patterns.ts';
 import { sentencesOf } from './sentences.ts';
 import { BY_PACKET, heldFor, isTold, takesLong, withObject } from './spoken-handling.ts';
 

@@ -1,5 +1,5 @@
 /** One or many, 'a' or 'an': a new name that agrees with the words around it. */
-import { singular } from './method-names.ts';
+import { singular } from '../naming/method-names.ts';
 
 /** Things that are counted, by their last word. */
 const COUNTED =

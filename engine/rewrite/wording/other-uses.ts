@@ -1,5 +1,5 @@
 /** Where a food's word in a method is a verb, or part of the name of another thing. */
-import type { Mention } from './mention.ts';
+import type { Mention } from '../naming/mention.ts';
 
 /** 'no dry flour is left': what is looked at, not an amount. */
 const SEEN_BEFORE =

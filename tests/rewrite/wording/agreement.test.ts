@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
-import { agreeing, withArticles } from '../../../engine/rewrite/naming/agreement.ts';
-import { isPassing } from '../../../engine/rewrite/naming/short-names.ts';
+import { agreeing, withArticles } from '../../../engine/rewrite/wording/agreement.ts';
+import { isPassing } from '../../../engine/rewrite/wording/short-names.ts';
 import { foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
 
 describe('a new name among the page’s words', () => {

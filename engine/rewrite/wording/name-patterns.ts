@@ -1,5 +1,5 @@
 /** Patterns that find names in running text. */
-import type { Mention } from './mention.ts';
+import type { Mention } from '../naming/mention.ts';
 
 /** Word boundaries that know letters beyond ASCII. */
 export const START = String.raw`(?<![\p{L}\p{N}])`;

@@ -1,7 +1,7 @@
 /** Short everyday names of stand-ins after they have been named in full: 'the noodles', 'the sweetener'. */
 import { hasTag } from '../../foods/tags.ts';
-import type { Mention } from './mention.ts';
-import { isMade, isSweetener, shortName, singular } from './method-names.ts';
+import type { Mention } from '../naming/mention.ts';
+import { isMade, isSweetener, shortName, singular } from '../naming/method-names.ts';
 
 const lastWord = (name: string): string => singular(name.toLowerCase().split(/\s+/).at(-1) ?? '');
 
