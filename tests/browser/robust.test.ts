@@ -1,5 +1,5 @@
-/** What must not be lost or hang when storage is full, a window closes or a file is damaged: in Chromium. */
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+/** The way back to work that was left, and a file of all with what is damaged in it: in Chromium. */
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
@@ -9,14 +9,6 @@ import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { LOAF } from './drive/places.ts';
 import { type Served, serveDemo } from './drive/server.ts';
-
-/** What the browser holds for a session, and what its storage is asked to do here. */
-interface SessionArea {
-  set(values: object): Promise<void>;
-  get(key: null): Promise<object>;
-  clear(): Promise<void>;
-}
-type Chrome = { chrome: { storage: { session: SessionArea } } };
 
 let folder: string;
 let pages: Served;
@@ -29,39 +21,6 @@ async function popupOn(path: string): Promise<Page> {
   await popup.locator('.verdict').waitFor();
   return popup;
 }
-
-const worker = () => {
-  const [found] = run.context.serviceWorkers();
-  if (!found) throw new Error('no background');
-  return found;
-};
-
-/** Leaves no room for a recipe in what the session holds. */
-const fillSession = () =>
-  worker().evaluate(async () => {
-    const area = (globalThis as unknown as Chrome).chrome.storage.session;
-    await area.clear();
-    for (let size = 4_000_000; size > 100; size /= 2) {
-      for (let round = 0; round < 40; round += 1) {
-        try {
-          await area.set({ [`junk.${size}.${round}`]: 'x'.repeat(size) });
-        } catch {
-          break;
-        }
-      }
-    }
-  });
-
-const emptySession = () =>
-  worker().evaluate(() => (globalThis as unknown as Chrome).chrome.storage.session.clear());
-
-const savedTitles = async (): Promise<string[]> => {
-  const bench = await run.open('bench.html#kept');
-  await bench.getByText('Kept in this browser only').waitFor();
-  const titles = await bench.locator('.kept-title').allTextContents();
-  await bench.close();
-  return titles;
-};
 
 beforeAll(async () => {
   buildChromium();
@@ -77,53 +36,9 @@ afterAll(async () => {
   if (folder) rmSync(folder, { recursive: true, force: true });
 });
 
-describe('the popup', () => {
-  it('that closes in the middle of a save loses nothing', async () => {
-    const popup = await popupOn('lemon-cake.html');
-    const title = await popup.locator('.popup-head .dish').textContent();
-    await popup.evaluate(() => {
-      const save = [...document.querySelectorAll('button')].find(
-        (one) => one.textContent === 'Keep',
-      );
-      save?.click();
-    });
-    await popup.close();
-    await expect.poll(savedTitles, { timeout: 10_000 }).toContain(title);
-    expect(await savedTitles()).toHaveLength(1);
-  });
-
-  it('shows the numbers and saves when there is no room to hand the recipe over', async () => {
-    await fillSession();
-    try {
-      const popup = await popupOn(LOAF);
-      await popup.getByText('no room to hand this recipe over').waitFor();
-      const full = popup.getByRole('button', { name: 'Whole recipe' });
-      expect(await full.isDisabled()).toBe(true);
-      await keepHere(popup);
-      const opening = run.context.waitForEvent('page');
-      await full.click();
-      const bench = await opening;
-      await bench.locator('.recipe .verdict').waitFor();
-      expect(await bench.locator('.recipe h1').textContent()).toBe('Hearth Loaf');
-    } finally {
-      await emptySession();
-    }
-  });
-});
-
 describe('the full page', () => {
-  it('opens without a recipe when the session holds a damaged one', async () => {
-    await worker().evaluate(() =>
-      (globalThis as unknown as Chrome).chrome.storage.session.set({ current: { recipe: 7 } }),
-    );
-    const bench = await run.open('bench.html');
-    await bench.locator('.kept-title').nth(1).waitFor();
-    expect(await bench.locator('.recipe').count()).toBe(0);
-    expect(await bench.locator('.kept-title').count()).toBe(2);
-    await bench.close();
-  });
-
   it('leads back to a recipe that was left unsaved for a saved one', async () => {
+    for (const path of [LOAF, 'lemon-cake.html']) await keepHere(await popupOn(path));
     const popup = await popupOn('porch-cookies.html');
     const left = (await popup.locator('.popup-head .dish').textContent()) ?? '';
     const bench = await run.open('bench.html#kept');
@@ -133,35 +48,6 @@ describe('the full page', () => {
     await bench.getByRole('link', { name: 'Go back to it' }).click();
     await expect.poll(() => bench.locator('.recipe h1').textContent()).toBe(left);
     expect(await bench.locator('.unsaved').count()).toBe(0);
-    await bench.close();
-  });
-
-  it('says that a saved recipe is gone and shows the rest', async () => {
-    const bench = await run.open('bench.html?id=never-there');
-    await bench.getByRole('alert').getByText('not here any more').waitFor();
-    await bench.locator('.kept-title').nth(1).waitFor();
-    expect(await bench.locator('.kept-title').count()).toBe(2);
-    await bench.close();
-  });
-
-  it.each([
-    ['cut off', '{"format":"crumbshift-backup","version":2,"recip', 'not complete JSON'],
-    [
-      'from a newer build',
-      '{"format":"crumbshift-backup","version":99,"exportedAt":"","recipes":[]}',
-      'newer Crumbshift',
-    ],
-  ])('refuses a backup that is %s and changes nothing', async (_, text, words) => {
-    const file = join(folder, 'damaged.json');
-    writeFileSync(file, text);
-    const bench = await run.open('bench.html#kept');
-    await bench.getByLabel('Read a file in').setInputFiles(file);
-    const alert = bench.locator('main').getByRole('alert');
-    await alert.waitFor();
-    expect(await alert.textContent()).toContain(words);
-    expect(await alert.textContent()).toContain('Nothing was changed');
-    await bench.locator('.kept-title').nth(1).waitFor();
-    expect(await bench.locator('.kept-title').count()).toBe(2);
     await bench.close();
   });
 

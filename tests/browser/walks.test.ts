@@ -17,7 +17,7 @@ let run: ChromiumRun;
 
 const prefer = (preferences: object) =>
   run.inWorker(
-    `Promise.all([chrome.storage.local.set({ preferences: ${JSON.stringify({ welcomed: true, ...preferences })} }), chrome.storage.session.clear()])`,
+    `chrome.storage.local.clear().then(() => chrome.storage.local.set({ preferences: ${JSON.stringify({ welcomed: true, ...preferences })} }))`,
   );
 
 const forgetAll = () =>

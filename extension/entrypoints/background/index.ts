@@ -4,6 +4,7 @@ import { defineBackground } from 'wxt/utils/define-background';
 import { openStore } from '../../store/db.ts';
 import { answerSave } from '../../store/working/keeper.ts';
 import { speakAsAsked } from '../../ui/words/begin.ts';
+import { onBrowserStart } from './at-start.ts';
 import { addMenu, onCommand, onMenu } from './menu.ts';
 import { markTab, watchPermission } from './page-marks.ts';
 import { reworkSelection } from './selected-text.ts';
@@ -14,6 +15,7 @@ export default defineBackground(() => {
   browser.runtime.onInstalled.addListener(() => void addMenu());
   browser.contextMenus.onClicked.addListener((info, tab) => void onMenu(info, tab));
   browser.commands.onCommand.addListener((command, tab) => void onCommand(command, tab));
+  browser.runtime.onStartup.addListener(() => void onBrowserStart());
   watchPermission();
   browser.runtime.onMessage.addListener((message: unknown, sender) => {
     const type = (message as { type?: unknown } | null)?.type;

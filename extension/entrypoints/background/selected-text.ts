@@ -47,7 +47,7 @@ async function openRead({ text, url, language, title }: Selected): Promise<void>
   }
   const goals = goalsFrom(await loadPreferences(browser.storage.local));
   const current = { recipe, goals, corrections: {}, savedId: null };
-  const { id } = await storeWork(browser.storage.session, current, null);
+  const { id } = await storeWork(browser.storage.local, current, null);
   await open(`?work=${id}`);
 }
 

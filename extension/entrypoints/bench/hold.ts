@@ -1,13 +1,13 @@
-/** Holds what is on the screen for as long as the browser is open, under an address that shows it again. */
+/** Holds what is on the screen, also over an end of the browser, under an address that shows it again. */
 import { browser } from 'wxt/browser';
 import type { Current } from '../../store/working/current.ts';
 import { type Held, type WorkHolder, workHolder } from '../../store/working/unsaved.ts';
 
-let holder: WorkHolder = workHolder(browser.storage.session, null);
+let holder: WorkHolder = workHolder(browser.storage.local, null);
 
 /** What was held before, with which this page goes on; a reload of its address brings it back. */
 export function goOnWith(held: Held): void {
-  holder = workHolder(browser.storage.session, held);
+  holder = workHolder(browser.storage.local, held);
   show(held);
 }
 

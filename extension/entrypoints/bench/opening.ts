@@ -44,7 +44,7 @@ async function savedCurrent(store: Store, id: string): Promise<Current | null> {
 
 /** What was worked on last, unless just that is saved. */
 async function lastUnsaved(store: Store): Promise<Opening['unsaved']> {
-  const [last] = await listWork(browser.storage.session);
+  const [last] = await listWork(browser.storage.local);
   if (!last) return null;
   const { current, id } = last;
   const saved = current.savedId === null ? null : await getRecipe(store, current.savedId);
@@ -53,7 +53,7 @@ async function lastUnsaved(store: Store): Promise<Opening['unsaved']> {
 
 /** The work that the address names, or what was worked on last; this page goes on with it. */
 async function heldWork(id: string | null): Promise<Held | null> {
-  const area = browser.storage.session;
+  const area = browser.storage.local;
   const held = id === null ? ((await listWork(area))[0] ?? null) : await loadWork(area, id);
   if (held) goOnWith(held);
   return held;

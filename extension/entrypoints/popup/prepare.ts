@@ -27,7 +27,7 @@ export interface Ready {
 /** Never rejects: a store that cannot be opened must not keep the numbers from being shown. */
 export async function prepare(recipe: Recipe): Promise<Ready> {
   const preferences = await loadPreferences(browser.storage.local).catch(() => DEFAULT_PREFERENCES);
-  const held = await findWork(browser.storage.session, recipe).catch(() => null);
+  const held = await findWork(browser.storage.local, recipe).catch(() => null);
   const fresh: Current = { recipe, goals: goalsFrom(preferences), corrections: {}, savedId: null };
   const store = openStore();
   try {

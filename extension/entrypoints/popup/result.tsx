@@ -156,7 +156,7 @@ function Below({ adaptation, preferences }: Pick<ViewProps, 'adaptation' | 'pref
 function useHeld({ start, held }: Pick<Ready, 'start' | 'held'>) {
   const [id, setId] = useState(held?.id ?? null);
   const [notHeld, setNotHeld] = useState(false);
-  const holder = useMemo(() => workHolder(browser.storage.session, held), [held]);
+  const holder = useMemo(() => workHolder(browser.storage.local, held), [held]);
   const hold = (current: Current) =>
     void holder.hold(current).then(
       (now) => {

@@ -1,12 +1,13 @@
 /**
  * What is being worked on, recipe by recipe, whether it was kept or not: the last twenty, each under an id
- * of its own that stands in the full page's address. Held in `storage.session`, gone with the browser.
+ * of its own that stands in the full page's address. Held in `storage.local`, so that an end of the browser, a
+ * crash or an update loses none of it; a page that was only looked at is forgotten at the browser's next start.
  */
 
 import { sameWork } from '../kept/saved.ts';
 import { Current, sameRecipe } from './current.ts';
 
-/** The part of `browser.storage.session` that is used here. */
+/** The part of `browser.storage.local` that is used here. */
 export interface WorkArea {
   /** One key, or everything when it is null. */
   get(key: string | null): Promise<Record<string, unknown>>;
@@ -19,6 +20,8 @@ export interface Held {
   id: string;
   /** Counts up with every write, over all recipes: what is newest needs no clock. */
   turn: number;
+  /** Something of it was changed by the user. */
+  edited: boolean;
   current: Current;
 }
 
@@ -28,10 +31,10 @@ export const MOST_HELD = 20;
 const PREFIX = 'work:';
 
 function heldOf(key: string, value: unknown): Held | null {
-  const { turn, current } = (value ?? {}) as { turn?: unknown; current?: unknown };
+  const { turn, edited, current } = (value ?? {}) as Record<'turn' | 'edited' | 'current', unknown>;
   const read = Current.safeParse(current);
   if (!read.success || typeof turn !== 'number') return null;
-  return { id: key.slice(PREFIX.length), turn, current: read.data };
+  return { id: key.slice(PREFIX.length), turn, edited: edited !== false, current: read.data };
 }
 
 /** Everything held, newest first; what is damaged is left out. */
@@ -96,11 +99,37 @@ export async function storeWork(
   const own = known !== null && (here === undefined || here?.turn === known.turn);
   const id = own ? known.id : (twinOf(current, held) ?? freeId(current.recipe, held));
   const turn = (held[0]?.turn ?? 0) + 1;
-  await area.set({ [PREFIX + id]: { turn, current } });
+  const before = held.find((one) => one.id === id) ?? known;
+  const edited = before !== null && (before.edited || !sameWork(before.current, current));
+  await area.set({ [PREFIX + id]: { turn, edited, current } });
   const others = held.filter((one) => one.id !== id);
-  const old = others.slice(MOST_HELD - 1).map((one) => PREFIX + one.id);
-  if (old.length > 0) await area.remove(old);
-  return { id, turn, current };
+  await forgetWork(
+    area,
+    others.slice(MOST_HELD - 1).map((one) => one.id),
+  );
+  return { id, turn, edited, current };
+}
+
+/** Lets go of work that is given up. @throws the storage layer's error. */
+export async function forgetWork(area: WorkArea, ids: readonly string[]): Promise<void> {
+  if (ids.length > 0) await area.remove(ids.map((id) => PREFIX + id));
+}
+
+/** Can be read again from its page as it is: nothing is lost with it. */
+const onlyLookedAt = ({ edited, current }: Held): boolean =>
+  !edited && current.savedId === null && current.recipe.url !== null;
+
+/**
+ * Lets go of what was only looked at, since which pages were opened is not for the disk; what the addresses
+ * in `shown` stand for, as of tabs that were brought back, stays.
+ */
+export async function forgetLookedAt(area: WorkArea, shown: readonly string[]): Promise<void> {
+  const open = new Set(shown.map((address) => new URL(address).searchParams.get('work')));
+  const held = await listWork(area);
+  await forgetWork(
+    area,
+    held.filter((one) => onlyLookedAt(one) && !open.has(one.id)).map(({ id }) => id),
+  );
 }
 
 /** Holds what one page works on, one state after the other in the order they came. */

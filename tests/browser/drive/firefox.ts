@@ -9,7 +9,7 @@ import { type Bidi, connectBidi } from './bidi.ts';
 import { needBrowser } from './browsers.ts';
 import { FIREFOX_BUILD } from './places.ts';
 
-const GECKO_ID = 'crumbshift@crumbshift.invalid';
+export const GECKO_ID = 'crumbshift@crumbshift.invalid';
 /** A fixed address for the extension, so that its storage outlives a restart. */
 const UUID = '3f6c1b52-9d0e-4a71-8c55-7be1a4d0c9e2';
 
@@ -34,6 +34,8 @@ export interface FirefoxRun {
   pressForSelection(way: 'menu' | 'key'): Promise<void>;
   /** Clicks an element of the current tab as a user does. */
   press(selector: string): Promise<void>;
+  /** Closes the current tab; another one has to be made current. */
+  closeTab(): Promise<void>;
   /** The current tab, to go back to it later. */
   here(): string;
   goBackTo(tab: string): void;
@@ -51,9 +53,11 @@ interface Options {
   /** 'http://127.0.0.1:PORT' for everything that is not loopback. */
   proxy?: string;
   headless?: boolean;
+  /** Further settings of the browser. */
+  settings?: Record<string, string | number | boolean>;
 }
 
-function preferences(proxy: string | undefined): string {
+function preferences({ proxy, settings }: Options): string {
   const values: Record<string, string | number | boolean> = {
     'extensions.webextensions.uuids': JSON.stringify({ [GECKO_ID]: UUID }),
     // A temporary install is removed at the end; these keep its storage as an update would.
@@ -75,6 +79,7 @@ function preferences(proxy: string | undefined): string {
     'media.gmp-manager.url': '',
     'network.captive-portal-service.enabled': false,
     'network.connectivity-service.enabled': false,
+    ...settings,
     ...(proxy
       ? {
           'network.proxy.type': 1,
@@ -149,8 +154,9 @@ const PRESS = `
   return apiManager.global.tabTracker.getId(window.gBrowser.selectedTab);
 `;
 
-async function start({ profile, proxy, headless = true }: Options) {
-  writeFileSync(join(profile, 'user.js'), preferences(proxy));
+async function start(options: Options) {
+  const { profile, headless = true } = options;
+  writeFileSync(join(profile, 'user.js'), preferences(options));
   const child = spawn(
     needBrowser('firefox'),
     [
@@ -311,6 +317,9 @@ export async function openFirefox(options: Options): Promise<FirefoxRun> {
     press: async (selector) => {
       await bidi.send('browsingContext.activate', { context });
       await clickAt(bidi, context, String(await evaluate(MIDDLE(selector))), 0);
+    },
+    closeTab: async () => {
+      await bidi.send('browsingContext.close', { context });
     },
     here: () => context,
     goBackTo: (tab) => {

@@ -4,6 +4,8 @@ import { DEFAULT_GOALS } from '../../../engine/model.ts';
 import type { Current } from '../../../extension/store/working/current.ts';
 import {
   findWork,
+  forgetLookedAt,
+  forgetWork,
   listWork,
   loadWork,
   MOST_HELD,
@@ -14,7 +16,7 @@ import {
 } from '../../../extension/store/working/unsaved.ts';
 import { sampleRecipe } from '../sample.ts';
 
-/** Like the browser's session storage: values pass through JSON, and there is only so much room. */
+/** Like the browser's storage: values pass through JSON, and there is only so much room. */
 function session(room = Number.POSITIVE_INFINITY): WorkArea & { values: Map<string, string> } {
   const values = new Map<string, string>();
   const shown = (keys: Iterable<string>) =>
@@ -117,6 +119,61 @@ describe('work that was not kept', () => {
     await area.set({ 'work:x': { turn: 'late' }, 'work:y': 7, other: { turn: 99 } });
     expect((await listWork(area)).map(({ id }) => id)).toEqual([buns.id]);
     expect(await loadWork(area, 'x')).toBeNull();
+  });
+});
+
+describe('at the next start of the browser', () => {
+  const read = (title: string, changes: Partial<Current> = {}): Current => ({
+    ...work(title, changes),
+    recipe: sampleRecipe({ title, url: `https://demo.invalid/${title}` }),
+  });
+  const titles = async (area: WorkArea) =>
+    (await listWork(area)).map(({ current }) => current.recipe.title).sort();
+
+  it('what was changed, pasted or kept is there, and what was only looked at is not', async () => {
+    const area = session();
+    await storeWork(area, read('Looked'), null);
+    const changed = await storeWork(area, read('Changed'), null);
+    const other = { ...read('Changed'), goals: { ...DEFAULT_GOALS, budgetG: 9 } };
+    await storeWork(area, other, changed);
+    await storeWork(area, read('Kept', { savedId: 'a' }), null);
+    await storeWork(area, { ...read('Pasted'), recipe: sampleRecipe({ url: null }) }, null);
+    await forgetLookedAt(area, []);
+    expect(await titles(area)).toEqual(['Changed', 'Kept', 'Sample loaf']);
+  });
+
+  it('a change that was taken back is still a change of mind worth holding', async () => {
+    const area = session();
+    const start = await storeWork(area, read('Buns'), null);
+    const changed = { ...read('Buns'), goals: { ...DEFAULT_GOALS, budgetG: 9 } };
+    await storeWork(area, read('Buns'), await storeWork(area, changed, start));
+    await forgetLookedAt(area, []);
+    expect(await titles(area)).toEqual(['Buns']);
+  });
+
+  it('what a tab shows stays', async () => {
+    const area = session();
+    const { id } = await storeWork(area, read('Shown'), null);
+    await storeWork(area, read('Looked'), null);
+    await forgetLookedAt(area, [`moz-extension://x/bench.html?work=${id}#recipe`]);
+    expect(await titles(area)).toEqual(['Shown']);
+  });
+
+  it('what an earlier build held without saying so is taken for changed', async () => {
+    const area = session();
+    await area.set({ 'work:old': { turn: 1, current: read('Old') } });
+    await forgetLookedAt(area, []);
+    expect(await titles(area)).toEqual(['Old']);
+  });
+});
+
+describe('work that is given up', () => {
+  it('leaves nothing behind and takes nothing else with it', async () => {
+    const area = session();
+    const buns = await storeWork(area, work('Buns'), null);
+    const loaf = await storeWork(area, work('Loaf'), null);
+    await forgetWork(area, [buns.id]);
+    expect([...area.values.keys()]).toEqual([`work:${loaf.id}`]);
   });
 });
 

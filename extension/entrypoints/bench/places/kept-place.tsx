@@ -12,6 +12,7 @@ import { listShelf, type Shelf } from '../../../store/kept/shelf.ts';
 import type { ShelfRow } from '../../../store/kept/shelf-row.ts';
 import { Transfer } from '../../../ui/kept/backup.tsx';
 import { KeptList } from '../../../ui/kept/kept-list.tsx';
+import { NotKeptList } from '../../../ui/kept/not-kept-list.tsx';
 import { say, sayCount } from '../../../ui/words/say.ts';
 import type { PlaceProps } from '../kitchen.ts';
 import '../../../ui/styles/kept.css';
@@ -94,6 +95,7 @@ export function KeptPlace({ kitchen }: PlaceProps) {
           onWorked={({ id }, worked) => change(() => sayOfRecipe(store, id, { worked }))}
         />
       )}
+      <NotKeptList store={store} />
       <Transfer store={store} onImported={() => void attempt(async () => noteImported())} />
     </section>
   );
