@@ -22,6 +22,7 @@ import type {
   Way,
 } from './model.ts';
 import { parseLine } from './parse/index.ts';
+import { languageOfLines } from './parse/lines-language.ts';
 import { changesOn, type Taught, taughtChanges, taughtShare } from './plan/bakes/index.ts';
 import { recogniseFamily } from './plan/dish/family/dish-family.ts';
 import { planFrontier, planWays } from './plan/index.ts';
@@ -68,6 +69,15 @@ export interface RecipeTally {
 
 const stepTexts = (recipe: Recipe): string[] => recipe.steps.map((step) => step.text);
 
+/** The recipe in the language its lines speak. */
+const inItsLanguage = (recipe: Recipe): Recipe => ({
+  ...recipe,
+  language: languageOfLines(
+    recipe.groups.flatMap(({ lines }) => lines),
+    recipe.language,
+  ),
+});
+
 /** Every ingredient line of the recipe, understood, in page order. */
 export function parseLines(recipe: Recipe): Line[] {
   return recipe.groups.flatMap((group) =>
@@ -108,8 +118,10 @@ function corrected(ingredient: Ingredient, corrections: Corrections, foods: Food
 }
 
 /** Lines matched to foods and weighed; a correction of the user's wins over our reading. */
-export const weighRecipe = (recipe: Recipe, options: WalkOptions = {}): Ingredient[] =>
-  weighLines(parseLines(recipe), recipe, options);
+export function weighRecipe(given: Recipe, options: WalkOptions = {}): Ingredient[] {
+  const recipe = inItsLanguage(given);
+  return weighLines(parseLines(recipe), recipe, options);
+}
 
 function weighLines(lines: readonly Line[], recipe: Recipe, options: WalkOptions): Ingredient[] {
   const foods = foodTable(options.ownFoods);
@@ -142,10 +154,11 @@ type CountingGoals = Pick<Goals, 'servings' | 'rule' | 'family'>;
  * are tried in another reading of the lines first; what then still cannot be is asked in `questions`.
  */
 export function tallyRecipe(
-  recipe: Recipe,
+  given: Recipe,
   goals: CountingGoals,
   options: WalkOptions = {},
 ): RecipeTally {
+  const recipe = inItsLanguage(given);
   const lines = parseLines(recipe);
   const first = tallyLines(lines, recipe, goals, options);
   if (first.questions.length === 0) return first;
@@ -264,7 +277,8 @@ function reworkOf(plan: Plan, work: Reworking): Rework {
  * the recipe after it with its lines and method. The way asked for stands for the whole, the recommended
  * one when that is not there. Deterministic; never throws on a readable recipe.
  */
-export function adaptRecipe(recipe: Recipe, wished: Goals, options: WalkOptions = {}): Adaptation {
+export function adaptRecipe(given: Recipe, wished: Goals, options: WalkOptions = {}): Adaptation {
+  const recipe = inItsLanguage(given);
   const foods = foodTable(options.ownFoods);
   const goals = { ...wished, adjustments: changesOn(wished.adjustments, options.taught) };
   const taught = taughtChanges(options.taught, stepTexts(recipe));

@@ -29,7 +29,7 @@ export function readExtract(tokens: readonly Token[], from: number, lex: Lexicon
 /** 'Optional: ...', 'Evtl. 1 EL ...', 'For serving: ...', 'Egg wash: 1 egg' at the start: the index after it. */
 export function skipLabel(tokens: readonly Token[], parts: Parts, lex: Lexicon): number {
   let from = 0;
-  if (tokens.length > 2 && isAt(lex.optional, tokens, 0)) {
+  if (tokens.length > 1 && isAt(lex.optional, tokens, 0)) {
     parts.optional = true;
     parts.known.push(tokens.slice(0, 1));
     from = isMark(tokens[1]) && !tokens[1].space ? 2 : 1;

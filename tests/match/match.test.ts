@@ -17,6 +17,7 @@ const match = (text: string, aliases?: Record<string, string>): Match | null => 
 describe('the head noun decides', () => {
   test.each([
     ['1 cup almond flour', 'almond-flour'],
+    ['1 tsp seasoned salt', 'seasoned-salt'],
     ['250 g farmer’s cheese', 'farmer-cheese'],
     ['2 tbsp natural peanut butter', 'peanut-butter-unsalted'],
     ['80 g crispy wonton strips', 'chow-mein-noodles'],

@@ -144,3 +144,12 @@ describe('sums, products and dual measures', () => {
     expect(amounts(text)).toBe(want);
   });
 });
+
+test.each([
+  ['sprinkles optional', true],
+  ['optional sprinkles', true],
+  ['1/4 cup sugar Reserve 1 tablespoon for the optional rim', false],
+  ['1/4 cup sugar (reserve 1 tbsp for the optional rim)', false],
+])('%s: optional %s', (text, optional) => {
+  expect(parseLine(text).optional).toBe(optional);
+});

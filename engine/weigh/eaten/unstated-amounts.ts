@@ -99,7 +99,11 @@ export function assumeUnstated(
   if (food === null) return null;
   if (/\bsalt\b/.test(name) && !/garlic|onion|celery|unsalted/.test(name))
     return unstatedSalt(purpose, line, recipe, region);
-  if (/\bpepper\b|peppercorn/.test(name) && !/bell|sweet|chil|cayenne|jalapen|flake/.test(name)) {
+  if (
+    /\bpepper\b|peppercorn/.test(name) &&
+    !/bell|sweet|chil|cayenne|jalapen|flake/.test(name) &&
+    !/^vegetable/.test(food.group)
+  ) {
     return { grams: PEPPER, assumption: 'no amount: 0.5 g of pepper assumed' };
   }
   if (food.id === 'ice') return ICE;

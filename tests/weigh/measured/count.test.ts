@@ -69,6 +69,9 @@ describe('pieces, bunches and packages', () => {
     ['small bunch coriander', 39, PRACTICE],
     ['handful spinach', 25, PRACTICE],
     ['1 bunch broccoli', 608, 'USDA SR 170379'],
+    ['1 whole chicken', 1090, '1.6 kg as bought less 32 %, USDA SR 171447'],
+    ['400 g rhubarb', 360, PRACTICE],
+    ['500 g eggplant', 460, PRACTICE],
     ['1 head broccoli', 350, PRACTICE],
     ['4 pork chops', 796, 'USDA SR 168238, 199 g without bone'],
     ['8 small corn tortillas', 192, 'USDA SR 175036, the usual small one'],
@@ -112,6 +115,11 @@ describe('pieces, bunches and packages', () => {
 
   test('a candied flower is no fruit of 100 g', () => {
     expect(weights('16 crystallized violets')[0]?.weight).toBeNull();
+  });
+
+  test('a pepper that is a vegetable gets no pinch', () => {
+    expect(weights('shishito peppers')[0]?.weight).toBeNull();
+    expect(weights('black pepper')[0]?.weight?.grams.best).toBe(0.5);
   });
 
   test('ice without an amount weighs something and holds no carbohydrate', () => {
