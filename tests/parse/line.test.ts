@@ -145,7 +145,7 @@ describe('sums, products and dual measures', () => {
   });
 });
 
-test.each([
+it.each([
   ['sprinkles optional', true],
   ['optional sprinkles', true],
   ['1/4 cup sugar Reserve 1 tablespoon for the optional rim', false],
