@@ -13,7 +13,7 @@ import { buildModel, type Extent, type PlanModel } from './model/plan-model.ts';
 import { leverTargets } from './model/rows/lever-rows.ts';
 import { withoutSet } from './model/rows/set-rows.ts';
 import { dishNotes, workNote } from './plan-notes.ts';
-import { type Solved, solveWithin, unchanged } from './solve.ts';
+import { type Solved, solveWithin, solveWorthwhile, unchanged } from './solve.ts';
 import type { Work } from './solver/work.ts';
 
 export interface Answer {
@@ -30,24 +30,24 @@ export interface Question {
   /** Net carbs a serving may have, g. */
   budgetG: number;
   extent: Extent;
+  /** Where the budget is out of reach: the changes that pay for themselves, within this many g a serving. */
+  atMost?: number;
 }
 
 /** Solves one model; the original stands when it is within the budget and every wish. */
 function solveModel(
   model: PlanModel,
-  { start, budgetG }: Question,
+  { start, budgetG, atMost }: Question,
   changes: boolean,
   work: Work,
 ): Answer {
   const still = unchanged(model);
   const idle =
     !changes && Math.max(start, still.net) <= budgetG && wishesMet(model, still.kitchen.amounts);
-  const solved = idle
-    ? still
-    : (solveWithin(model, budgetG, work) ??
-      // What the user has set may be more than the dish's limits allow; then they go first.
-      solveWithin(withoutSet(model), budgetG, work) ??
-      still);
+  const found = (of: PlanModel): Solved | null =>
+    atMost === undefined ? solveWithin(of, budgetG, work) : solveWorthwhile(of, atMost, work);
+  // What the user has set may be more than the dish's limits allow; then they go first.
+  const solved = idle ? still : (found(model) ?? found(withoutSet(model)) ?? still);
   return { model, solved, idle };
 }
 

@@ -10,13 +10,21 @@ import type {
   Tally,
   Way,
 } from '../model.ts';
-import { type Answer, isMet, notesOf, planOf, solveDish, unchangedAnswer } from './answer.ts';
+import {
+  type Answer,
+  isMet,
+  notesOf,
+  planOf,
+  type Question,
+  solveDish,
+  unchangedAnswer,
+} from './answer.ts';
 import type { Dish } from './dish/dish.ts';
 import { readDish } from './dish/read-dish.ts';
 import { frontierOf } from './frontier.ts';
 import { limitsOf } from './limits.ts';
 import { evaluate } from './model/expressions.ts';
-import { buildModel } from './model/plan-model.ts';
+import { buildModel, type Extent } from './model/plan-model.ts';
 import { asksForMore } from './model/trouble.ts';
 import { dishNotes } from './plan-notes.ts';
 import { portionsOf } from './serving-size.ts';
@@ -86,7 +94,9 @@ function requestOf(
 /** The best of a dish whose budget is out of reach, with the least that it could come to. */
 function servable(far: Answer, dish: Dish, start: number, work: Work): Answer {
   const { budgetG } = dish.goals;
-  const near = solveDish(dish, { start, budgetG, extent: 'servable' }, work);
+  const question: Question = { start, budgetG, extent: 'servable' };
+  const pays = dish.main.dough ? {} : { atMost: Number.POSITIVE_INFINITY };
+  const near = solveDish(dish, { ...question, ...pays }, work);
   return { ...near, solved: { ...near.solved, least: far.solved.least ?? far.solved.net } };
 }
 
@@ -124,6 +134,25 @@ function withinWay({ ingredients, read, options, start }: Request): {
 /** Share by which kitchen rounding may miss what the smallest serving allows. Own choice. */
 const CRUMB = 0.03;
 
+/**
+ * The light changes that pay for themselves and let the smallest sensible serving fit; when none does,
+ * those that pay, no further than a dish one would still serve.
+ */
+function paying(
+  low: Answer,
+  smallest: number,
+  ask: (extent: Extent, atMost?: number) => Answer,
+): Answer {
+  const fits = ({ solved }: Answer): boolean => solved.net <= smallest;
+  if (low.solved.net > (1 + CRUMB) * smallest) return ask('lightest', Number.POSITIVE_INFINITY);
+  const cheap = ask('lighter', smallest);
+  if (fits(cheap)) return cheap;
+  if (fits(low)) return low;
+  // Kitchen rounding may put the lowest a crumb above what the smallest serving allows.
+  const tight = ask('lighter', (1 - CRUMB) * smallest);
+  return fits(tight) ? tight : ask('lightest', Number.POSITIVE_INFINITY);
+}
+
 function lightWay(request: Request, within: Plan): WayFound | null {
   const { ingredients, read, options, start } = request;
   const { goals, before } = options;
@@ -132,15 +161,10 @@ function lightWay(request: Request, within: Plan): WayFound | null {
   const dish = read(goals);
   const portions = portionsOf(dish.main.family, dish.servings, before);
   const smallest = (budgetG * portions.most) / portions.servings;
-  const low = solveDish(dish, { start, budgetG, extent: 'lighter' }, work);
-  // Kitchen rounding may put the lowest a crumb above what the smallest serving allows.
-  const near = low.solved.net > smallest && low.solved.net < (1 + CRUMB) * smallest;
-  const again = near ? solveDish(dish, { start, budgetG: smallest, extent: 'lighter' }, work) : low;
-  // Too much all the same: then no further than a dish one would still serve.
-  const found =
-    again.solved.net <= smallest
-      ? again
-      : solveDish(dish, { start, budgetG, extent: 'lightest' }, work);
+  const ask = (extent: Extent, atMost?: number): Answer =>
+    solveDish(dish, { start, budgetG, extent, ...(atMost === undefined ? {} : { atMost }) }, work);
+  const low = ask('lighter');
+  const found = isMet(low.solved.net, goals) ? low : paying(low, smallest, ask);
   return lighterWay(found, within, portions, notesOf(ingredients, found, work), work);
 }
 

@@ -88,6 +88,29 @@ function nearLeast(
 }
 
 /**
+ * Points of closeness that a budget's worth of net carbs less is worth where the budget is out of reach: a
+ * cook then makes the changes that pay, not every change there is. They pay twice where they also leave
+ * the serving larger. Own choice.
+ */
+const WORTH_OF_BUDGET = 0.45;
+const WORTH_OF_SIZE = 0.45;
+
+/** The plan whose changes pay for themselves, with at most `most` g a serving; null when none has so little. */
+export function solveWorthwhile(model: PlanModel, most: number, work: Work): Solved | null {
+  const slope = new Map(model.net.terms);
+  const cut = Number.isFinite(most);
+  const worth = WORTH_OF_BUDGET + (cut ? WORTH_OF_SIZE : 0);
+  const price = worth / Math.max(model.dish.goals.budgetG, 1);
+  const { rows } = cut ? withBudget(model, most) : model;
+  const variables = model.variables.map((v) => ({
+    ...v,
+    cost: v.cost + price * (slope.get(v.id) ?? 0),
+  }));
+  const solution = solveProgram({ variables, rows }, {}, work);
+  return solution.status === 'optimal' ? inKitchen(model, solution, most, false) : null;
+}
+
+/**
  * The closest plan to the original whose kitchen amounts are within `budget`, g a serving; kitchen
  * rounding and, when judged cautiously, doubt may use up the budget, so the programme is solved again
  * a little tighter, with the same swaps, until it fits. When nothing fits, the closest plan with

@@ -88,7 +88,9 @@ export const SwapRow = z.strictObject({
   role: Role.optional(),
   /** Words of title, line or method, one of which it needs. */
   when: Words.optional(),
-  /** Title words of dishes it spoils. */
+  /** Words of the title or the part's heading alone, one of which it needs. */
+  titled: Words.optional(),
+  /** Words of dishes it spoils. */
   unless: Words.optional(),
   /** Grams of each component per gram replaced; none when there is simply less of it. */
   to: z.array(z.strictObject({ food: z.string(), ratio: z.number().positive() })),

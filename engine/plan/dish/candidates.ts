@@ -63,6 +63,7 @@ interface Place {
 function fits(rule: SwapRule, { part, section, dish }: Place): boolean {
   const bareCoat = part.role === 'coating' && part.class.endsWith('flours');
   if (rule.role === undefined ? bareCoat : rule.role !== part.role) return false;
+  if (rule.titled !== undefined && !mentionsAny(rule.titled, titleOf(section, dish))) return false;
   return suits(rule, section.family) && isFor(rule, part.food.id, wordsFor(part, section, dish));
 }
 

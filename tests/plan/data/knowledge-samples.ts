@@ -32,7 +32,8 @@ export const helped = (rule: SwapRule): string[] =>
 
 /** Every title that a swap's words allow and its exceptions do not forbid. */
 export function titlesFor(rule: SwapRule): string[] {
-  const words = rule.when === undefined ? ['Supper for friends'] : wordsOf(rule.when);
+  const needed = rule.titled ?? rule.when;
+  const words = needed === undefined ? ['Supper for friends'] : wordsOf(needed);
   return words.map((word) => word.trim()).filter((title) => !mentionsAny(rule.unless, title));
 }
 
