@@ -80,7 +80,10 @@ export default defineConfig({
         config.build = {
           ...config.build,
           minify: 'terser',
-          terserOptions: { compress: { passes: 2 }, format: { wrap_iife: true } },
+          terserOptions: {
+            compress: { passes: 3, unsafe_arrows: true },
+            format: { wrap_iife: true },
+          },
         };
     },
   },

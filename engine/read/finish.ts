@@ -1,5 +1,5 @@
 /** Makes recipes of what was gathered in a page: chooses between markup and visible page, finishes each. */
-import type { ReadResult, Recipe } from '../model.ts';
+import type { Note, ReadResult, Recipe } from '../model.ts';
 import { type Draft, linesIn, readNote } from './draft.ts';
 import { recipeOf } from './draft-to-recipe.ts';
 import type { Gathered, NothingFound } from './gather.ts';
@@ -41,6 +41,18 @@ function recipesAmong(drafts: readonly Draft[], page: PageRecipe | null): Draft[
   return [draftOfPage(page)].filter(isRecipe);
 }
 
+/** What holds for all that was read of a page. */
+function wholeNotes({ cut, late, failed }: Gathered, stages: Stages): Note[] {
+  const notes = [...failed, ...stages.failed].map((stage) =>
+    readNote('stage-failed', `An error ended one part of reading (${stage}); the rest was read.`),
+  );
+  if (cut)
+    notes.push(readNote('page-cut', 'The page is very large; only its first part was read.'));
+  if (late)
+    notes.push(readNote('time-up', 'Reading took too long and was ended; parts may be missing.'));
+  return notes;
+}
+
 /** The draft that bears the page's title before the others, which keep their order. */
 function mainFirst(drafts: readonly Draft[], title: string | null): Draft[] {
   const main = drafts.find((draft) => titlesAgree(draft.title, title));
@@ -75,7 +87,7 @@ function finish(gathered: Gathered): Recipe[] {
     );
     const isMain = i === 0 || draft.markup === 'page-text';
     const own = isMain ? facts : { ...facts, title: null };
-    const all = [...gathered.notes, ...stages.notes, ...notes];
+    const all = [...wholeNotes(gathered, stages), ...notes];
     const versions = versionsOf(settled);
     if (versions.length > 1) all.push(readNote('versions', SEVERAL));
     return versions.map((version) => recipeOf(version, own, all));
@@ -87,7 +99,7 @@ function finish(gathered: Gathered): Recipe[] {
 
 /** The recipes of what was gathered, or what the user can do when there are none. Never throws. */
 export function finishReading(gathered: Gathered | NothingFound): ReadResult {
-  if (!gathered.ok) return gathered;
+  if (!gathered.ok) return gathered.why === '' ? NOT_FOUND : gathered;
   try {
     const recipes = finish(gathered);
     return recipes.length > 0 ? { ok: true, recipes } : NOT_FOUND;

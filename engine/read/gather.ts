@@ -3,13 +3,12 @@
  * the page, so it has to stay small; what is chosen of it, and the words of all languages, come in
  * `finish.ts`.
  */
-import type { Note } from '../model.ts';
 import { blocksOf } from './document/blocks.ts';
 import { copyTree } from './document/copy-tree.ts';
 import { noFacts, type PageFacts, pageFactsOf } from './document/page-facts.ts';
 import { jsonLdScripts } from './document/recipe-signs.ts';
 import { emptyTree, type Tree } from './document/tree.ts';
-import { type Draft, readNote } from './draft.ts';
+import type { Draft } from './draft.ts';
 import { readHRecipe } from './markup/h-recipe.ts';
 import { readJsonLd } from './markup/json-ld-recipes.ts';
 import { readLooseProperties, readMicrodata } from './markup/microdata.ts';
@@ -33,16 +32,17 @@ export type Gathered = {
   tools: string[];
   /** The visible recipe, to be compared with the first one; null when there is none. */
   page: PageRecipe | null;
-  notes: Note[];
+  /** The page is very large and not read to its end; the time was up before it was. */
+  cut: boolean;
+  late: boolean;
+  /** Parts of reading that ended in an error. */
+  failed: string[];
 };
 
-/** Nothing was found; `why` says what the user can do. */
+/** Nothing was found; `why` says what went wrong, '' when nothing did. */
 export type NothingFound = { ok: false; why: string };
 
-const NOT_FOUND: NothingFound = {
-  ok: false,
-  why: 'No recipe found on this page. Select the recipe’s text and read the selection, or paste it.',
-};
+const NOT_FOUND: NothingFound = { ok: false, why: '' };
 
 /** Milliseconds after which reading stops and returns what it has, when a clock is given. */
 const TIME_BOX = 400;
@@ -79,16 +79,6 @@ function markedDrafts(document: Document, tree: Tree, spent: Spent, stages: Stag
   return drafts;
 }
 
-/** The notes that hold for the whole page: it is cut, or the time was up. */
-function wholeNotes(tree: Tree, spent: Spent): Note[] {
-  const notes: Note[] = [];
-  if (tree.cut)
-    notes.push(readNote('page-cut', 'The page is very large; only its first part was read.'));
-  if (tree.late || spent(BLOCKS_SHARE))
-    notes.push(readNote('time-up', 'Reading took too long and was ended; parts may be missing.'));
-  return notes;
-}
-
 function gather(document: Document, url: string | null, spent: Spent): Gathered {
   const stages = new Stages();
   const copy = () => copyTree(document, () => spent(COPY_SHARE));
@@ -97,7 +87,7 @@ function gather(document: Document, url: string | null, spent: Spent): Gathered 
   const blocks = stages.run('making lines of the page', lines, []);
   const about = () => pageFactsOf(tree, blocks, url);
   const facts = stages.run('title and author', about, noFacts(url));
-  stages.notes.push(...wholeNotes(tree, spent));
+  const late = tree.late || spent(BLOCKS_SHARE);
   const marked = markedDrafts(document, tree, spent, stages);
   const loose = marked.every(isBare)
     ? stages.run('markup', () => readLooseProperties(tree), null)
@@ -116,7 +106,9 @@ function gather(document: Document, url: string | null, spent: Spent): Gathered 
     loose: loose && grouped(loose),
     page,
     tools: [...listedTools(blocks)],
-    notes: stages.notes,
+    cut: tree.cut,
+    late,
+    failed: stages.failed,
   };
 }
 

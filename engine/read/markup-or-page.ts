@@ -17,7 +17,8 @@ function tokens(line: string): string[] {
     .replace(/(\d)(?=[¼-¾⅐-⅞])/g, '$1 ')
     .normalize('NFKC')
     .replace(/⁄/g, '/');
-  return plain.toLowerCase().match(/\p{L}+|\d+(?:[.,/]\d+)?/gu) ?? [];
+  const found = plain.toLowerCase().match(/\p{L}+|\d+(?:[.,/]\d+)?/gu) ?? [];
+  return found.map((token) => token.replace(',', '.'));
 }
 
 /** Letters of a word's end that may differ: 'tomato' and 'tomatoes'. */
@@ -109,6 +110,34 @@ export function pageListIsFuller(
   if (same && length(shown) > length(own) && length(shown) < length(own) * 2)
     return 'the markup cuts the lines short';
   return null;
+}
+
+/** Share of the markup's lines that the page must show with their amounts first. Own choice. */
+const REORDERED = 0.8;
+
+/**
+ * The page's groups, when the markup writes amounts after names ('flour 200g') and the page shows the same
+ * words the usual way round; what only the markup has follows them. Null when it is not so.
+ */
+export function amountsFirst(
+  marked: readonly IngredientGroup[],
+  page: { groups: readonly IngredientGroup[]; headed: boolean },
+): IngredientGroup[] | null {
+  const own = linesIn({ groups: marked });
+  const shown = linesIn(page);
+  if (!page.headed || own.length < 3 || own.filter(startsWithFigure).length > own.length / 3)
+    return null;
+  const left = own.map((line) => tokens(line));
+  for (const line of shown) {
+    const at = left.findIndex((words) => holds(tokens(line), words));
+    if (at < 0) return null;
+    left.splice(at, 1);
+  }
+  const turned = shown.filter(startsWithFigure).length;
+  if (turned < own.length * REORDERED - 1 || left.length > own.length * (1 - REORDERED))
+    return null;
+  const rest = own.filter((line) => left.some((words) => words.join() === tokens(line).join()));
+  return rest.length === 0 ? [...page.groups] : [...page.groups, { title: null, lines: rest }];
 }
 
 /** Lines whose figures differ between markup and page though their words agree. */

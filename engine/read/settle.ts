@@ -1,7 +1,12 @@
 /** Lets the visible page settle what the markup of a recipe leaves out or damages. */
 import type { Note } from '../model.ts';
 import { type Draft, readNote } from './draft.ts';
-import { differingAmounts, pageListIsFuller, pageStepsAreBetter } from './markup-or-page.ts';
+import {
+  amountsFirst,
+  differingAmounts,
+  pageListIsFuller,
+  pageStepsAreBetter,
+} from './markup-or-page.ts';
 import { minutesOf } from './values/duration.ts';
 import { readYield } from './values/yield.ts';
 import type { PageRecipe } from './visible/visible-recipe.ts';
@@ -21,6 +26,11 @@ function settleLines(draft: Draft, page: PageRecipe): Settled {
   if (why) {
     const settled = { ...draft, groups: page.groups, glued: false };
     return { draft: settled, notes: [fromPage('ingredients-from-page', 'ingredients', why)] };
+  }
+  const turned = amountsFirst(draft.groups, page);
+  if (turned) {
+    const note = fromPage('ingredients-from-page', 'ingredients', 'the markup puts amounts last');
+    return { draft: { ...draft, groups: turned }, notes: [note] };
   }
   const pairs = differingAmounts(draft.groups, page.groups).slice(0, MOST_DIFFERING);
   const notes = pairs.map(({ marked, page: shown }) =>

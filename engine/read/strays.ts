@@ -2,6 +2,7 @@
 import type { IngredientGroup, Step } from '../model.ts';
 import { textKey } from './document/clean-text.ts';
 import { groupTitle } from './markup/ingredient-values.ts';
+import { tidySteps } from './markup/instruction-values.ts';
 import { INGREDIENTS, MAX_HEADING, phraseKey, STEPS } from './visible/heading-phrases.ts';
 
 /** 'Step 3', '4:', or an address: no step. */
@@ -40,7 +41,8 @@ export function withoutStrays(steps: readonly Step[], lines: readonly string[]):
     if (head !== null || LABEL.test(step.text) || known.has(textKey(step.text))) continue;
     kept.push({ ...step, section: step.section ?? part });
   }
-  return kept;
+  // Numbers that a heading among them kept from being a sequence.
+  return tidySteps(kept);
 }
 
 /** What a list of ingredients names, in a line of its own: prices, file sizes, figures of nutrition. */

@@ -1,5 +1,5 @@
 /** Tells what an element is by its name, classes and shape: a side part, a row, a list drawn with styles. */
-import { startsWithFigure } from '../visible/line-shapes.ts';
+import { isSentence, startsWithFigure } from '../visible/line-shapes.ts';
 import { textOf } from './element-text.ts';
 import { attribute, classes, type Leaf } from './tree.ts';
 
@@ -47,6 +47,14 @@ export function isAside(node: Leaf): boolean {
 
 const STRUCTURE = new Set(['ul', 'ol', 'table', 'h1', 'h2', 'h3', 'h4', 'h5', 'h6', 'dl']);
 
+/** True for the heading of one step within its entry: 'To serve:' before a single paragraph. */
+function isRunIn(heading: Leaf, entry: Leaf): boolean {
+  if (entry.tag !== 'li' || heading.parent !== entry || !/[:：]$/.test(textOf(heading)))
+    return false;
+  const rest = entry.kids.filter((kid) => kid !== heading && textOf(kid) !== '');
+  return rest.length === 1 && rest[0]?.tag === 'p' && isSentence(textOf(rest[0]));
+}
+
 /** True when an entry or row holds no lists, tables or headings and is short: then it is one line. */
 export function isRow(node: Leaf): boolean {
   let length = 0;
@@ -54,7 +62,7 @@ export function isRow(node: Leaf): boolean {
   const stack = [...node.kids];
   while (stack.length > 0) {
     const kid = stack.pop() as Leaf;
-    if (STRUCTURE.has(kid.tag)) return false;
+    if (STRUCTURE.has(kid.tag) && !isRunIn(kid, node)) return false;
     if (kid.tag === 'p') paragraphs += 1;
     length += kid.text.length;
     if (length > MAX_ROW || (node.tag === 'tr' && paragraphs > 4)) return false;

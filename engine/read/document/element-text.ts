@@ -3,13 +3,13 @@ import { isBlock } from './block-tags.ts';
 import { cleanLines, cleanText, needsBlank } from './clean-text.ts';
 import { attribute, classes, type Leaf } from './tree.ts';
 
-/** True for text meant for screen readers or scripts only, and for controls. */
+/** True for text meant for screen readers or scripts only, names of drawn signs, and controls. */
 export function isUnseen(node: Leaf): boolean {
   if (node.tag === 'button' || node.tag === 'head' || node.tag === 'title') return true;
   if (node.attributes === null) return false;
   if (attribute(node, 'style') !== '' && /display\s*:\s*none/i.test(attribute(node, 'style')))
     return node.tag === 'span' || node.tag === 'label' || node.tag === 'small';
-  return / (?:sr-only|visually-?hidden|screen-reader-(?:text|only)|screenreader-text) /.test(
+  return / (?:sr-only|visually-?hidden|screen-reader-(?:text|only)|screenreader-text|material-(?:icons|symbols)\S*) /.test(
     classes(node),
   );
 }

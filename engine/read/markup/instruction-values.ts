@@ -36,17 +36,18 @@ function cutAtGlue(text: string): string[] {
 }
 
 /**
- * Splits one text that holds the whole method: at line breaks and block tags, else at running
- * numbers, else at full stops glued to a capital. It is never cut at every full stop.
+ * Splits one text that holds the whole method: at line breaks and block tags or at running
+ * numbers, whichever gives more, else at full stops glued to a capital. It is never cut at every full stop.
  */
 export function splitMethod(raw: string): string[] {
   const lines = cleanLines(raw);
-  if (lines.length > 1) return lines;
-  const text = lines[0] ?? '';
+  const text = lines.join(' ');
   if (text === '') return [];
   const numbers = runningNumbers(text);
-  if (numbers) return cutAt(text, numbers);
-  return cutAtGlue(text);
+  // A line break within a step or two parts fewer texts than its numbers do.
+  if (numbers && numbers.length > lines.length)
+    return cutAt(text.replace(/(?:\s\d{1,2}[.)])+$/, ''), numbers);
+  return lines.length > 1 ? lines : cutAtGlue(text);
 }
 
 const OWN_NUMBER =
@@ -58,6 +59,14 @@ function ownNumber(text: string): { n: number; length: number } | null {
   return found ? { n: Number(found[1]), length: found[0].length } : null;
 }
 
+/** Fewest numbers in a row that count though other steps have none: a step in several paragraphs. */
+const FEWEST_NUMBERS = 3;
+
+function isSequence(numbers: readonly number[]): boolean {
+  const first = numbers[0] ?? 0;
+  return numbers.length >= FEWEST_NUMBERS && first <= 2 && numbers.every((n, i) => n === first + i);
+}
+
 /** Takes the steps' own numbers off when they run in sequence, and drops empty steps. */
 export function tidySteps(steps: readonly Step[]): Step[] {
   const kept = steps.filter((step) => !isLeftover(step.text) && /[\p{L}\p{N}]/u.test(step.text));
@@ -65,7 +74,8 @@ export function tidySteps(steps: readonly Step[]): Step[] {
   // A single '1 cup of it ...' is no number of a list; '1. Mix' is.
   const marked = kept.length > 1 || /^(?:\p{L}+\s?)?1\s?[.):]/u.test(kept[0]?.text ?? '');
   const running =
-    marked && numbers.every((own, i) => own !== null && (own.n === i + 1 || own.n === 1));
+    (marked && numbers.every((own, i) => own !== null && (own.n === i + 1 || own.n === 1))) ||
+    isSequence(numbers.flatMap((own) => own?.n ?? []));
   return kept.slice(0, MAX_STEPS).map((step, i) => {
     const own = running ? numbers[i] : null;
     return own ? { section: step.section, text: step.text.slice(own.length).trim() } : step;

@@ -103,8 +103,8 @@ function first(found: Properties, ...keys: string[]): Leaf | null {
 /** Ingredient lines of property elements: each one line, or the lines of one element holding all. */
 function ingredientLines(nodes: readonly Leaf[]): string[] {
   if (nodes.length === 1 && nodes[0]) {
-    const items = [...elements(nodes[0])].filter((node) => node.tag === 'li');
-    if (items.length > 1) return items.map(textOf);
+    const items = entriesOf(nodes[0]);
+    if (items.length > 1) return items;
     const lines = linesOf(nodes[0]);
     return lines.length > 1 ? lines : [shownText(nodes[0])];
   }
@@ -120,15 +120,29 @@ export function outermost(nodes: readonly Leaf[]): Leaf[] {
   });
 }
 
+const lengthOf = (texts: readonly string[]): number => texts.join('').length;
+
+/** Share of the text of entries which those within them must hold to be the steps. Own choice. */
+const HELD = 0.8;
+
+/** Texts of the entries below an element: of lists within lists the inner ones, where they hold all. */
+function entriesOf(node: Leaf): string[] {
+  const all = [...elements(node)].filter((kid) => kid !== node && kid.tag === 'li');
+  const outer = outermost(all).map(textOf);
+  const inner = all
+    .filter((kid) => ![...elements(kid)].some((one) => one !== kid && one.tag === 'li'))
+    .map(textOf);
+  return lengthOf(inner) > lengthOf(outer) * HELD ? inner : outer;
+}
+
 /** Method texts below an element: its list items, else its lines. */
 export function methodTexts(node: Leaf): string[] {
   if (node.tag === 'meta' || (node.kids.length === 0 && has(node, 'content')))
     return splitMethod(attribute(node, 'content'));
-  const items = [...elements(node)].filter((kid) => kid !== node && kid.tag === 'li').map(textOf);
+  const items = entriesOf(node);
   const lines = linesOf(node);
   // Lists in a method that stands in paragraphs hold something else.
-  const length = (texts: readonly string[]) => texts.join('').length;
-  if (items.length > 1 && length(items) * 2 > length(lines)) return items;
+  if (items.length > 1 && lengthOf(items) * 2 > lengthOf(lines)) return items;
   return lines.length === 1 ? splitMethod((lines[0] ?? '').replace(/</g, '‹')) : lines;
 }
 

@@ -24,7 +24,7 @@ const ENDS_MEASURED = new RegExp(
 );
 /** Times, energy, counts of visitors: amounts, but not of food. */
 const OTHER_AMOUNT =
-  /(?:\d\s?(?:min(?:ut\S*)?|hours?|hrs?|h|std\S*|uur|kcal|kj|cal(?:ories)?|%|votes?|comments?|views?|likes?|reviews?|shares?|px)\.?\s*$)|^(?:calories|kcal|energy|energie|protein|proteins|eiweiß|total fat|saturated fat|fat|cholesterol|sodium|carbohydrates?|total carbohydrate|fiber|fibre|kohlenhydrate|fett|step|page|chapter|part|level|version)[\s:]+[\d<]/i;
+  /(?:\d\s?(?:min(?:ut\S*)?|hours?|hrs?|h|std\S*|uur|kcal|kj|cal(?:ories)?|%|votes?|comments?|views?|likes?|reviews?|shares?|px)\.?\s*$)|^(?:(?:serving|portion) size|calories|kcal|energy|energie|protein|proteins|eiweiß|total fat|saturated fat|fat|cholesterol|sodium|carbohydrates?|total carbohydrate|fiber|fibre|kohlenhydrate|fett|step|page|chapter|part|level|version)[\s:]+[\d<]/i;
 const ONLY = new RegExp(
   `^${ABOUT}${NUMBER}(?:\\s?(?:-|–|to|x|×)?\\s?${NUMBER})?\\s?(?:(?:${UNITS}|large|medium|small)\\.?)?$`,
   'i',
@@ -77,6 +77,11 @@ const SHORT_AMOUNT = new RegExp(
 /** As short as a cell that holds an amount, its unit known or not: '4 stuks', '2 κ.σ.', '3'. */
 export function isShortAmount(line: string): boolean {
   return line.length <= 16 && SHORT_AMOUNT.test(line) && !OTHER_AMOUNT.test(line);
+}
+
+/** The line begins with a unit, as what is left of one whose amount stands elsewhere. */
+export function startsWithUnit(line: string): boolean {
+  return isOnlyUnit(line.split(' ')[0] ?? '');
 }
 
 /** The line is nothing but a unit. */

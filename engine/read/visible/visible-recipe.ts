@@ -10,10 +10,11 @@ import {
   type Times,
   type YieldStatement,
 } from '../draft.ts';
-import { hasAmount } from '../markup/ingredient-values.ts';
+import { hasAmount, tidyLine } from '../markup/ingredient-values.ts';
 import { ingredientsHeading, isNeedsHeading } from './heading-kinds.ts';
-import { isMeasured, looksLikeIngredient } from './line-shapes.ts';
+import { foodWords, isMeasured, looksLikeIngredient } from './line-shapes.ts';
 import { readHeadedList } from './lists/headed-list.ts';
+import { linesBeside } from './lists/lines-beside.ts';
 import { findNamedList } from './lists/named-list.ts';
 import { findUnnamedList } from './lists/unnamed-list.ts';
 import { findSteps } from './visible-steps.ts';
@@ -24,7 +25,7 @@ import { yieldsNear } from './visible-yields.ts';
 export type PageRecipe = {
   groups: IngredientGroup[];
   steps: Step[];
-  /** The steps are entries of lists. */
+  /** The steps are entries of lists or have numbers beside them. */
   listed: boolean;
   yields: YieldStatement[];
   times: Times;
@@ -49,13 +50,24 @@ function underHeading(blocks: readonly Block[]): Candidate | null {
   for (let at = 0; at < blocks.length && candidates.length < 40; at += 1) {
     const block = blocks[at] as Block;
     const fit = ingredientsHeading(block);
-    if (fit === 0) continue;
+    // 'Ingredients 12' in a link is a fact of the recipe.
+    if (fit === 0 || (block.link && fit < 3)) continue;
     const { groups, end } = readHeadedList(blocks, at);
     if (groups.length > 0) candidates.push({ at, groups, end, score: score(groups, block, fit) });
   }
   const best = Math.max(0, ...candidates.map((one) => one.score));
   return candidates.find((one) => one.score >= best * 0.7 && one.score > 1) ?? null;
 }
+
+/** Groups with lines that go on after their last one, without its title. */
+function withMore(groups: readonly IngredientGroup[], more: readonly string[]): IngredientGroup[] {
+  const last = groups.at(-1);
+  if (more.length === 0 || last?.title !== null) return [...groups, ...asGroup(more)];
+  return [...groups.slice(0, -1), ...asGroup([...last.lines, ...more])];
+}
+
+const asGroup = (lines: readonly string[]): IngredientGroup[] =>
+  lines.length > 0 ? [{ title: null, lines: [...lines] }] : [];
 
 /**
  * Finds a recipe in the page's visible lines: the list under an ingredient heading, else the longest
@@ -71,10 +83,21 @@ export function findInPage(blocks: readonly Block[]): PageRecipe | null {
     const nothing = { groups: [], yields: [], times: noTimes(), headed: false, needs: false };
     return steps.length > 1 ? { ...nothing, steps, listed } : null;
   }
-  const lines = new Set(linesIn(found).map(textKey));
-  const { steps, listed } = findSteps(blocks, { from: found.at, end: found.end, lines });
+  const beside = linesBeside(blocks, found.at, found.end);
+  const groups = withMore(
+    found.groups,
+    beside.map((at) => tidyLine(blocks[at]?.text ?? '')),
+  );
+  const lines = linesIn({ groups });
+  const { steps, listed } = findSteps(blocks, {
+    from: found.at,
+    end: found.end,
+    lines: new Set(lines.map(textKey)),
+    foods: lines.map((line) => textKey(foodWords(line))).filter((food) => food !== ''),
+    beside: new Set(beside),
+  });
   return {
-    groups: found.groups,
+    groups,
     steps,
     listed,
     yields: yieldsNear(blocks, found.at),

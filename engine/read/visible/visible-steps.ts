@@ -1,6 +1,6 @@
 /** Finds the method in the visible lines of a page. */
 import type { Step } from '../../model.ts';
-import { type Block, isEntry, type Spot, spots } from '../document/block.ts';
+import { type Block, isEntry, isMadeLike, type Spot, spots } from '../document/block.ts';
 import { textKey } from '../document/clean-text.ts';
 import { groupTitle } from '../markup/ingredient-values.ts';
 import { splitMethod, tidySteps } from '../markup/instruction-values.ts';
@@ -12,9 +12,9 @@ import {
   stepsHeading,
 } from './heading-kinds.ts';
 import { MAX_HEADING } from './heading-phrases.ts';
-import { isSentence, looksLikeIngredient } from './line-shapes.ts';
+import { foodWords, isSentence, looksLikeIngredient, startsWithFigure } from './line-shapes.ts';
 
-/** The steps found, and whether they are entries of lists. */
+/** The steps found, and whether they are entries of lists or have numbers beside them. */
 type FoundSteps = { steps: Step[]; listed: boolean };
 
 const MAX_STEPS = 150;
@@ -22,13 +22,24 @@ const MAX_STEPS = 150;
 const MOST_CANDIDATES = 30;
 /** Shortest step (characters). */
 const MIN_STEP = 4;
+/** Longest of several lines in one (characters). */
+const LONGEST_PART = 40;
 /** Blocks passed over before the first entry at most, and looked ahead for entries: at first, between steps. */
 const MOST_BEFORE = 6;
 const AHEAD = 8;
 const AHEAD_BETWEEN = 4;
 
-/** Where the ingredients stand: their heading or first line, and the block after the last; keys of the lines. */
-type Around = { from: number; end: number; lines: ReadonlySet<string> };
+/**
+ * Where the ingredients stand: their heading or first line, and the block after the last; keys of the lines
+ * and of the foods they name; places of further lines that stand beside the steps.
+ */
+type Around = {
+  from: number;
+  end: number;
+  lines: ReadonlySet<string>;
+  foods: readonly string[];
+  beside: ReadonlySet<number>;
+};
 
 /** 'Step 3', '3.', 'Schritt 3 von 8': a label, not a step. */
 function isLabel(text: string): boolean {
@@ -41,6 +52,15 @@ function isLabel(text: string): boolean {
 function isRepeated(block: Block, around: Around | null): boolean {
   if (!around || !isEntry(block) || block.text.length > 120) return false;
   return around.lines.has(textKey(block.text));
+}
+
+/** '60 g butter, 80 g flour' above a step: what it takes of the lines. */
+function namesLines(text: string, foods: readonly string[]): boolean {
+  if (!startsWithFigure(text) || /[.!?:]$/.test(text)) return false;
+  return text.split(/,\s/).every((part) => {
+    const own = textKey(foodWords(part));
+    return part.length <= LONGEST_PART && foods.some((food) => own.includes(food));
+  });
 }
 
 /** Entries of lists within the next blocks, before anything ends the method. */
@@ -77,6 +97,8 @@ class StepReader {
   private rank = 0;
   /** Blocks passed over since the last step. */
   private passed = 0;
+  /** Numbers passed over that stand in blocks of their own. */
+  private labels = 0;
   /** The steps are entries of lists. */
   readonly listed: boolean;
 
@@ -93,11 +115,12 @@ class StepReader {
     const { text } = block;
     const { around, steps } = this;
     const head = this.blocks[this.at] as Block;
-    if (around && at >= around.from && at < around.end) return true;
+    if (around && ((at >= around.from && at < around.end) || around.beside.has(at))) return true;
+    if (isLabel(text)) this.labels += 1;
     if ((isButton(text) && block.level === 0) || isLabel(text)) return true;
     if (this.isPast(block, head) || (block.aside && !head.aside)) return false;
     // Some steps repeat the lines they use.
-    if (isRepeated(block, around)) return true;
+    if (isRepeated(block, around) || (around && namesLines(text, around.foods))) return true;
     if (isStepTitle(block)) {
       if (steps.length === 0) this.rank = block.level;
       if (stepsHeading(block) < 3 || steps.length > 0) this.section = groupTitle(text);
@@ -139,6 +162,11 @@ class StepReader {
     }
   }
 
+  /** The steps are entries, or have their numbers beside them: what follows the last one is none. */
+  get isSure(): boolean {
+    return this.listed || this.labels * 2 > this.steps.length;
+  }
+
   /** A heading after the ingredients, when the method's heading above them was but the label of a tab. */
   private isPastTab(block: Block, head: Block): boolean {
     const { around } = this;
@@ -160,7 +188,7 @@ function collectSteps(blocks: readonly Block[], at: number, around: Around | nul
   for (const spot of spots(blocks, at + 1))
     if (reader.steps.length >= MAX_STEPS || !reader.take(spot)) break;
   reader.trim();
-  const { listed } = reader;
+  const listed = reader.isSure;
   const [only, second] = reader.steps;
   if (!only || second) return { steps: tidySteps(withoutCopies(reader.steps)), listed };
   const parts = splitMethod(only.text.replace(/</g, '‹'));
@@ -168,14 +196,12 @@ function collectSteps(blocks: readonly Block[], at: number, around: Around | nul
   return { steps: tidySteps(parts.map((text) => ({ section: only.section, text }))), listed };
 }
 
-/** Drops the second copy when the same steps stand twice in a row. */
+/** Drops what is the method's beginning, or all of it, once more. */
 function withoutCopies(steps: Step[]): Step[] {
-  const half = steps.length / 2;
-  if (steps.length < 4 || !Number.isInteger(half)) return steps;
-  const same = steps
-    .slice(0, half)
-    .every((step, i) => textKey(step.text) === textKey(steps[half + i]?.text ?? ''));
-  return same ? steps.slice(0, half) : steps;
+  const keys = steps.map((step) => textKey(step.text));
+  const again = keys.indexOf(keys[0] ?? '', 2);
+  const isCopy = again > 0 && keys.slice(again).every((key, i) => key === keys[i]);
+  return isCopy ? steps.slice(0, again) : steps;
 }
 
 /**
@@ -186,6 +212,7 @@ function stepsAfter(blocks: readonly Block[], from: number): Step[] {
   const steps: Step[] = [];
   let list = -1;
   let sure = false;
+  let last: Block | undefined;
   for (const { at, block } of spots(blocks, from)) {
     if (block.aside || isStop(block) || steps.length >= MAX_STEPS) break;
     if (isButton(block.text) || isLabel(block.text)) continue;
@@ -196,11 +223,14 @@ function stepsAfter(blocks: readonly Block[], from: number): Step[] {
       continue;
     }
     const listed = block.list >= 0 && block.ordered;
-    if (!isSentence(block.text) && !listed) continue;
+    // 'Sprinkle with parsley.' goes on with the paragraphs above it.
+    const goesOn = last !== undefined && isMadeLike(block, last) && /\p{L}\.$/u.test(block.text);
+    if (!isSentence(block.text) && !listed && !goesOn) continue;
     sure ||= listed;
     if (isEntry(block) && steps.length === 0 && entriesAhead(blocks, at, 3, null) >= 2)
       list = block.list;
     steps.push({ section: null, text: block.text });
+    last = block;
   }
   const enough = sure || weight(steps) >= ENOUGH;
   return enough && proseShare(steps) > 0 ? tidySteps(steps) : [];

@@ -1,8 +1,8 @@
 /** Finds what the visible page says of how much a recipe makes. */
-import type { Block } from '../document/block.ts';
+import { type Block, spots } from '../document/block.ts';
 import type { YieldStatement } from '../draft.ts';
 import { isServingsLabel, statedServings } from '../values/stated-servings.ts';
-import { isButton } from './heading-kinds.ts';
+import { isButton, isStop } from './heading-kinds.ts';
 
 const MAKES =
   /^(?:makes|yields?|serves|servings?|portions?|ergibt|für|voor|pour|rendimento|rinde|rendement|porzioni|dosi per|dosi|portioner|antal|adag|per)(?=[\s:\d])/i;
@@ -62,7 +62,22 @@ function servingsAt(blocks: readonly Block[], i: number, at: number): string | n
   return statedServings(block.text) || isBareServings(blocks, i, at) ? block.text : null;
 }
 
-/** Yield statements near the ingredients at a block, nearest first, then above them. */
+/** Blocks below the ingredients in which a line may say what a recipe makes, when none above does. */
+const BELOW = 60;
+
+/** 'Yield: 24 rolls' at the end of the recipe. */
+function yieldBelow(blocks: readonly Block[], at: number): string[] {
+  for (const { block } of spots(blocks, at, at + BELOW)) {
+    if (isStop(block) || block.aside) break;
+    if (isMade(block.text)) return [block.text];
+  }
+  return [];
+}
+
+const isMade = (text: string): boolean =>
+  text.length <= MAX_MAKES && MAKES.test(text) && !SIZE.test(text) && /\d/.test(text);
+
+/** Yield statements near the ingredients at a block, nearest first, then above them, else below. */
 export function yieldsNear(blocks: readonly Block[], at: number): YieldStatement[] {
   const { near, above } = placesFrom(at);
   // Where the ingredients stand in a side part, so does how much they make.
@@ -72,8 +87,8 @@ export function yieldsNear(blocks: readonly Block[], at: number): YieldStatement
   const texts = here.flatMap((i) => servingsAt(blocks, i, at) ?? []);
   for (const i of here.filter((place) => Math.abs(place - at) <= NEAR || place < at)) {
     const { text } = blocks[i] as Block;
-    if (text.length > MAX_MAKES || !MAKES.test(text) || SIZE.test(text)) continue;
-    if (/\d/.test(text)) texts.push(text);
+    if (isMade(text)) texts.push(text);
   }
+  if (texts.length === 0) texts.push(...yieldBelow(blocks, at));
   return [...new Set(texts)].slice(0, MOST).map((text) => ({ text, from: 'page' }));
 }

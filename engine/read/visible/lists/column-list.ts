@@ -2,7 +2,7 @@
 import { type Block, isMadeLike, spots } from '../../document/block.ts';
 import { isButton, isStop, stepsHeading } from '../heading-kinds.ts';
 import { MAX_HEADING } from '../heading-phrases.ts';
-import { isOnlyUnit, isSentence, isShortAmount } from '../line-shapes.ts';
+import { isOnlyUnit, isSentence, isShortAmount, startsWithUnit } from '../line-shapes.ts';
 import { type FoundList, GroupBuilder, MAX_LINE, MAX_LINES } from './group-builder.ts';
 import { endsList } from './list-ends.ts';
 
@@ -18,14 +18,33 @@ const APART = 5;
 
 type Columns = { amount: Block; first: number; last: number };
 
+/** Amounts below a heading that are tried as the first of the column: that of the servings is none. */
+const TRIES = 2;
+
 /** The make of blocks below a heading that hold nothing but amounts, with where they stand. */
 function amountColumn(blocks: readonly Block[], at: number, head: Block): Columns | null {
+  let from = at;
+  for (let n = 0; n < TRIES; n += 1) {
+    const column = columnFrom(blocks, at, from, head);
+    if (typeof column !== 'number') return column;
+    from = column;
+  }
+  return null;
+}
+
+/** The column whose first amount is the first after a place; that amount's place when it begins none. */
+function columnFrom(
+  blocks: readonly Block[],
+  at: number,
+  from: number,
+  head: Block,
+): Columns | number | null {
   const places: number[] = [];
   let amount: Block | null = null;
   let seen = 0;
   let lastSeen = 0;
   let inARow = 0;
-  for (const { at: i, block } of spots(blocks, at + 1)) {
+  for (const { at: i, block } of spots(blocks, from + 1)) {
     if (isStop(block) || (block.aside && !head.aside)) break;
     if (stepsHeading(block) >= 2 && i > at + TABS) break;
     if (amount !== null && (i - lastSeen > APART || !isMadeLike(block, amount))) {
@@ -45,7 +64,7 @@ function amountColumn(blocks: readonly Block[], at: number, head: Block): Column
   }
   const [first] = places;
   if (amount === null || first === undefined) return null;
-  if (places.length < FEWEST || places.length < seen * MOSTLY) return null;
+  if (places.length < FEWEST || places.length < seen * MOSTLY) return first;
   return { amount, first, last: places.at(-1) ?? first };
 }
 
@@ -146,7 +165,9 @@ export function readColumnList(blocks: readonly Block[], at: number): FoundList 
   const name = columns && nameMake(blocks, columns);
   if (!columns || !name) return null;
   const before = blocks[columns.first - 1];
-  const nameFirst = before !== undefined && isMadeLike(before, name);
+  // 'g' before a food's name: its amount stands above it.
+  const led = blocks.filter((one) => isMadeLike(one, name) && startsWithUnit(one.text)).length;
+  const nameFirst = before !== undefined && isMadeLike(before, name) && led < FEWEST;
   const reader = new ColumnReader(columns.amount, name, nameFirst);
   let end = columns.last + 1;
   for (const { at: i, block, next } of spots(blocks, at + 1)) {

@@ -2,7 +2,7 @@
 import { type Block, isMadeLike, spots } from '../../document/block.ts';
 import { statedServings } from '../../values/stated-servings.ts';
 import { ingredientsHeading, isStop, stepsHeading } from '../heading-kinds.ts';
-import { isSentence, looksLikeIngredient } from '../line-shapes.ts';
+import { isMeasured, isSentence, looksLikeIngredient } from '../line-shapes.ts';
 import { type FoundList, GroupBuilder } from './group-builder.ts';
 import { GROUP_WORDS, mayHeadGroup } from './group-titles.ts';
 import { withoutCopies } from './repeated-lines.ts';
@@ -14,6 +14,8 @@ const LIKE = 0.5;
 const MAX_MEASURED = 160;
 const MAX_BARE = 80;
 const MAX_ADDED = 100;
+/** Words of a sentence that begins with a figure and is no line. */
+const STEP_WORDS = 8;
 /** Fewest lines with amounts in a run. */
 const FEWEST = 2;
 
@@ -31,8 +33,14 @@ function mayStandInRun(block: Block): boolean {
   return !block.aside && block.text.length <= MAX_MEASURED && !isStop(block);
 }
 
+/** '2 Boil the lentils in plenty of water until they are soft.' */
+function isNumberedStep(text: string): boolean {
+  return isSentence(text) && text.split(' ').length > STEP_WORDS && !isMeasured(text);
+}
+
 function isMeasuredLine(block: Block): boolean {
-  if (block.link || block.level > 0 || !looksLikeIngredient(block.text)) return false;
+  if (block.link || block.level > 0 || /[:：]$/.test(block.text)) return false;
+  if (!looksLikeIngredient(block.text) || isNumberedStep(block.text)) return false;
   return statedServings(block.text) === null;
 }
 
