@@ -1,5 +1,6 @@
 /** The database on the user's disk. Never lower a version number; add a new one with its upgrade. */
 import Dexie, { type Table } from 'dexie';
+import type { BakeFacts } from '../../engine/plan/bakes/bake-facts.ts';
 import type { ShelfRow } from './kept/shelf-row.ts';
 import { isNewer, readOnlyWhen, unmended } from './newer-data.ts';
 import type {
@@ -7,6 +8,7 @@ import type {
   Bake,
   OwnFood,
   PantryFood,
+  Photo,
   Said,
   SavedRecipe,
   SavedVersion,
@@ -24,6 +26,9 @@ export class Store extends Dexie {
   declare pantry: Table<PantryFood, string>;
   /** Light rows of the kept recipes; made anew from them whenever one is missing. */
   declare shelf: Table<ShelfRow, string>;
+  /** What each bake measured, a light row; made anew from the bakes whenever one is missing. */
+  declare taught: Table<BakeFacts, string>;
+  declare photos: Table<Photo, string>;
 
   /** A newer build has written here: everything can be read and exported, nothing changed. */
   newer = false;
@@ -47,6 +52,7 @@ export class Store extends Dexie {
         await change.table('versions').toCollection().modify(unsaid);
       });
     this.version(3).stores({ shelf: 'id' });
+    this.version(4).stores({ taught: 'id', photos: 'id' });
     const declared = this.verno;
     this.on('ready', () => {
       this.newer = isNewer(this, declared);

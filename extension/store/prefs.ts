@@ -24,6 +24,8 @@ export const Preferences = z.object({
   /** Unit of the user's glucose meter, and the band the user likes to be in, in that unit. */
   meter: z.enum(['mg/dL', 'mmol/L']).catch('mg/dL'),
   meterBand: z.object({ low: z.number(), high: z.number() }).nullable().catch(null),
+  /** Ids of lessons from bakes that the plan is to leave alone. */
+  lessonsOff: z.array(z.string()).catch([]),
   /** The first questions were answered or skipped. */
   welcomed: z.boolean().catch(false),
 });
@@ -44,8 +46,13 @@ export async function loadPreferences(area: Area): Promise<Preferences> {
   return read.success ? read.data : DEFAULT_PREFERENCES;
 }
 
-export async function storePreferences(area: Area, preferences: Preferences): Promise<void> {
-  await area.set({ [KEY]: Preferences.parse(preferences) });
+/**
+ * Changes what is given and leaves the rest as it is on disk now, where another window may have changed it.
+ * @throws the storage layer's error; nothing is changed then.
+ */
+export async function storePreferences(area: Area, change: Partial<Preferences>): Promise<void> {
+  const now = await loadPreferences(area);
+  await area.set({ [KEY]: Preferences.parse({ ...now, ...change }) });
 }
 
 /** Goals for a recipe that is opened for the first time. */

@@ -2,6 +2,7 @@
 import * as z from 'zod';
 import { PackageLabel } from '../../engine/foods/label/package-label.ts';
 import { Adaptation, Corrections, Food, Goals, Interval, Recipe } from '../../engine/model.ts';
+import { BakedPlan } from '../../engine/plan/bakes/bake-facts.ts';
 
 /** What the user is working on: a recipe as read, what was asked of it, what was put right. */
 export const Work = z.object({ recipe: Recipe, goals: Goals, corrections: Corrections });
@@ -88,6 +89,14 @@ export const Bake = z.object({
   /** Centre when it came out, °C, and hours it cooled before it was cut. */
   innerC: z.number().nullable(),
   cooledHours: z.number().nonnegative().nullable(),
+  /** Water that went in beyond the list, g, less than none when some was left out. */
+  extraWaterG: z.number().nullable().catch(null).default(null),
+  /** What the oven was set to, what a thermometer in it said, °C, and how long it took. */
+  ovenSetC: z.number().nullable().catch(null).default(null),
+  ovenReadC: z.number().nullable().catch(null).default(null),
+  minutes: z.number().nonnegative().nullable().catch(null).default(null),
+  /** Flours and water of the plan that was baked; null for a bake told before they were kept. */
+  plan: BakedPlan.nullable().catch(null).default(null),
   /** How it was, in one word; null when not said. */
   how: z.enum(['good', 'so-so', 'no']).nullable().catch(null).default(null),
   readings: Readings.nullable().catch(null).default(null),
@@ -113,6 +122,20 @@ export type Alias = z.infer<typeof Alias>;
 /** A food the user has at home. */
 export const PantryFood = z.object({ foodId: z.string().min(1), foodName: z.string() });
 export type PantryFood = z.infer<typeof PantryFood>;
+
+/** Longest photo, as text: a picture of 1200 px at a good quality has a fifth of it. Own choice. */
+const LONGEST_PHOTO = 2_000_000;
+
+/** A photo of a kept recipe ('recipe:id') or of a bake ('bake:id'), made small, as a data address. */
+export const Photo = z.object({
+  id: Id,
+  data: z
+    .string()
+    .max(LONGEST_PHOTO)
+    .regex(/^data:image\/(jpeg|png|webp);base64,[A-Za-z0-9+/]+={0,2}$/),
+  addedAt: Moment,
+});
+export type Photo = z.infer<typeof Photo>;
 
 export const BACKUP_FORMAT = 'crumbshift-backup';
 /** 2 added bakes, names and the pantry; 1 is read as well. */

@@ -131,7 +131,7 @@ describe('the bake log', () => {
     for (const text of await proposals.allTextContents()) expect(text).toContain('Source:');
     const water = proposals.filter({ hasText: /Less water/ });
     await water.getByRole('button', { name: 'Take it up' }).click();
-    await log().getByText('Changed after your bakes').waitFor();
+    await bench.locator('.taught', { hasText: /Less water/ }).waitFor();
     expect(await rowsThere()).not.toEqual(baked);
     await keepThere();
     await goTo(bench, 'recipe');
@@ -148,7 +148,7 @@ describe('the bake log', () => {
     await openKept();
     expect(await log().locator('.bakes > li').textContent()).toContain('Sticky near the base.');
     expect(await rowsThere()).toEqual(changed);
-    await log().getByRole('button', { name: 'Withdraw' }).click();
+    await bench.locator('.taught').getByRole('button', { name: 'Withdraw' }).click();
     expect(await rowsThere()).toEqual(baked);
   });
 

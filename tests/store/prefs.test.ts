@@ -38,6 +38,14 @@ describe('preferences', () => {
     expect(goalsFrom(mine)).toMatchObject({ budgetG: 12.5, avoid: ['egg'] });
   });
 
+  it('of two windows are both kept', async () => {
+    const area = memory();
+    await storePreferences(area, { budgetG: 12.5 });
+    await storePreferences(area, { lessonsOff: ['oven'] });
+    const both = { ...DEFAULT_PREFERENCES, budgetG: 12.5, lessonsOff: ['oven'] };
+    expect(await loadPreferences(area)).toEqual(both);
+  });
+
   it('lose only the damaged part', async () => {
     const area = memory({ preferences: { budgetG: -3, energy: 'kJ', avoid: ['bread'] } });
     expect(await loadPreferences(area)).toEqual({ ...DEFAULT_PREFERENCES, energy: 'kJ' });

@@ -122,6 +122,8 @@ describe('a store of a newer build', () => {
     aliases: 'name',
     pantry: 'foodId',
     shelf: 'id',
+    taught: 'id',
+    photos: 'id',
   };
 
   it('is read, listed and exported', async () => {

@@ -109,9 +109,9 @@ function waterLessons(bakes: readonly BakeFacts[], own: ReadonlySet<string>): Le
 }
 
 /** What was left of what went in; null when it was not weighed, or cannot be. */
-function shareLeft({ rawGrams, dishGrams }: BakeFacts): number | null {
+function shareLeft({ rawGrams, dishGrams, extraWaterG }: BakeFacts): number | null {
   if (rawGrams === null || dishGrams === null) return null;
-  const share = dishGrams / rawGrams;
+  const share = dishGrams / (rawGrams + (extraWaterG ?? 0));
   return share > 0.3 && share < 4 ? share : null;
 }
 

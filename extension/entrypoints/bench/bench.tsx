@@ -3,11 +3,12 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import { openStore, type Store } from '../../store/db.ts';
 import { listOwnFoods } from '../../store/kept/kept-packages.ts';
-import { storePreferences } from '../../store/prefs.ts';
+import { type Preferences, storePreferences } from '../../store/prefs.ts';
 import type { Current } from '../../store/working/current.ts';
 import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';
 import { TraceContext, useLazyTrace } from '../../ui/figures/sources/trace-context.ts';
+import { useFacts, useLessons } from '../../ui/hooks/use-lessons.ts';
 import { useNames } from '../../ui/hooks/use-names.ts';
 import { usePantry } from '../../ui/hooks/use-pantry.ts';
 import { say, sayWith } from '../../ui/words/say.ts';
@@ -34,15 +35,22 @@ function useKitchen({ store, opening }: OpenedProps, show: (current: Current) =>
   const [imports, setImports] = useState(0);
   const names = useNames(opening.aliases, (job) => job(store));
   const pantry = usePantry(opening.pantry, store);
+  const facts = useFacts(opening.facts, store);
+  const prefer = (change: Partial<Preferences>) => {
+    const next = { ...preferences, ...change };
+    setPreferences(next);
+    // Not kept is not lost: it holds while this page is open.
+    void storePreferences(browser.storage.local, change).catch(() => {});
+  };
+  const lessons = useLessons(facts, own.foods, {
+    off: preferences.lessonsOff,
+    onOff: (lessonsOff) => prefer({ lessonsOff }),
+  });
   return {
     store,
     preferences,
-    prefer: (change) => {
-      const next = { ...preferences, ...change };
-      setPreferences(next);
-      // Not kept is not lost: it holds while this page is open.
-      void storePreferences(browser.storage.local, next).catch(() => {});
-    },
+    prefer,
+    lessons,
     own,
     setOwn,
     names,
@@ -55,6 +63,7 @@ function useKitchen({ store, opening }: OpenedProps, show: (current: Current) =>
       void listOwnFoods(store).then(setOwn, () => {});
       names.reload();
       pantry.reload();
+      facts.reload();
     },
     show,
   };

@@ -5,6 +5,7 @@ import type { OwnFoods } from '../../store/kept/kept-packages.ts';
 import type { Preferences } from '../../store/prefs.ts';
 import type { Current } from '../../store/working/current.ts';
 import type { SaveAnswer } from '../../store/working/keeper.ts';
+import type { Lessons } from '../../ui/hooks/use-lessons.ts';
 import type { Names } from '../../ui/hooks/use-names.ts';
 import type { Pantry } from '../../ui/hooks/use-pantry.ts';
 import type { WorkState } from '../../ui/hooks/use-work.ts';
@@ -19,6 +20,8 @@ export interface Kitchen {
   setOwn(own: OwnFoods): void;
   names: Names;
   pantry: Pantry;
+  /** What the bakes taught. */
+  lessons: Lessons;
   /** Goes up with each save, so that lists of kept recipes are read again. */
   saves: number;
   noteSaved(): void;

@@ -1,9 +1,11 @@
 /** What the full view starts with. */
 import { browser } from 'wxt/browser';
+import type { BakeFacts } from '../../../engine/index.ts';
 import type { Recipe } from '../../../engine/model.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
 import { listAliases } from '../../store/kept/aliases.ts';
+import { listFacts } from '../../store/kept/bake-facts-kept.ts';
 import { listOwnFoods, type OwnFoods } from '../../store/kept/kept-packages.ts';
 import { listPantry } from '../../store/kept/pantry.ts';
 import { emptyOldBin, getRecipe, sameWork } from '../../store/kept/saved.ts';
@@ -25,6 +27,8 @@ export interface Opening {
   own: OwnFoods;
   aliases: readonly Alias[];
   pantry: readonly PantryFood[];
+  /** What the bakes measured. */
+  facts: readonly BakeFacts[];
   /** The recipe to show, or null for none. */
   current: Current | null;
   /** Another recipe with changes that were not saved, or null. */
@@ -82,6 +86,7 @@ export async function openWith(store: Store, query: string, now: number): Promis
   const own = await attempt(() => listOwnFoods(store), { foods: [], damaged: 0 });
   const aliases = await attempt(() => listAliases(store), []);
   const pantry = await attempt(() => listPantry(store), []);
+  const facts = await attempt(() => listFacts(store), []);
   const id = parameters.get('id');
   let current: Current | null = null;
   let unsaved: Opening['unsaved'] = null;
@@ -95,7 +100,7 @@ export async function openWith(store: Store, query: string, now: number): Promis
     if (!current && work !== null) trouble ??= say('workIsGone');
   }
   const place = current ? 'recipe' : parameters.has('paste') ? 'paste' : START;
-  return { preferences, own, aliases, pantry, current, unsaved, trouble, place };
+  return { preferences, own, aliases, pantry, facts, current, unsaved, trouble, place };
 }
 
 /** A recipe that is worked on for the first time. */

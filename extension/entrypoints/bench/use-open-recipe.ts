@@ -5,6 +5,7 @@ import { sameWork, saveRecipe } from '../../store/kept/saved.ts';
 import type { Work } from '../../store/records.ts';
 import type { Current } from '../../store/working/current.ts';
 import type { SaveAnswer } from '../../store/working/keeper.ts';
+import { useTaught } from '../../ui/hooks/use-lessons.ts';
 import { useWork, type WorkState } from '../../ui/hooks/use-work.ts';
 import { say } from '../../ui/words/say.ts';
 import { hold } from './hold.ts';
@@ -42,9 +43,16 @@ export function useOpenRecipe(
   const history = useHistory(store, start.savedId, kitchen.imports, kitchen.noteSaved);
   const [onScale, setOnScale] = useState<Weighed | null>(null);
   const [factor, setFactor] = useState(1);
+  const taught = useTaught(kitchen.lessons, history.savedId);
+  // Several weighed bakes are better than the last one alone.
+  const bySeries = taught.lessons.some(
+    ({ of, subject }) => of === 'dish-weight' && subject === history.savedId,
+  );
+  const logged = (work: Work) => (bySeries ? null : weighedDish(history.log.bakes, work));
   const weighed = (work: Work) =>
-    onScale && sameWork(onScale.work, work) ? onScale.grams : weighedDish(history.log.bakes, work);
-  const work = useWork(start, { ownFoods: own.foods, aliases: names.map, weighed }, hold);
+    onScale && sameWork(onScale.work, work) ? onScale.grams : logged(work);
+  const known = { ownFoods: own.foods, aliases: names.map, weighed, taught };
+  const work = useWork(start, known, hold);
   const { adaptation, current } = work;
   const open = adaptation && {
     work,

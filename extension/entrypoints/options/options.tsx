@@ -24,7 +24,7 @@ export function Options() {
   const change = (part: Partial<Preferences>) => {
     const next = { ...preferences, ...part };
     setPreferences(next);
-    storePreferences(browser.storage.local, next).then(
+    storePreferences(browser.storage.local, part).then(
       () => setState('kept'),
       (error) => setState({ why: storageMessage(error) }),
     );

@@ -1,10 +1,13 @@
 /** Where to start with a recipe: what was asked of it last, in this session or when it was kept. */
 import { browser } from 'wxt/browser';
+import type { Taught } from '../../../engine/index.ts';
 import type { Food, Recipe } from '../../../engine/model.ts';
 import { openStore } from '../../store/db.ts';
 import { listAliases } from '../../store/kept/aliases.ts';
+import { listFacts } from '../../store/kept/bake-facts-kept.ts';
 import { listOwnFoods } from '../../store/kept/kept-packages.ts';
 import { findByPage } from '../../store/kept/saved.ts';
+import { lessonsOf, taughtOf } from '../../store/kept/taught-kept.ts';
 import {
   DEFAULT_PREFERENCES,
   goalsFrom,
@@ -22,6 +25,8 @@ export interface Ready {
   preferences: Preferences;
   ownFoods: readonly Food[];
   aliases: readonly Alias[];
+  /** What bakes taught. */
+  taught: Taught;
 }
 
 /** Never rejects: a store that cannot be opened must not keep the numbers from being shown. */
@@ -31,20 +36,26 @@ export async function prepare(recipe: Recipe): Promise<Ready> {
   const fresh: Current = { recipe, goals: goalsFrom(preferences), corrections: {}, savedId: null };
   const store = openStore();
   try {
-    const [{ foods: ownFoods }, aliases] = await Promise.all([
+    const [{ foods: ownFoods }, aliases, facts] = await Promise.all([
       listOwnFoods(store),
       listAliases(store),
+      // What bakes taught is a help, not a need.
+      listFacts(store).catch(() => []),
     ]);
+    const lessons = lessonsOf(facts, ownFoods);
+    const of = (savedId: string | null) =>
+      taughtOf(lessons, ownFoods, preferences.lessonsOff, savedId);
     const known = { held, preferences, ownFoods, aliases };
-    if (held) return { start: held.current, ...known };
+    if (held) return { start: held.current, ...known, taught: of(held.current.savedId) };
     const saved = await findByPage(store, recipe);
-    if (!saved) return { start: fresh, ...known };
+    if (!saved) return { start: fresh, ...known, taught: of(null) };
     const { goals, id: savedId } = saved;
     const corrections = sameRecipe(saved.recipe, recipe) ? saved.corrections : {};
-    return { start: { recipe, goals, corrections, savedId }, ...known };
+    return { start: { recipe, goals, corrections, savedId }, ...known, taught: of(savedId) };
   } catch {
     const start = held?.current ?? fresh;
-    return { start, held, preferences, ownFoods: [], aliases: [] };
+    const taught = taughtOf([], [], [], null);
+    return { start, held, preferences, ownFoods: [], aliases: [], taught };
   } finally {
     store.close();
   }

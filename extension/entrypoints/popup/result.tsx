@@ -175,13 +175,13 @@ interface Props extends Ready {
 }
 
 export function Result({ onOthers, ...ready }: Props) {
-  const { start, held, ownFoods, aliases } = ready;
+  const { start, held, ownFoods, aliases, taught } = ready;
   const [preferences, setPreferences] = useState(ready.preferences);
   const { id, notHeld, hold } = useHeld({ start, held });
   // Chosen here, so that a second try after a lost answer does not keep a second recipe.
   const newId = useMemo(() => crypto.randomUUID(), [start]);
   const names = useNames(aliases, withStore);
-  const work = useWork(start, { ownFoods, aliases: names.map }, hold);
+  const work = useWork(start, { ownFoods, aliases: names.map, taught }, hold);
   const { current, adaptation } = work;
   const trace = useLazyTrace(adaptation, ownFoods);
   // Not held yet is only not known yet: the full page begins with what was held last.

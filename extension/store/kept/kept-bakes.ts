@@ -1,6 +1,7 @@
 /** The bake log: what was baked when, what the scale said, how it came out. */
 import type { Store } from '../db.ts';
 import { Bake, type Work } from '../records.ts';
+import { factsOf } from './bake-facts-kept.ts';
 import { sameWork } from './saved.ts';
 
 /** Bakes of a recipe that can be read, latest day first, and how many rows cannot. */
@@ -27,12 +28,18 @@ export async function bakesOf(store: Store, recipeId: string): Promise<BakeLog> 
  * @throws the storage layer's error; nothing is changed then.
  */
 export async function saveBake(store: Store, bake: Bake): Promise<void> {
-  await store.transaction('rw', store.bakes, () => store.bakes.put(bake));
+  await store.transaction('rw', store.bakes, store.taught, async () => {
+    await store.bakes.put(bake);
+    await store.taught.put(factsOf(bake));
+  });
 }
 
 /** @throws the storage layer's error; nothing is changed then. */
 export async function deleteBake(store: Store, id: string): Promise<void> {
-  await store.transaction('rw', store.bakes, () => store.bakes.delete(id));
+  await store.transaction('rw', store.bakes, store.taught, async () => {
+    await store.bakes.delete(id);
+    await store.taught.delete(id);
+  });
 }
 
 /** Grams of the whole recipe, made once, on the scale the last time exactly this was baked; or null. */

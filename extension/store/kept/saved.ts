@@ -2,6 +2,7 @@
 import type { Adaptation } from '../../../engine/model.ts';
 import type { Store } from '../db.ts';
 import { type Said, SavedRecipe, SavedVersion, Work } from '../records.ts';
+import { photoOfBake, photoOfRecipe } from './photos.ts';
 import { shelve } from './shelf.ts';
 import { shelfRowOf } from './shelf-row.ts';
 
@@ -180,13 +181,16 @@ export async function restoreRecipe(store: Store, id: string): Promise<void> {
 
 /** Removes for good what has been in the bin for {@link BIN_DAYS} days. Returns how many. */
 export async function emptyOldBin(store: Store, now: number): Promise<number> {
-  const { recipes, versions, bakes, shelf } = store;
-  return store.transaction('rw', recipes, versions, bakes, shelf, async () => {
+  const { recipes, versions, bakes, shelf, taught, photos } = store;
+  return store.transaction('rw', [recipes, versions, bakes, shelf, taught, photos], async () => {
     const old = await store.recipes
       .filter((row) => row.deletedAt !== null && now - row.deletedAt > BIN_DAYS * DAY_MS)
       .primaryKeys();
     await store.versions.where('recipeId').anyOf(old).delete();
-    await store.bakes.where('recipeId').anyOf(old).delete();
+    const baked = await store.bakes.where('recipeId').anyOf(old).primaryKeys();
+    await store.bakes.bulkDelete(baked);
+    await store.taught.bulkDelete(baked);
+    await store.photos.bulkDelete([...old.map(photoOfRecipe), ...baked.map(photoOfBake)]);
     await store.recipes.bulkDelete(old);
     await store.shelf.bulkDelete(old);
     return old.length;

@@ -20,6 +20,10 @@ export interface BakeWords {
   sliceGrams: number | null;
   innerC: number | null;
   cooledHours: number | null;
+  extraWaterG: number | null;
+  ovenSetC: number | null;
+  ovenReadC: number | null;
+  minutes: number | null;
   symptoms: string[];
   readings: Readings | null;
   notes: string;
@@ -39,12 +43,25 @@ const empty = (): BakeWords => ({
   sliceGrams: null,
   innerC: null,
   cooledHours: null,
+  extraWaterG: null,
+  ovenSetC: null,
+  ovenReadC: null,
+  minutes: null,
   symptoms: [],
   readings: null,
   notes: '',
 });
 
-type Measure = 'dishGrams' | 'pieces' | 'sliceGrams' | 'innerC' | 'cooledHours';
+type Measure =
+  | 'dishGrams'
+  | 'pieces'
+  | 'sliceGrams'
+  | 'innerC'
+  | 'cooledHours'
+  | 'extraWaterG'
+  | 'ovenSetC'
+  | 'ovenReadC'
+  | 'minutes';
 
 interface MeasureField {
   name: Measure;
@@ -54,11 +71,19 @@ interface MeasureField {
   max: number;
 }
 
-/** What the scale, the knife and the thermometer say; the weighed dish has its own words. */
+/** What the scale and the knife say; the weighed dish has its own words. */
 const MEASURES: readonly MeasureField[] = [
   { name: 'dishGrams', label: 'wholeDish', unit: 'g', min: 1, max: 100_000 },
   { name: 'pieces', label: 'servingsCut', min: 1, max: 1000 },
   { name: 'sliceGrams', label: 'oneWeighed', unit: 'g', min: 1, max: 100_000 },
+];
+
+/** Water, oven, times: what a series of bakes learns from. */
+const KITCHEN: readonly MeasureField[] = [
+  { name: 'extraWaterG', label: 'waterBeyondList', unit: 'g', min: -5000, max: 5000 },
+  { name: 'ovenSetC', label: 'ovenSet', unit: '°C', min: 30, max: 350 },
+  { name: 'ovenReadC', label: 'ovenRead', unit: '°C', min: 30, max: 400 },
+  { name: 'minutes', label: 'minutesTook', unit: 'min', min: 0, max: 6000 },
   { name: 'innerC', label: 'centreWhenOut', unit: '°C', min: -30, max: 250 },
   { name: 'cooledHours', label: 'cooledBefore', unit: 'h', min: 0, max: 500 },
 ];
@@ -80,10 +105,15 @@ interface PartProps {
   onChange(part: Partial<BakeWords>): void;
 }
 
-function Measures({ words, family, round, onChange }: PartProps & { family: Family }) {
+interface MeasuresProps extends PartProps {
+  fields: readonly MeasureField[];
+  family: Family;
+}
+
+function Measures({ fields, words, family, round, onChange }: MeasuresProps) {
   return (
     <div class="bake-measures">
-      {MEASURES.map(({ name, label, ...field }) => (
+      {fields.map(({ name, label, ...field }) => (
         <NumberField
           key={`${name}.${round}`}
           {...field}
@@ -149,7 +179,7 @@ export function BakeForm({ family, factor, meter, onKeep }: Props) {
   const [words, setWords] = useState<BakeWords>(empty);
   const [failure, setFailure] = useState<string | null>(null);
   const [round, setRound] = useState(0);
-  const change = (part: Partial<BakeWords>) => setWords({ ...words, ...part });
+  const change = (part: Partial<BakeWords>) => setWords((now) => ({ ...now, ...part }));
   const keep = async () => {
     if (!/^\d{4}-\d{2}-\d{2}$/.test(words.day)) return setFailure(say('giveDay'));
     const readings = words.readings && typedReadings(words.readings);
@@ -171,12 +201,15 @@ export function BakeForm({ family, factor, meter, onKeep }: Props) {
     >
       <DayAndHow {...part} id={id} />
       {factor !== 1 && <p>{say('toldOfFactor', factorText(factor))}</p>}
-      <Measures {...part} family={family} />
+      <Measures {...part} fields={MEASURES} family={family} />
       <SymptomBoxes
         family={family}
         chosen={words.symptoms}
         onChosen={(symptoms) => change({ symptoms })}
       />
+      <Fold title={say('waterOvenTimes')} aside={say('waterOvenWhy')} name="kitchen">
+        {() => <Measures {...part} fields={KITCHEN} family={family} />}
+      </Fold>
       <Meter {...part} meter={meter} />
       <OwnWords {...part} id={id} />
       {failure && (

@@ -3,7 +3,7 @@ import type { Adaptation } from '../../../engine/model.ts';
 import type { Bake } from '../../store/records.ts';
 import { dayText, short } from '../figures/format.ts';
 import { say } from '../words/say.ts';
-import { dishText, pieceText, symptomLabels } from './bake-summary.ts';
+import { dishText, kitchenText, pieceText, symptomLabels } from './bake-summary.ts';
 import { HOW_WORDS } from './how-was-it.tsx';
 
 interface Props {
@@ -52,7 +52,7 @@ export function BakeList({ bakes, adaptation, onServings, onRemove }: Props) {
                 <span class="hidden">{say('ofFood', dayText(bake.day))}</span>
               </button>
             </p>
-            {[dishText(bake, family), pieceText(bake)].map(
+            {[dishText(bake, family), pieceText(bake), kitchenText(bake)].map(
               (text) => text && <p key={text}>{text}</p>,
             )}
             <AsCut bake={bake} servings={adaptation.after.servings} onServings={onServings} />

@@ -170,14 +170,7 @@ export function BakeLogPart(props: Props) {
       />
       <Proposals
         proposals={asked.filter(({ id }) => goals.adjustments.every((one) => one.id !== id))}
-        accepted={goals.adjustments}
         onAccept={(one) => adjust([...goals.adjustments, one], say('changeTaken'))}
-        onWithdraw={(one) =>
-          adjust(
-            goals.adjustments.filter(({ id }) => id !== one.id),
-            say('changeWithdrawn'),
-          )
-        }
       />
     </div>
   );

@@ -19,14 +19,30 @@ const withRange = (value: Interval): string =>
     ? `${amount(value.best)} g`
     : say('gramsLikely', amount(value.best), rangeText(value));
 
+/** The flours of the plan that was baked, and the water that earlier bakes had put into it. */
+function bakedPlan({ plan, taught }: Adaptation): Bake['plan'] {
+  const flours: Record<string, number> = {};
+  for (const { role, foodId, grams } of plan.items)
+    if (role === 'structure') flours[foodId] = (flours[foodId] ?? 0) + grams;
+  const all = Object.values(flours).reduce((sum, grams) => sum + grams, 0);
+  // A dish left as the page has it took up no lesson.
+  const changes = plan.swaps.length === 0 ? [] : taught.filter(({ lever }) => lever === 'water');
+  const taughtWaterG = changes.reduce((sum, { shiftPct, foodId }) => {
+    const grams = foodId === undefined ? all : (flours[foodId] ?? 0);
+    return sum + ((shiftPct ?? 0) / 100) * grams;
+  }, 0);
+  return { family: plan.family.id, flours, taughtWaterG };
+}
+
 /** A bake of the recipe as it stands, ready to be kept. */
 export function bakeOf(
   words: BakeWords,
   work: Work,
-  { after }: Adaptation,
+  adaptation: Adaptation,
   at: { recipeId: string; factor: number; now: number },
 ): Bake {
   const { recipe, goals, corrections } = work;
+  const { after } = adaptation;
   return {
     ...words,
     id: crypto.randomUUID(),
@@ -37,6 +53,7 @@ export function bakeOf(
     servings: after.servings,
     rawGrams: after.rawGrams.best > 0 ? after.rawGrams.best : null,
     netCarbsG: after.whole.netCarbsG,
+    plan: bakedPlan(adaptation),
   };
 }
 
@@ -69,6 +86,19 @@ export function dishText(
   const per100 = netCarbsG && scaled(netCarbsG, (100 * factor) / dishGrams);
   const net = per100 ? `; ${say('in100g', withRange(per100))}` : '';
   return parts.join(', ') + net;
+}
+
+/** Water beyond the list, what the oven did and how long it took, as far as it was told; else null. */
+export function kitchenText({ extraWaterG, ovenSetC, ovenReadC, minutes }: Bake): string | null {
+  const parts = [
+    ...(extraWaterG === null || extraWaterG === 0
+      ? []
+      : [say(extraWaterG > 0 ? 'bakeMoreWater' : 'bakeLessWater', short(Math.abs(extraWaterG)))]),
+    ...(ovenSetC === null ? [] : [say('bakeOvenSet', short(ovenSetC))]),
+    ...(ovenReadC === null ? [] : [say('bakeOvenRead', short(ovenReadC))]),
+    ...(minutes === null ? [] : [say('bakeMinutes', short(minutes))]),
+  ];
+  return parts.length === 0 ? null : parts.join(', ');
 }
 
 /** What went wrong, in the user's language. */

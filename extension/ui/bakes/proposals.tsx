@@ -1,20 +1,18 @@
-/** What to change after the last bake, and what was changed after earlier ones. */
+/** What to change after the last bake. */
 import type { Adjustment } from '../../../engine/model.ts';
 import { engineLang } from '../words/engine-language.ts';
 import { say } from '../words/say.ts';
 
 interface Props {
   proposals: readonly Adjustment[];
-  accepted: readonly Adjustment[];
   onAccept(adjustment: Adjustment): void;
-  onWithdraw(adjustment: Adjustment): void;
 }
 
 function Source({ source }: { source: string }) {
   return <p class="soft">{say('sourceIs', source)}</p>;
 }
 
-export function Proposals({ proposals, accepted, onAccept, onWithdraw }: Props) {
+export function Proposals({ proposals, onAccept }: Props) {
   return (
     <>
       {proposals.length > 0 && (
@@ -31,25 +29,6 @@ export function Proposals({ proposals, accepted, onAccept, onWithdraw }: Props) 
                 <Source source={one.source} />
                 <button type="button" class="button" onClick={() => onAccept(one)}>
                   {say('takeItUp')}
-                  <span class="hidden">{say('ofFood', one.text)}</span>
-                </button>
-              </li>
-            ))}
-          </ul>
-        </div>
-      )}
-      {accepted.length > 0 && (
-        <div class="proposals">
-          <h3>{say('changedAfterBakes')}</h3>
-          <ul class="swaps">
-            {accepted.map((one) => (
-              <li key={one.id}>
-                <p class="swap-amounts" lang={engineLang()}>
-                  {one.text}
-                </p>
-                <p lang={engineLang()}>{one.why}</p>
-                <button type="button" class="button" onClick={() => onWithdraw(one)}>
-                  {say('withdraw')}
                   <span class="hidden">{say('ofFood', one.text)}</span>
                 </button>
               </li>

@@ -1,5 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { adaptRecipe, type FoodTable, foodTable, type WalkOptions } from '../../../engine/index.ts';
+import {
+  adaptRecipe,
+  type FoodTable,
+  foodTable,
+  type Taught,
+  type WalkOptions,
+} from '../../../engine/index.ts';
 import type { Adaptation, Food, Goals } from '../../../engine/model.ts';
 import type { Work } from '../../store/records.ts';
 import type { Current } from '../../store/working/current.ts';
@@ -14,6 +20,8 @@ export interface Known {
   aliases: Record<string, string>;
   /** Grams of the dish on the scale when exactly this was baked, or null. */
   weighed?: (work: Work) => number | null;
+  /** What bakes taught; another object counts as changed. */
+  taught?: Taught;
 }
 
 /** `solved` is null until the first answer, and holds null when there is none. */
@@ -74,7 +82,7 @@ function useSolved(current: Current, options: WalkOptions) {
  */
 export function useWork(
   start: Current,
-  { ownFoods, aliases, weighed }: Known,
+  { ownFoods, aliases, weighed, taught }: Known,
   onChange: (current: Current) => void,
 ): WorkState {
   const [current, setCurrent] = useState(start);
@@ -82,8 +90,8 @@ export function useWork(
   const { recipe, goals, corrections } = current;
   const reworkedGrams = weighed?.(current) ?? null;
   const options = useMemo<WalkOptions>(
-    () => ({ ownFoods, aliases, corrections, reworkedGrams }),
-    [recipe, goals, corrections, ownFoods, aliases, reworkedGrams],
+    () => ({ ownFoods, aliases, corrections, reworkedGrams, ...(taught ? { taught } : {}) }),
+    [recipe, goals, corrections, ownFoods, aliases, reworkedGrams, taught],
   );
   const { solved, busy, settle } = useSolved(current, options);
   const table = useMemo(() => foodTable(ownFoods), [ownFoods]);

@@ -56,7 +56,7 @@ const facts = (changes: Partial<BakeFacts>): BakeFacts => ({
 
 /**
  * Six invented bakes, 200 g of the package in each. Water beyond the plain plan: 0, 5, 10, 15, 20, 25 g; from
- * the third on the list held some of it already. Of 1000 g are left 880, 870, 860, 850, 840, 830 g. The
+ * the third on the list held some of it already. Of 1000 g with it are left 880, 870, 860, 850, 840, 830 g. The
  * thermometer read 0, 5, 5, 10, 12, 14 °C above the dial.
  */
 const SERIES: readonly BakeFacts[] = [
@@ -75,7 +75,7 @@ const SERIES: readonly BakeFacts[] = [
       flours: { 'bread-flour': 300, [blend.id]: 200 },
       taughtWaterG: taught,
     },
-    rawGrams: 1000,
+    rawGrams: 1000 - extra,
     dishGrams: dish,
     extraWaterG: extra,
     ovenSetC: 230,

@@ -46,7 +46,11 @@ afterEach(() => screen.clear());
 describe('telling of a bake', () => {
   it('hands over what was measured, and null for what was not', async () => {
     const { type } = show(null);
+    openFolds();
     type('Whole dish after baking', '780');
+    type('Water beyond the list', '-15');
+    type('The oven was set to', '220');
+    type('A thermometer in it said', '232');
     type('Cooled before cutting', '2.5');
     type('Your own words', 'A little pale.');
     await submit();
@@ -59,6 +63,10 @@ describe('telling of a bake', () => {
         sliceGrams: null,
         innerC: null,
         cooledHours: 2.5,
+        extraWaterG: -15,
+        ovenSetC: 220,
+        ovenReadC: 232,
+        minutes: null,
         symptoms: [],
         readings: null,
         notes: 'A little pale.',

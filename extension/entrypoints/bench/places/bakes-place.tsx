@@ -1,8 +1,9 @@
 /** The bakes of the recipe on the bench: tell of one, see what it says, take up what it asks for. */
 import { withoutLearned } from '../../../store/kept/lesson.ts';
 import { BakeLogPart } from '../../../ui/bakes/bake-log.tsx';
-import { LearnedWater } from '../../../ui/bakes/learned-water-panel.tsx';
 import { MeterPart } from '../../../ui/bakes/meter-part.tsx';
+import { LearnedWater } from '../../../ui/taught/learned-water-panel.tsx';
+import { TaughtList } from '../../../ui/taught/taught-list.tsx';
 import { say } from '../../../ui/words/say.ts';
 import type { PlaceProps } from '../kitchen.ts';
 import '../../../ui/styles/bakes.css';
@@ -16,6 +17,7 @@ export function BakesPlace({ kitchen, open }: PlaceProps) {
         <a class="button" href="#kept">
           {say('placeKept')}
         </a>
+        <TaughtList lessons={kitchen.lessons} recipeId={null} accepted={[]} onWithdraw={() => {}} />
       </section>
     );
   }
@@ -35,8 +37,21 @@ export function BakesPlace({ kitchen, open }: PlaceProps) {
         log={history.log}
         factor={factor}
         meter={preferences.meter}
-        onLogged={() => history.read()}
+        onLogged={async () => {
+          await history.read();
+          kitchen.lessons.reload();
+        }}
         onGoals={work.changeGoals}
+      />
+      <TaughtList
+        lessons={kitchen.lessons}
+        recipeId={history.savedId}
+        accepted={work.current.goals.adjustments}
+        onWithdraw={({ id }) =>
+          work.changeGoals({
+            adjustments: work.current.goals.adjustments.filter((one) => one.id !== id),
+          })
+        }
       />
       <MeterPart
         bakes={history.log.bakes}

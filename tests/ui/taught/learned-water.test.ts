@@ -10,7 +10,7 @@ import {
 import { openStore, type Store } from '../../../extension/store/db.ts';
 import { listOwnFoods, saveOwnFood } from '../../../extension/store/kept/kept-packages.ts';
 import type { OwnFood } from '../../../extension/store/records.ts';
-import { LearnedWater } from '../../../extension/ui/bakes/learned-water-panel.tsx';
+import { LearnedWater } from '../../../extension/ui/taught/learned-water-panel.tsx';
 import { blendUs } from '../../foods/label/labels.ts';
 import { adaptedText } from '../adapted.ts';
 import { type Drawn, drawn } from '../screen.ts';
