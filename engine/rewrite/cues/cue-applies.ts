@@ -1,6 +1,7 @@
 /** Whether a cue is called for. */
 import type { Swap } from '../../model.ts';
 import type { Mention } from '../naming/mention.ts';
+import { isMade } from '../naming/method-names.ts';
 import { bakeMinutes } from '../oven/oven-heat.ts';
 import { type Cue, isFor } from './cue.ts';
 import {
@@ -44,10 +45,19 @@ const isMadeBy = (cue: Cue, swap: Swap): boolean =>
   swap.to.some(({ foodId }) => fits(cue.added, foodId)) &&
   (swap.method ?? '') === '';
 
+/** Keys of ingredients that have become a thing made first. */
+const madeOf = ({ mentions }: CueContext): Set<string> =>
+  new Set(
+    mentions
+      .filter(({ newName }) => newName !== null && isMade(newName))
+      .flatMap(({ ingredient, items }) => [ingredient.key, ...items.map(({ key }) => key)]),
+  );
+
 /** Whether a cue is called for: by the plan, by the dish, and by what the method does not say already. */
 export function applies(cue: Cue, context: CueContext): boolean {
   if (!isFor(cue.families, context.plan.family.id)) return false;
-  const added = addedItems(context).map(({ foodId }) => foodId);
+  const made = cue.notMade === true ? madeOf(context) : new Set<string>();
+  const added = addedItems(context).flatMap(({ key, foodId }) => (made.has(key) ? [] : [foodId]));
   const all = context.plan.items.filter(({ grams }) => grams > 0).map(({ foodId }) => foodId);
   if (cue.added !== undefined && !listsOneOf(added, cue.added)) return false;
   if (cue.notAdded !== undefined && listsOneOf(added, cue.notAdded)) return false;

@@ -54,6 +54,8 @@ export interface Cue {
   too?: boolean;
   /** Makes the thing that a swap without handling of its own brings in. */
   makes?: boolean;
+  /** Not for foods that go into a thing made first, such as a crust. */
+  notMade?: boolean;
   /** Tells the handling of the foods it is for, in place of what their swaps say. */
   handles?: boolean;
   /** Lowers the oven in the method; its text is for methods that state no temperature. */

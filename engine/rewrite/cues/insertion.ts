@@ -1,7 +1,7 @@
 /** Steps and sentences that are put into a method, and their places. */
 import type { RewrittenStep } from '../../model.ts';
-import { sentencesOf } from '../steps/sentences.ts';
 import { namePattern } from '../wording/name-patterns.ts';
+import { sentencesOf } from '../wording/sentences.ts';
 import type { Cue } from './cue.ts';
 import { isAbout } from './cue-applies.ts';
 import type { CueContext } from './cue-context.ts';

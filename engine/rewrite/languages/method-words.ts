@@ -39,6 +39,8 @@ const MethodWords = z.strictObject({
   /** Handling of what a swap brings: `{list}`, `{old}` and `{method}`; the reason with `{old}`. */
   swaps: z.strictObject({ instead: z.string(), partly: z.string(), why: z.string() }),
   additionWhy: z.string(),
+  /** How much longer a bake takes in a cooler oven: `{minutes}`. */
+  longerBake: z.string(),
   /** More pieces shaped, or more portions served, than the page makes: `{now}` and `{was}`. */
   recut: z.strictObject({ pieces: z.string(), portions: z.string(), why: z.string() }),
   /** What stands on ingredient lines; eggs as one and many. */

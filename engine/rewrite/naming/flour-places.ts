@@ -3,9 +3,9 @@
 import { hasTag } from '../../foods/tags.ts';
 import type { Plan, PlannedItem } from '../../model.ts';
 import { isAddition } from '../parts/part-of.ts';
-import { sentencesOf } from '../steps/sentences.ts';
 import { namePattern } from '../wording/name-patterns.ts';
 import { isOtherUse } from '../wording/other-uses.ts';
+import { sentencesOf } from '../wording/sentences.ts';
 import type { Mention } from './mention.ts';
 import { itemName, listOf } from './method-names.ts';
 import { SAUCE } from './owners.ts';

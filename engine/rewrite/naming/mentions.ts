@@ -14,7 +14,7 @@ const CALLED: Record<string, string[]> = {
   'rice-white-dry': ['rice', 'reis', 'riz'],
   'breadcrumbs-dry': ['breadcrumbs', 'crumbs', 'bread crumbs'],
   panko: ['panko', 'breadcrumbs', 'crumbs'],
-  'corn-kernels': ['corn', 'sweetcorn'],
+  'corn-kernels': ['sweet corn', 'sweetcorn', 'corn'],
   'chocolate-semisweet': ['chocolate chips', 'chocolate'],
   'chocolate-dark-70': ['chocolate'],
   'powdered-sugar': [

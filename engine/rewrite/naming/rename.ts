@@ -47,6 +47,7 @@ const MIXTURE = /^[\s-]+(?:mixture|mix|blend)\b/i;
 function mixtureName(mention: Mention, name: string): string {
   if (mention.newName === 'flours') return name;
   if (mention.newName === null) return name;
+  if (isSugar(name) && mention.items.every(({ foodId }) => isSweetener(foodId))) return 'sweetener';
   return mention.newName === 'sweeteners' || / and |, /.test(mention.newName)
     ? isSugar(name)
       ? 'sweetener'
@@ -87,7 +88,7 @@ function withoutKind(
 
 /** The amount in front of a name, with the unit's short form. */
 function amountOf({ quantity, unit }: { quantity?: string; unit?: string }): Place['amount'] {
-  const value = quantity === undefined ? null : numberValue(quantity);
+  const value = quantity === undefined ? null : numberValue(quantity.replace('-', ' '));
   return value === null ? null : { quantity: value, unit: unitOf(unit) };
 }
 
@@ -148,7 +149,9 @@ export function renameIn(
     if (full === whole) return whole;
     // A part in brackets is no list to be joined with its neighbours.
     const marked = full.endsWith(')') ? full : asList(full);
-    return capitalised(marked, whole);
+    return /(?:^|[.!?:\n(–—]\s*|^\d+[.)]\s*)$/.test(text.slice(0, at))
+      ? capitalised(marked, whole)
+      : marked;
   });
   return { text: tidied(joined(withArticles(renamed, '\u2060'))), named: [...named] };
 }

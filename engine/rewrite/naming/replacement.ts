@@ -96,7 +96,11 @@ export function replacement(
   }
   const lead = found.whole.slice(0, found.whole.length - found.name.length);
   if (found.quantity === undefined) return `${lead}${calledNow(mention, found, context, mentions)}`;
-  const share = shareNamed(mention, numberValue(found.quantity) ?? Number.NaN, unitOf(found.unit));
+  const share = shareNamed(
+    mention,
+    numberValue(found.quantity.replace('-', ' ')) ?? Number.NaN,
+    unitOf(found.unit),
+  );
   const called = mention.newName ?? found.name;
   if (share === null || mention.items.length === 0) return `${lead}${called}`;
   used.use(mention, share);
@@ -119,7 +123,11 @@ export function keptText(mention: Mention, found: Found, { used }: RenameContext
       ? shareOf(found.share)
       : found.quantity === undefined
         ? null
-        : shareNamed(mention, numberValue(found.quantity) ?? Number.NaN, unitOf(found.unit));
+        : shareNamed(
+            mention,
+            numberValue(found.quantity.replace('-', ' ')) ?? Number.NaN,
+            unitOf(found.unit),
+          );
   if (share !== null) used.use(mention, share);
   return found.whole;
 }

@@ -25,7 +25,11 @@ const lowerGas = (mark: string): string => {
   return value === 1 ? '½' : String(value - LESS.gas);
 };
 
-function loweredSentence(sentence: string): string {
+/** 'a 180°', '180 graden': Celsius where a language knows no other. */
+const BARE_METRIC =
+  /(\d{3})((?:\s*[°º˚]|\s+(?:grad(?:en|er|i|os)?|graus|degrés|celsius)\b)(?!\s*(?:[CF]\b|celsius|fahrenheit)))/giu;
+
+function loweredSentence(sentence: string, metric: boolean): string {
   if (NOT_OVEN.test(sentence)) return sentence;
   return sentence
     .replace(DEGREES, (...found) => {
@@ -34,24 +38,39 @@ function loweredSentence(sentence: string): string {
       const end = high === undefined ? '' : `${to}${less(high, celsius)}`;
       return `${less(low ?? '', celsius)}${end}${gap}${scale}`;
     })
-    .replace(BARE, (whole, number: string, rest: string) =>
-      Number(number) >= 300 && Number(number) <= 550 ? `${less(number, false)}${rest}` : whole,
+    .replace(metric ? BARE_METRIC : BARE, (whole, number: string, rest: string) =>
+      metric
+        ? `${less(number, true)}${rest}`
+        : Number(number) >= 300 && Number(number) <= 550
+          ? `${less(number, false)}${rest}`
+          : whole,
     )
     .replace(GAS, (_, word: string, mark: string) => `${word}${lowerGas(mark)}`);
 }
 
 /** The text with every oven temperature 10 °C, 25 °F or one gas mark lower; the same text when it has none. */
-export const withLowerOven = (text: string): string =>
+export const withLowerOven = (text: string, metric = false): string =>
   text
     .split(/(?<=[.!;]\s)/)
-    .map(loweredSentence)
+    .map((sentence) => loweredSentence(sentence, metric))
     .join('');
 
-const MINUTES =
-  /\b(?:bake|roast|cook)\b[^.;]*?(\d{1,3})(?:\s*(?:-|–|to)\s*\d{1,3})?\s*(?:min\b|mins\b|minutes)/i;
+const MINUTES = (verb: string): RegExp =>
+  new RegExp(
+    `\\b(?:${verb})\\b[^.;]*?(\\d{1,3})(?:\\s*(?:-|–|to)\\s*\\d{1,3})?\\s*(?:min\\b|mins\\b|minutes)`,
+    'i',
+  );
+const BAKED = MINUTES('bake');
+const COOKED = MINUTES('roast|cook');
 
-/** Minutes of the first bake that a text states, or null; the lower end of a range. */
+/** Minutes of the first bake that a text states, or of the first roast; null when it states none. The lower end of a range. */
 export function bakeMinutes(text: string): number | null {
-  const found = MINUTES.exec(text);
+  const found = BAKED.exec(text) ?? COOKED.exec(text);
   return found === null ? null : Number(found[1]);
+}
+
+/** Minutes that a bake takes longer in an oven 10-15 °C cooler, as a range: 5-10 % (common practice, no source). */
+export function longerBy(minutes: number): string {
+  const low = Math.max(1, Math.round(minutes * 0.05));
+  return `${low}-${Math.max(low + 1, Math.round(minutes * 0.1))}`;
 }

@@ -1,6 +1,6 @@
 /** The course of one part of the dish through the method: which steps are its own, and when its dough is mixed. */
 import type { Mention } from '../naming/mention.ts';
-import { sentencesOf } from '../steps/sentences.ts';
+import { sentencesOf } from '../wording/sentences.ts';
 
 export interface Course {
   /** Index of its first step, 0 when it has none of its own. */

@@ -17,6 +17,12 @@ const POT_WATER =
 
 const sentencesOf = (text: string): string[] => text.split(/(?<=[.!;])\s+/);
 
+/** Whether a sentence cooks an ingredient: 'simmer until the rice is tender' cooks what else is in the pot. */
+const isCooked = (sentence: string, mention: Mention): boolean => {
+  const looked = new RegExp(`\\buntil (?:the )?${namePattern(mention).source}`, 'iu');
+  return namePattern(mention).test(sentence.replace(looked, ''));
+};
+
 const isUnboiled = (mention: Mention): boolean =>
   mention.changed && mention.items.length > 0 && boiledOf(mention)?.length === 0;
 
@@ -55,8 +61,8 @@ export function withoutBoiling(text: string, mentions: readonly Mention[]): Unbo
   for (const sentence of sentencesOf(text)) {
     const own = unboiled.find(
       (mention) =>
-        namePattern(mention).test(sentence) &&
         COOKS.test(sentence) &&
+        isCooked(sentence, mention) &&
         !namesOther(sentence.replace(SERVES, ''), mention, mentions),
     );
     const finishing: boolean = after && FINISHES.test(sentence);

@@ -1,7 +1,7 @@
 /** Puts steps and sentences into a method where they belong. */
 import type { RewrittenStep } from '../../model.ts';
 import type { Insertion } from '../cues/insertion.ts';
-import { withSentence } from './sentences.ts';
+import { withSentence } from '../wording/sentences.ts';
 
 /** Each text once, where it stands first. */
 function saidOnce(insertions: readonly Insertion[]): Insertion[] {
@@ -26,6 +26,17 @@ function withSentences(step: RewrittenStep, sentences: readonly Insertion[]): Re
   return now;
 }
 
+/** A step of which nothing is left to do. */
+const EMPTIED = /^Skip this step:/;
+
+/** A step of the page that tells another handling now. */
+const takingOver = (own: RewrittenStep, instead: RewrittenStep): RewrittenStep => ({
+  ...own,
+  after: instead.after,
+  change: 'changed',
+  why: joinedWhy(instead.why, own.why),
+});
+
 /** The steps with what is put in before each, or within; a heading stays with its first own step. */
 export function withInsertions(
   steps: readonly RewrittenStep[],
@@ -42,6 +53,11 @@ export function withInsertions(
       result.push({ ...step, section });
     }
     if (own === undefined) continue;
+    const instead = EMPTIED.test(own.after) ? result.at(-1) : undefined;
+    if (instead?.before === null && here.some(({ step }) => step.after === instead.after)) {
+      result[result.length - 1] = takingOver(own, instead);
+      continue;
+    }
     result.push(
       withSentences(
         own,

@@ -3,7 +3,7 @@ import type { MethodNote, Recipe, RewrittenStep } from '../../model.ts';
 import { type Amendment, amendments } from '../cues/amendments.ts';
 import type { MethodContext } from '../cues/cue-context.ts';
 import { insertions } from '../cues/cues.ts';
-import { coolerOven, restsFirst } from '../cues/fitting-cues.ts';
+import { restsFirst } from '../cues/fitting-cues.ts';
 import type { Insertion } from '../cues/insertion.ts';
 import { warningsFor } from '../cues/warnings.ts';
 import { isForeign, keyed } from '../languages/method-words.ts';
@@ -11,13 +11,15 @@ import { withLowerOven } from '../oven/oven-heat.ts';
 import { usesGas, withAllScales } from '../oven/temperature-scales.ts';
 import type { Course } from '../parts/course.ts';
 import { type PartMethod, partMethods } from '../parts/part-contexts.ts';
-import { type StepParts, stepParts } from '../parts/step-parts.ts';
+import { stepParts } from '../parts/step-parts.ts';
 import { adjustedSteps } from './accepted-changes.ts';
 import { additionSteps } from './additions.ts';
+import { withOvens } from './cooler-ovens.ts';
 import { withInsertions } from './insert-steps.ts';
 import { methodLedger } from './method-ledger.ts';
 import { type RenamedStep, renamedSteps } from './renamed-steps.ts';
 import { afterRest } from './rested-flour.ts';
+import { withReason } from './step-reasons.ts';
 import { swapSteps } from './swap-steps.ts';
 import { UsedSoFar } from './used-so-far.ts';
 
@@ -29,29 +31,6 @@ function stepsNaming(renamed: readonly RenamedStep[]): Course['named'] {
       steps.set(key, [...(steps.get(key) ?? []), at]);
   });
   return steps;
-}
-
-const withReason = (step: RewrittenStep, after: string, why: string): RewrittenStep => ({
-  ...step,
-  after,
-  change: 'changed',
-  why: step.why === null || step.why.includes(why) ? (step.why ?? why) : `${step.why} ${why}`,
-});
-
-/** The steps with a lower oven where a part that browns fast is baked. */
-function withOvens(
-  steps: readonly RewrittenStep[],
-  parts: readonly StepParts[],
-  methods: readonly PartMethod[],
-): RewrittenStep[] {
-  const whys = methods.map(coolerOven);
-  const any = whys.find((why) => why !== null) ?? null;
-  return steps.map((step, at) => {
-    const part = parts[at]?.whole ?? null;
-    const own = part === null || parts[at]?.headed !== true ? any : (whys[part] ?? null);
-    const cooler = own === null ? step.after : withLowerOven(step.after);
-    return own === null || cooler === step.after ? step : withReason(step, cooler, own);
-  });
 }
 
 /** A step with the phrases put right that the new ingredients contradict. */
@@ -111,6 +90,7 @@ export function rewriteSteps(
     renamed.map(({ step }) => step),
     parts,
     methods,
+    words,
   );
   const resting = methods.find(({ context }) => restsFirst(context));
   const own = (resting === undefined ? ovens : afterRest(ovens, resting.context)).map(
@@ -122,7 +102,7 @@ export function rewriteSteps(
       return { ...put, after: scaled(put.after) };
     },
   );
-  const statesOven = original.some((text) => withLowerOven(text) !== text);
+  const statesOven = original.some((text) => withLowerOven(text, words !== null) !== text);
   const all = [
     ...(own.length === 0
       ? []

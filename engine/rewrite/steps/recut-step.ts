@@ -1,7 +1,7 @@
 /** Says that more pieces or portions are made than the page makes, in the step that shapes, cuts or serves. */
 import type { MethodNote, RewrittenStep } from '../../model.ts';
 import { isForeign, keyed, type MethodWords, methodWords } from '../languages/method-words.ts';
-import { withSentence } from './sentences.ts';
+import { withSentence } from '../wording/sentences.ts';
 
 /** Servings of the page, and of the way the recipe is reworked. */
 export interface Servings {

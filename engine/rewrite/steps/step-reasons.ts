@@ -1,4 +1,5 @@
 /** Why a step reads otherwise than before. */
+import type { RewrittenStep } from '../../model.ts';
 import { joinedWith, localFoodName, type MethodWords } from '../languages/method-words.ts';
 import type { Mention } from '../naming/mention.ts';
 import { capital, listOf, shortName } from '../naming/method-names.ts';
@@ -63,3 +64,11 @@ export function whyChanged(named: readonly Mention[], words: MethodWords | null)
     .filter((text) => text !== '')
     .map(sentence);
 }
+
+/** The step with other words, and why. */
+export const withReason = (step: RewrittenStep, after: string, why: string): RewrittenStep => ({
+  ...step,
+  after,
+  change: 'changed',
+  why: step.why === null || step.why.includes(why) ? (step.why ?? why) : `${step.why} ${why}`,
+});

@@ -13,7 +13,7 @@ import {
 import type { Mention } from '../naming/mention.ts';
 import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
 import { literal, namePattern } from '../wording/name-patterns.ts';
-import { sentencesOf } from './sentences.ts';
+import { sentencesOf } from '../wording/sentences.ts';
 import { BY_PACKET, heldFor, isTold, takesLong, withObject } from './spoken-handling.ts';
 
 const own = (swap: Swap, ingredients: readonly Ingredient[]): Ingredient | undefined =>
@@ -80,7 +80,7 @@ function englishText({ swap, method: whole, holds, mention }: Handling): string 
   const lower = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
   if (name && isMade(name)) {
     const made = `Make the ${name} of ${list}`;
-    return method === '' ? `${made}.` : `${made}: ${lower}`;
+    return method === '' ? `Mix the ${name} of ${list}.` : `${made}: ${lower}`;
   }
   if (method === '') return null;
   const alone = namesFood(method, swap) || isTold(method) || /^[a-z]+ (?:the|a) /i.test(method);
@@ -129,18 +129,31 @@ const boilsAsPasta = ({ to }: Swap): boolean =>
   to.length > 0 &&
   to.every(({ food }) => /noodle|pasta|spaghetti|couscous|rice$/i.test(shortName(food)));
 
-/** Index of the first step that takes the swapped ingredient; the part's first when none does. */
-const placeOf = ({ key }: Swap, { course }: CueContext): number =>
-  (key === null ? undefined : course.named.get(key)?.[0]) ?? course.firstStep;
+const HEATED = /^(?:simmer|boil|roast|fry|brown|cook|melt|warm|heat|toast)\b/i;
+const HEATS =
+  /\b(?:cook|simmer|boil|fry|roast|bake|heat|oven|pan|pot|saucepan|skillet|saut[eé]|melt|warm|toast|grill)\b/i;
 
-/** Index of the sentence of a step that takes what came in; the first when none names it. */
+/** Index of the first step that takes the swapped ingredient, of several the first that heats where the handling does; the part's first when none takes it. */
+function placeOf(
+  { key, method = '' }: Swap,
+  { course }: CueContext,
+  texts: readonly string[],
+): number {
+  const named = (key === null ? undefined : course.named.get(key)) ?? [];
+  const heated = HEATED.test(method) ? named.find((at) => HEATS.test(texts[at] ?? '')) : undefined;
+  return heated ?? named[0] ?? course.firstStep;
+}
+
+/** Index of the sentence of a step that takes what came in, else of one that names what it stands for; the first when none does. */
 function sentenceOf(text: string, { mention, swap }: Handling): number {
-  const names = [...(mention?.names ?? []), ...swap.to.map(({ food }) => shortName(food))];
-  const said = new RegExp(names.map(literal).join('|'), 'i');
-  return Math.max(
-    0,
-    sentencesOf(text).findIndex((sentence) => names.length > 0 && said.test(sentence)),
-  );
+  const sentences = sentencesOf(text);
+  const saying = (names: readonly string[]): number => {
+    if (names.length === 0) return -1;
+    const said = new RegExp(names.map(literal).join('|'), 'i');
+    return sentences.findIndex((sentence) => said.test(sentence));
+  };
+  const fresh = saying(swap.to.map(({ food }) => shortName(food)));
+  return Math.max(0, fresh >= 0 ? fresh : saying(mention?.names ?? []));
 }
 
 /** A step as it is told: within the one that takes the food, or before it where it takes long. */
@@ -148,7 +161,8 @@ function insertionOf(handling: Handling, text: string, at: number, step: Rewritt
   const { swap, method, mention } = handling;
   const made = mention?.newName !== undefined && isMade(mention.newName ?? '');
   const own = { at, rank: RANKS.use, behind: null, step };
-  if (made || step.lang !== undefined || takesLong(method) || text === '') return own;
+  if (made || step.lang !== undefined || takesLong(method) || /^(?:Skip this step|$)/.test(text))
+    return own;
   const sentence = sentenceOf(text, handling);
   const last = sentencesOf(text).length - 1;
   const behind = isTold(swap.method ?? '') ? last : sentence - 1;
@@ -164,7 +178,7 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
   for (const swap of context.plan.swaps) {
     const same = `${swap.id}.${swap.method}`;
     if (steps.has(same) || isPrepared(swap, context)) continue;
-    const at = placeOf(swap, context);
+    const at = placeOf(swap, context, texts);
     const text = texts[at] ?? '';
     const whole = handlingOf(swap, context);
     const sentence = sentencesOf(text)[sentenceOf(text, whole)] ?? '';

@@ -23,7 +23,9 @@ export function agreeing(newName: string, found: string, before: string): string
   const isMany = one !== newName;
   const wasMany = singular(found) !== found;
   if (isMany && !wasMany && ONE_BEFORE.test(before)) return one;
-  return !isMany && wasMany ? plural(newName) : newName;
+  return !isMany && (wasMany || !ONE_BEFORE.test(before)) && !/^(?:a|one)\b/.test(found)
+    ? plural(newName)
+    : newName;
 }
 
 /** 'a' and 'an' by the word behind a mark. */

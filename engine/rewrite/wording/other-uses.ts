@@ -3,7 +3,7 @@ import type { Mention } from '../naming/mention.ts';
 
 /** 'no dry flour is left': what is looked at, not an amount. */
 const SEEN_BEFORE =
-  /(?:lightly|generously|heavily|well|\bdry|\braw|\bno (?:visible |remaining |more |loose )?|excess|streaks? of|traces? of|pockets? of|patches of|specks? of) $/i;
+  /(?:lightly|generously|heavily|well|\bdry|\braw|\bno (?:visible |remaining |more |loose )?|excess|cinnamon|streaks? of|traces? of|pockets? of|patches of|specks? of) $/i;
 
 /** Food words that are verbs as well. */
 const VERBS =
@@ -58,7 +58,7 @@ export function isNamedAlready({ newName, changed }: Mention, text: string, end:
 
 /** Talk of what is usual, or of what else one may take. */
 const REMARK =
-  /\b(?:traditionally|typically|substitut\w+|swap(?:ped)?|instead of|in place of)\b|\byou (?:can|could|may) (?:also )?use\b/i;
+  /\b(?:traditionally|typically|substitut\w+|swap(?:ped)?|instead of|in place of)\b|\byou (?:can|could|may) (?:also )?use\b|^\W*if (?:you (?:want|use|prefer|like|would|don)|you[’']re|using)\b/i;
 
 /** Whether a sentence only talks of an ingredient: 'pasta is traditionally used, but rice works as well'. */
 export const isRemark = ({ changed }: Mention, sentence: string): boolean =>

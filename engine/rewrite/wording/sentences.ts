@@ -33,7 +33,8 @@ export function withSentence(text: string, behind: number, sentence: string): st
   const at = Math.min(behind, own.length - 1);
   const first = own.slice(0, at + 1).map((one) => one.trim());
   const last = first.at(-1);
-  if (last !== undefined && !/[.!?:;)"”]$/.test(last)) first[first.length - 1] = `${last}.`;
+  if (last !== undefined && !/(?:[.!?:;]|[.!?][)"”])$/.test(last))
+    first[first.length - 1] = `${last}.`;
   const [next, ...rest] = own.slice(at + 1).map((one) => one.trim());
   const put = next === undefined ? sentence.trim() : before(sentence.trim(), next);
   return [...first, put, ...rest].join(' ');

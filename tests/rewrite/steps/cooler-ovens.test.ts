@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
+import { bakeMinutes, longerBy, withLowerOven } from '../../../engine/rewrite/oven/oven-heat.ts';
+import { foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
+
+const cake = (steps: string[], language = 'en'): string[] => {
+  const recipe = { ...makeRecipe('Cake', ['200 g sugar', '200 g flour'], steps), language };
+  const read = understand(recipe);
+  const plan = makePlan('cake', read, [
+    { key: '0', kept: 0, to: [['allulose', 200, 'sweetness']] },
+  ]);
+  return rewriteRecipe(recipe, read, plan, { foods, region: 'us' }).steps.map(({ after }) => after);
+};
+
+describe('a cooler oven', () => {
+  it('says how much longer it takes, once, behind the time', () => {
+    const [, bake] = cake([
+      'Heat the oven to 350 F. Mix sugar and flour.',
+      'Bake for 40 minutes. Serve.',
+    ]);
+    expect(bake).toMatch(
+      /^Bake for 40 minutes\. .*In the cooler oven it takes 2-4 minutes longer\. .*Serve/,
+    );
+  });
+
+  it('leaves the heat of what is roasted beside it', () => {
+    const [roast] = cake([
+      'Roast the pears at 425 F for 20 minutes.',
+      'Mix sugar and flour and bake at 350 F for 40 minutes.',
+    ]);
+    expect(roast).toMatch(/^Roast the pears at 425 F \(/);
+  });
+
+  it('reads a bare degree as Celsius where the language knows no other', () => {
+    expect(withLowerOven('forno già caldo a 190° per 15 minuti', true)).toMatch(/180°/);
+    expect(withLowerOven('oven op 175 graden', true)).toMatch(/165 graden/);
+    expect(withLowerOven('oven at 190°')).toBe('oven at 190°');
+  });
+
+  it('goes by the bake before any roast', () => {
+    expect(bakeMinutes('Cook for 30 minutes. Bake for 80 minutes.')).toBe(80);
+    expect([longerBy(9), longerBy(40), longerBy(75)]).toEqual(['1-2', '2-4', '4-8']);
+  });
+});

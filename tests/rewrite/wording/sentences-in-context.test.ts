@@ -1,0 +1,66 @@
+import { describe, expect, it } from 'vitest';
+import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
+import { withSentence } from '../../../engine/rewrite/wording/sentences.ts';
+import { foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
+
+const written = (
+  lines: string[],
+  steps: string[],
+  to: [string, number][],
+  { kept = 0, family = 'other' as const, method = '' } = {},
+): string[] => {
+  const recipe = makeRecipe('Dish', lines, steps);
+  const read = understand(recipe);
+  const plan = makePlan(family, read, [{ key: '0', kept, to }]);
+  const swaps = plan.swaps.map((swap) => (method === '' ? swap : { ...swap, method }));
+  return rewriteRecipe(recipe, read, { ...plan, swaps }, { foods, region: 'us' }).steps.map(
+    ({ after }) => after,
+  );
+};
+
+describe('what is put into the page’s words', () => {
+  it('stands behind the words that head a step', () => {
+    expect(withSentence('For the glaze: Stir all.', -1, 'Sift it.')).toBe(
+      'For the glaze: Sift it. Stir all.',
+    );
+  });
+
+  it('ends a sentence that ends in a bracket', () => {
+    expect(withSentence('Bake (until firm)', 0, 'Cool.')).toBe('Bake (until firm). Cool.');
+  });
+
+  it('reads a mixed number with a hyphen as one', () => {
+    const [said] = written(
+      ['3 cups milk', '1 tsp salt'],
+      ['Heat 1-1/2 cups milk with the salt.'],
+      [['almond-milk-unsweetened', 720]],
+    );
+    expect(said).not.toMatch(/1-\d/);
+    expect(said).toMatch(/^Heat 36\d g/);
+  });
+
+  it('keeps the simmering of the meat where only the rice needs none', () => {
+    const [, simmer] = written(
+      ['200 g white rice', '500 g chicken breast'],
+      ['Add the rice and chicken.', 'Cover and simmer for 20 minutes or until rice is tender.'],
+      [['cauliflower-rice', 400]],
+    );
+    expect(simmer).toMatch(/simmer/);
+  });
+
+  it('capitalises at the start of a sentence only', () => {
+    const [said] = written(
+      ['1 Baguette'],
+      ['Slice the Baguette. Baguette in hand, fill it.'],
+      [['low-carb-bun', 100]],
+    );
+    expect(said).toMatch(/^Slice the high-fibre bun/);
+  });
+
+  it('leaves a way of the page’s that is not taken', () => {
+    const text = 'If you want to use potatoes from the day before, skip this.';
+    expect(written(['500 g potatoes'], ['Boil the potatoes.', text], [['turnip', 500]])[1]).toBe(
+      text,
+    );
+  });
+});
