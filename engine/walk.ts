@@ -196,7 +196,7 @@ function tallyLines(
       notes.push({ code: 'SERVINGS_ESTIMATED', text: proposal.text, key: null });
     else notes.push(...pieceServingNotes(recipe, servings, rawGrams));
   }
-  const before = tally(ingredients, {
+  const tallyOptions = {
     foods,
     servings,
     rule: goals.rule,
@@ -204,11 +204,12 @@ function tallyLines(
     title: recipe.title,
     minutes: recipe.minutes.cook,
     cookedGrams: options.cookedGrams ?? null,
-  });
+  };
+  const before = tally(ingredients, tallyOptions);
   const servingsSet = goals.servings !== null;
   const questions = [
     ...implausible(before, ingredients, foods, servingsSet),
-    ...contradicted(recipe, before, ingredients, foods, servingsSet),
+    ...contradicted(recipe, before, ingredients, tallyOptions, servingsSet),
   ].slice(0, MOST_QUESTIONS);
   return { ingredients, family, servings, tally: before, questions, notes };
 }

@@ -67,6 +67,33 @@ function changed(
   return lines.map((line) => (these.has(line) ? withAmounts(line, change) : line));
 }
 
+/** Two amounts are the same one within this share. Own choice. */
+const SAME_SHARE = 0.03;
+
+/** Lines whose two amounts differ, without the one that was taken. */
+function otherAmounts(lines: readonly Line[], ingredients: readonly Ingredient[]): Line[] | null {
+  const taken = new Map(
+    ingredients.flatMap(({ line, weight }) =>
+      weight?.disagreement ? [[line, weight.disagreement.stated] as const] : [],
+    ),
+  );
+  const wasTaken = ({ unit, quantity }: Amount, grams: number): boolean =>
+    Math.abs((gramsOf(unit) ?? 0) * quantity - grams) < grams * SAME_SHARE;
+  let found = false;
+  const read = lines.map((line) => {
+    const grams = taken.get(line);
+    if (grams === undefined) return line;
+    const items = line.items.map((item) => {
+      const amounts = item.amounts.filter((amount) => !wasTaken(amount, grams));
+      if (amounts.length === 0 || amounts.length === item.amounts.length) return item;
+      found = true;
+      return { ...item, amounts };
+    });
+    return { ...line, items };
+  });
+  return found ? read : null;
+}
+
 export interface OtherReading {
   lines: Line[];
   note: Note;
@@ -77,8 +104,8 @@ const note = (code: string, text: string): Note => ({ code, text, key: null });
 /**
  * What the lines may mean instead, to be tried when the figures cannot be believed as they stand:
  * counts as grams (from 40 on where so many pieces would weigh more than a kilogram, from 15 on
- * where the page gives no unit of mass or volume), odd decimals as ounces, fractions whose stroke
- * was lost. Empty when nothing of the kind is on the page.
+ * where the page gives no unit of mass or volume), odd decimals as ounces, the other of two amounts that
+ * differ, fractions whose stroke was lost. Empty when nothing of the kind is on the page.
  */
 export function otherReadings(
   lines: readonly Line[],
@@ -99,6 +126,10 @@ export function otherReadings(
   return [
     [grams, note('COUNTS_AS_GRAMS', 'Large numbers without a unit were taken as grams.')] as const,
     [ounces, note('COUNTS_AS_OUNCES', 'A number without a unit was taken as ounces.')] as const,
+    [
+      otherAmounts(lines, ingredients),
+      note('OTHER_AMOUNT', 'Of two amounts on a line that differ, the other one was taken.'),
+    ] as const,
     [fractions, note('LOST_STROKE', "Numbers such as '14 cup' were read as ¼ cup.")] as const,
   ].flatMap(([read, why]) => (read === null ? [] : [{ lines: read, note: why }]));
 }

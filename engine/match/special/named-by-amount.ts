@@ -87,7 +87,7 @@ const isCupOfChips = ({ name, preparation, amounts: [first] }: Item): boolean =>
   !/crush|crumbl|broken/i.test(preparation ?? '');
 
 const CHICKEN =
-  /^(?:(?:boneless|skinless|skin-?on|bone-?in|fresh|raw|free-range|and|cooked|shredded|leftover),?\s+)*chickens?(?: meat)?$/i;
+  /^(?:(?:boneless|skinless|skin[- ]?on|bone[- ]?in|fresh|raw|free-range|and|cooked|shredded|leftover),?\s+)*chickens?(?: meat)?$/i;
 
 const isChicken = ({ name }: Item): boolean => CHICKEN.test(name.trim());
 
@@ -101,9 +101,11 @@ const isChickenMeat = (item: Item, text: string): boolean =>
   isChicken(item) &&
   /\b(?:boneless|skinless|breasts?|cubes?|diced|strips|bite-?sized?)\b/i.test(text);
 
-/** Four chickens and more are pieces of it. */
-const isChickenPieces = (item: Item): boolean =>
-  isChicken(item) && item.amounts[0]?.unit === null && (item.amounts[0]?.quantity ?? 0) >= 4;
+/** Four chickens and more are pieces of it; '6 bone in, skin on chicken' says so around a comma. */
+const isChickenPieces = (item: Item, text: string): boolean =>
+  (isChicken(item) || CHICKEN.test(text.replace(/^\d+\s+/, '').trim())) &&
+  item.amounts[0]?.unit === null &&
+  (item.amounts[0]?.quantity ?? 0) >= 4;
 
 const isRackOfLamb = ({ name, amounts: [first] }: Item): boolean =>
   /^lamb$/i.test(name.trim()) && first?.unit === 'rack';

@@ -13,6 +13,14 @@ function match(text: string): Match | null {
   return item ? matchItem(item, line, { foods }) : null;
 }
 
+test.each([
+  ['6 bone in, skin on chicken', 'chicken-thigh-skin'],
+  ['8 bone-in chicken', 'chicken-thigh-skin'],
+  ['1 chicken', 'chicken-whole'],
+])('%s -> %s', (text, id) => {
+  expect(match(text)?.foodId).toBe(id);
+});
+
 describe('pepper: spice or vegetable', () => {
   test.each([
     ['2 peppers, sliced', 'bell-pepper-red'],

@@ -48,4 +48,47 @@ describe("the page's own figures against ours", () => {
     expect(asked({ ...stated(0.5), servingSize: '100 g' })).toEqual([]);
     expect(asked(stated(0.5), 10)).toEqual([]);
   });
+
+  const withLine = (line: string, figures: Record<string, string> | null): Recipe => {
+    const plain = recipe(figures);
+    return {
+      ...plain,
+      groups: [{ title: null, lines: ['1000 g all-purpose flour', '500 g sugar', line] }],
+    };
+  };
+  const askedWith = (line: string, figures: Record<string, string>) =>
+    tallyRecipe(withLine(line, figures), DEFAULT_GOALS);
+
+  it('asks for a line that is not counted where the page has 40 % more', () => {
+    for (const line of ['tortilla wraps', '2 cups zzyzx']) {
+      expect(askedWith(line, stated(1.5)).questions).toMatchObject([
+        { code: 'PAGE_MISSES_LINE', key: '2', text: expect.stringContaining(line) },
+      ]);
+      expect(askedWith(line, stated(1.3)).questions).toEqual([]);
+      expect(askedWith(line, stated(0.7)).questions).toEqual([]);
+    }
+    expect(askedWith('tortilla wraps', stated(1.5)).questions[0]?.text).toContain('How much of it');
+    expect(askedWith('2 cups zzyzx', stated(1.5)).questions[0]?.text).toContain('choose a food');
+    expect(askedWith('fresh parsley', stated(1.5)).questions).toEqual([]);
+    expect(askedWith('tortilla wraps, optional', stated(1.5)).questions).toEqual([]);
+  });
+
+  it('takes the other of two amounts that differ where only that fits the page', () => {
+    const line = '8 oz (1000 g) butter';
+    const own = askedWith(line, {});
+    const butter = (grams: number): Record<string, string> => {
+      const kcal = ((ours.energyKcal?.best ?? 0) * 10 + grams * 7.17) / 10;
+      return { calories: `${kcal} kcal`, fatContent: `${(grams * 0.81) / 10} g` };
+    };
+    const taken = own.ingredients[2]?.weight;
+    expect(taken?.disagreement).not.toBeNull();
+    const [chosen = 0, other = 0] = [taken?.disagreement?.stated, taken?.disagreement?.other];
+    expect(askedWith(line, butter(chosen)).notes.map(({ code }) => code)).not.toContain(
+      'OTHER_AMOUNT',
+    );
+    const second = askedWith(line, butter(other));
+    expect(second.questions).toEqual([]);
+    expect(second.notes.map(({ code }) => code)).toContain('OTHER_AMOUNT');
+    expect(second.ingredients[2]?.weight?.grams.best).toBeCloseTo(other, -1);
+  });
 });
