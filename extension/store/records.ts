@@ -18,6 +18,8 @@ const Said = z.object({
   name: z.string().max(200).default(''),
   /** The user has baked it and it came out well. */
   worked: z.boolean().default(false),
+  /** What the user wrote to it. */
+  note: z.string().max(5000).catch('').default(''),
 });
 export type Said = z.infer<typeof Said>;
 
@@ -29,8 +31,6 @@ export const SavedRecipe = Work.extend({
   ...Said.shape,
   /** The user's own words to find it by. */
   tags: z.array(z.string().max(40)).max(30).catch([]).default([]),
-  /** What the user wrote to it. */
-  note: z.string().max(5000).catch('').default(''),
   id: Id,
   savedAt: Moment,
   updatedAt: Moment,

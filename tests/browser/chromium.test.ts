@@ -158,11 +158,11 @@ describe('the main path in Chromium', () => {
     await bench.locator('.lines [data-change=kept]', { hasText: 'bread flour' }).waitFor();
     await keepHere(bench);
     const tries = await fold(bench, 'tries');
-    await tries.getByRole('button', { name: 'Take it up again' }).click();
+    await tries.getByRole('button', { name: 'Use this version' }).click();
     await expect.poll(() => rowsOf(bench)).toEqual(first);
     await keepHere(bench);
     await expect
-      .poll(() => tries.getByRole('button', { name: 'Take it up again' }).count())
+      .poll(() => tries.getByRole('button', { name: 'Use this version' }).count())
       .toBe(2);
   });
 

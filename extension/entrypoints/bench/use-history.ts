@@ -30,7 +30,11 @@ async function readKept(store: Store, id: string): Promise<Kept> {
     versionsOf(store, id),
     bakesOf(store, id),
   ]);
-  return { now: recipe && { name: recipe.name, worked: recipe.worked }, versions, log };
+  return {
+    now: recipe && { name: recipe.name, worked: recipe.worked, note: recipe.note },
+    versions,
+    log,
+  };
 }
 
 /** Versions and bakes of the saved recipe on the screen. */

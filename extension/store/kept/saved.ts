@@ -51,6 +51,7 @@ export function versionOf(saved: SavedRecipe): SavedVersion {
     savedAt: saved.updatedAt,
     name: saved.name ?? '',
     worked: saved.worked ?? false,
+    note: saved.note ?? '',
     adaptation: saved.adaptation,
   };
 }
@@ -151,7 +152,7 @@ export async function versionsOf(store: Store, recipeId: string): Promise<SavedV
 export async function sayOfRecipe(
   store: Store,
   id: string,
-  said: Partial<Said & Pick<SavedRecipe, 'tags' | 'note'>>,
+  said: Partial<Said & Pick<SavedRecipe, 'tags'>>,
 ): Promise<void> {
   await updateRecipe(store, id, said);
 }

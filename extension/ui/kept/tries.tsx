@@ -4,13 +4,42 @@ import type { Adaptation } from '../../../engine/model.ts';
 import type { Said, SavedVersion } from '../../store/records.ts';
 import { amount, momentText, short } from '../figures/format.ts';
 import { say } from '../words/say.ts';
-import { compareStates } from './compare-versions.ts';
+import { changeTexts } from './compare-versions.ts';
 
 interface SayProps {
   said: Said;
   /** Told to those who hear it, to tell the fields of one state from another's. */
   of: string;
   onSay(said: Partial<Said>): void;
+}
+
+/** What the cook wrote to one state; a line to press until there is something. */
+function Note({ said, of, onSay }: SayProps) {
+  const id = useId();
+  const [open, setOpen] = useState(said.note !== '');
+  if (!open) {
+    return (
+      <button type="button" class="button bare" onClick={() => setOpen(true)}>
+        {say('addNote')}
+        <span class="hidden">: {of}</span>
+      </button>
+    );
+  }
+  return (
+    <div class="field wide">
+      <label for={id}>
+        {say('note')}
+        <span class="hidden">: {of}</span>
+      </label>
+      <textarea
+        id={id}
+        rows={2}
+        maxLength={5000}
+        value={said.note}
+        onChange={({ currentTarget }) => onSay({ note: currentTarget.value.trim() })}
+      />
+    </div>
+  );
 }
 
 /** A name and 'this one worked' for one state. */
@@ -54,15 +83,13 @@ function figuresOf({ adaptation, goals }: SavedVersion): string {
   return say('tryFigures', carbs, short(goals.budgetG), short(adaptation.after.servings));
 }
 
+/** From the earlier state to the one on the screen. */
 function Differences({ here, there }: { here: Adaptation; there: Adaptation }) {
+  const texts = changeTexts(there, here);
   return (
-    <ul class="notes differences">
-      {compareStates(here, there).map((row) => (
-        <li key={`${row.label}.${row.here}.${row.there}`}>
-          {say('tryDiffers', row.label, row.there, row.here)}
-        </li>
-      ))}
-    </ul>
+    <p class="differences">
+      {texts.length === 0 ? say('sinceThenSame') : say('sinceThen', texts.join('; '))}
+    </p>
   );
 }
 
@@ -82,6 +109,7 @@ function EarlierTry({ version, adaptation, onSay, onTake }: TryProps) {
         <b>{when}</b> <span class="soft">{figuresOf(version)}</span>
       </p>
       <NameAndWorked said={version} of={when} onSay={onSay} />
+      <Note said={version} of={when} onSay={onSay} />
       <div class="acts">
         {version.adaptation && (
           <button type="button" class="button" aria-expanded={open} onClick={() => setOpen(!open)}>
@@ -115,6 +143,7 @@ export function Tries({ now, versions, adaptation, onSayNow, onSay, onTake }: Pr
       <div class="try-now">
         <p>{say('keptLast')}</p>
         <NameAndWorked said={now} of={say('keptLast')} onSay={onSayNow} />
+        <Note said={now} of={say('keptLast')} onSay={onSayNow} />
       </div>
       <ul class="tries">
         {versions.map((version) => (
