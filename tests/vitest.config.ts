@@ -18,6 +18,8 @@ const THOROUGH = [
   'tests/read/visible/languages.test.ts',
   'tests/rewrite/lines/round-trip.test.ts',
   'tests/rewrite/lines/scaled-lines.test.ts',
+  'tests/store/backup/locked-file.test.ts',
+  'tests/store/backup/round-trip.test.ts',
 ];
 
 const BROWSER = ['tests/browser/**/*.test.ts'];

@@ -138,8 +138,8 @@ export const Photo = z.object({
 export type Photo = z.infer<typeof Photo>;
 
 export const BACKUP_FORMAT = 'crumbshift-backup';
-/** 2 added bakes, names and the pantry; 1 is read as well. */
-export const BACKUP_VERSION = 2;
+/** 2 added bakes, names and the pantry, 3 photos; older ones are read as well. */
+export const BACKUP_VERSION = 3;
 
 const Entries = z.array(z.unknown()).default([]);
 
@@ -154,5 +154,6 @@ export const BackupFile = z.object({
   bakes: Entries,
   aliases: Entries,
   pantry: Entries,
+  photos: Entries,
 });
 export type BackupFile = z.infer<typeof BackupFile>;

@@ -17,9 +17,9 @@ import {
   toText,
   weighRecipe,
 } from '../../engine/index.ts';
+import { exportBackup, importBackup } from '../../extension/store/backup/transfer.ts';
 import { openStore } from '../../extension/store/db.ts';
 import { saveRecipe } from '../../extension/store/kept/saved.ts';
-import { exportBackup, importBackup } from '../../extension/store/kept/transfer.ts';
 import { PASTED } from '../plan/pasted.ts';
 import { sampleRecipe, sampleWork } from '../store/sample.ts';
 import { damagedText } from './mutations.ts';

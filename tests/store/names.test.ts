@@ -1,6 +1,11 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { weighRecipe } from '../../engine/index.ts';
+import {
+  exportBackup,
+  importBackup,
+  importMessage,
+} from '../../extension/store/backup/transfer.ts';
 import { openStore, type Store } from '../../extension/store/db.ts';
 import {
   aliasMap,
@@ -9,7 +14,6 @@ import {
   saveAlias,
 } from '../../extension/store/kept/aliases.ts';
 import { addToPantry, listPantry, takeFromPantry } from '../../extension/store/kept/pantry.ts';
-import { exportBackup, importBackup, importMessage } from '../../extension/store/kept/transfer.ts';
 import type { Alias } from '../../extension/store/records.ts';
 import { sampleRecipe } from './sample.ts';
 

@@ -4,6 +4,7 @@ import Dexie, { type Table } from 'dexie';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { foodFromLabel } from '../../engine/index.ts';
 import { DEFAULT_GOALS } from '../../engine/model.ts';
+import { exportBackup, importBackup } from '../../extension/store/backup/transfer.ts';
 import { openStore, type Store } from '../../extension/store/db.ts';
 import { isStorageFull, storageMessage } from '../../extension/store/failure.ts';
 import { saveAlias } from '../../extension/store/kept/aliases.ts';
@@ -12,7 +13,6 @@ import { saveOwnFood } from '../../extension/store/kept/kept-packages.ts';
 import { addToPantry } from '../../extension/store/kept/pantry.ts';
 import { listRecipes, saveRecipe, sayOfRecipe } from '../../extension/store/kept/saved.ts';
 import { listShelf } from '../../extension/store/kept/shelf.ts';
-import { exportBackup, importBackup } from '../../extension/store/kept/transfer.ts';
 import { blendEu } from '../foods/label/labels.ts';
 import { sampleBake, sampleRecipe, sampleWork } from './sample.ts';
 

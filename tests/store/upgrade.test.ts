@@ -2,6 +2,7 @@
 import 'fake-indexeddb/auto';
 import Dexie from 'dexie';
 import { afterEach, describe, expect, it } from 'vitest';
+import { exportBackup, importBackup } from '../../extension/store/backup/transfer.ts';
 import { openStore, type Store } from '../../extension/store/db.ts';
 import {
   getRecipe,
@@ -9,7 +10,6 @@ import {
   saveRecipe,
   versionsOf,
 } from '../../extension/store/kept/saved.ts';
-import { exportBackup, importBackup } from '../../extension/store/kept/transfer.ts';
 import { sampleWork } from './sample.ts';
 
 const NAME = 'upgrade';

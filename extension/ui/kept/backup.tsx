@@ -1,11 +1,20 @@
-import { useId, useState } from 'preact/hooks';
+/** All that is kept out to one file, plain or locked, and back in after a look at what it brings. */
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { type Preview, previewBackup } from '../../store/backup/import-preview.ts';
+import { isLocked, lockText, unlockText } from '../../store/backup/locked-file.ts';
+import { exportBackup, importBackup, importMessage } from '../../store/backup/transfer.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
-import { exportBackup, importBackup, importMessage } from '../../store/kept/transfer.ts';
 import { downloadText } from '../controls/download.ts';
+import { Fold } from '../controls/fold.tsx';
 import { say } from '../words/say.ts';
+import { ImportPreview } from './import-preview-part.tsx';
+import { LockForm, UnlockForm } from './locked-parts.tsx';
 
 type State = { done: string } | { failed: string } | null;
+
+/** What is being looked at: a locked file, or what one would bring. */
+type Coming = { locked: string } | { text: string; preview: Preview } | null;
 
 /** Largest file that is read, in bytes. */
 const LARGEST_FILE = 200_000_000;
@@ -15,39 +24,108 @@ interface Props {
   onImported(): void;
 }
 
-/** All saved recipes out to one file and back in. */
-export function Transfer({ store, onImported }: Props) {
-  const id = useId();
+async function backupFile(store: Store, passphrase: string | null): Promise<void> {
+  const now = Date.now();
+  const day = new Date(now).toISOString().slice(0, 10);
+  const text = await exportBackup(store, now);
+  const file = passphrase === null ? text : await lockText(text, passphrase);
+  const name = passphrase === null ? `crumbshift-${day}.json` : `crumbshift-${day}-locked.json`;
+  downloadText(file, name, 'application/json');
+}
+
+function useTransfer({ store, onImported }: Props) {
   const [state, setState] = useState<State>(null);
-  const exportAll = async () => {
-    try {
-      const now = Date.now();
-      const day = new Date(now).toISOString().slice(0, 10);
-      downloadText(await exportBackup(store, now), `crumbshift-${day}.json`, 'application/json');
-      setState({ done: say('fileHanded') });
-    } catch (error) {
-      setState({ failed: storageMessage(error) });
-    }
+  const [coming, setComing] = useState<Coming>(null);
+  const [busy, setBusy] = useState(false);
+  const attempt = async (job: () => Promise<State>) => {
+    setBusy(true);
+    setState(await job().catch((error: unknown) => ({ failed: storageMessage(error) })));
+    setBusy(false);
   };
-  const importFile = async (file: File) => {
-    if (file.size > LARGEST_FILE) {
-      setState({ failed: say('fileTooLarge') });
-      return;
-    }
-    try {
-      const result = await importBackup(store, await file.text());
-      setState(result.ok ? { done: importMessage(result.count) } : { failed: result.why });
-      if (result.ok) onImported();
-    } catch (error) {
-      setState({ failed: storageMessage(error) });
-    }
+  const look = async (text: string): Promise<State> => {
+    const answer = await previewBackup(store, text);
+    setComing(answer.ok ? { text, preview: answer.preview } : null);
+    return answer.ok ? null : { failed: answer.why };
   };
+  return {
+    state,
+    coming,
+    busy,
+    leave: () => setComing(null),
+    save: (passphrase: string | null) =>
+      attempt(async () => {
+        await backupFile(store, passphrase);
+        return { done: say('fileHanded') };
+      }),
+    choose: (file: File) =>
+      attempt(async () => {
+        if (file.size > LARGEST_FILE) return { failed: say('fileTooLarge') };
+        const text = await file.text();
+        if (!isLocked(text)) return look(text);
+        setComing({ locked: text });
+        return null;
+      }),
+    unlock: (locked: string, passphrase: string) =>
+      attempt(async () => {
+        const opened = await unlockText(locked, passphrase);
+        if (opened.ok) return look(opened.text);
+        return {
+          failed: say(opened.why === 'damaged' ? 'lockedDamaged' : 'passphraseWrong'),
+        };
+      }),
+    bringIn: (text: string) =>
+      attempt(async () => {
+        const result = await importBackup(store, text);
+        setComing(null);
+        if (!result.ok) return { failed: result.why };
+        onImported();
+        return { done: importMessage(result.count) };
+      }),
+  };
+}
+
+type Transferring = ReturnType<typeof useTransfer>;
+
+/** What comes in stands where the file was chosen, and has the focus. */
+function ComingIn({ transfer }: { transfer: Transferring }) {
+  const { coming, busy } = transfer;
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    place.current?.querySelector<HTMLElement>('h3, input')?.focus();
+  }, [coming]);
+  return (
+    <div ref={place}>
+      {coming && 'locked' in coming && (
+        <UnlockForm
+          busy={busy}
+          onUnlock={(passphrase) => void transfer.unlock(coming.locked, passphrase)}
+          onLeave={transfer.leave}
+        />
+      )}
+      {coming && 'preview' in coming && (
+        <ImportPreview
+          preview={coming.preview}
+          onBringIn={() => void transfer.bringIn(coming.text)}
+          onLeave={transfer.leave}
+        />
+      )}
+    </div>
+  );
+}
+
+export function Transfer(props: Props) {
+  const id = useId();
+  const transfer = useTransfer(props);
+  const { state, busy } = transfer;
   return (
     <div class="transfer">
       <p>{say('keptHereOnly')}</p>
-      <button type="button" class="button" onClick={exportAll}>
+      <button type="button" class="button" disabled={busy} onClick={() => void transfer.save(null)}>
         {say('allInFile')}
       </button>
+      <Fold title={say('withPassphrase')} name="locked">
+        {() => <LockForm busy={busy} onLock={(passphrase) => void transfer.save(passphrase)} />}
+      </Fold>
       <div class="field">
         <label for={`${id}-file`}>{say('readFileIn')}</label>
         <input
@@ -57,10 +135,11 @@ export function Transfer({ store, onImported }: Props) {
           onChange={({ currentTarget }) => {
             const file = currentTarget.files?.[0];
             currentTarget.value = '';
-            if (file) void importFile(file);
+            if (file) void transfer.choose(file);
           }}
         />
       </div>
+      <ComingIn transfer={transfer} />
       <p role="status">{state && 'done' in state && state.done}</p>
       {state && 'failed' in state && (
         <p role="alert" class="failure">

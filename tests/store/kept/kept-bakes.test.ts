@@ -1,6 +1,11 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { DEFAULT_GOALS } from '../../../engine/model.ts';
+import {
+  exportBackup,
+  importBackup,
+  importMessage,
+} from '../../../extension/store/backup/transfer.ts';
 import { openStore, type Store } from '../../../extension/store/db.ts';
 import {
   bakesOf,
@@ -14,11 +19,6 @@ import {
   emptyOldBin,
   saveRecipe,
 } from '../../../extension/store/kept/saved.ts';
-import {
-  exportBackup,
-  importBackup,
-  importMessage,
-} from '../../../extension/store/kept/transfer.ts';
 import type { Bake } from '../../../extension/store/records.ts';
 import { sampleBake, sampleWork } from '../sample.ts';
 

@@ -2,6 +2,11 @@ import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { foodFromLabel } from '../../../engine/foods/label/label.ts';
 import type { PackageLabel } from '../../../engine/foods/label/package-label.ts';
+import {
+  exportBackup,
+  importBackup,
+  importMessage,
+} from '../../../extension/store/backup/transfer.ts';
 import { openStore, type Store } from '../../../extension/store/db.ts';
 import {
   deleteOwnFood,
@@ -9,11 +14,6 @@ import {
   saveOwnFood,
 } from '../../../extension/store/kept/kept-packages.ts';
 import { saveRecipe } from '../../../extension/store/kept/saved.ts';
-import {
-  exportBackup,
-  importBackup,
-  importMessage,
-} from '../../../extension/store/kept/transfer.ts';
 import type { OwnFood } from '../../../extension/store/records.ts';
 import { blendEu, blendUs } from '../../foods/label/labels.ts';
 import { sampleWork } from '../sample.ts';

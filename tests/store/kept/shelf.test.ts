@@ -1,5 +1,6 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { exportBackup, importBackup } from '../../../extension/store/backup/transfer.ts';
 import { openStore, type Store } from '../../../extension/store/db.ts';
 import {
   deleteRecipe,
@@ -10,7 +11,6 @@ import {
   sayOfRecipe,
 } from '../../../extension/store/kept/saved.ts';
 import { listShelf } from '../../../extension/store/kept/shelf.ts';
-import { exportBackup, importBackup } from '../../../extension/store/kept/transfer.ts';
 import { sampleRecipe, sampleWork } from '../sample.ts';
 
 let store: Store;

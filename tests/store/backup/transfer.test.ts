@@ -1,6 +1,11 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { DEFAULT_GOALS } from '../../../engine/model.ts';
+import {
+  exportBackup,
+  importBackup,
+  importMessage,
+} from '../../../extension/store/backup/transfer.ts';
 import { openStore, type Store } from '../../../extension/store/db.ts';
 import {
   deleteRecipe,
@@ -9,11 +14,6 @@ import {
   saveRecipe,
   versionsOf,
 } from '../../../extension/store/kept/saved.ts';
-import {
-  exportBackup,
-  importBackup,
-  importMessage,
-} from '../../../extension/store/kept/transfer.ts';
 import { sampleRecipe, sampleWork } from '../sample.ts';
 
 const budget = (budgetG: number) => sampleWork({ goals: { ...DEFAULT_GOALS, budgetG } });

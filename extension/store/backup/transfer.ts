@@ -1,24 +1,16 @@
 /** One JSON file out, one JSON file in. An import adds and never takes away. */
 import type { Table } from 'dexie';
-import { foodTable } from '../../../engine/index.ts';
+import { type MessageKey, sayCount } from '../../ui/words/say.ts';
 import type { Store } from '../db.ts';
-import {
-  Alias,
-  BACKUP_FORMAT,
-  BACKUP_VERSION,
-  BackupFile,
-  Bake,
-  OwnFood,
-  PantryFood,
-  SavedRecipe,
-  SavedVersion,
-} from '../records.ts';
-import { keepVersion, sameWork, versionOf } from './saved.ts';
-import { shelve } from './shelf.ts';
+import { photoOfBake, photoOfRecipe } from '../kept/photos.ts';
+import { keepVersion, sameWork, versionOf } from '../kept/saved.ts';
+import { shelve } from '../kept/shelf.ts';
+import { BACKUP_FORMAT, BACKUP_VERSION, type BackupFile, SavedRecipe } from '../records.ts';
+import { type Entries, readBackup, refusedCount } from './backup-file.ts';
 
 /** Everything saved, the bin excepted, as the text of one JSON file. Rows go out as they are stored. */
 export async function exportBackup(store: Store, now: number): Promise<string> {
-  const [rows, versions, foods, bakes, aliases, pantry] = await store.transaction(
+  const [rows, versions, foods, bakes, aliases, pantry, photos] = await store.transaction(
     'r',
     store.tables,
     () =>
@@ -29,11 +21,17 @@ export async function exportBackup(store: Store, now: number): Promise<string> {
         store.bakes.toArray(),
         store.aliases.toArray(),
         store.pantry.toArray(),
+        store.photos.toArray(),
       ]),
   );
   // A damaged row may lack the mark of the bin; it goes out all the same.
   const recipes = rows.filter(({ deletedAt }) => typeof deletedAt !== 'number');
   const ids = new Set(recipes.map((row) => row.id));
+  const told = bakes.filter(({ recipeId }) => ids.has(recipeId));
+  const owners = new Set([
+    ...[...ids].map(photoOfRecipe),
+    ...told.map(({ id }) => photoOfBake(id)),
+  ]);
   const file: BackupFile = {
     format: BACKUP_FORMAT,
     version: BACKUP_VERSION,
@@ -41,9 +39,10 @@ export async function exportBackup(store: Store, now: number): Promise<string> {
     recipes,
     versions: versions.filter(({ recipeId }) => ids.has(recipeId)),
     foods,
-    bakes: bakes.filter(({ recipeId }) => ids.has(recipeId)),
+    bakes: told,
     aliases,
     pantry,
+    photos: photos.filter(({ id }) => owners.has(id)),
   };
   return `${JSON.stringify(file, null, 1)}\n`;
 }
@@ -58,42 +57,12 @@ export interface ImportCount {
   bakes: number;
   aliases: number;
   pantry: number;
+  photos: number;
   /** Entries that could not be read. */
   damaged: number;
 }
 
 export type ImportResult = { ok: true; count: ImportCount } | { ok: false; why: string };
-
-const fail = (why: string): ImportResult => ({ ok: false, why: `${why} Nothing was changed.` });
-
-function readFile(text: string): BackupFile | string {
-  let json: unknown;
-  try {
-    json = JSON.parse(text);
-  } catch {
-    return 'This file is not complete JSON: it may be cut off or not a backup at all.';
-  }
-  const format = (json as { format?: unknown } | null)?.format;
-  if (format !== BACKUP_FORMAT) return 'This is JSON, but not a file that Crumbshift exported.';
-  const file = BackupFile.safeParse(json);
-  if (!file.success) return 'This backup is damaged: its list of recipes is missing.';
-  if (file.data.version > BACKUP_VERSION) {
-    return 'This backup was made by a newer Crumbshift. Update first, then import it again.';
-  }
-  return file.data;
-}
-
-function valid<T>(
-  entries: readonly unknown[],
-  schema: { safeParse(value: unknown): { success: true; data: T } | { success: false } },
-): { good: T[]; bad: number } {
-  const good: T[] = [];
-  for (const entry of entries) {
-    const read = schema.safeParse(entry);
-    if (read.success) good.push(read.data);
-  }
-  return { good, bad: entries.length - good.length };
-}
 
 /**
  * The later state stays on top, the other becomes a version; a recipe in the bin comes back, and
@@ -140,56 +109,6 @@ async function addMissing<T>(
   return added;
 }
 
-interface Entries {
-  recipes: SavedRecipe[];
-  versions: SavedVersion[];
-  foods: OwnFood[];
-  bakes: Bake[];
-  aliases: Alias[];
-  pantry: PantryFood[];
-}
-
-/** Entries that name a food which is neither built in nor a package of the file's or of the user's own go bad. */
-function ofKnownFoods<Named extends { foodId: string }>(
-  { good, bad }: { good: Named[]; bad: number },
-  isKnown: (foodId: string) => boolean,
-): { good: Named[]; bad: number } {
-  const known = good.filter(({ foodId }) => isKnown(foodId));
-  return { good: known, bad: bad + good.length - known.length };
-}
-
-/** What of a file can be read, and how many entries cannot; `here` are ids of the user's packages. */
-function entriesOf(
-  file: BackupFile,
-  here: ReadonlySet<string>,
-): { entries: Entries; good: number; bad: number } {
-  const foods = valid(file.foods, OwnFood);
-  const brought = new Set(foods.good.map(({ id }) => id));
-  const isKnown = (id: string): boolean =>
-    here.has(id) || brought.has(id) || foodTable().byId(id) !== null;
-  const parts = {
-    recipes: valid(file.recipes, SavedRecipe),
-    versions: valid(file.versions, SavedVersion),
-    foods,
-    bakes: valid(file.bakes, Bake),
-    aliases: ofKnownFoods(valid(file.aliases, Alias), isKnown),
-    pantry: ofKnownFoods(valid(file.pantry, PantryFood), isKnown),
-  };
-  const all = Object.values(parts);
-  return {
-    entries: {
-      recipes: parts.recipes.good,
-      versions: parts.versions.good,
-      foods: parts.foods.good,
-      bakes: parts.bakes.good,
-      aliases: parts.aliases.good,
-      pantry: parts.pantry.good,
-    },
-    good: all.reduce((sum, part) => sum + part.good.length, 0),
-    bad: all.reduce((sum, part) => sum + part.bad, 0),
-  };
-}
-
 async function addAll(store: Store, entries: Entries, count: ImportCount): Promise<void> {
   await addRecipes(store, entries.recipes, count);
   for (const version of entries.versions) {
@@ -199,6 +118,7 @@ async function addAll(store: Store, entries: Entries, count: ImportCount): Promi
   count.bakes = await addMissing(store.bakes, entries.bakes, ({ id }) => id);
   count.aliases = await addMissing(store.aliases, entries.aliases, ({ name }) => name);
   count.pantry = await addMissing(store.pantry, entries.pantry, ({ foodId }) => foodId);
+  count.photos = await addMissing(store.photos, entries.photos, ({ id }) => id);
 }
 
 /**
@@ -208,11 +128,8 @@ async function addAll(store: Store, entries: Entries, count: ImportCount): Promi
  * @throws the storage layer's error; nothing is changed then.
  */
 export async function importBackup(store: Store, text: string): Promise<ImportResult> {
-  const file = readFile(text);
-  if (typeof file === 'string') return fail(file);
-  const here = new Set(await store.foods.toCollection().primaryKeys());
-  const { entries, good, bad } = entriesOf(file, here);
-  if (bad > 0 && good === 0) return fail('Every entry of this backup is damaged.');
+  const answer = readBackup(text, new Set(await store.foods.toCollection().primaryKeys()));
+  if (!answer.ok) return answer;
   const count: ImportCount = {
     added: 0,
     merged: 0,
@@ -222,35 +139,32 @@ export async function importBackup(store: Store, text: string): Promise<ImportRe
     bakes: 0,
     aliases: 0,
     pantry: 0,
-    damaged: bad,
+    photos: 0,
+    damaged: refusedCount(answer.read),
   };
   // An async callback: only for one of those does Dexie hold the transaction open over each await.
   await store.transaction('rw', store.tables, async () => {
-    await addAll(store, entries, count);
+    await addAll(store, answer.read.entries, count);
   });
   return { ok: true, count };
 }
 
-const several = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+const MORE = [
+  ['foods', 'importFoods'],
+  ['bakes', 'importBakes'],
+  ['aliases', 'importNames'],
+  ['pantry', 'importPantry'],
+  ['photos', 'importPhotos'],
+] as const satisfies readonly (readonly [keyof ImportCount, MessageKey])[];
 
 /** The outcome of an import as one or two sentences. */
 export function importMessage(count: ImportCount): string {
-  const parts = [`${several(count.added, 'recipe', 'recipes')} added`];
-  if (count.merged > 0) {
-    parts.push(`${several(count.merged, 'recipe', 'recipes')} merged with both states kept`);
-  }
-  if (count.same > 0)
-    parts.push(`${several(count.same, 'recipe was', 'recipes were')} here already`);
-  const more: [number, string, string][] = [
-    [count.foods, 'package', 'packages'],
-    [count.bakes, 'bake', 'bakes'],
-    [count.aliases, 'name of a food', 'names of foods'],
-    [count.pantry, 'food at home', 'foods at home'],
+  const parts = [
+    sayCount('importRecipes', count.added),
+    ...(count.merged > 0 ? [sayCount('importMerged', count.merged)] : []),
+    ...(count.same > 0 ? [sayCount('importSame', count.same)] : []),
+    ...MORE.flatMap(([kind, word]) => (count[kind] > 0 ? [sayCount(word, count[kind])] : [])),
   ];
-  for (const [n, one, many] of more) if (n > 0) parts.push(`${several(n, one, many)} added`);
-  const damaged =
-    count.damaged > 0
-      ? ` ${several(count.damaged, 'entry is', 'entries are')} damaged and could not be read.`
-      : '';
+  const damaged = count.damaged > 0 ? ` ${sayCount('importDamaged', count.damaged)}` : '';
   return `${parts.join(', ')}.${damaged}`;
 }
