@@ -2,6 +2,7 @@
 import type { Food, Goals, Ingredient, Note, Plan, Purchase, Role, Way } from '../model.ts';
 import type { Dish } from './dish/dish.ts';
 import { fibreIn, stomachSweetenersIn } from './dish/food-figures.ts';
+import { ICING_LOSS } from './dish/icing.ts';
 import { availabilityOf } from './dish/shopping.ts';
 import { itemsOf, swapsOf } from './explain.ts';
 import { doughFigures } from './kitchen/dough-figures.ts';
@@ -121,6 +122,9 @@ export interface Served {
   met: boolean;
 }
 
+const icingLoss = ({ parts }: Dish): number =>
+  parts.some(({ grams, written }) => grams < written) ? ICING_LOSS : 0;
+
 /** The plan of an answer, served one way. */
 export function planOf(found: Answer, served: Served, limits: Plan['limits'], notes: Note[]): Plan {
   const { model, solved } = found;
@@ -142,7 +146,7 @@ export function planOf(found: Answer, served: Served, limits: Plan['limits'], no
     stomach: stomachOf(dish, amounts, served.servings),
     reserveWaterG: reserve,
     dough: doughOf(dish, amounts),
-    closeness: closenessOf(lossOf(model, values)),
+    closeness: closenessOf(lossOf(model, values) + icingLoss(dish)),
     closenessParts: closenessParts(model, values),
     limits,
     promises: dish.promises,

@@ -76,7 +76,7 @@ function whySwap(
   const part = choice.candidate?.part;
   if (!part) return '';
   const per = (g: number, net: number): number => (g * net * part.eaten) / dish.servings;
-  const before = per(part.grams, part.net);
+  const before = per(part.written, part.net);
   const after =
     per(keptGrams, part.net) +
     to.reduce((sum, a) => sum + per(a.grams, netPerGram(a.food, dish.goals.rule) ?? 0), 0);
@@ -116,15 +116,19 @@ export function swapsOf(model: PlanModel, values: Values, amounts: readonly Amou
     if (!candidate) continue;
     const { part, rule } = candidate;
     const keptGrams = keptOf.get(part.key)?.grams ?? 0;
-    const isLess = rule.to.length === 0 && inUse(choice) && part.grams - keptGrams > TINY;
+    const alone = !model.choices.some(
+      (c) => c.candidate?.part === part && c !== choice && inUse(c),
+    );
+    const isLess =
+      alone && rule.to.length === 0 && inUse(choice) && part.written - keptGrams > TINY;
     if (to.length === 0 && !isLess) continue;
     swapped.add(part.key);
     swaps.push({
-      saved: (part.grams - keptGrams) * part.net,
+      saved: (part.written - keptGrams) * part.net,
       swap: {
         id: rule.id,
         key: part.key,
-        from: { foodId: part.food.id, food: part.food.name, grams: part.grams },
+        from: { foodId: part.food.id, food: part.food.name, grams: part.written },
         keptGrams,
         to: to.map((a) => ({ foodId: a.food.id, food: a.food.name, grams: a.grams })),
         why: whySwap(

@@ -60,7 +60,7 @@ const WORTHWHILE = 0.1;
 /** One request: the recipe, and what is asked of it. */
 interface Request {
   ingredients: readonly Ingredient[];
-  read: (goals: Goals) => Dish;
+  read: (goals: Goals, whole?: boolean) => Dish;
   options: PlanOptions;
   /** Net carbs of a serving as it stands, as the budget judges them, g. */
   start: number;
@@ -76,8 +76,9 @@ function requestOf(
   const counted = before.perServing.netCarbsG;
   return {
     ingredients,
-    read: (wishes) =>
+    read: (wishes, whole = false) =>
       readDish(ingredients, {
+        whole,
         family: wishes.family,
         servings,
         goals: wishes,
@@ -113,7 +114,7 @@ function withinWay({ ingredients, read, options, start }: Request): {
   // Out of reach all the same: then no further than a dish one would still serve.
   const found = isMet(far.solved.net, goals) ? far : servable(far, dish, start, work);
   const { net } = found.solved;
-  const still = unchangedAnswer(found.model);
+  const still = unchangedAnswer(buildModel(read(goals, true)));
   const asked =
     goals.adjustments.length + goals.setAmounts.length > 0 || asksForMore(found.model.dish);
   const left = found.model.dish.notReworked !== null;
@@ -168,11 +169,11 @@ function lightWay(request: Request, within: Plan): WayFound | null {
   return lighterWay(found, within, portions, notesOf(ingredients, found, work), work);
 }
 
-function smallWay({ ingredients, options }: Request, within: Answer): WayFound | null {
-  const { dish } = within.model;
+function smallWay({ ingredients, read, options }: Request): WayFound | null {
+  const dish = read(options.goals, true);
   const portions = portionsOf(dish.main.family, dish.servings, options.before);
   const notes: Note[] = dishNotes(ingredients, dish, []);
-  return smallerWay(within, portions, notes, workOf(PLAN_WORK));
+  return smallerWay(unchangedAnswer(buildModel(dish)), portions, notes, workOf(PLAN_WORK));
 }
 
 /**
@@ -191,7 +192,7 @@ export function planWays(
   const { found, way } = withinWay(request);
   if (found.idle && (way.plan.met || way.plan.notReworked !== null))
     return { plans: [way.plan], recommended: 'within' };
-  const others = [lightWay(request, way.plan), smallWay(request, found)].filter((w) => w !== null);
+  const others = [lightWay(request, way.plan), smallWay(request)].filter((w) => w !== null);
   return {
     plans: [way.plan, ...others.map(({ plan }) => plan)],
     recommended: recommendedWay(way, others, found.model.dish.servings),

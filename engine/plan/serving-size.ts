@@ -2,11 +2,22 @@
 import type { Family, Tally } from '../model.ts';
 import sizes from './data/serving-sizes.json' with { type: 'json' };
 
-/** How many servings a dish is reckoned with, and how many it may be cut into at most. */
+/** How many servings a dish is reckoned with, how many it may be cut into at most, and whether those are pieces shaped or cut from a tin. */
 export interface Portions {
   servings: number;
   most: number;
+  pieces: boolean;
 }
+
+/** Loaves are cut into any number of slices. */
+const SLICED: ReadonlySet<Family> = new Set([
+  'quick-bread',
+  'lean-yeast-bread',
+  'enriched-yeast-bread',
+]);
+
+/** Numbers of pieces that a tin, a tray or a loaf is easily cut or shaped into. */
+const EASY: readonly number[] = sizes.easyCounts;
 
 const PIECES: Partial<Record<Family, { leastGrams: number; times: number }>> = sizes.pieces;
 
@@ -24,7 +35,11 @@ export function portionsOf(
   const piece = kind && mass / servings <= sizes.plate.grams ? kind : null;
   const byMass = piece && mass > 0 ? mass / piece.leastGrams : Number.POSITIVE_INFINITY;
   const most = Math.floor(Math.min(servings * (piece ?? sizes.plate).times, byMass) + 1e-9);
-  return { servings, most: Math.max(servings, most) };
+  return {
+    servings,
+    most: Math.max(servings, most),
+    pieces: piece !== null && !SLICED.has(family),
+  };
 }
 
 /**
@@ -34,10 +49,23 @@ export function portionsOf(
 export function servingsThatFit(
   net: number,
   budgetG: number,
-  { servings, most }: Portions,
+  { servings, most, pieces }: Portions,
 ): number | null {
   if (net <= budgetG + 1e-9) return servings;
   if (budgetG <= 0) return null;
   const needed = Math.ceil((net * servings) / budgetG - 1e-9);
-  return needed <= most ? needed : null;
+  if (needed > most) return null;
+  const easy = pieces ? EASY.find((count) => count >= needed) : needed;
+  return easy !== undefined && easy <= most ? easy : needed;
+}
+
+/** Share of the most pieces that an easier number must come to. Own choice. */
+const NEAR_MOST = 0.95;
+
+/** The most servings a dish may be cut into, as a number of pieces that is easily cut. */
+export function mostServings({ most, pieces }: Portions): number {
+  const easy = pieces
+    ? EASY.findLast((count) => count <= most && count >= NEAR_MOST * most)
+    : undefined;
+  return easy ?? most;
 }

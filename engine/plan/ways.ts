@@ -1,8 +1,8 @@
 /** The ways a dish can be brought within the budget, and which of them we would take. */
 import type { Note, Plan, Way } from '../model.ts';
-import { type Answer, isMet, planOf, unchangedAnswer } from './answer.ts';
+import { type Answer, isMet, planOf } from './answer.ts';
 import { wishLimits } from './limits.ts';
-import { type Portions, servingsThatFit } from './serving-size.ts';
+import { mostServings, type Portions, servingsThatFit } from './serving-size.ts';
 import type { Work } from './solver/work.ts';
 
 /** A heavier rework than this is better food as a smaller piece of a lighter one: bakers and cooks graded 104 plans. */
@@ -41,16 +41,11 @@ function servedLimits(net: number, from: number, to: number, budgetG: number): P
 }
 
 /** An answer served in as many servings as bring it within the budget, or as many as are sensible. */
-function served(
-  way: Way,
-  found: Answer,
-  { servings, most }: Portions,
-  notes: Note[],
-  work: Work,
-): WayFound {
+function served(way: Way, found: Answer, portions: Portions, notes: Note[], work: Work): WayFound {
   const { goals } = found.model.dish;
   const { net } = found.solved;
-  const count = servingsThatFit(net, goals.budgetG, { servings, most }) ?? most;
+  const { servings } = portions;
+  const count = servingsThatFit(net, goals.budgetG, portions) ?? mostServings(portions);
   const limits = [...servedLimits(net, servings, count, goals.budgetG), ...wishLimits(found, work)];
   const met = isMet((net * servings) / count, goals);
   return { plan: planOf(found, { way, servings: count, met }, limits, notes), net };
@@ -73,13 +68,12 @@ export function lighterWay(
 
 /** The original, cut so that a serving fits; null when it fits as it is, or a serving would be too small. */
 export function smallerWay(
-  within: Answer,
+  found: Answer,
   portions: Portions,
   notes: Note[],
   work: Work,
 ): WayFound | null {
-  const found = unchangedAnswer(within.model);
-  const { budgetG } = within.model.dish.goals;
+  const { budgetG } = found.model.dish.goals;
   const count = servingsThatFit(found.solved.net, budgetG, portions);
   if (count === null || count === portions.servings) return null;
   return served('smaller', found, portions, notes, work);
@@ -91,6 +85,12 @@ function nearness({ plan, net }: WayFound, servings: number): number {
   const over = plan.met ? 1 : plan.budgetG / Math.max(net * size, 1e-9);
   return plan.closeness * size * over ** 2;
 }
+
+/** A rest above the budget, share of it, that is better borne than another product or two. Own choice. */
+const NEARLY = 1.07;
+
+const isNearlyMet = ({ plan, net }: WayFound, servings: number): boolean =>
+  plan.met || (net * servings) / plan.servings <= NEARLY * plan.budgetG;
 
 const isBuyable = ({ shopping }: Plan): boolean =>
   shopping.filter(({ availability }) => availability === 'speciality').length <= MOST_SPECIALITIES;
@@ -108,6 +108,7 @@ export function recommendedWay(
   const fits = (least: number): boolean => plan.met && plan.closeness >= least && isBuyable(plan);
   if (fits(LEAST_CLOSENESS)) return 'within';
   const [nearest] = [...others].sort((a, b) => nearness(b, servings) - nearness(a, servings));
-  if (fits(HEAVY_CLOSENESS) && !others.some((other) => other.plan.met)) return 'within';
+  if (fits(HEAVY_CLOSENESS) && !others.some((other) => isNearlyMet(other, servings)))
+    return 'within';
   return nearest?.plan.way ?? 'within';
 }

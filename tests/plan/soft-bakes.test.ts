@@ -1,7 +1,8 @@
 /** Batters and short doughs as a baker would rework them: few changes, ordinary products, nothing for show. */
 import { describe, expect, it } from 'vitest';
-import type { Family } from '../../engine/model.ts';
+import type { Adaptation, Family } from '../../engine/model.ts';
 import { foods, type Part, plan, type Sample } from './build.ts';
+import { adapted, type Pasted } from './pasted.ts';
 
 const bake = (title: string, family: Family, servings: number, parts: Part[]): Sample => ({
   title,
@@ -50,6 +51,98 @@ describe('a line of flour', () => {
     for (const budgetG of [30, 20, 15])
       for (const { foodId } of plan(breads, { budgetG }).items)
         expect(foods.byId(foodId)?.allergens ?? []).not.toContain('wheat');
+  });
+});
+
+const ICED: Pasted = {
+  title: 'Iced spice cake',
+  serves: 'Makes 12 pieces',
+  family: ['cake'],
+  lines: [
+    '250 g plain flour',
+    '200 g sugar',
+    '150 g butter',
+    '3 eggs',
+    '150 ml milk',
+    '2 tsp baking powder',
+    '1 tsp cinnamon',
+    'For the frosting:',
+    '300 g powdered sugar',
+    '120 g butter',
+    '150 g cream cheese',
+    '40 g walnuts',
+    '1 pinch salt',
+  ],
+  steps: [
+    'Beat butter and sugar, stir in eggs, milk, flour, baking powder and cinnamon. Bake 40 minutes.',
+    'Beat the frosting and spread it over the cake. Strew with walnuts.',
+  ],
+};
+
+describe('an icing that carries much of the sugar', () => {
+  const grams = (result: Adaptation, words: RegExp): number[] =>
+    result.ingredients.flatMap(({ key, match, line }) =>
+      words.test(line.text)
+        ? (result.plan.items.find((i) => i.key === key && i.foodId === match?.foodId)?.grams ?? 0)
+        : [],
+    );
+
+  it('is made by half before its sugar is bought anew, and says so', () => {
+    const result = adapted(ICED, { budgetG: 20, way: 'within' });
+    expect(grams(result, /^120 g butter/)).toEqual([60]);
+    expect(grams(result, /cream cheese/)).toEqual([75]);
+    expect(grams(result, /walnuts/)).toEqual([40]);
+    expect(grams(result, /powdered sugar/)[0]).toBeLessThanOrEqual(150);
+    const butter = result.plan.swaps.find(({ from, to }) => from?.grams === 120 && !to.length);
+    expect(butter?.why).toContain('Half of it is enough');
+  });
+
+  it('keeps a body of sugar and powdered sweetener', () => {
+    const result = adapted(ICED, { budgetG: 12, way: 'within' });
+    const body = result.plan.items
+      .filter(({ foodId }) => /^(powdered-sugar|.*-powdered)$/.test(foodId))
+      .reduce((sum, item) => sum + item.grams, 0);
+    expect(body).toBeGreaterThanOrEqual(0.85 * 150);
+    expect(grams(result, /powdered sugar/)[0]).toBeGreaterThanOrEqual(0.35 * 150);
+  });
+
+  it('stays whole when the cake fits, when the user says so, and in the way that only cuts smaller', () => {
+    const whole = [
+      adapted(ICED, { budgetG: 60 }),
+      adapted(ICED, { budgetG: 20, way: 'within', excludedSwaps: ['half-icing'] }),
+      adapted(ICED, { budgetG: 40, way: 'smaller' }),
+    ];
+    for (const result of whole) expect(grams(result, /^120 g butter/)).toEqual([120]);
+  });
+});
+
+describe('less of a sweet line', () => {
+  it('comes with a stand-in for part of the rest, and leaves real sugar', () => {
+    const { items, swaps } = plan(MUFFINS, { budgetG: 15 });
+    const sugar = items.find(({ foodId }) => foodId === 'sugar')?.grams ?? 0;
+    expect(sugar).toBeGreaterThanOrEqual(0.29 * 160);
+    expect(swaps.filter(({ key }) => key === '1')).toHaveLength(1);
+  });
+
+  it('or a darker chocolate is enough where biscuits are hardly above the budget', () => {
+    const biscuits = bake('Peanut chocolate chip biscuits', 'cookie', 16, [
+      ['peanut-butter', 240],
+      ['brown-sugar', 120],
+      ['rolled-oats', 60],
+      ['egg', 100],
+      ['chocolate-semisweet', 100, '100 g chocolate chips'],
+    ]);
+    const { swaps, shopping, met } = plan(biscuits, { budgetG: 14.5 });
+    expect(met).toBe(true);
+    expect(swaps.map(({ key }) => key)).toEqual(['4']);
+    expect(shopping.filter(({ availability }) => availability === 'speciality')).toEqual([]);
+  });
+});
+
+describe('pieces', () => {
+  it('come in numbers that a tin is easily cut into', () => {
+    const { plan: light } = adapted(ICED, { budgetG: 15, way: 'lighter' });
+    expect([14, 15, 16, 18, 20, 24]).toContain(light.servings);
   });
 });
 

@@ -9,6 +9,8 @@ export interface Part {
   key: string;
   food: Food;
   grams: number;
+  /** Grams as the page has them: more than `grams` where the plan begins with less of it. */
+  written: number;
   /** Grams with their bounds. */
   gramsRange: { low: number; best: number; high: number };
   /** How sure the food is, 0..1. */

@@ -5,6 +5,7 @@ import { candidatesOf } from './candidates.ts';
 import type { Dish, Part, Section } from './dish.ts';
 import { limitsOf } from './family/family-limits.ts';
 import { netPerGram } from './food-figures.ts';
+import { withThinIcing } from './icing.ts';
 import { whyLeftAlone } from './left-alone.ts';
 import { promisesOf } from './promises.ts';
 import { alsoCoats, type FoodRole, roleIn } from './roles.ts';
@@ -42,6 +43,7 @@ function partOf(
     key: ingredient.key,
     food,
     grams: weight.grams.best,
+    written: weight.grams.best,
     gramsRange: weight.grams,
     sure: ingredient.match?.confidence ?? 0,
     eaten: aside ? 0 : weight.eaten.best,
@@ -99,6 +101,8 @@ export interface DishOptions {
   taught?: readonly Adjustment[];
   title?: string;
   steps?: readonly string[];
+  /** All of an icing, even where half would do. */
+  whole?: boolean;
 }
 
 /** The parts of the dish with their roles; lines without a known food or weight are left out. */
@@ -135,7 +139,6 @@ export function readDish(ingredients: readonly Ingredient[], options: DishOption
   const sections = sectionList(found.length > 0 ? found : [UNKNOWN], options.family);
   const main = sections[0] as Section;
   const parts = partsOf(ingredients, sections, main, options);
-  for (const section of sections) weighed(section, parts);
   const dish: Dish = {
     promises: promisesOf(
       title,
@@ -156,7 +159,8 @@ export function readDish(ingredients: readonly Ingredient[], options: DishOption
     candidates: [],
     refused: [],
   };
-  if (dish.notReworked !== null)
-    return { ...dish, parts: parts.map((part) => ({ ...part, fixed: true })) };
-  return { ...dish, ...candidatesOf(dish) };
+  if (dish.notReworked !== null) dish.parts = parts.map((part) => ({ ...part, fixed: true }));
+  else if (!options.whole) dish.parts = withThinIcing(dish);
+  for (const section of sections) weighed(section, dish.parts);
+  return dish.notReworked !== null ? dish : { ...dish, ...candidatesOf(dish) };
 }

@@ -3,10 +3,7 @@ import type { FamilyLimits } from '../data/schemas.ts';
 import type { Dish, Section } from '../dish/dish.ts';
 
 /** Share of the flour that may be replaced before a dough with enough gluten misses any (common practice, no source). */
-export const UNMISSED = 0.35;
-
-/** Kitchen rounding may put the share replaced this much above what was solved. Own choice. */
-const ROUNDED = 0.03;
+export const UNMISSED = 0.4;
 
 /** Egg, percent of the flour, that holds a batter by itself: one to 150 g (common practice, no source). */
 const EGG_HOLDS = 33;
@@ -43,7 +40,7 @@ export function binderDose(
     ideal > 0
       ? Math.min(1, Math.max(0, (Math.min(ideal, state.was ?? ideal) - state.gluten) / ideal))
       : 0;
-  if (!limits.binderAlways && state.gluten >= ideal && state.replaced <= UNMISSED + ROUNDED)
+  if (!limits.binderAlways && state.gluten >= ideal && state.replaced <= UNMISSED)
     return { least: 0, most: cap };
   const gel = limits.binderLift * state.replaced;
   return { least: Math.min(cap, low + gel + (high - low) * deficit), most: cap };

@@ -26,6 +26,8 @@ export interface Amount {
 
 const TINY = 1e-6;
 
+const THIN_ICING = 'Half of it is enough, spread thinly over the top.';
+
 const kept = (part: Part, grams: number): Amount => ({
   key: part.key,
   food: part.food,
@@ -35,8 +37,9 @@ const kept = (part: Part, grams: number): Amount => ({
   role: part.role,
   origin: 'kept',
   choice: null,
-  original: part.grams,
+  original: part.written,
   section: part.section,
+  ...(part.grams < part.written ? { because: THIN_ICING } : {}),
 });
 
 /** A food that is added, of no line. */

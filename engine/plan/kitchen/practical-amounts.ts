@@ -146,6 +146,23 @@ function keepBase(amounts: Amount[], exact: readonly Amount[]): Amount[] {
   });
 }
 
+/** A flour of which less than this share would go stays as it is. Own choice. */
+const TRACE = 0.08;
+
+function withoutTraces(amounts: Amount[]): Amount[] {
+  const traces = new Set(
+    amounts.flatMap((a) =>
+      a.base && a.origin === 'kept' && a.grams < a.original && a.grams > (1 - TRACE) * a.original
+        ? [a.key]
+        : [],
+    ),
+  );
+  return amounts.flatMap((a) => {
+    if (a.key === null || !traces.has(a.key)) return [a];
+    return a.origin === 'kept' ? [{ ...a, grams: a.original }] : [];
+  });
+}
+
 /** Binder from the rounded masses, at least the rule's dose, in quarter teaspoons. */
 function withBinder(amounts: Amount[], section: Section, dish: Dish): Amount[] {
   const base = total(amounts, (a) => (a.base ? 1 : 0));
@@ -240,8 +257,11 @@ const sodium = (amounts: readonly Amount[]): number =>
 /** Step in which salt is taken off, g. Own choice. */
 const HALF_GRAM = 0.5;
 
+const saltOf = (amounts: readonly Amount[]): number =>
+  total(amounts, (a) => (a.role === 'salt' ? 1 : 0));
+
 /** Half grams of salt less while a yeast dough has more sodium than before, down to the family's least salt. */
-function withSalt(amounts: Amount[], section: Section, dish: Dish): Amount[] {
+function lowered(amounts: Amount[], section: Section, dish: Dish): Amount[] {
   const floor = section.limits.yeast ? (section.limits.saltPct?.min ?? 0) : 0;
   const before = sodium(originalOf(dish, section));
   let now = amounts;
@@ -255,6 +275,13 @@ function withSalt(amounts: Amount[], section: Section, dish: Dish): Amount[] {
     now = now.map((a) => (a === salt ? { ...a, grams: less } : a));
   }
   return now;
+}
+
+/** The same, where it is more than a pinch; a lean loaf, of which much is eaten, counts each half gram. */
+function withSalt(amounts: Amount[], section: Section, dish: Dish): Amount[] {
+  const now = lowered(amounts, section, dish);
+  const slight = section.family === 'lean-yeast-bread' ? 0 : SAME_SCOOP * saltOf(amounts);
+  return saltOf(amounts) - saltOf(now) < slight ? amounts : now;
 }
 
 /** Pure intense sweeteners below this are not weighed on a fine scale, g. Own choice. */
@@ -313,7 +340,9 @@ function sectionAmounts(
     if (grams === amount.grams) return amount;
     return { ...amount, grams: grams === amount.original ? grams : tidy(grams) };
   });
-  const based = keepBase(rounded, whole).filter((a) => a.grams > 0 || a.origin === 'kept');
+  const based = withoutTraces(keepBase(rounded, whole)).filter(
+    (a) => a.grams > 0 || a.origin === 'kept',
+  );
   if (!section.dough) return { amounts: based, reserve: null };
   const before = originalOf(dish, section);
   const lifted = withLift(withBinder(sensibleFood(based, section), section, dish), section, dish);

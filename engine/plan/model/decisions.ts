@@ -56,7 +56,7 @@ const PART_OF_ROLE: Partial<Record<Role, ClosenessPart>> = {
 };
 
 /** Of a creamy sweet, a base or a biscuit in it is the lesser part. Own choice. */
-const CREAMY: ReadonlySet<Family> = new Set(['custard', 'frozen-dessert', 'sweet-sauce']);
+export const CREAMY: ReadonlySet<Family> = new Set(['custard', 'frozen-dessert', 'sweet-sauce']);
 const BASE_OF_CREAM = 0.5;
 
 function weightOf(dish: Dish, part: Part): number {
@@ -178,8 +178,9 @@ function doughAdditions(dish: Dish, section: Section): Choice[] {
   const binder = Object.entries(held ? {} : limits.binder).flatMap(([id, { cap }]) =>
     addition(dish, { ...wish, ids: [id], role: 'binder', max: cap, cost: 0.002 }),
   )[0];
+  const hasEgg = dish.parts.some(({ role }) => role === 'egg');
   const eggs =
-    limits.eggStructure > 0
+    limits.eggStructure > 0 && hasEgg
       ? addition(dish, { ...wish, ids: ['egg'], role: 'egg', max: 40, cost: 0.003 })
       : [];
   const yeastFood =

@@ -34,10 +34,12 @@ export interface PlanModel extends Pick<ChoiceSet, 'members' | 'leftOut'> {
 
 function wholeRows(b: Builder): void {
   for (const part of b.dish.parts) {
-    const terms = b.choices.flatMap((c): [string, number][] =>
-      c.kind === 'swap' && c.candidate?.part === part ? [[c.id, 1]] : [],
-    );
-    if (terms.length > 1) b.row({ id: `whole ${part.key}`, max: 1, terms }, null);
+    const own = b.choices.filter((c) => c.kind === 'swap' && c.candidate?.part === part);
+    if (own.length < 2) continue;
+    // Of a sugar what no stand-in may replace alone, several do not replace together.
+    const max = part.role === 'sweetness' ? Math.max(...own.map((c) => c.max)) : 1;
+    const terms = own.map((c): [string, number] => [c.id, 1]);
+    b.row({ id: `whole ${part.key}`, max, terms }, null);
   }
 }
 

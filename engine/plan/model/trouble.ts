@@ -20,7 +20,7 @@ const PURCHASE_TROUBLE: Record<Availability, number> = {
 const RARE_TROUBLE = 0.05;
 
 /** Points of closeness that one kind of bulk sweetener instead of two is worth. Own choice. */
-export const TWO_KINDS_TROUBLE = 0.03;
+export const TWO_KINDS_TROUBLE = 0.06;
 
 /** Trouble of a sweetener the user does not name, and of each place further down the user's list. Own choice. */
 const NOT_LIKED = 0.04;

@@ -137,7 +137,7 @@ describe('proposals', () => {
   });
 
   it('says so when rows pull one lever both ways', () => {
-    const blend = byTitle('Oatmeal raisin cookies', { budgetG: 8, way: 'within' });
+    const blend = byTitle('Oatmeal raisin cookies', { budgetG: 6, way: 'within' });
     const both = proposeAdjustments(blend, ['not-crisp', 'no-spread']);
     const words = both.filter(({ id }) => id.includes('+'));
     for (const one of words) expect(one.why).toMatch(/one bake cannot tell/);

@@ -30,6 +30,10 @@ function atMost(
   b.row({ id, max, terms: members.map((m): [string, number] => [m.id, 1]) }, text);
 }
 
+/** Less of a sugar goes together with a stand-in for part of it. */
+const bringsFood = ({ choices }: Use): boolean =>
+  choices.some(({ candidate }) => candidate !== null && candidate.to.length > 0);
+
 function mostFor({ dish }: Builder, part: Part): number {
   const family = dish.sections[part.section]?.family;
   return part.base && family !== undefined && STRONG.has(family) ? MOST_OF_STRONG : MOST_A_LINE;
@@ -72,7 +76,9 @@ export function shoppingRows(
   const isAsked = ({ choices }: Use): boolean =>
     choices.some(({ candidate }) => candidate?.to.some(({ food }) => asked(food)));
   for (const { part, uses: own } of lines) {
-    const counted = own.filter((use) => !isAsked(use));
+    const counted = own.filter(
+      (use) => !isAsked(use) && (part.role !== 'sweetness' || bringsFood(use)),
+    );
     atMost(b, `few ${part.key}`, mostFor(b, part), counted, null);
   }
   if (!light || uses.length === 0) return;

@@ -68,7 +68,13 @@ export function sweetRows(b: Builder, section: Section): void {
  * Closeness that all of the sweetness is worth, and the share of it that may go: a dressing, glaze or stew
  * with half of its sugar is still itself, a cake or cream is not (common practice, no source).
  */
-const LESS_SWEET = { sweet: { cost: 0.6, most: 0.3 }, savoury: { cost: 0.2, most: 0.6 } } as const;
+const LESS_SWEET = {
+  sweet: { cost: 0.6, most: 0.15 },
+  savoury: { cost: 0.2, most: 0.45 },
+} as const;
+
+/** The first of it is hardly told, and liked as well within a week (common practice, no source). */
+const HARDLY_TOLD = { cost: 0.15, most: 0.15 } as const;
 
 const SAVOURY_FAMILIES: ReadonlySet<Family> = new Set([
   'pasta-dish',
@@ -84,11 +90,13 @@ function sweetnessRows(b: Builder, section: Section, sweet: Linear, weight: numb
   const per = scaled(sweet, 1 / sweet.constant);
   const lessSweet = idIn(section, 'less-sweet');
   const { cost, most } = LESS_SWEET[SAVOURY_FAMILIES.has(section.family) ? 'savoury' : 'sweet'];
+  const little = idIn(section, 'little-less-sweet');
+  b.variable(little, HARDLY_TOLD.cost * weight, 'sweetness', HARDLY_TOLD.most);
   b.variable(lessSweet, cost * weight, 'sweetness', most);
   const least: Row = {
     id: idIn(section, 'sweetness-least'),
     min: b.dish.goals.sweetness - 1,
-    terms: [...per.terms, [lessSweet, 1]],
+    terms: [...per.terms, [little, 1], [lessSweet, 1]],
   };
   b.row(
     least,
