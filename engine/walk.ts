@@ -36,6 +36,7 @@ import { proposeServings } from './tally/servings.ts';
 import { allergenChange } from './tally/verdict/allergen-change.ts';
 import { stillContains } from './tally/verdict/avoided-allergens.ts';
 import { verdictOf } from './tally/verdict/judge-budget.ts';
+import { methodOnly } from './tally/verdict/method-only.ts';
 import { contradicted } from './tally/verdict/page-contradiction.ts';
 import { implausible } from './tally/verdict/plausibility.ts';
 import { measureRegion, weighItem } from './weigh/index.ts';
@@ -204,6 +205,7 @@ function tallyLines(
     title: recipe.title,
     minutes: recipe.minutes.cook,
     cookedGrams: options.cookedGrams ?? null,
+    methodOnly: methodOnly(stepTexts(recipe), ingredients, foods),
   };
   const before = tally(ingredients, tallyOptions);
   const servingsSet = goals.servings !== null;
@@ -247,6 +249,7 @@ function reworkOf(plan: Plan, work: Reworking): Rework {
     minutes: recipe.minutes.cook,
     cookedGrams: options.reworkedGrams ?? null,
     cookedShare: taughtShare(options.taught, family.id),
+    methodOnly: methodOnly(stepTexts(recipe), ingredients, foods),
   };
   const after = tally(afterIngredients, afterOptions);
   const { lines, steps, methodNotes } = rewriteRecipe(recipe, ingredients, plan, {

@@ -5,7 +5,7 @@ import { Allergen } from './food.ts';
 
 /** A line outside the totals that may hold more than a gram of net carbs a serving. */
 export const MissingLine = z.object({
-  /** Key of its ingredient; null when no line could be counted at all. */
+  /** Key of its ingredient, 'method.0' where only the method has it; null when no line could be counted at all. */
   key: z.string().nullable(),
   text: z.string(),
   why: z.string(),
@@ -28,7 +28,7 @@ export type VerdictState = z.infer<typeof VerdictState>;
  * - `fits`: everything that matters is counted and the whole range lies within the budget.
  * - `probablyFits`: everything that matters is counted, the best estimate fits, the range reaches above.
  * - `fitsAsCounted`: what was counted fits by its best estimate, but `missing` is not in it.
- * - `tooMuch`: the best estimate of what was counted is above the budget; `missing` would come on top.
+ * - `tooMuch`: the best estimate of what was counted, with the least that `missing` adds, is above the budget.
  */
 export const Verdict = z.discriminatedUnion('state', [
   z.object({ state: z.literal('fits'), ...counted }),

@@ -5,6 +5,7 @@ import {
   type Family,
   type Ingredient,
   type Interval,
+  type MissingLine,
   type NetCarbRule,
   NUTRIENTS,
   type Nutrient,
@@ -33,6 +34,8 @@ export interface TallyOptions {
   title?: string;
   /** Cooking minutes, for the alcohol that stays. */
   minutes?: number | null;
+  /** What the method uses and no line has. */
+  methodOnly?: readonly MissingLine[];
 }
 
 /** A counted line with the figures of its food. */
@@ -230,7 +233,10 @@ export function tally(ingredients: readonly Ingredient[], options: TallyOptions)
     cookedGrams: cooked.grams,
     cookedSource: cooked.source,
     contributions,
-    uncounted: uncounted.map((row) => withAmount(row, besides, servings)),
+    uncounted: [
+      ...uncounted.map((row) => withAmount(row, besides, servings)),
+      ...(options.methodOnly ?? []).map(({ key, text, why }) => ({ key: key ?? text, text, why })),
+    ],
     incomplete: incompleteOf(lines),
     notes: [
       ...ruleNotes(lines, whole, rule, servings),

@@ -1,5 +1,6 @@
 /** The one answer about the budget: fits, probably fits, fits for what was counted, too much. */
 import type { Ingredient, MissingLine, Tally, Verdict } from '../../model.ts';
+import { showGrams } from '../displayed-figures.ts';
 import type { TallyOptions } from '../index.ts';
 import { missingLines } from './missing-lines.ts';
 
@@ -14,6 +15,17 @@ const NOTHING_COUNTED: MissingLine = {
   netCarbsG: null,
 };
 
+/** What is missing adds at least this much to a serving, g. */
+const leastOf = (missing: readonly MissingLine[]): number =>
+  missing.reduce((sum, { netCarbsG }) => sum + (netCarbsG?.low ?? 0), 0);
+
+/**
+ * Above the budget by more than the screen shows: 15.1 g is shown as 15 g, and of a budget of 15 g that
+ * is no 'too much'.
+ */
+const isAbove = (grams: number, budgetG: number): boolean =>
+  grams > budgetG + SAME_G && showGrams(grams) !== showGrams(budgetG);
+
 /** The answer for figures and gaps already at hand; `netCarbsG` of one serving, g. */
 export function verdictFrom(
   netCarbsG: Tally['perServing']['netCarbsG'],
@@ -24,7 +36,8 @@ export function verdictFrom(
     const gaps = missing.length > 0 ? missing : [NOTHING_COUNTED];
     return { state: 'fitsAsCounted', netCarbsG, budgetG, missing: gaps };
   }
-  if (netCarbsG.best > budgetG + SAME_G) return { state: 'tooMuch', netCarbsG, budgetG, missing };
+  if (isAbove(netCarbsG.best + leastOf(missing), budgetG))
+    return { state: 'tooMuch', netCarbsG, budgetG, missing };
   if (missing.length > 0) return { state: 'fitsAsCounted', netCarbsG, budgetG, missing };
   const whole = netCarbsG.high <= budgetG + SAME_G;
   return { state: whole ? 'fits' : 'probablyFits', netCarbsG, budgetG };

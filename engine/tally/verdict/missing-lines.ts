@@ -150,7 +150,8 @@ function withoutFigure(lines: readonly NumberedLine[], servings: number): Missin
 /**
  * What the totals lack: lines without a food, without an amount, of another recipe or served beside,
  * that are not optional and may hold more than 1 g net carbs a serving; counted foods whose
- * carbohydrate is unknown; and starch that a line says to eat with. Never throws.
+ * carbohydrate is unknown; starch that a line says to eat with; and what stands in the method only.
+ * Never throws.
  */
 export function missingLines(
   ingredients: readonly Ingredient[],
@@ -173,5 +174,6 @@ export function missingLines(
     ...rows,
     ...withoutFigure(lines, servings),
     ...firsts.flatMap((first) => servedWith(first, foods) ?? []),
+    ...(options.methodOnly ?? []),
   ];
 }

@@ -25,6 +25,22 @@ function missingText(missing: readonly MissingLine[]): string {
   return ` Not counted: ${named.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`;
 }
 
+/** What is missing may take a serving past the budget, or nothing is known of it. */
+const mayGoPast = (counted: Interval, budgetG: number, missing: readonly MissingLine[]): boolean =>
+  missing.some(({ netCarbsG }) => netCarbsG === null) ||
+  missing.reduce((sum, { netCarbsG }) => sum + (netCarbsG?.high ?? 0), counted.best) > budgetG;
+
+function countedText(
+  verdict: Extract<Verdict, { state: 'fitsAsCounted' }>,
+  budget: string,
+): string {
+  const { netCarbsG, budgetG, missing } = verdict;
+  if (netCarbsG === null) return `Not known: nothing could be counted against ${budget}.`;
+  return mayGoPast(netCarbsG, budgetG, missing)
+    ? `Cannot be told: what was counted has ${grams(netCarbsG)} net carbs a serving, within ${budget}, but not all was counted.`
+    : `Fits for what was counted: one serving has ${grams(netCarbsG)} net carbs, within ${budget}.`;
+}
+
 /** 'Fits: one serving has 12 g (10-14) net carbs, within the budget of 15 g.' and its like. */
 export function verdictText(verdict: Verdict): string {
   const budget = `the budget of ${verdict.budgetG} g`;
@@ -34,11 +50,11 @@ export function verdictText(verdict: Verdict): string {
     case 'probablyFits':
       return `Probably fits: one serving has ${grams(verdict.netCarbsG)} net carbs, likely within ${budget}, but it may be more.`;
     case 'fitsAsCounted':
-      return verdict.netCarbsG === null
-        ? `Not known: nothing could be counted against ${budget}.${missingText(verdict.missing)}`
-        : `Fits for what was counted: one serving has ${grams(verdict.netCarbsG)} net carbs, within ${budget}.${missingText(verdict.missing)}`;
+      return `${countedText(verdict, budget)}${missingText(verdict.missing)}`;
     case 'tooMuch':
-      return `Too much: one serving has ${grams(verdict.netCarbsG)} net carbs, above ${budget}.${missingText(verdict.missing)}`;
+      return verdict.netCarbsG.best > verdict.budgetG
+        ? `Too much: one serving has ${grams(verdict.netCarbsG)} net carbs, above ${budget}.${missingText(verdict.missing)}`
+        : `Too much: with what is not counted, one serving has more than ${budget}; ${grams(verdict.netCarbsG)} net carbs were counted.${missingText(verdict.missing)}`;
   }
 }
 

@@ -23,8 +23,9 @@ export function NotCounted({ adaptation, onSay }: MissingProps) {
     [...adaptation.before.uncounted, ...adaptation.after.uncounted].map((one) => [one.key, one]),
   );
   const missing = [...lines.values()];
-  const first = missing[0];
-  if (!first) return null;
+  if (missing.length === 0) return null;
+  const keys = new Set(adaptation.ingredients.map(({ key }) => key));
+  const first = missing.find(({ key }) => keys.has(key));
   const names = missing.slice(0, 3).map(({ key, text }) => nameOf(adaptation, key, text));
   const more = missing.length - names.length;
   return (
@@ -34,7 +35,7 @@ export function NotCounted({ adaptation, onSay }: MissingProps) {
         <span lang={adaptation.recipe.language ?? undefined}>{sayList(names)}</span>
         {more > 0 && ` ${sayCount('andMore', more)}`}.
       </p>
-      {onSay && (
+      {onSay && first && (
         <button type="button" class="button" onClick={() => onSay(first.key)}>
           {say('sayWhich')}
         </button>

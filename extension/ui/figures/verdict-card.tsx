@@ -15,7 +15,7 @@ export function rangeSentence({ state, after }: ShownVerdict, budgetG: number): 
   const high = digitsOf(Math.ceil(after.high - 1e-9), 0);
   if (after.high - after.best < 0.05) return '';
   if (state === 'fits') return say('atMost', high);
-  if (state === 'tooMuch' && after.low <= budgetG)
+  if (state === 'tooMuch' && after.best > budgetG && after.low <= budgetG)
     return say('mayBeAsLittle', digitsOf(Math.floor(after.low), 0));
   return say('mayBeAsMuch', high);
 }

@@ -24,7 +24,15 @@ describe('the verdict in words', () => {
     ],
     [
       { state: 'fitsAsCounted', netCarbsG, budgetG: 15, missing: [bread, unknown] },
-      'Fits for what was counted: one serving has 12 g (10-14) net carbs, within the budget of 15 g. Not counted: crusty bread, to serve (about 13-55 g a serving); snorvel (unknown).',
+      'Cannot be told: what was counted has 12 g (10-14) net carbs a serving, within the budget of 15 g, but not all was counted. Not counted: crusty bread, to serve (about 13-55 g a serving); snorvel (unknown).',
+    ],
+    [
+      { state: 'fitsAsCounted', netCarbsG, budgetG: 80, missing: [bread] },
+      'Fits for what was counted: one serving has 12 g (10-14) net carbs, within the budget of 80 g. Not counted: crusty bread, to serve (about 13-55 g a serving).',
+    ],
+    [
+      { state: 'tooMuch', netCarbsG, budgetG: 20, missing: [bread] },
+      'Too much: with what is not counted, one serving has more than the budget of 20 g; 12 g (10-14) net carbs were counted. Not counted: crusty bread, to serve (about 13-55 g a serving).',
     ],
     [
       { state: 'fitsAsCounted', netCarbsG: null, budgetG: 15, missing: [unknown] },

@@ -1,0 +1,68 @@
+/** Starchy and sugary food that stands in the method only, so that no line counts it. */
+import { withoutAccents } from '../../accents.ts';
+import type { FoodTable } from '../../foods/index.ts';
+import type { Ingredient, Interval, MissingLine } from '../../model.ts';
+import data from '../data/method-only.json' with { type: 'json' };
+
+interface Kind {
+  kind: string;
+  method: RegExp;
+  lines: RegExp;
+  netCarbsG: Interval;
+}
+
+const span = ([low = 0, high = 0]: readonly number[], [from = 0, to = 0]: readonly number[]) => {
+  const bounds = { low: (low * from) / 100, high: (high * to) / 100 };
+  return { ...bounds, best: (bounds.low + bounds.high) / 2 };
+};
+
+const KINDS: readonly Kind[] = data.kinds.map((row) => ({
+  kind: row.kind,
+  method: new RegExp(row.method),
+  lines: new RegExp(`(?:^|[^a-z])[a-z]*(?:${row.lines})`),
+  netCarbsG: span(row.per100, row.serving),
+}));
+
+const NOT_MEANT = new RegExp(data.notMeant);
+/** Sentences of a method that are looked at; the rest of a longer one says nothing new. */
+const MOST_SENTENCES = 200;
+
+const plain = (text: string): string => withoutAccents(text).toLowerCase();
+
+/** Sentences of the method, without those that offer a choice or speak of another time. */
+const sentencesOf = (steps: readonly string[]): string[] =>
+  steps
+    .flatMap((step) => step.split(/(?<=[.;!?])\s+|\n/))
+    .slice(0, MOST_SENTENCES)
+    .map((sentence) => plain(sentence.slice(0, 400)))
+    .filter((sentence) => !NOT_MEANT.test(sentence));
+
+function wordsOf(ingredients: readonly Ingredient[], foods: FoodTable): string {
+  const words = ingredients.flatMap(({ line, match }) => [
+    line.text,
+    (match ? foods.byId(match.foodId) : null)?.name ?? '',
+  ]);
+  return plain(words.join(' | '));
+}
+
+/**
+ * What the method uses in bulk and no line holds, nor anything it could be made of: flour for a dough,
+ * icing, syrup, pasta. The `key` is of no line. Empty for a recipe without a method or lines.
+ */
+export function methodOnly(
+  steps: readonly string[],
+  ingredients: readonly Ingredient[],
+  foods: FoodTable,
+): MissingLine[] {
+  if (ingredients.length === 0) return [];
+  const lines = wordsOf(ingredients, foods);
+  const sentences = sentencesOf(steps);
+  return KINDS.flatMap(({ kind, method, lines: known, netCarbsG }, at): MissingLine[] => {
+    const sentence = known.test(lines) ? undefined : sentences.find((text) => method.test(text));
+    if (sentence === undefined) return [];
+    const text = `${kind}: “${sentence.trim().slice(0, 80)}”`;
+    return [
+      { key: `method.${at}`, text, why: 'the method uses it and no line has it', kind, netCarbsG },
+    ];
+  });
+}

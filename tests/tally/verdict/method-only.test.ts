@@ -1,0 +1,54 @@
+/** Starch and sugar that stand in the method only. */
+import { describe, expect, it } from 'vitest';
+import { type Adaptation, DEFAULT_GOALS } from '../../../engine/model.ts';
+import { readText } from '../../../engine/read/index.ts';
+import { adaptRecipe } from '../../../engine/walk.ts';
+
+function adapted(lines: readonly string[], step: string, budgetG = 30): Adaptation {
+  const text = ['Snorvel bake', '', 'Serves 4', '', 'Ingredients', ...lines.map((l) => `- ${l}`)];
+  const found = readText([...text, '', 'Method', `1. ${step}`, '2. Serve it warm.'].join('\n'));
+  if (!found.ok || !found.recipes[0]) throw new Error('the sample must be readable');
+  return adaptRecipe(found.recipes[0], { ...DEFAULT_GOALS, budgetG });
+}
+
+const FILLING = ['500 g ground beef', '1 onion, chopped', '1 tsp salt', '2 eggs'];
+const CAKE = ['4 eggs', '200 g almond flour', '100 g erythritol', '50 g butter'];
+
+const missingOf = ({ verdict }: Adaptation) => ('missing' in verdict ? verdict.missing : []);
+
+describe('what only the method has', () => {
+  it.each([
+    ['flour for a dough', FILLING, 'Put the flour in a bowl, add water and knead a firm dough.'],
+    ['syrup or honey', FILLING, 'Drizzle the loaf with maple syrup before it goes in.'],
+    ['pasta or noodles', FILLING, 'Cook the pasta in salted water and fold it in.'],
+    ['rice', FILLING, 'Boil the rice for 12 minutes and stir it in.'],
+    ['sugar', FILLING, 'Whisk the eggs and the sugar until pale.'],
+    ['icing or frosting', FILLING, 'Spread the icing over the cooled top.'],
+  ])('%s is named, and nothing plainly fits', (kind, lines, step) => {
+    const found = adapted(lines, step);
+    expect(missingOf(found).map((one) => one.kind)).toEqual([kind]);
+    expect(['fitsAsCounted', 'tooMuch']).toContain(found.verdict.state);
+    expect(found.before.uncounted.map(({ text }) => text).join()).toContain(kind);
+  });
+
+  it.each([
+    ['a line has it', [...FILLING, '300 g all-purpose flour'], 'Put the flour in a bowl, knead.'],
+    ['it is made of what lines have', CAKE, 'Spread the icing over the cake.'],
+    ['a stand-in is called sugar', CAKE, 'Beat the eggs with the sugar.'],
+    ['it is a choice', FILLING, 'Drizzle with maple syrup if you like.'],
+    ['it dusts a board', FILLING, 'Flour the board and shape four loaves on it.'],
+    ['noodles are of zucchini', [...FILLING, '2 zucchini'], 'Cook the noodles for a minute.'],
+    ['it is another food', FILLING, 'Add the rice vinegar and the cornflour-free stock.'],
+  ])('nothing where %s', (_, lines, step) => {
+    expect(missingOf(adapted(lines, step, 200))).toEqual([]);
+  });
+
+  it('does not come and go with a rework', () => {
+    const found = adapted(
+      [...FILLING, '400 g all-purpose flour'],
+      'Mix the flour in a bowl to a dough.',
+      5,
+    );
+    expect(found.ways.flatMap(({ after }) => after.uncounted)).toEqual([]);
+  });
+});
