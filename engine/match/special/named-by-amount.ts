@@ -15,12 +15,14 @@ const SPICE_JAR = 60;
 
 const isBarePepper = ({ name }: Item): boolean => BARE_PEPPER.test(name.trim());
 
-function isVegetablePepper(item: Item): boolean {
+function isVegetablePepper(item: Item, text: string): boolean {
   const name = item.name.trim();
   if (!isBarePepper(item) || SPICE_WORDS.test(item.preparation ?? '')) return false;
   const [first] = item.amounts;
   const unit = first?.unit ?? null;
   if (SPOONS.has(unit)) return false;
+  // 'salt and peppers to taste'
+  if (!first && /\bsalt\b/i.test(text)) return false;
   if (/s$/i.test(name)) return true;
   if (!first) return CUT.test(item.preparation ?? '');
   return (

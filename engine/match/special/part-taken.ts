@@ -21,6 +21,10 @@ const ATTACHED =
 const SEASONED_WITH =
   /(?<=[a-z] (?:roasted|toasted|seasoned|simmered|boiled|cooked|tossed|rubbed|cured|fried))\s+with\s+(?:[a-z-]+ ){0,3}(?:salt|pepper|spices?|oil|herbs?)$/i;
 
-/** A name without what hangs on it, tells its size or seasons it. */
+/** Flours that replace others by the cup say so; it is no other food. */
+const BY_THE_CUP =
+  /\b(?:measure[- ]for[- ]measure|cup[- ]for[- ]cup|one[- ]to[- ]one|1[- ]to[- ]1)\s+/i;
+
+/** A name without what hangs on it, tells its size, seasons it or how it is measured. */
 export const withoutAttached = (name: string): string =>
-  name.replace(ATTACHED, '').replace(SEASONED_WITH, '');
+  name.replace(ATTACHED, '').replace(SEASONED_WITH, '').replace(BY_THE_CUP, '');

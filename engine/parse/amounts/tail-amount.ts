@@ -4,7 +4,7 @@ import { amountTokens } from '../line-head.ts';
 import type { Parts } from '../line-parts.ts';
 import { findCut } from '../name/find-name.ts';
 import type { Lexicon } from '../words/lexicon.ts';
-import { isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
+import { isAt, isMark, isNumber, isWord, lowAt, type Token } from '../words/tokens.ts';
 import { type Amounts, readAmounts } from './amount-run.ts';
 import { subtract } from './joined-measures.ts';
 import type { Read } from './quantity.ts';
@@ -24,22 +24,24 @@ export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
       continue;
     const { amounts, size } = run.value;
     if (counted && amounts[0]?.unit == null) return tokens;
-    if (isWord(before) && lex.leading.has(before.low)) return tokens;
+    const per = counted && i > 1 && sizesEach(before.low, parts, lex);
+    if (!per && isWord(before) && lex.leading.has(before.low)) return tokens;
     if (counted && findCut(tokens.slice(0, i), lex) < i) return tokens;
     // 'sugar minus 2 tablespoons'
     if (lex.minus.has(before.low) && subtract(parts.amounts.at(-1), amounts[0])) {
       parts.known.push(tokens.slice(i - 1));
       return tokens.slice(0, i - 1);
     }
-    const per = counted && i > 1 && sizesEach(before.low, parts, lex);
     const beside = lex.plus.has(before.low) ? 'plus' : 'same';
     const kind = per ? 'each' : counted ? beside : 'stated';
     for (const [n, a] of amounts.entries()) parts.amounts.push(n === 0 ? { ...a, kind } : a);
     if (parts.size.length === 0) parts.size = size;
-    if (per) parts.known.push([before]);
+    // 'à je 25 g'
+    const from = per && isAt(lex.each, tokens, i - 2) ? i - 2 : i - 1;
+    if (per) parts.known.push(tokens.slice(from, i));
     parts.known.push(amountTokens(tokens.slice(i, run.next), run.value, lex));
     const mark = isMark(before) || per || lex.times.has(before.low);
-    const name = tokens.slice(0, mark && i > 1 ? i - 1 : i);
+    const name = tokens.slice(0, mark && i > 1 ? from : i);
     return [...name, ...tokens.slice(run.next)];
   }
   return tokens;

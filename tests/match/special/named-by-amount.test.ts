@@ -210,3 +210,9 @@ describe('grains that only want warming', () => {
     expect(match(text)?.foodId).toBe(id);
   });
 });
+
+test('peppers beside salt without an amount are the spice', () => {
+  const line = parseLine('salt and peppers to taste');
+  const ids = line.items.map((item) => matchItem(item, line, { foods })?.foodId);
+  expect(ids).toEqual(['salt', 'black-pepper']);
+});

@@ -23,6 +23,10 @@ describe('what a food was seasoned with', () => {
 
   test('is kept in names of their own', () => {
     expect(foodOf('2 tbsp peanut butter with salt')).toBe('peanut-butter');
+    expect(foodOf('1 cup Millbrook measure for measure gluten-free flour (sifted)')).toBe(
+      'gluten-free-flour-blend',
+    );
+    expect(foodOf('1 cup cup-for-cup gluten free flour')).toBe('gluten-free-flour-blend');
     expect(foodOf('1 tsp salt')).toBe('salt');
   });
 });
