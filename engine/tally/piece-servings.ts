@@ -2,9 +2,11 @@
 import type { Note, Recipe } from '../model.ts';
 import dishes from './data/piece-dishes.json' with { type: 'json' };
 
-const PIECES = new RegExp(`\\b(?:${dishes.pieces})\\b`, 'i');
+const wholeWords = (words: string): string => `(?<!\\p{L})(?:${words})(?!\\p{L})`;
+/** Chinese and Japanese leave no blanks between words. */
+const PIECES = new RegExp(`${wholeWords(dishes.pieces)}|${dishes.unbroken}`, 'iu');
 /** 'Dumpling sauce' is poured, not counted. */
-const BESIDES = new RegExp(`\\b(?:${dishes.besides})\\b`, 'i');
+const BESIDES = new RegExp(wholeWords(dishes.besides), 'iu');
 /** Share of a usual portion below which a serving of such a dish is one piece. Own choice. */
 const ONE_PIECE_BELOW = 0.5;
 

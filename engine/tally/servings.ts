@@ -39,6 +39,8 @@ const CONTRADICTS_FROM = 0.4;
 
 /** Energy that one person may eat at once, kcal. Own choice. */
 const MOST_KCAL_OF_ONE = 900;
+/** From this on one piece, a sandwich or a burger, is a serving by itself, kcal. Own choice. */
+const MEAL_KCAL = 350;
 
 /** Reference amount of a family, g eaten at one time (21 CFR 101.12(b)); a label unit, not advice. */
 function referenceGrams(family: Family, title: string): { grams: number; source: string } {
@@ -132,10 +134,22 @@ function fromStated(recipe: Recipe, misfit: Misfit): ServingsProposal | null {
   return { servings: own.servings, stated: true, text: `The page says '${pageWords}'${own.why}.` };
 }
 
+/** How many pieces of a weight make up the reference amount; one where a piece is a meal. */
+function piecesAServing(
+  count: number,
+  pieceGrams: number,
+  reference: number,
+  energyKcal: number | null,
+): number {
+  if (energyKcal !== null && energyKcal / count >= MEAL_KCAL) return 1;
+  return Math.max(1, Math.min(count, Math.round(reference / pieceGrams)));
+}
+
 function fromPieces(
   recipe: Recipe,
   cookedGrams: number | null,
   reference: number,
+  energyKcal: number | null,
   misfit: Misfit,
 ): ServingsProposal | null {
   const { pieces, text } = recipe.yield;
@@ -155,7 +169,7 @@ function fromPieces(
   const perServing =
     SLICE.test(pieces.noun) || pieceGrams === null
       ? 1
-      : Math.max(1, Math.min(pieces.count, Math.round(reference / pieceGrams)));
+      : piecesAServing(pieces.count, pieceGrams, reference, energyKcal);
   const grouped = wholeNumber(pieces.count / perServing);
   const single = wholeNumber(pieces.count);
   const [misfitGrouped, misfitSingle] = [misfit(grouped), misfit(single)];
@@ -219,7 +233,7 @@ export function proposeServings(recipe: Recipe, dish: WholeDish): ServingsPropos
   return (
     fromStated(recipe, misfit) ??
     asOne(recipe, energyKcal, misfit) ??
-    fromPieces(recipe, cooked, reference.grams, misfit) ??
+    fromPieces(recipe, cooked, reference.grams, energyKcal, misfit) ??
     estimated(recipe, cooked, reference)
   );
 }

@@ -25,6 +25,23 @@ describe('servings that are pieces', () => {
     expect(saysPiece(notesOf('Ravioli of Fresh Pasta', 'Serves 36'))).toBe(true);
   });
 
+  it.each([
+    'Kartoffelknödel',
+    'Croquetas de la abuela',
+    'Вареники с творогом',
+    '焼き餃子',
+    'Bitterballen',
+  ])('are seen in titles of other languages: %s', (title) => {
+    expect(saysPiece(notesOf(title, 'Serves 40'))).toBe(true);
+  });
+
+  it.each(['Knödelsuppe', 'Polpette-Sauce', 'Kartoffelsalat', 'Κεφτές'])(
+    'but not in %s',
+    (title) => {
+      expect(saysPiece(notesOf(title, 'Serves 40'))).toBe(false);
+    },
+  );
+
   it('are not seen where a serving weighs as much as a plate', () => {
     expect(saysPiece(notesOf('Potato Dumplings', 'Serves 6'))).toBe(false);
   });

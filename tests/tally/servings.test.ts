@@ -62,6 +62,17 @@ describe('servings', () => {
     expect(propose(rolls, 900, 'enriched-yeast-bread').servings).toBe(12);
   });
 
+  it('takes a piece that is a meal for a serving by itself', () => {
+    const sandwiches = recipe('Toasties', {
+      text: '2 toasties',
+      servings: null,
+      pieces: { count: 2, noun: 'toastie' },
+    });
+    const dish = { rawGrams: 300, energyKcal: 1200, family: 'other' as const };
+    expect(proposeServings(sandwiches, dish).servings).toBe(2);
+    expect(proposeServings(sandwiches, { ...dish, energyKcal: 400 }).servings).toBe(1);
+  });
+
   it('does not take one loaf for one serving', () => {
     const loaf = recipe('Loaf', {
       text: '1 loaf',
