@@ -112,6 +112,17 @@ function servedWith(ingredient: Ingredient, counted: readonly Food[]): MissingLi
   };
 }
 
+/** Parts from which on a line without an amount is a list of foods. Own choice. */
+const LIST_FROM = 3;
+
+/** 'Toppings: shredded cheese, tortilla chips, olives': the starchy part of a list read as one food. */
+function starchyOfList({ line, weight }: Ingredient): Span | null {
+  const parts = line.text.split(/[,;:]/);
+  if (weight !== null || line.items.length > 1 || parts.length < LIST_FROM) return null;
+  const found = parts.map(kindOf).find((one) => one !== null && STARCHY.has(one.kind));
+  return found ? { kind: found.kind, span: times(found.serving, found.per100) } : null;
+}
+
 function spanOf(
   ingredient: Ingredient,
   food: Food | null,
@@ -124,6 +135,8 @@ function spanOf(
   if (known)
     return { kind: food?.name ?? null, span: [known.low / servings, known.high / servings] };
   if (food === null || ingredient.line.kind === 'reference') return ofUnknown(ingredient, servings);
+  const listed = starchyOfList(ingredient);
+  if (listed) return listed;
   const figure = figureOf(food);
   if (figure === null) return { kind: food.name, span: null };
   return { kind: food.name, span: ofKnownFood(ingredient, figure, food) };

@@ -77,6 +77,7 @@ describe('what is missing', () => {
     '1 batch tomato jam (recipe below)',
     'toasted bread, to serve',
     'hot cooked rice, to serve',
+    'Toppings: shredded cheese, tortilla chips, pickled peppers, sliced olives',
   ])('names %s', (line) => {
     const found = adapted([...PLAIN, line], { budgetG: 200 });
     expect(found.verdict.state).toBe('fitsAsCounted');
