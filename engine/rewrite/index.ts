@@ -61,6 +61,6 @@ export function rewriteRecipe(
   const servings = { page: options.pageServings ?? plan.servings, now: plan.servings };
   return {
     lines: rewriteLines(recipe, ingredients, { plan, foods, region, local: words }),
-    ...withRecut(method, servings, recipe.language),
+    ...withRecut(method, servings, recipe.language, plan.family.id),
   };
 }

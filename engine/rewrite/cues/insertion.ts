@@ -117,7 +117,10 @@ export function placeOf(cue: Cue, texts: readonly string[], context: CueContext)
   const fitting = hitsOf(texts, new RegExp(cue.where, 'i'));
   const all = fitting.filter(({ at }) => isInTime(cue, uses, at));
   const prefers = cue.prefers === undefined ? null : new RegExp(cue.prefers, 'i');
-  const best = prefers === null ? [] : all.filter(({ at }) => prefers.test(texts[at] ?? ''));
+  const said = ({ at, sentence }: Hit): string => sentencesOf(texts[at] ?? '')[sentence] ?? '';
+  const inSentence = prefers === null ? [] : all.filter((hit) => prefers.test(said(hit)));
+  const inStep = prefers === null ? [] : all.filter(({ at }) => prefers.test(texts[at] ?? ''));
+  const best = inSentence.length > 0 ? inSentence : inStep;
   const hits = best.length > 0 ? best : all;
   if (fitting.length > 0 && hits.length === 0) return null;
   if (cue.place === 'before') return placeBefore(cue, hits, texts, context);

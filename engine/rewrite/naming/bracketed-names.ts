@@ -6,7 +6,7 @@ import type { FoodTable } from '../../foods/index.ts';
 import type { PlannedItem } from '../../model.ts';
 import { parseLine } from '../../parse/index.ts';
 import { joinedWith, keyed, localFoodName, type MethodWords } from '../languages/method-words.ts';
-import { kitchenGrams } from '../lines/written-amounts.ts';
+import { kitchenGrams, pieceText } from '../lines/written-amounts.ts';
 import { boiledOf } from '../steps/boils-as.ts';
 import type { UsedSoFar } from '../steps/used-so-far.ts';
 import { END, literal, START } from '../wording/name-patterns.ts';
@@ -47,6 +47,8 @@ function weighed(
   const mass = item.grams * share;
   const grams = food === null ? mass : kitchenGrams(food, mass, item.role);
   const own = item.foodId === ingredient.match?.foodId;
+  const pieces = food === null || own ? null : pieceText(food, grams, words);
+  if (pieces !== null) return pieces;
   return `${decimal(grams)} g ${own ? ingredient.item.name : foreignName(item, words)}`;
 }
 
@@ -56,10 +58,21 @@ interface RemarkContext {
   boils: boolean;
 }
 
+/** What stands for an ingredient that was said with its grams before: its names, none where some of it stays. */
+function namesAgain(
+  { items, ingredient, newName }: Mention,
+  { words }: RemarkContext,
+): string | null {
+  const stays = items.some(({ foodId }) => foodId === ingredient.match?.foodId);
+  if (stays || newName === null || newName === 'flours') return null;
+  const names = items.map((item) => foreignName(item, words));
+  return `${words.now} ${joinedWith([...new Set(names)], words.and)}`;
+}
+
 /** What stands in brackets behind an ingredient's name; null when nothing need be said. */
 function remark(
   mention: Mention,
-  { share, stated }: { share: number; stated: boolean },
+  { share, stated, again }: { share: number; stated: boolean; again: boolean },
   fresh: readonly PlannedItem[],
   context: RemarkContext,
 ): string | null {
@@ -70,6 +83,7 @@ function remark(
   // What stands in for pasta or rice and is not boiled has no place in the pot.
   const unboiled = boils && boiledOf(mention)?.length === 0;
   if (changed && (items.length === 0 || unboiled)) return words.leaveOut;
+  if (changed && again && !stated) return namesAgain(mention, context);
   if (changed && newName !== null && newName !== 'flours') {
     const list = items.map((item) => weighed(item, mention, share, context));
     return withAdditions(`${words.now} ${joinedWith(list, words.and)}`);
@@ -134,7 +148,9 @@ export function renameForeign(
     named.add(mention);
     if (share !== null) context.used.use(mention, share);
     const fresh = context.used.takeAdditions(mention);
-    const said = { share: share ?? 1, stated: stated !== null };
+    const leftOut = boils && boiledOf(mention)?.length === 0;
+    const again = mention.changed && !leftOut && context.used.introduce(mention);
+    const said = { share: share ?? 1, stated: stated !== null, again };
     const put = remark(mention, said, fresh, { ...context, boils });
     return put === null ? whole : `${whole} (${put})`;
   });

@@ -92,6 +92,18 @@ function amountOf({ quantity, unit }: { quantity?: string; unit?: string }): Pla
   return value === null ? null : { quantity: value, unit: unitOf(unit) };
 }
 
+/** What pieces of a food are called, behind its name. */
+const CUT = String.raw`\s(?:chunks|cubes|wedges|halves|strips|rings|pieces)\b`;
+
+/** 'pineapple chunks, strawberries and lime juice': what else there is stands behind the pieces. */
+function withCut(put: string, cut: string, { items, ingredient }: Mention, found: string): string {
+  const own = items.find(({ foodId }) => foodId === ingredient.match?.foodId);
+  const [first, ...others] = put.split(/, | and /);
+  if (own === undefined || others.length === 0 || first === undefined || !first.endsWith(found))
+    return `${put}${cut}`;
+  return listOf([`${first}${cut}`, ...others]);
+}
+
 /** Where a text stands in the method. */
 export interface Where {
   section: string | null;
@@ -117,36 +129,42 @@ export function renameIn(
   );
   if (stems.length === 0) return { text, named: [] };
   const pattern = new RegExp(
-    `(?<bare>${BARE_REST.source})|${START}(?:${SHARE}|${REST}|${AMOUNT})?${ADJECTIVES}${START}(?<name>(?:${stems.map(literal).join('|')})(?:e?s)?)${END}`,
+    `(?<bare>${BARE_REST.source})|${START}(?:${SHARE}|${REST}|${AMOUNT})?${ADJECTIVES}${START}(?<name>(?:${stems.map(literal).join('|')})(?:e?s)?)${END}(?<cut>${CUT})?`,
     'giu',
   );
   const named = new Set<Mention>();
   const renamed = withoutChoices(text, mentions).replace(pattern, (...found) => {
-    const whole = found[0] as string;
     const groups = found.at(-1) as Record<
       'name' | 'quantity' | 'unit' | 'share' | 'rest' | 'bare' | 'kind',
       string
-    >;
+    > & { cut?: string };
+    const { cut = '' } = groups;
+    const all = found[0] as string;
+    const whole = all.slice(0, all.length - cut.length);
     if (groups.bare !== undefined) return bareRest(whole, mentions, context);
     const at = found.at(-3) as number;
     const sentence = sentenceAt(text, at);
     const place = { sentence, text, section, part: partAt(at), amount: amountOf(groups), mentions };
     const mention = ownerOf(owners, groups.name, place);
     const end = at + whole.length;
-    if (mention === null || isOtherUse(text, end - groups.name.length, end, mention)) return whole;
-    if (isNamedAlready(mention, text, end) || isRemark(mention, sentence)) return whole;
+    if (mention === null || isOtherUse(text, end - groups.name.length, end, mention)) return all;
+    if (isNamedAlready(mention, text, end) || isRemark(mention, sentence)) return all;
     named.add(mention);
     const meant = mention.changed ? inBoilingStep(mention, text, mentions) : mention;
     const before = text.slice(0, end - groups.name.length);
     const passing = isPassing(before, text.slice(end));
     const parts: Found = { ...groups, before, passing, ...withoutKind(whole, groups, meant) };
     if (MIXTURE.test(text.slice(end)))
-      return meant.changed ? whole.replace(groups.name, mixtureName(meant, groups.name)) : whole;
+      return meant.changed ? all.replace(groups.name, mixtureName(meant, groups.name)) : all;
     const put = meant.changed
       ? replacement(meant, parts, context, mentions)
       : keptText(meant, parts, context);
-    const full = withAlong(put, meant, context);
-    if (full === whole) return whole;
+    const full = withAlong(
+      cut === '' ? put : withCut(put, cut, meant, groups.name),
+      meant,
+      context,
+    );
+    if (full === all) return all;
     // A part in brackets is no list to be joined with its neighbours.
     const marked = full.endsWith(')') ? full : asList(full);
     return /(?:^|[.!?:\n(–—]\s*|^\d+[.)]\s*)$/.test(text.slice(0, at))

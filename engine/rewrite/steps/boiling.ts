@@ -15,6 +15,9 @@ const SERVES = /,?\s+(?:and|then)\s+(?:then\s+)?(serve|toss|mix|combine|top|stir
 const POT_WATER =
   /\b(of )?(?:the |some )?(?:reserved |starchy )*(?:pasta|noodle|rice|cooking)(?: cooking)? water\b/gi;
 
+/** 'While the tofu bakes, ': what else goes on. */
+const MEANWHILE = /\b(?:while|as) [^,.;]*,/i;
+
 const sentencesOf = (text: string): string[] => text.split(/(?<=[.!;])\s+/);
 
 /** Whether a sentence cooks an ingredient: 'simmer until the rice is tender' cooks what else is in the pot. */
@@ -63,7 +66,7 @@ export function withoutBoiling(text: string, mentions: readonly Mention[]): Unbo
       (mention) =>
         COOKS.test(sentence) &&
         isCooked(sentence, mention) &&
-        !namesOther(sentence.replace(SERVES, ''), mention, mentions),
+        !namesOther(sentence.replace(SERVES, '').replace(MEANWHILE, ''), mention, mentions),
     );
     const finishing: boolean = after && FINISHES.test(sentence);
     after = own !== undefined || finishing;

@@ -1,11 +1,12 @@
 /** Ovens set lower for what browns fast, and the time that it then takes. */
 import type { RewrittenStep } from '../../model.ts';
 import { coolerOven } from '../cues/fitting-cues.ts';
+import { type Insertion, inserted, RANKS } from '../cues/insertion.ts';
 import { keyed, type MethodWords } from '../languages/method-words.ts';
 import { bakeMinutes, longerBy, withLowerOven } from '../oven/oven-heat.ts';
 import type { PartMethod } from '../parts/part-contexts.ts';
 import type { StepParts } from '../parts/step-parts.ts';
-import { sentencesOf, withSentence } from '../wording/sentences.ts';
+import { sentencesOf } from '../wording/sentences.ts';
 import { withReason } from './step-reasons.ts';
 
 const LONGER = 'In the cooler oven it takes {minutes} minutes longer.';
@@ -13,17 +14,18 @@ const BAKES = /\bbak(?:e|es|ed)\b/i;
 /** Roasted vegetables and toasted nuts keep their heat. */
 const OTHER_HEAT = /\b(?:roast|toast|broil|grill)(?:s|ed|ing)?\b|\bcook until\b/i;
 
-/** The step with how much longer it bakes, behind the sentence that says how long; the same step when none does. */
-function withLongerBake(step: RewrittenStep, words: MethodWords | null): RewrittenStep {
-  const at = sentencesOf(step.after).findIndex((sentence) => {
-    const said = words === null ? sentence : keyed(sentence, words);
-    return BAKES.test(said) && bakeMinutes(said) !== null;
-  });
-  const said = sentencesOf(step.after)[at];
-  if (said === undefined) return step;
-  const minutes = bakeMinutes(words === null ? said : keyed(said, words)) ?? 0;
-  const text = (words?.longerBake ?? LONGER).replace('{minutes}', longerBy(minutes));
-  return { ...step, after: withSentence(step.after, at, text), change: 'changed' };
+/** How much longer the first bake takes, behind the sentence that says how long; none where none does. */
+function longerBake(steps: readonly RewrittenStep[], words: MethodWords | null): Insertion[] {
+  for (const [at, { after }] of steps.entries()) {
+    for (const [behind, sentence] of sentencesOf(after).entries()) {
+      const said = words === null ? sentence : keyed(sentence, words);
+      const minutes = BAKES.test(said) ? bakeMinutes(said) : null;
+      if (minutes === null) continue;
+      const text = (words?.longerBake ?? LONGER).replace('{minutes}', longerBy(minutes));
+      return [{ at, behind, rank: RANKS.after, step: inserted(text, '') }];
+    }
+  }
+  return [];
 }
 
 /** The steps with a lower oven where a part that browns fast is baked, and the longer time beside the first bake. */
@@ -32,7 +34,7 @@ export function withOvens(
   parts: readonly StepParts[],
   methods: readonly PartMethod[],
   words: MethodWords | null,
-): RewrittenStep[] {
+): { steps: RewrittenStep[]; longer: Insertion[] } {
   const whys = methods.map(coolerOven);
   const any = whys.find((why) => why !== null) ?? null;
   const metric = words !== null;
@@ -43,7 +45,6 @@ export function withOvens(
     const cooler = own === null || other ? step.after : withLowerOven(step.after, metric);
     return own === null || cooler === step.after ? step : withReason(step, cooler, own);
   });
-  if (lowered.every((step, at) => step === steps[at])) return lowered;
-  const first = lowered.findIndex((step) => withLongerBake(step, words) !== step);
-  return lowered.map((step, at) => (at === first ? withLongerBake(step, words) : step));
+  const isLower = lowered.some((step, at) => step !== steps[at]);
+  return { steps: lowered, longer: isLower ? longerBake(lowered, words) : [] };
 }

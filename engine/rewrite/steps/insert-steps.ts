@@ -12,7 +12,7 @@ function saidOnce(insertions: readonly Insertion[]): Insertion[] {
 }
 
 const joinedWhy = (a: string | null, b: string | null): string | null =>
-  a === null || b === null || a.includes(b) ? (a ?? b) : `${a} ${b}`;
+  a === null || b === null || a.includes(b) ? (a ?? (b === '' ? null : b)) : `${a} ${b}`;
 
 /** A step with sentences put in, the last of them first so that the places of the others stay right. */
 function withSentences(step: RewrittenStep, sentences: readonly Insertion[]): RewrittenStep {
@@ -56,6 +56,10 @@ export function withInsertions(
     const instead = EMPTIED.test(own.after) ? result.at(-1) : undefined;
     if (instead?.before === null && here.some(({ step }) => step.after === instead.after)) {
       result[result.length - 1] = takingOver(own, instead);
+      continue;
+    }
+    if (EMPTIED.test(own.after)) {
+      result.push(own);
       continue;
     }
     result.push(

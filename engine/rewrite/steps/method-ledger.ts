@@ -47,7 +47,7 @@ function remainder(
   grams: number,
   { used, words }: LedgerContext,
 ): string | null {
-  const left = mention === undefined ? null : used.left(mention);
+  const left = mention === undefined || used.isIn(mention) ? null : used.left(mention);
   if (left === null || left <= WHOLE || words !== null || mention?.changed !== true) return null;
   return `The steps tell where ${Math.round(grams * (1 - left))} g of ${Math.round(grams)} g go in; the rest is not told.`;
 }

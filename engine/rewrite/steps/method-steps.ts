@@ -86,7 +86,7 @@ export function rewriteSteps(
     : methods.flatMap(({ context, original: own }) => amendments(context, own));
   const gas = usesGas(base.method);
   const scaled = (text: string): string => (words === null ? withAllScales(text, gas) : text);
-  const ovens = withOvens(
+  const { steps: ovens, longer } = withOvens(
     renamed.map(({ step }) => step),
     parts,
     methods,
@@ -104,6 +104,7 @@ export function rewriteSteps(
   );
   const statesOven = original.some((text) => withLowerOven(text, words !== null) !== text);
   const all = [
+    ...longer,
     ...(own.length === 0
       ? []
       : methods.flatMap((method) => partInsertions(method, statesOven, own))),

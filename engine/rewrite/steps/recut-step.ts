@@ -1,5 +1,5 @@
 /** Says that more pieces or portions are made than the page makes, in the step that shapes, cuts or serves. */
-import type { MethodNote, RewrittenStep } from '../../model.ts';
+import type { Family, MethodNote, RewrittenStep } from '../../model.ts';
 import { isForeign, keyed, type MethodWords, methodWords } from '../languages/method-words.ts';
 import { withSentence } from '../wording/sentences.ts';
 
@@ -13,6 +13,7 @@ const ENGLISH = {
   pieces: 'Make {now} {pieces} instead of {was}; smaller ones are done sooner.',
   filled: 'Fill {now} instead of {was}; smaller ones are done sooner.',
   portions: 'Divide it into {now} portions instead of {was}.',
+  cut: 'Cut it into {now} instead of {was}.',
   why: 'All figures are for one of {now}.',
 };
 
@@ -26,29 +27,43 @@ interface Method {
 
 /** A step that makes pieces of a dough, batter or mince, and what they are called. */
 const SHAPES =
-  /\b(?:divide|portion|scoop|shape|form|roll|drop|pipe|spoon|fill|ladle|pour|cut|stamp)\b[^.]{0,80}?\b(?<pieces>pieces|balls|rounds|rolls|buns|cookies|patties|burgers|meatballs|muffin cups|muffin tins?|cupcake (?:liners|cases)|(?:paper )?(?:cases|liners)|wells|ramekins|scones|biscuits|dumplings|bagels)\b|\bcut out\b|\bstamp\b|\bscoops? (?:of )?(?:the )?(?:dough|batter)\b/i;
+  /\b(?:divide|portion|scoop|shape|form|roll|drop|pipe|spoon|fill|ladle|pour|cut|stamp)\b[^.]{0,80}?\b(?<pieces>pieces|balls|rounds|rolls|buns|cookies|patties|burgers|meatballs|muffin cups|muffin tins?|cupcake (?:liners|cases)|(?:paper )?(?:cases|liners)|wells|ramekins|scones|biscuits|dumplings|bagels|dough balls|circles)\b|\bcut out\b|\bstamp\b|\bscoops?\b[^.]{0,80}\b(?:dough|batter)\b/i;
 /** Pieces that are filled, not shaped. */
 const FILLED = /^(?:muffin|cupcake|paper|cases|liners|wells|ramekins)/i;
 const HEATS = /\b(?:bake|oven|fry|grill|boil|steam|poach)\b/i;
-const SERVES = /\b(?:serve[sd]?|serving|enjoy|platter|dish up)\b/i;
+const SERVES =
+  /(?<!\b(?:ready to|before|until|to) )\b(?:serve[sd]?|serving|enjoy|platter|dish up)\b/i;
 const CUTS = /\b(?:cut|slice|divide|portion)\b(?! side)/i;
 /** Remarks behind the method: on keeping, on other ways. */
 const REMARKS =
   /\b(?:stor(?:e|ed|age|ing)|left ?overs?|keeps? (?:well|fresh|for|in)|freez\w+|up to \d+ (?:days|weeks|months)|reheat|make.ahead|variations?|substitut\w+|notes?|tips?)\b/i;
 
-/** 'into 12 equal pieces', 'makes about 12': the number of the page, where the step makes pieces. */
-const countOf = (was: number): RegExp =>
-  new RegExp(
-    `\\b(into|in|makes?|make|form|shape|get|for|among|between)( about| approximately)? ${was}\\b(?!\\s?(?:[-–x×/]|inch|cm|mm|g\\b|oz|min|hour|ml|%|°|to \\d))`,
-    'i',
-  );
+/** 'into 12 equal pieces', 'makes 10-12': how many a step makes. */
+const COUNT =
+  /\b(?<lead>(?:into|in|makes?|make|form|shape|get|for|among|between)(?: about| approximately)? )(?<low>\d+)(?:\s?(?:-|–|to|or)\s?(?<high>\d+))?\b(?!\s?(?:[-–x×/.]|inch|cm|mm|g\b|oz|lb|min|hour|sec|day|ml|cup|tbsp|tsp|tables|teas|%|°|to \d))/i;
+
+interface Count {
+  text: string;
+  lead: string;
+  low: number;
+  high: number;
+}
+
+function countIn(text: string): Count | null {
+  const found = COUNT.exec(text);
+  const { lead = '', low, high } = found?.groups ?? {};
+  if (found === null || low === undefined) return null;
+  return { text: found[0], lead, low: Number(low), high: Number(high ?? low) };
+}
+
+const isOf = ({ low, high }: Count, { page }: Servings): boolean => low <= page && page <= high;
 
 /** The step with the page's number put right where it stands; null when it does not stand there. */
-function recounted(step: RewrittenStep, { page, now }: Servings): string | null {
-  if (!Number.isInteger(page)) return null;
-  if (![SHAPES, SERVES, CUTS].some((words) => words.test(step.after))) return null;
-  const pattern = countOf(page);
-  return pattern.test(step.after) ? step.after.replace(pattern, `$1$2 ${now}`) : null;
+function recounted({ after }: RewrittenStep, servings: Servings): string | null {
+  if (![SHAPES, SERVES, CUTS].some((words) => words.test(after))) return null;
+  const count = countIn(after);
+  if (count === null || !isOf(count, servings)) return null;
+  return after.replace(count.text, `${count.lead}${servings.now}`);
 }
 
 const lastIndex = (texts: readonly string[], fits: (text: string) => boolean): number =>
@@ -67,9 +82,10 @@ function servingStep(texts: readonly string[]): number {
   );
 }
 
-/** Index of the step that shapes pieces before any heat; -1 when none does. */
+/** Index of the step that shapes pieces before any heat; -1 when none does, or when a serving is several of them. */
 function shapingStep(texts: readonly string[]): number {
   const at = texts.findIndex((text) => SHAPES.test(text));
+  if (countIn(texts[at] ?? '') !== null) return -1;
   return at >= 0 && texts.slice(at).some((text) => HEATS.test(text)) ? at : -1;
 }
 
@@ -103,12 +119,21 @@ const replaced = (method: Method, at: number, step: RewrittenStep): Method => ({
   steps: method.steps.with(at, step),
 });
 
+/** What is baked as one and cut. */
+const WHOLES: ReadonlySet<Family> = new Set<Family>([
+  'cake',
+  'brownie',
+  'quick-bread',
+  'lean-yeast-bread',
+]);
+
 /** What is said, by what the pieces are called; null is a dish that is served in portions. */
 function sentenceFor(
   pieces: string | null,
-  says: { pieces: string; portions: string; filled?: string },
+  says: { pieces: string; portions: string; filled?: string; cut?: string },
+  isWhole: boolean,
 ): string {
-  if (pieces === null) return says.portions;
+  if (pieces === null) return isWhole ? (says.cut ?? says.portions) : says.portions;
   if (FILLED.test(pieces) && says.filled !== undefined) return says.filled;
   return says.pieces.replace('{pieces}', pieces.toLowerCase());
 }
@@ -123,7 +148,12 @@ const searched = (steps: readonly RewrittenStep[], words: MethodWords | null): s
  * The method with the new number in the step that shapes pieces, or in the one that cuts or serves; the
  * same method where the number stays, or where there is none.
  */
-export function withRecut(method: Method, servings: Servings, language: string | null): Method {
+export function withRecut(
+  method: Method,
+  servings: Servings,
+  language: string | null,
+  family: Family = 'other',
+): Method {
   const { steps } = method;
   if (steps.length === 0 || servings.now <= servings.page) return method;
   const words = methodWords(language);
@@ -141,7 +171,7 @@ export function withRecut(method: Method, servings: Servings, language: string |
   const shapes = shapingStep(texts);
   const at = shapes >= 0 ? shapes : servingStep(texts);
   const pieces = shapes < 0 ? null : (SHAPES.exec(texts[shapes] ?? '')?.groups?.pieces ?? 'pieces');
-  const text = filled(sentenceFor(pieces, says), servings);
+  const text = filled(sentenceFor(pieces, says, WHOLES.has(family)), servings);
   const step = steps[at];
   if (unworded || step === undefined) return stepBehind(method, at, text, why);
   return replaced(

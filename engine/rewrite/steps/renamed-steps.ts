@@ -7,7 +7,9 @@ import { listOf } from '../naming/method-names.ts';
 import { renameIn } from '../naming/rename.ts';
 import { partAt, type StepParts } from '../parts/step-parts.ts';
 import { withoutWord } from '../wording/leave-out.ts';
+import { sentencesOf } from '../wording/sentences.ts';
 import { withoutBoiling } from './boiling.ts';
+import { BY_PACKET } from './spoken-handling.ts';
 import { whyChanged } from './step-reasons.ts';
 import type { UsedSoFar } from './used-so-far.ts';
 
@@ -30,6 +32,27 @@ function leaveOut(text: string, named: readonly Mention[]): string {
     else result = without ?? result;
   }
   return unnamed.length === 0 ? result : `${result} Leave out the ${listOf(unnamed)}.`;
+}
+
+/** 'Cook the zucchini according to the package': a vegetable has none. */
+function byNoPacket(text: string, named: readonly Mention[]): string {
+  const fresh = named.filter(
+    ({ changed, items, ingredient }) =>
+      changed &&
+      items.length > 0 &&
+      items.every(
+        ({ foodId, foodName }) =>
+          foodId !== ingredient.match?.foodId && !/noodle|pasta|rice|couscous/i.test(foodName),
+      ),
+  );
+  if (fresh.length === 0) return text;
+  return sentencesOf(text)
+    .map((sentence) =>
+      fresh.some(({ newName }) => newName !== null && sentence.includes(newName))
+        ? sentence.replace(BY_PACKET, '')
+        : sentence,
+    )
+    .join(' ');
 }
 
 const rewritten = (
@@ -78,7 +101,7 @@ function englishStep(
     ...whyChanged(named, null),
   ];
   const taken = [...named, ...unboiled.dropped];
-  return { step: rewritten(step, leaveOut(text, named), why), named: taken };
+  return { step: rewritten(step, byNoPacket(leaveOut(text, named), named), why), named: taken };
 }
 
 /** Every step under the new names, and the ingredients that each names. */

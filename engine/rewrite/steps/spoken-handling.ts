@@ -39,16 +39,23 @@ const LIQUID =
   /\b(?:dissolv\w*|simmer\w*|boil\w*|syrup|water|milk|juice|tea|coffee|vinegar|lemonade|heat|warm|saucepan|pan)\b/i;
 const INTO_LIQUID = /^where it goes into a liquid, dissolve it warm/i;
 
+/** Whether a clause of a handling holds: nothing is baked longer that no oven sees, and only an icing is thinned. */
+export function clauseHolds(clause: string, whole: string): boolean {
+  if (/\bbake \d+ minutes longer\b/i.test(clause)) return BAKES.test(whole);
+  if (/\ban icing takes\b/i.test(clause)) return ICES.test(whole);
+  return true;
+}
+
+const BAKES = /\b(?:bake|baked|baking|oven|roast(?:ed|ing)?)\b/i;
+const ICES = /\b(?:icing|glaze|drizzle|glasur|glaçage|glazuur|glaseado|glassa|cobertura|glasyr)\b/i;
+
 /** Ways of cooking that a handling speaks against: said only where the step cooks so. */
 const RATHER = /\brather than (\w+)/i;
-const ICING = /;[^;]*\ban icing takes\b[^;]*?(?=[.;]|$)/i;
 
-/** The handling as it holds for the sentence that takes the food, and for the method; empty when it does not. */
-export function heldFor(method: string, sentence: string, whole: string): string {
+/** The handling as it holds for the sentence that takes the food; empty when it does not. */
+export function heldFor(method: string, sentence: string): string {
   const against = RATHER.exec(method)?.[1];
   if (against !== undefined && !new RegExp(`\\b${against}`, 'i').test(sentence)) return '';
-  if (ICING.test(method) && !/\b(?:icing|glaze|drizzle)\b/i.test(whole))
-    return method.replace(ICING, '');
   if (!INTO_LIQUID.test(method)) return method;
   const fits = LIQUID.test(sentence) && !/\b(?:butter|cream|beat|flour)\b/i.test(sentence);
   return fits ? 'Warm it until it has dissolved.' : '';

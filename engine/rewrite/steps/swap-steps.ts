@@ -14,7 +14,14 @@ import type { Mention } from '../naming/mention.ts';
 import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
 import { literal, namePattern } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
-import { BY_PACKET, heldFor, isTold, takesLong, withObject } from './spoken-handling.ts';
+import {
+  BY_PACKET,
+  clauseHolds,
+  heldFor,
+  isTold,
+  takesLong,
+  withObject,
+} from './spoken-handling.ts';
 
 const own = (swap: Swap, ingredients: readonly Ingredient[]): Ingredient | undefined =>
   ingredients.find(({ key }) => key === swap.key);
@@ -25,17 +32,15 @@ interface Handling {
   method: string;
   /** Whether each clause of the method holds for this dish. */
   holds: readonly boolean[];
+  /** The method as it is told in English. */
+  spoken: string;
   mention: Mention | undefined;
   old: string;
 }
 
-const BAKES = /\b(?:bake|baked|baking|oven|roast(?:ed|ing)?)\b/i;
-
-/** Clauses that hold for the dish: nothing is baked longer that no oven sees. */
+/** Clauses that hold for the dish. */
 const clausesThatHold = (method: string, whole: string): boolean[] =>
-  method
-    .split(/;\s*/)
-    .map((clause) => !/\bbake \d+ minutes longer\b/i.test(clause) || BAKES.test(whole));
+  method.split(/;\s*/).map((clause) => clauseHolds(clause, whole));
 
 /** A handling without the clauses that do not hold. */
 function heldClauses(text: string, holds: readonly boolean[]): string {
@@ -59,6 +64,7 @@ function handlingOf(swap: Swap, { mentions, ingredients, method: said }: CueCont
   return {
     swap,
     method: kept,
+    spoken: kept,
     holds: clausesThatHold(kept, said),
     mention,
     old: own(swap, ingredients)?.item.name ?? swap.from?.food ?? '',
@@ -73,7 +79,7 @@ const namesFood = (text: string, { to }: Swap): boolean =>
   });
 
 /** 'Slice the eggplant 1 cm thick'; 'Make the curd of egg and butter: stir it'. */
-function englishText({ swap, method: whole, holds, mention }: Handling): string | null {
+function englishText({ swap, spoken: whole, holds, mention }: Handling): string | null {
   const method = heldClauses(whole, holds);
   const list = listOf([...new Set(swap.to.map(({ food }) => shortName(food)))]);
   const name = mention?.newName;
@@ -182,7 +188,9 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
     const text = texts[at] ?? '';
     const whole = handlingOf(swap, context);
     const sentence = sentencesOf(text)[sentenceOf(text, whole)] ?? '';
-    const handling = { ...whole, method: heldFor(whole.method, sentence, context.method) };
+    const spoken = heldFor(whole.method, sentence);
+    if (spoken === '' && whole.method !== '') continue;
+    const handling = { ...whole, spoken };
     if (BY_PACKET.test(sentence) && boilsAsPasta(swap)) continue;
     const step = stepOf(handling, context);
     if (step !== null) steps.set(same, insertionOf(handling, text, at, step));

@@ -10,6 +10,7 @@ export class UsedSoFar {
   private readonly shares = new Map<string, number>();
   private readonly added = new Set<string>();
   private readonly named = new Set<string>();
+  private readonly whole = new Set<string>();
 
   use(mention: Mention, share: number): void {
     const { key } = mention.ingredient;
@@ -27,11 +28,12 @@ export class UsedSoFar {
     const name = `${ingredient.key} ${newName}`;
     const before = this.named.has(name);
     this.named.add(name);
+    if (!before && !this.shares.has(ingredient.key)) this.whole.add(ingredient.key);
     return before;
   }
 
-  wasNamed = ({ ingredient, newName }: Mention): boolean =>
-    this.named.has(`${ingredient.key} ${newName}`);
+  /** Whether it was named without an amount before any part of it was: all of it is in. */
+  isIn = ({ ingredient }: Mention): boolean => this.whole.has(ingredient.key);
 
   /** Additions that go in with this ingredient and have not gone in yet; from now on they have. */
   takeAdditions(mention: Mention): PlannedItem[] {

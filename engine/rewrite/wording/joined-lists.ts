@@ -18,7 +18,7 @@ const VERBS = [
   'soak|soften|spoon|spread|sprinkle|start|steam|stir|strain|stuff|swirl|taste|temper|thicken|thin|toast|top',
   'torch|toss|transfer|trim|turn|warm|wash|whip|whisk|work|wrap',
 ].join('|');
-const GOES_ON = `(?= and (?!(?:${VERBS})\\b)|, (?!(?:and )?(?:then )?(?:${VERBS})\\b)(?:[^.,;]+, )*[^.,;]+ and (?!(?:${VERBS})\\b))`;
+const GOES_ON = `(?= and (?!(?:${VERBS})\\b)|, (?!(?:and )?(?:then )?(?:${VERBS})\\b)(?:[^.,;]+, )*(?:[^.,;]+ )?and (?!(?:${VERBS})\\b))`;
 const LISTED = new RegExp(`\u2060([^\u2060\u2061]*) and ([^\u2061]*)\u2061${GOES_ON}`, 'g');
 
 /** 'a and [b and c]' -> 'a, b and c'; '[a and b] and c' -> 'a, b and c'; 'the [70 g a]' -> '70 g a'. */

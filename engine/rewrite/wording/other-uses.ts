@@ -34,7 +34,7 @@ export function isOtherUse(
   text: string,
   start: number,
   end: number,
-  { ingredient, newName }: Mention,
+  { ingredient, newName, items }: Mention,
 ): boolean {
   const before = text.slice(0, start);
   const after = text.slice(end);
@@ -43,7 +43,9 @@ export function isOtherUse(
   if (VERBS.test(word) && VERB_BEFORE.test(before) && VERB_AFTER.test(after)) return true;
   if (/^(?:flour|butter|oil)$/i.test(word) && TIN_AFTER.test(after)) return true;
   if (/^(?:flour|butter|oil)$/i.test(word) && GREASES.test(before)) return true;
-  if (/^flours?$/i.test(word) && newName === 'flours' && DUSTS.test(before)) return true;
+  const stays =
+    newName === 'flours' || items.some(({ foodId }) => foodId === ingredient.match?.foodId);
+  if (/(?:flours?|sugar|cocoa)$/i.test(word) && stays && DUSTS.test(before)) return true;
   const compound = COMPOUND.exec(after)?.[0].trim().toLowerCase();
   if (compound === undefined || newName === null) return false;
   // 'Pie crust' of 'pie crust' is the name itself; 'bread slices' are slices of it.

@@ -64,3 +64,35 @@ describe('what is put into the page’s words', () => {
     );
   });
 });
+
+describe('what stays generic', () => {
+  it('lists what else there is behind the pieces of a fruit', () => {
+    const [said] = written(
+      ['200 g pineapple', '100 g yogurt'],
+      ['Thread the pineapple chunks on skewers.'],
+      [['strawberries', 120]],
+      { kept: 80 },
+    );
+    expect(said).toBe('Thread the pineapple chunks and strawberries on skewers.');
+  });
+
+  it('dusts with what is at hand', () => {
+    const [dust, beat] = written(
+      ['100 g powdered sugar', '250 g mascarpone'],
+      ['Roll it in a towel dusted with powdered sugar.', 'Beat the mascarpone and powdered sugar.'],
+      [['allulose-powdered', 50]],
+      { kept: 50 },
+    );
+    expect(dust).toBe('Roll it in a towel dusted with powdered sugar.');
+    expect(beat).toBe('Beat the mascarpone, powdered sugar and powdered allulose.');
+  });
+
+  it('cooks no vegetable by a packet', () => {
+    const [said] = written(
+      ['250 g microwave rice', '200 g peas'],
+      ['Heat your rice as per the pack instructions with the peas.'],
+      [['cauliflower', 300]],
+    );
+    expect(said).not.toMatch(/pack/);
+  });
+});
