@@ -43,7 +43,8 @@ export function rewriteRecipe(
   const texts = recipe.steps.map(({ text }) => text);
   const words = methodWords(recipe.language);
   const all = mentionsOf(ingredients, plan);
-  const rests = words === null && autolyses(texts, all);
+  const isLean = plan.family.id === 'lean-yeast-bread';
+  const rests = words === null && isLean && autolyses(texts, all);
   const mentions = rests ? all : listedFlours(all, plan, texts);
   const method = rewriteSteps(recipe, {
     partTitle: null,

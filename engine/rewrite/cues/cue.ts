@@ -33,6 +33,9 @@ export interface Cue {
   place: 'use' | 'before' | 'after' | 'within';
   /** For `use`: right before the sentence that takes it, within its step. */
   inside?: boolean;
+  /** Only where the step that takes what it is about says this, or does not. */
+  taken?: string;
+  takenNot?: string;
   where?: string;
   /** Of the steps that fit `where`, one that says this goes before the others. */
   prefers?: string;

@@ -102,13 +102,23 @@ export function isBaked(cue: Cue, texts: readonly string[], context: CueContext)
   return texts.some((text, at) => at >= first && /\b(bake|oven|roast)\b/i.test(text));
 }
 
+/** Whether the step that takes what a cue is about says what it must, and nothing it must not. */
+function isTakenSo(cue: Cue, uses: readonly number[], texts: readonly string[]): boolean {
+  const [first] = uses;
+  const text = first === undefined ? texts.join('\n') : (texts[first] ?? '');
+  if (cue.taken !== undefined && !new RegExp(cue.taken, 'i').test(text)) return false;
+  return cue.takenNot === undefined || !new RegExp(cue.takenNot, 'i').test(text);
+}
+
 /** Where a cue goes; null is nowhere. `texts`: the steps of its part with English key words, others empty. */
 export function placeOf(cue: Cue, texts: readonly string[], context: CueContext): Place | null {
   const { lastStep, firstStep } = context.course;
   if (texts.length === 0) return alone(0);
   const uses = usesOf(cue, context);
+  if (!isTakenSo(cue, uses, texts)) return null;
   if (cue.place === 'use' || cue.where === undefined) {
-    const at = uses[0] ?? flourStep(context);
+    const elsewhere = cue.where === undefined ? [] : hitsOf(texts, new RegExp(cue.where, 'i'));
+    const at = uses[0] ?? elsewhere[0]?.at ?? flourStep(context);
     return cue.inside === true && !context.autolyses
       ? { at, behind: takingSentence(at, texts, cue, context) - 1 }
       : alone(at);

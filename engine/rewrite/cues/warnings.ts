@@ -15,6 +15,7 @@ function isTakenNear({ cut }: Warning, { mentions, course }: CueContext, at: num
 import warnings from '../data/warnings.json' with { type: 'json' };
 import { capital } from '../naming/method-names.ts';
 import type { PartMethod } from '../parts/part-contexts.ts';
+import { sentencesOf } from '../wording/sentences.ts';
 import { isFor } from './cue.ts';
 import { type CueContext, keptShare } from './cue-context.ts';
 import { fill, listIn, nameIn, reasonOf, textOf } from './cue-text.ts';
@@ -35,11 +36,20 @@ interface Warning {
   words: string;
   /** The step, or the one before it, must take what is cut. */
   here?: boolean;
+  /** Within the step, behind the sentence that fits. */
+  inside?: boolean;
   /** What the title says instead, when no step does. */
   titled?: string;
   text: string;
   why: string;
   source: string;
+}
+
+/** Index of the sentence that fits; of a pattern that spans several, the last. */
+function sentenceFitting(text: string, words: RegExp): number {
+  const sentences = sentencesOf(text);
+  const at = sentences.findIndex((sentence) => words.test(sentence));
+  return at < 0 ? sentences.length - 1 : at;
 }
 
 /** Warnings before steps that cannot work as written, because what they rest on is gone. */
@@ -81,7 +91,7 @@ export function warningsFor({ context, texts }: PartMethod): Insertion[] {
     found.push({
       at,
       rank: RANKS.warning,
-      behind: null,
+      behind: warning.inside === true ? sentenceFitting(texts[at] ?? '', words) : null,
       step: inserted(capital(text), reasonOf(warning, context)),
     });
   }

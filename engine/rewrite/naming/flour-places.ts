@@ -6,7 +6,7 @@ import { isAddition } from '../parts/part-of.ts';
 import { namePattern } from '../wording/name-patterns.ts';
 import { isOtherUse } from '../wording/other-uses.ts';
 import { sentencesOf } from '../wording/sentences.ts';
-import type { Mention } from './mention.ts';
+import { type Mention, massOf } from './mention.ts';
 import { itemName, listOf } from './method-names.ts';
 import { SAUCE } from './owners.ts';
 
@@ -14,6 +14,10 @@ const MIXTURE = /^[\s-]+(?:mixture|mix|blend)\b/i;
 /** Where dry things meet: there a gum needs no word of its own. */
 const DRY = /\b(?:whisk|sift|mix|combine|stir|blend|pulse)\b/i;
 const INTO_WET = /\b(?:into|to) (?:the )?(?:wet|butter|egg|batter|bowl of|creamed|mixture|sugar)/i;
+
+/** Flour that goes in bit by bit is a mix made first. */
+const SHARED_OUT =
+  /\b(?:half|thirds?|quarters?|the rest|rest of|remaining|gradually|batches|additions|at a time)\b/i;
 
 /** Sentences of the method that take an ingredient; a sauce takes the flour that thickens, where there is one. */
 function placesOf(
@@ -31,6 +35,11 @@ function placesOf(
     });
   });
 }
+
+/** Whether several lines have the same name. */
+const shareName = (own: readonly Mention[]): boolean =>
+  new Set(own.map(({ ingredient }) => ingredient.key)).size > 1 &&
+  own.every(({ names }) => names.some((name) => own[0]?.names.includes(name)));
 
 const bindersOf = (plan: Plan, part: number | null): PlannedItem[] =>
   plan.items.filter(
@@ -55,15 +64,23 @@ export function listedFlours(
     const own = mixed.filter((mention) => mention.part === part);
     const places = new Set(own.flatMap((mention) => placesOf(mention, mentions, texts)));
     const [only = ''] = places;
-    if (places.size === 1) for (const mention of own) inOnePlace.set(mention, only);
+    if (places.size === 1 && !SHARED_OUT.test(only))
+      for (const mention of own) inOnePlace.set(mention, only);
+    // Lines of one name go into different things: each is listed where it goes in.
+    else if (shareName(own) && places.size > 1)
+      for (const mention of own) inOnePlace.set(mention, '');
   }
   const hosting = new Set<string>();
+  const largest = Math.max(...mixed.map(massOf));
   return mentions.map((mention) => {
     const sentence = inOnePlace.get(mention);
     if (sentence === undefined) return mention;
     const { items, ingredient, part } = mention;
     const newName = listOf([...new Set(items.map((item) => itemName(item, ingredient)))]);
-    const isDry = DRY.test(sentence) && !INTO_WET.test(sentence);
+    const isDry =
+      sentence === ''
+        ? massOf(mention) === largest
+        : DRY.test(sentence) && !INTO_WET.test(sentence);
     const fresh = isDry ? bindersOf(plan, part).filter(({ key }) => !hosting.has(key)) : [];
     for (const { key } of fresh) hosting.add(key);
     return { ...mention, newName, goesInWith: [...mention.goesInWith, ...fresh] };

@@ -74,6 +74,17 @@ function firstWord(own: string, others: ReadonlySet<string>): string[] {
   return KIND_BEHIND.has(word) && !shared ? [word] : [];
 }
 
+/** 'acini de pepe' of 'acini de pepe pasta'. */
+const withoutKind = (own: string): string[] => {
+  const bare = /^(.{4,}) (?:pasta|noodles|rice|tortillas|sheets)$/.exec(own)?.[1];
+  return bare === undefined ||
+    /^(?:white|brown|dry|dried|fresh|cooked|egg|rice|flour|corn|whole[ -]?wheat|long[ -]grain)$/.test(
+      bare,
+    )
+    ? []
+    : [bare];
+};
+
 function namesOf(ingredient: Ingredient, all: readonly Ingredient[]): string[] {
   const own = ingredient.item.name.toLowerCase().trim();
   // A second line of the very same name is told apart by the words around it.
@@ -95,6 +106,7 @@ function namesOf(ingredient: Ingredient, all: readonly Ingredient[]): string[] {
       ...unshared,
       ...firstWord(own, elsewhere),
       ...compoundEnd(own, elsewhere),
+      ...withoutKind(own),
       ...more,
     ]),
   ]

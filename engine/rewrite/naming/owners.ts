@@ -64,6 +64,8 @@ export interface Place {
   /** The amount in front of the name; null when there is none. */
   amount: Stated | null;
   mentions: readonly Mention[];
+  /** Whether an earlier step named an ingredient. */
+  isNamedBefore: (mention: Mention) => boolean;
 }
 
 function bySection(own: readonly Mention[], { section }: Place): Mention | undefined {
@@ -135,12 +137,30 @@ function plainest(own: readonly Mention[]): Mention | undefined {
   return plain.length === 1 ? plain[0] : undefined;
 }
 
+/** Of lines with the very same name the first that no earlier step named, else the last. */
+function inTurn(own: readonly Mention[], { isNamedBefore }: Place): Mention | undefined {
+  const name = own[0]?.ingredient.item.name.toLowerCase();
+  if (own.some(({ ingredient }) => ingredient.item.name.toLowerCase() !== name)) return undefined;
+  const lines = own.toSorted((a, b) => Number(a.ingredient.key) - Number(b.ingredient.key));
+  return lines.find((mention) => !isNamedBefore(mention)) ?? lines.at(-1);
+}
+
+/** The one that thickens a sauce, where the others are in already. */
+function thickens(all: readonly Mention[], { text, isNamedBefore }: Place): Mention | undefined {
+  const fresh = all.filter((mention) => !isNamedBefore(mention));
+  const [only] = fresh;
+  if (fresh.length !== 1 || all.length < 2 || !SAUCE.test(text)) return undefined;
+  return only?.role === 'thickener' ? only : undefined;
+}
+
 /** Of several ingredients a word may mean, the one the words around it speak of. */
 function meantBy(all: readonly Mention[], place: Place): Mention | null {
+  const { sentence, text } = place;
+  const sauce = thickens(all, place);
+  if (sauce !== undefined) return sauce;
   const own = inPart(all, place);
   const [first] = own;
   if (first === undefined || own.length === 1) return first ?? null;
-  const { sentence, text } = place;
   return (
     byAmount(all, place) ??
     bySection(own, place) ??
@@ -148,6 +168,7 @@ function meantBy(all: readonly Mention[], place: Place): Mention | null {
     byCompany(own, sentence, place) ??
     byCompany(own, text, place) ??
     byRole(own, text) ??
+    inTurn(own, place) ??
     first
   );
 }

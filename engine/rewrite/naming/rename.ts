@@ -7,7 +7,7 @@ import { asList, joined } from '../wording/joined-lists.ts';
 import { END, literal, namePattern, START } from '../wording/name-patterns.ts';
 import { isNamedAlready, isOtherUse, isRemark, withoutChoices } from '../wording/other-uses.ts';
 import { REST, SHARE, unitOf } from '../wording/shares.ts';
-import { isPassing } from '../wording/short-names.ts';
+import { isLead, isPassing } from '../wording/short-names.ts';
 import { AMOUNT, type RenameContext, withGrams } from './amounts-in-steps.ts';
 import { BARE_REST, bareRest } from './bare-rest.ts';
 import type { Mention } from './mention.ts';
@@ -39,7 +39,7 @@ function inBoilingStep(mention: Mention, text: string, mentions: readonly Mentio
 
 /** Words before a name that no longer hold when another food stands there: 'granulated white sugar'. */
 const ADJECTIVES =
-  "(?<kind>(?:(?:freshly[ -]cooked|granulated|caster|white|superfine|boiled|confectioners['’]?|icing|powdered|packed|firmly|raw|all-purpose|plain|strong|self-raising|self-rising|cooked|uncooked|dry|dried|steel[ -]cut|old[ -]fashioned|rolled|quick|mini)[ -])+)??";
+  "(?<kind>(?:(?:freshly[ -]cooked|(?:cooked|cooled|cold)(?: and|,) (?:cooked|cooled|cold)|cooled|cold|day-old|leftover|granulated|caster|white|superfine|boiled|confectioners['’]?|icing|powdered|packed|firmly|raw|all-purpose|plain|strong|self-raising|self-rising|cooked|uncooked|dry|dried|steel[ -]cut|old[ -]fashioned|rolled|quick|mini)[ -])+)??";
 
 const MIXTURE = /^[\s-]+(?:mixture|mix|blend)\b/i;
 
@@ -144,15 +144,24 @@ export function renameIn(
     if (groups.bare !== undefined) return bareRest(whole, mentions, context);
     const at = found.at(-3) as number;
     const sentence = sentenceAt(text, at);
-    const place = { sentence, text, section, part: partAt(at), amount: amountOf(groups), mentions };
+    const place = {
+      sentence,
+      text,
+      section,
+      part: partAt(at),
+      amount: amountOf(groups),
+      mentions,
+      isNamedBefore: context.used.isNamedBefore,
+    };
     const mention = ownerOf(owners, groups.name, place);
     const end = at + whole.length;
     if (mention === null || isOtherUse(text, end - groups.name.length, end, mention)) return all;
     if (isNamedAlready(mention, text, end) || isRemark(mention, sentence)) return all;
     named.add(mention);
+    context.used.name(mention);
     const meant = mention.changed ? inBoilingStep(mention, text, mentions) : mention;
     const before = text.slice(0, end - groups.name.length);
-    const passing = isPassing(before, text.slice(end));
+    const passing = isPassing(before, text.slice(end)) || isLead(before, text.slice(end));
     const parts: Found = { ...groups, before, passing, ...withoutKind(whole, groups, meant) };
     if (MIXTURE.test(text.slice(end)))
       return meant.changed ? all.replace(groups.name, mixtureName(meant, groups.name)) : all;

@@ -5,7 +5,10 @@ import type { CueContext } from '../cues/cue-context.ts';
 import { listIn, withAmount } from '../cues/cue-text.ts';
 import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { localFoodName } from '../languages/method-words.ts';
+import type { Mention } from '../naming/mention.ts';
 import { capital, shortName } from '../naming/method-names.ts';
+import { namePattern } from '../wording/name-patterns.ts';
+import { sentencesOf } from '../wording/sentences.ts';
 
 /** Additions that no step names. */
 function unnamed(context: CueContext, written: string): PlannedItem[] {
@@ -35,9 +38,9 @@ const DRY_ROLES = [
 ];
 
 const ENGLISH_ADDITIONS = {
-  dry: 'Mix {list} into the dry ingredients.',
-  moist: 'Add {list} with the other moist ingredients.',
-  dish: 'Stir in {list} while mixing.',
+  dry: 'Mix in {list} as well, dry.',
+  moist: 'Add {list} here too.',
+  dish: 'Stir in {list} too.',
 };
 
 const addition = (text: string, why: string): RewrittenStep => ({
@@ -48,27 +51,31 @@ const addition = (text: string, why: string): RewrittenStep => ({
   why,
 });
 
-/** The first step that takes one of the liquids or eggs of the part; the one by which all is mixed when none does. */
-function moistStep({ mentions, plan, course }: CueContext): number {
-  const steps = mentions
-    .filter(({ ingredient }) => ['liquid', 'egg'].includes(plan.roles[ingredient.key]?.[0] ?? ''))
-    .flatMap(({ ingredient }) => course.named.get(ingredient.key) ?? []);
-  return steps.length > 0 ? Math.min(...steps) : course.mixedAt;
+/** The place behind the first sentence that takes one of some ingredients; a step of its own where none does. */
+function placeBeside(
+  own: readonly Mention[],
+  elsewhere: number,
+  { course }: CueContext,
+  texts: readonly string[],
+): Pick<Insertion, 'at' | 'behind'> {
+  const steps = own.flatMap(({ ingredient }) => course.named.get(ingredient.key) ?? []);
+  if (steps.length === 0) return { at: elsewhere, behind: null };
+  const at = Math.min(...steps);
+  const behind = sentencesOf(texts[at] ?? '').findIndex((sentence) =>
+    own.some((mention) => namePattern(mention).test(sentence)),
+  );
+  return { at, behind: behind < 0 ? null : behind };
 }
 
-/** The first step that takes something that changed; the part's first when none does. */
-function changedStep({ mentions, course }: CueContext): number {
-  const steps = mentions
-    .filter(({ changed }) => changed)
-    .flatMap(({ ingredient }) => course.named.get(ingredient.key) ?? []);
-  return steps.length > 0 ? Math.min(...steps) : course.firstStep;
-}
-
-/** Steps for what no step names: dry things before the dough is mixed, moist ones where the first moist one goes in. */
-export function additionSteps(context: CueContext, written: string): Insertion[] {
+/** What no step names: dry things beside the flour, moist ones where the first moist one goes in. `texts`: the method's own steps as they read now. */
+export function additionSteps(
+  context: CueContext,
+  written: string,
+  texts: readonly string[],
+): Insertion[] {
   const items = unnamed(context, written);
   if (items.length === 0) return [];
-  const { words, plan, course } = context;
+  const { words, plan, course, mentions } = context;
   const list = (some: readonly PlannedItem[]): string =>
     listIn(
       some.map((item) => withAmount(item, context)),
@@ -76,24 +83,41 @@ export function additionSteps(context: CueContext, written: string): Insertion[]
     );
   const sentences = words?.additions ?? ENGLISH_ADDITIONS;
   const why = words?.additionWhy ?? 'New in this version, so the method does not name it.';
-  const step = (some: readonly PlannedItem[], at: number, sentence: string): Insertion[] =>
+  const step = (
+    some: readonly PlannedItem[],
+    place: Pick<Insertion, 'at' | 'behind'>,
+    sentence: string,
+  ): Insertion[] =>
     some.length === 0
       ? []
       : [
           {
-            at,
+            ...place,
             rank: RANKS.use,
-            behind: null,
             step: addition(sentence.replace('{list}', list(some)), why),
           },
         ];
-  if (plan.dough === null) return step(items, changedStep(context), sentences.dish);
+  const beside = (fits: (mention: Mention) => boolean, elsewhere: number) =>
+    placeBeside(mentions.filter(fits), elsewhere, context, texts);
+  if (plan.dough === null)
+    return step(
+      items,
+      beside(({ changed }) => changed, course.firstStep),
+      sentences.dish,
+    );
   const isDry = ({ role, foodId }: PlannedItem): boolean =>
     DRY_ROLES.includes(role) && !hasTag(foodId, 'syrup');
   const dry = items.filter(isDry);
   const wet = items.filter((item) => !isDry(item));
+  const isMoist = ({ ingredient }: Mention): boolean =>
+    ['liquid', 'egg'].includes(plan.roles[ingredient.key]?.[0] ?? '');
+  const first = Math.min(course.firstStep, course.mixedAt);
   return [
-    ...step(dry, Math.min(course.firstStep, course.mixedAt), sentences.dry),
-    ...step(wet, moistStep(context), sentences.moist),
+    ...step(
+      dry,
+      beside(({ role }) => role === 'structure', first),
+      sentences.dry,
+    ),
+    ...step(wet, beside(isMoist, course.mixedAt), sentences.moist),
   ];
 }

@@ -50,14 +50,12 @@ function partInsertions(
 ): Insertion[] {
   const { context } = method;
   const cues = [...insertions(method, statesOven), ...warningsFor(method)];
-  const swaps = swapSteps(
-    context,
-    steps.map(({ after }) => after),
-  );
+  const texts = steps.map(({ after }) => after);
+  const swaps = swapSteps(context, texts);
   const written = [...steps, ...cues.map(({ step }) => step), ...swaps.map(({ step }) => step)]
     .map(({ after }) => after)
     .join(' ');
-  return [...cues, ...swaps, ...additionSteps(context, written)];
+  return [...cues, ...swaps, ...additionSteps(context, written, texts)];
 }
 
 /**

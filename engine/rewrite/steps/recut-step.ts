@@ -40,7 +40,7 @@ const REMARKS =
 
 /** 'into 12 equal pieces', 'makes 10-12': how many a step makes. */
 const COUNT =
-  /\b(?<lead>(?:into|in|makes?|make|form|shape|get|for|among|between)(?: about| approximately)? )(?<low>\d+)(?:\s?(?:-|–|to|or)\s?(?<high>\d+))?\b(?!\s?(?:[-–x×/.]|inch|cm|mm|g\b|oz|lb|min|hour|sec|day|ml|cup|tbsp|tsp|tables|teas|%|°|to \d))/i;
+  /\b(?<lead>(?:into|in|makes?|make|form|shape|get|for|among|between|serves)(?: about| approximately| the)? )(?<low>\d+)(?:\s?(?:-|–|to|or)\s?(?<high>\d+))?\b(?!\s?(?:[-–x×/.]|inch|cm|mm|g\b|oz|lb|min|hour|sec|day|ml|cup|tbsp|tsp|tables|teas|%|°|to \d))/i;
 
 interface Count {
   text: string;
@@ -71,7 +71,10 @@ const lastIndex = (texts: readonly string[], fits: (text: string) => boolean): n
 
 /** Index of the step that serves: the last that serves or cuts late, else the last that is no remark. */
 function servingStep(texts: readonly string[]): number {
-  const late = Math.floor(texts.length / 2);
+  const late = Math.max(
+    0,
+    lastIndex(texts, (text) => HEATS.test(text) && !REMARKS.test(text)),
+  );
   for (const words of [SERVES, CUTS]) {
     const at = lastIndex(texts, (text) => words.test(text) && !REMARKS.test(text));
     if (at >= late) return at;
@@ -83,7 +86,8 @@ function servingStep(texts: readonly string[]): number {
 }
 
 /** Index of the step that shapes pieces before any heat; -1 when none does, or when a serving is several of them. */
-function shapingStep(texts: readonly string[]): number {
+function shapingStep(texts: readonly string[], family: Family): number {
+  if (!SHAPED.has(family)) return -1;
   const at = texts.findIndex((text) => SHAPES.test(text));
   if (countIn(texts[at] ?? '') !== null) return -1;
   return at >= 0 && texts.slice(at).some((text) => HEATS.test(text)) ? at : -1;
@@ -127,6 +131,22 @@ const WHOLES: ReadonlySet<Family> = new Set<Family>([
   'lean-yeast-bread',
 ]);
 
+/** What is shaped or filled before it is baked or fried. */
+const SHAPED: ReadonlySet<Family> = new Set<Family>([
+  'cookie',
+  'biscuit',
+  'cracker',
+  'cake',
+  'quick-bread',
+  'pancake',
+  'tortilla',
+  'flatbread',
+  'enriched-yeast-bread',
+  'lean-yeast-bread',
+  'pie-crust',
+  'choux',
+]);
+
 /** What is said, by what the pieces are called; null is a dish that is served in portions. */
 function sentenceFor(
   pieces: string | null,
@@ -168,7 +188,7 @@ export function withRecut(
       return replaced(method, at, changedTo(step, after, why));
   }
   const texts = searched(steps, words);
-  const shapes = shapingStep(texts);
+  const shapes = shapingStep(texts, family);
   const at = shapes >= 0 ? shapes : servingStep(texts);
   const pieces = shapes < 0 ? null : (SHAPES.exec(texts[shapes] ?? '')?.groups?.pieces ?? 'pieces');
   const text = filled(sentenceFor(pieces, says, WHOLES.has(family)), servings);

@@ -111,8 +111,10 @@ export function renamedSteps(
   context: MethodContext,
   used: UsedSoFar,
 ): RenamedStep[] {
-  return steps.map(
-    (step, at) =>
-      foreignStep(step, parts[at], context, used) ?? englishStep(step, parts[at], context, used),
-  );
+  return steps.map((step, at) => {
+    used.nextStep();
+    return (
+      foreignStep(step, parts[at], context, used) ?? englishStep(step, parts[at], context, used)
+    );
+  });
 }

@@ -43,6 +43,8 @@ const INTO_LIQUID = /^where it goes into a liquid, dissolve it warm/i;
 export function clauseHolds(clause: string, whole: string): boolean {
   if (/\bbake \d+ minutes longer\b/i.test(clause)) return BAKES.test(whole);
   if (/\ban icing takes\b/i.test(clause)) return ICES.test(whole);
+  if (/^warm the mix\b/i.test(clause))
+    return /\b(?:churn\w*|ice cream maker|custard|simmer\w*)\b/i.test(whole);
   return true;
 }
 

@@ -10,6 +10,8 @@ export class UsedSoFar {
   private readonly shares = new Map<string, number>();
   private readonly added = new Set<string>();
   private readonly named = new Set<string>();
+  private readonly steps = new Map<string, number>();
+  private step = 0;
   private readonly whole = new Set<string>();
 
   use(mention: Mention, share: number): void {
@@ -22,6 +24,20 @@ export class UsedSoFar {
     const used = this.shares.get(mention.ingredient.key) ?? 0;
     return used > 0 && used < ALL ? 1 - used : null;
   }
+
+  /** From now on the next step is told. */
+  nextStep(): void {
+    this.step += 1;
+  }
+
+  /** Remembers that a step names the ingredient. */
+  name({ ingredient }: Mention): void {
+    if (!this.steps.has(ingredient.key)) this.steps.set(ingredient.key, this.step);
+  }
+
+  /** Whether an earlier step named the ingredient. */
+  isNamedBefore = ({ ingredient }: Mention): boolean =>
+    (this.steps.get(ingredient.key) ?? this.step) < this.step;
 
   /** Whether the ingredient was named in full before; from now on it has been. */
   introduce({ ingredient, newName }: Mention): boolean {

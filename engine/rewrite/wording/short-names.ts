@@ -56,3 +56,7 @@ const PASSING_AFTER =
 /** Whether a name between two texts is no more than spoken of. */
 export const isPassing = (before: string, after: string): boolean =>
   PASSING_BEFORE.test(before) && PASSING_AFTER.test(after);
+
+/** Whether a name stands in the words that head a sentence: 'Make the crispy rice: '. */
+export const isLead = (before: string, after: string): boolean =>
+  /(?:^|[.!?]\s|\n)[^.:!?\n]{0,50}$/.test(before) && /^[^.:!?,\n]{0,20}:\s/.test(after);

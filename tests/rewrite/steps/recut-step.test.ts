@@ -22,8 +22,13 @@ const note = (at: number | null): MethodNote => ({
 });
 const METHOD = { steps: [step('Mix.'), step('Bake.')], methodNotes: [note(1), note(null)] };
 const method = (...texts: string[]) => ({ steps: texts.map(step), methodNotes: [] });
-const afterOf = (texts: string[], servings = { page: 4, now: 6 }, language = 'en'): string[] =>
-  withRecut(method(...texts), servings, language).steps.map(({ after }) => after);
+const afterOf = (
+  texts: string[],
+  servings = { page: 4, now: 6 },
+  language = 'en',
+  family: 'other' | 'cookie' | 'cake' = 'other',
+): string[] =>
+  withRecut(method(...texts), servings, language, family).steps.map(({ after }) => after);
 
 describe('more pieces than the page makes', () => {
   it('are told where the dish is served, not before the first step', () => {
@@ -52,14 +57,24 @@ describe('more pieces than the page makes', () => {
     const [mix, scoop] = afterOf(
       ['Mix the batter.', 'Spoon the batter into the muffin cups.', 'Bake for 20 minutes.'],
       { page: 10, now: 15 },
+      'en',
+      'cake',
     );
     expect(mix).toBe('Mix the batter.');
     expect(scoop).toMatch(/Fill 15 instead of 10; smaller ones are done sooner\.$/);
   });
 
   it('are called as the page calls them', () => {
-    const [roll] = afterOf(['Roll the mince into small meatballs.', 'Fry for 8 minutes.']);
-    expect(roll).toMatch(/Make 6 meatballs instead of 4/);
+    const [roll] = afterOf(
+      ['Roll the dough into balls.', 'Bake for 8 minutes.'],
+      { page: 4, now: 6 },
+      'en',
+      'cookie',
+    );
+    expect(roll).toMatch(/Make 6 balls instead of 4/);
+    const [mince, fry] = afterOf(['Roll the mince into small meatballs.', 'Fry for 8 minutes.']);
+    expect(mince).toBe('Roll the mince into small meatballs.');
+    expect(fry).toMatch(/6 portions instead of 4/);
   });
 
   it('are no pieces where a spoon is measured or a side is cut', () => {
