@@ -12,7 +12,7 @@ import { SAUCE } from './owners.ts';
 
 const MIXTURE = /^[\s-]+(?:mixture|mix|blend)\b/i;
 /** Where dry things meet: there a gum needs no word of its own. */
-const DRY = /\b(?:whisk|sift|mix|combine|stir|blend|pulse)\b/i;
+const DRY = /\b(?:whisk|sift|mix|combine|stir|blend|pulse|make|rub|knead|work|put|place)\b/i;
 const INTO_WET = /\b(?:into|to) (?:the )?(?:wet|butter|egg|batter|bowl of|creamed|mixture|sugar)/i;
 
 /** Flour that goes in bit by bit is a mix made first. */
