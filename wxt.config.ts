@@ -1,3 +1,5 @@
+import { join } from 'node:path';
+import type { Plugin } from 'vite';
 import { defineConfig } from 'wxt';
 
 /** No connection of any kind, and no string ever becomes markup or script (Trusted Types). */
@@ -13,7 +15,8 @@ const CONTENT_SECURITY_POLICY = [
   "form-action 'none'",
   "frame-ancestors 'none'",
   "require-trusted-types-for 'script'",
-  "trusted-types 'none'",
+  // The worker's address, the only script address that pages make.
+  'trusted-types solver',
 ].join('; ');
 
 const FIREFOX = {
@@ -24,8 +27,27 @@ const FIREFOX = {
   },
 };
 
+const SOLVER = join(import.meta.dirname, 'extension/ui/solver');
+
+/** Builds the worker with the pages, from chunks they share, and tells them its address. */
+const solverWorker = (): Plugin => {
+  let worker = '';
+  return {
+    name: 'solver-worker',
+    buildStart() {
+      const id = join(SOLVER, 'solver-worker.ts');
+      worker = this.emitFile({ type: 'chunk', id, name: 'solver' });
+    },
+    load: (id) =>
+      id === join(SOLVER, 'solver-address.ts')
+        ? `export const SOLVER_ADDRESS = import.meta.ROLLUP_FILE_URL_${worker};`
+        : null,
+  };
+};
+
 /** Chunks that the pages share, by what is in them; the shapes are apart because small pages need no more. */
 const CHUNKS: readonly (readonly [name: string, path: RegExp])[] = [
+  ['checking', /\/node_modules\/zod\//],
   ['database', /\/node_modules\/dexie\//],
   ['libraries', /\/node_modules\/|^\0/],
   ['engine-data', /\/engine\/.*\.json$/],
@@ -37,7 +59,7 @@ const chunkOf = (id: string): string | undefined => CHUNKS.find(([, path]) => pa
 
 /** What is left over and shared is cut by the bundler, which would name it after any one component. */
 const chunkFile = ({ name }: { name: string }): string =>
-  `chunks/${CHUNKS.some(([known]) => known === name) ? name : 'components'}-[hash].js`;
+  `chunks/${['solver', ...CHUNKS.map(([known]) => known)].includes(name) ? name : 'components'}-[hash].js`;
 
 export default defineConfig({
   srcDir: 'extension',
@@ -74,8 +96,10 @@ export default defineConfig({
     // the whole function make engines compile it at once, not twice: a read takes a quarter of the time.
     'vite:build:extendConfig': (entrypoints, config) => {
       const output = config.build?.rollupOptions?.output;
-      if (entrypoints.some(({ name }) => name === 'popup') && output && !Array.isArray(output))
+      if (entrypoints.some(({ name }) => name === 'popup') && output && !Array.isArray(output)) {
         Object.assign(output, { manualChunks: chunkOf, chunkFileNames: chunkFile });
+        config.plugins = [...(config.plugins ?? []), solverWorker()];
+      }
       if (entrypoints.some(({ name }) => name === 'reader'))
         config.build = {
           ...config.build,

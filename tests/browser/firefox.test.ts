@@ -92,6 +92,8 @@ describe('the main path in Firefox', () => {
     expect(await run.evaluate(FIGURES)).toBe(
       `${shownBefore(said.before.netCarbsG)}|${shownGrams(said.after.netCarbsG)}`,
     );
+    // Recipes are worked out beside the page, not in it.
+    expect(await run.workers()).toHaveLength(1);
     expectInTerminal(JSON.parse(String(await run.evaluate(`return ${POPUP_WORDS}`))), said);
   });
 

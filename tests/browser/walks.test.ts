@@ -157,7 +157,7 @@ describe('an amount the user sets', () => {
     const first = await rowsOf(bench);
     const was = (await figuresOn(bench)).now;
     const line = await openLine(bench, /^\s*\d+ g\s+bread flour/);
-    const take = line.getByRole('textbox', { name: /to take$/ });
+    const take = line.getByRole('textbox', { name: /to take, grams$/ });
     const wished = Number(await take.inputValue()) + 37;
     await take.fill(String(wished));
     await settled(bench);
@@ -182,35 +182,6 @@ describe('the ways', () => {
     await expect.poll(() => chosen.textContent()).toBe(name);
     await settled(popup);
     expect((await figuresOn(popup)).now).not.toBe(was.now);
-  });
-});
-
-describe('typing', () => {
-  it('of a budget and of a food is answered within 50 ms', async () => {
-    await prefer({});
-    const bench = await benchWith(run, LOAF_TEXT);
-    const line = await openLine(bench, 'bread flour');
-    await line.getByRole('button', { name: 'Another food' }).click();
-    const took = (selector: string, text: string) =>
-      bench.evaluate(
-        async ([part, typed]) => {
-          const input = document.querySelector<HTMLInputElement>(part ?? '');
-          if (!input) throw new Error('no field');
-          const times: number[] = [];
-          for (let at = 1; at <= (typed ?? '').length; at += 1) {
-            const started = performance.now();
-            input.value = (typed ?? '').slice(0, at);
-            input.dispatchEvent(new Event('input', { bubbles: true }));
-            await Promise.resolve();
-            times.push(performance.now() - started);
-            await new Promise((done) => setTimeout(done, 30));
-          }
-          return times.sort((a, b) => a - b)[Math.floor(times.length / 2)] ?? Number.NaN;
-        },
-        [selector, text],
-      );
-    expect(await took('.food-picker input', 'whole wheat')).toBeLessThan(50);
-    expect(await took('.strip-wide .stepper input', '125')).toBeLessThan(50);
   });
 });
 

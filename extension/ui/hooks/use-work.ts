@@ -1,16 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import {
-  adaptRecipe,
-  type FoodTable,
-  foodTable,
-  type Taught,
-  type WalkOptions,
-} from '../../../engine/index.ts';
+import { type FoodTable, foodTable, type Taught, type WalkOptions } from '../../../engine/index.ts';
 import type { Adaptation, Food, Goals } from '../../../engine/model.ts';
 import type { Work } from '../../store/records.ts';
 import type { Current } from '../../store/working/current.ts';
 import type { Correction } from '../recipe/lines/correct-line.tsx';
-import { afterPaint } from './after-paint.ts';
+import { answerTo } from '../solver/questions.ts';
+import { ask } from '../solver/solver.ts';
 import { type Past, recorded, redone, undone } from './work-past.ts';
 
 /** What the user has taught it. Packages or names that are another object count as changed. */
@@ -53,27 +48,25 @@ export interface WorkState {
   settle(): Adaptation | null;
 }
 
-function solve({ recipe, goals }: Current, options: WalkOptions): Adaptation | null {
-  try {
-    return adaptRecipe(recipe, goals, options);
-  } catch (error) {
-    console.error(error);
-    return null;
-  }
-}
-
-/** The answer to a question, worked out after the screen has shown that it was asked. */
-function useSolved(current: Current, options: WalkOptions) {
+/** The answer to a question, worked out beside the page; `settle` works it out at once. */
+function useSolved({ recipe, goals }: Current, options: WalkOptions) {
   const [solved, setSolved] = useState<Solved | null>(null);
   const latest = useRef<Solved | null>(null);
-  const settle = (): Solved => {
-    if (latest.current?.options !== options)
-      latest.current = { adaptation: solve(current, options), options };
-    setSolved(latest.current);
-    return latest.current;
+  const question = { recipe, goals, options };
+  const take = (adaptation: Adaptation | null): Solved => {
+    const taken = { adaptation, options };
+    latest.current = taken;
+    setSolved(taken);
+    return taken;
   };
-  useEffect(() => afterPaint(settle), [options]);
-  return { solved, busy: solved?.options !== options, settle };
+  const isSettled = () => latest.current?.options === options;
+  useEffect(() => ask(question, (answer) => void (isSettled() || take(answer))), [options]);
+  return {
+    solved,
+    busy: solved?.options !== options,
+    settle: (): Solved =>
+      latest.current?.options === options ? latest.current : take(answerTo(question)),
+  };
 }
 
 /**

@@ -41,6 +41,8 @@ export interface FirefoxRun {
   goBackTo(tab: string): void;
   /** Runs a function body in the browser's own window. */
   inBrowser(body: string): Promise<unknown>;
+  /** Addresses of the origins of the current tab's workers, one for each. */
+  workers(): Promise<string[]>;
   /** The whole current page as a PNG. */
   screenshot(): Promise<Buffer>;
   /** Resolves when the browser has ended. */
@@ -324,6 +326,15 @@ export async function openFirefox(options: Options): Promise<FirefoxRun> {
     here: () => context,
     goBackTo: (tab) => {
       context = tab;
+    },
+    workers: async () => {
+      const { realms } = await bidi.send('script.getRealms', { type: 'dedicated-worker' });
+      const all = realms as { origin: string; owners: string[] }[];
+      const { realms: pages } = await bidi.send('script.getRealms', { context });
+      const here = (pages as { realm: string }[]).map(({ realm }) => realm);
+      return all
+        .filter(({ owners }) => owners.some((owner) => here.includes(owner)))
+        .map(({ origin }) => origin);
     },
     inBrowser: async (body) => evaluateIn(bidi, await chromeContext(bidi), body),
     screenshot: async () => {
