@@ -4,12 +4,20 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { LANGUAGES } from '../../extension/ui/words/say.ts';
-import { benchWith, figuresOn, goTo, LOAF_TEXT, openLine, rowsOf, settled } from './drive/bench.ts';
-import { buildChromium } from './drive/build.ts';
-import { type ChromiumRun, openChromium } from './drive/chromium.ts';
-import { EXTRA_PAGES } from './drive/extra-pages.ts';
-import { type Served, serveDemo } from './drive/server.ts';
+import { LANGUAGES } from '../../../extension/ui/words/say.ts';
+import {
+  benchWith,
+  figuresOn,
+  goTo,
+  LOAF_TEXT,
+  openLine,
+  rowsOf,
+  settled,
+} from '../drive/bench.ts';
+import { buildChromium } from '../drive/build.ts';
+import { type ChromiumRun, openChromium } from '../drive/chromium.ts';
+import { EXTRA_PAGES } from '../drive/extra-pages.ts';
+import { type Served, serveDemo } from '../drive/server.ts';
 
 let folder: string;
 let pages: Served;

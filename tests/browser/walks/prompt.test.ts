@@ -4,11 +4,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { benchWith, keepHere, LOAF_TEXT, openLine } from './drive/bench.ts';
-import { buildChromium } from './drive/build.ts';
-import { type ChromiumRun, openChromium } from './drive/chromium.ts';
-import { DEMO_PAGES } from './drive/places.ts';
-import { type Served, serveDemo } from './drive/server.ts';
+import { benchWith, keepHere, LOAF_TEXT, openLine } from '../drive/bench.ts';
+import { buildChromium } from '../drive/build.ts';
+import { type ChromiumRun, openChromium } from '../drive/chromium.ts';
+import { DEMO_PAGES } from '../drive/places.ts';
+import { type Served, serveDemo } from '../drive/server.ts';
 
 /** Figures stand this long after the popup was opened, ms. */
 const FIGURES_MS = 1000;
