@@ -73,7 +73,11 @@ export function PlaceView(props: Props) {
   );
 }
 
+/** Places that tell of the recipe on the bench, once there is an answer. */
+const OF_ANSWER: readonly Place[] = ['buy', 'bakes'];
+
 function OpenPlace({ here, kitchen, open, state }: Props) {
+  if (state === 'working' && OF_ANSWER.includes(here)) return <Working title={say('workingOut')} />;
   const Other = OTHERS[here];
   if (Other) return <Other kitchen={kitchen} open={open} />;
   const Recipe = NEED_RECIPE[here];

@@ -78,7 +78,11 @@ export function Strip({ open }: { open: OpenRecipe }) {
         <summary class="button">
           {short(goals.budgetG)} g, {short(servings)} {portionNoun(adaptation, servings)}
         </summary>
-        <div class="strip-menu">{steppers}</div>
+        <div class="strip-menu">
+          {steppers}
+          <WaySelect adaptation={adaptation} onGoals={work.changeGoals} />
+          <UndoRedo work={work} />
+        </div>
       </details>
       <WaySelect adaptation={adaptation} onGoals={work.changeGoals} />
       <UndoRedo work={work} />

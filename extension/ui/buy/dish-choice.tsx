@@ -50,11 +50,17 @@ function KeptDishes({ kept, chosen, onChoose }: Omit<Props, 'open'>) {
 
 export function DishChoice({ open, kept, chosen, onChoose }: Props) {
   const [adding, setAdding] = useState(open === null);
-  const titles = kept.filter(({ id }) => chosen.has(id)).map(({ recipe }) => recipe.title);
+  const chosenTitles = kept.filter(({ id }) => chosen.has(id)).map(({ recipe }) => recipe.title);
+  const titles = [...(open === null ? [] : [open]), ...chosenTitles];
+  if (titles.length === 0 && kept.length === 0) return null;
   return (
     <div class="dish-choice">
       <p>
-        {say('buyFor')} <b>{[...(open === null ? [] : [open]), ...titles].join(', ') || '–'}</b>{' '}
+        {titles.length > 0 && (
+          <>
+            {say('buyFor')} <b>{titles.join(', ')}</b>{' '}
+          </>
+        )}
         {kept.length > 0 && (
           <button
             type="button"

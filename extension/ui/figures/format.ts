@@ -86,12 +86,12 @@ export function nutrientRows({
       digits: 0,
     },
     row('fatG', 'fat'),
-    row('saturatedG', 'ofWhichSaturated', true),
+    row('saturatedG', 'innerSaturated', true),
     row('carbohydrateG', 'carbohydrate'),
-    row('fiberG', 'ofWhichFibre', true),
-    row('sugarsG', 'ofWhichSugars', true),
-    row('polyolsG', 'ofWhichPolyols', true),
-    row('alluloseG', 'ofWhichAllulose', true),
+    row('fiberG', 'innerFibre', true),
+    row('sugarsG', 'innerSugars', true),
+    row('polyolsG', 'innerPolyols', true),
+    row('alluloseG', 'innerAllulose', true),
     row('proteinG', 'protein'),
     sodium === 'salt'
       ? { ...row('sodiumMg', 'salt'), scale: SALT_PER_SODIUM / 1000, digits: 2 }

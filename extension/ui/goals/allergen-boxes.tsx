@@ -1,5 +1,6 @@
 /** Allergens to be ticked. */
 import { Allergen } from '../../../engine/model.ts';
+import { Icon } from '../controls/icon.tsx';
 import { allergenWord } from '../words/allergen-words.ts';
 
 interface Props {
@@ -10,10 +11,10 @@ interface Props {
 
 export function AllergenBoxes({ legend, chosen, onChosen }: Props) {
   return (
-    <fieldset class="boxes">
+    <fieldset class="pegs">
       <legend>{legend}</legend>
       {Allergen.options.map((allergen) => (
-        <label key={allergen} class="tick">
+        <label key={allergen} class="peg">
           <input
             type="checkbox"
             checked={chosen.includes(allergen)}
@@ -25,7 +26,8 @@ export function AllergenBoxes({ legend, chosen, onChosen }: Props) {
               )
             }
           />
-          <span>{allergenWord(allergen)}</span>
+          <Icon name="tick" />
+          {allergenWord(allergen)}
         </label>
       ))}
     </fieldset>

@@ -1,4 +1,5 @@
 /** Preferences: country and budget, what is never eaten, units, language. */
+import type { ComponentChildren } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import type { Preferences } from '../../store/prefs.ts';
 import { NumberField } from '../controls/number-field.tsx';
@@ -85,6 +86,15 @@ function Display({ preferences, onChange }: Props) {
   );
 }
 
+function Group({ title, children }: { title: string; children: ComponentChildren }) {
+  return (
+    <section class="settings-group" aria-label={title}>
+      <h2>{title}</h2>
+      {children}
+    </section>
+  );
+}
+
 /** The first questions once more, where they are asked for. */
 function AskAgain(props: Props) {
   const [asking, setAsking] = useState(false);
@@ -101,29 +111,35 @@ export function Settings({ preferences, onChange }: Props) {
     <div class="settings">
       <p>{say('settingsHow')}</p>
       <AskAgain preferences={preferences} onChange={onChange} />
-      <NumberField
-        label={say('budgetLabel')}
-        unit="g"
-        value={preferences.budgetG}
-        min={0}
-        max={500}
-        step={0.5}
-        hint={say('agreeWithCareTeam')}
-        onValue={(budgetG) => onChange({ budgetG })}
-      />
-      <AllergenBoxes
-        legend={say('iNeverEat')}
-        chosen={preferences.avoid}
-        onChosen={(avoid) => onChange({ avoid })}
-      />
-      <Pick
-        label={say('country')}
-        value={preferences.country}
-        options={COUNTRIES.map(({ id, word }) => [id, word] as const)}
-        onValue={(country) => onChange(preferencesIn(country, preferences))}
-      />
-      <RuleFields rule={preferences.rule} onRule={(rule) => onChange({ rule })} />
-      <Display preferences={preferences} onChange={onChange} />
+      <Group title={say('settingsEach')}>
+        <NumberField
+          label={say('budgetLabel')}
+          unit="g"
+          value={preferences.budgetG}
+          min={0}
+          max={500}
+          step={0.5}
+          hint={say('agreeWithCareTeam')}
+          onValue={(budgetG) => onChange({ budgetG })}
+        />
+        <AllergenBoxes
+          legend={say('iNeverEat')}
+          chosen={preferences.avoid}
+          onChosen={(avoid) => onChange({ avoid })}
+        />
+      </Group>
+      <Group title={say('settingsCounted')}>
+        <Pick
+          label={say('country')}
+          value={preferences.country}
+          options={COUNTRIES.map(({ id, word }) => [id, word] as const)}
+          onValue={(country) => onChange(preferencesIn(country, preferences))}
+        />
+        <RuleFields rule={preferences.rule} onRule={(rule) => onChange({ rule })} />
+      </Group>
+      <Group title={say('settingsShown')}>
+        <Display preferences={preferences} onChange={onChange} />
+      </Group>
       <PageMarks />
     </div>
   );

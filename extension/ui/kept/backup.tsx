@@ -1,5 +1,5 @@
 /** All that is kept out to one file, plain or locked, and back in after a look at what it brings. */
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Preview, previewBackup } from '../../store/backup/import-preview.ts';
 import { isLocked, lockText, unlockText } from '../../store/backup/locked-file.ts';
 import { exportBackup, importBackup, importMessage } from '../../store/backup/transfer.ts';
@@ -114,31 +114,36 @@ function ComingIn({ transfer }: { transfer: Transferring }) {
 }
 
 export function Transfer(props: Props) {
-  const id = useId();
   const transfer = useTransfer(props);
   const { state, busy } = transfer;
   return (
     <div class="transfer">
       <p>{say('keptHereOnly')}</p>
-      <button type="button" class="button" disabled={busy} onClick={() => void transfer.save(null)}>
-        {say('allInFile')}
-      </button>
+      <div class="acts">
+        <button
+          type="button"
+          class="button"
+          disabled={busy}
+          onClick={() => void transfer.save(null)}
+        >
+          {say('allInFile')}
+        </button>
+        <label class="button pick-file">
+          {say('readFileIn')}
+          <input
+            type="file"
+            accept=".json,application/json"
+            onChange={({ currentTarget }) => {
+              const file = currentTarget.files?.[0];
+              currentTarget.value = '';
+              if (file) void transfer.choose(file);
+            }}
+          />
+        </label>
+      </div>
       <Fold title={say('withPassphrase')} name="locked">
         {() => <LockForm busy={busy} onLock={(passphrase) => void transfer.save(passphrase)} />}
       </Fold>
-      <div class="field">
-        <label for={`${id}-file`}>{say('readFileIn')}</label>
-        <input
-          id={`${id}-file`}
-          type="file"
-          accept=".json,application/json"
-          onChange={({ currentTarget }) => {
-            const file = currentTarget.files?.[0];
-            currentTarget.value = '';
-            if (file) void transfer.choose(file);
-          }}
-        />
-      </div>
       <ComingIn transfer={transfer} />
       <p role="status">{state && 'done' in state && state.done}</p>
       {state && 'failed' in state && (

@@ -2,5 +2,6 @@
 import './tokens.css';
 import './base.css';
 import './controls.css';
+import './wishes.css';
 import './loaf.css';
 import './recipe.css';

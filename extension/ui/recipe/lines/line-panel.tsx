@@ -82,15 +82,14 @@ export function LinePanel({ row, adaptation, actions }: Props) {
           <ReasonWords reasons={doubts} />
         </p>
       )}
-      <SetAmountField row={row} adaptation={adaptation} actions={actions} />
+      <SetAmountField row={row} adaptation={adaptation} actions={actions}>
+        {ingredient && <PinButton ingredient={ingredient} actions={actions} />}
+      </SetAmountField>
       {swap && <ComeIn swap={swap} foodId={row.foodId} adaptation={adaptation} actions={actions} />}
       {ingredient && (
         <>
           {swap && <h4>{say('theLineItself')}</h4>}
           <Reading ingredient={ingredient} adaptation={adaptation} actions={actions} />
-          <div class="acts">
-            <PinButton ingredient={ingredient} actions={actions} />
-          </div>
         </>
       )}
       <RowSources line={line} rows={adaptation.lines} />

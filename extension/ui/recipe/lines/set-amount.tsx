@@ -1,4 +1,5 @@
 /** How much of a food is taken in the reworked recipe, set by the user on its line. */
+import type { ComponentChildren } from 'preact';
 import { splitKey } from '../../../../engine/index.ts';
 import type { Adaptation, PlannedItem, SetAmount } from '../../../../engine/model.ts';
 import { Stepper } from '../../controls/stepper.tsx';
@@ -32,12 +33,14 @@ interface Props {
   row: IngredientRow;
   adaptation: Adaptation;
   actions: LineActions;
+  /** What else can be done with the amount, beside it. */
+  children: ComponentChildren;
 }
 
-export function SetAmountField({ row, adaptation, actions }: Props) {
+export function SetAmountField({ row, adaptation, actions, children }: Props) {
   const { goals, factor, onGoals } = actions;
   const found = settableOn(row, adaptation, goals.setAmounts);
-  if (!found) return null;
+  if (!found) return children ? <div class="acts">{children}</div> : null;
   const { item, set } = found;
   const others = goals.setAmounts.filter((one) => one !== set);
   const shown = Math.round((set?.grams ?? item.grams) * factor * 10) / 10;
@@ -63,6 +66,7 @@ export function SetAmountField({ row, adaptation, actions }: Props) {
             })
           }
         />
+        {children}
         {set && (
           <button type="button" class="button bare" onClick={() => onGoals({ setAmounts: others })}>
             {say('workOutAgain')}
