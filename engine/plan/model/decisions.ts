@@ -59,8 +59,15 @@ const PART_OF_ROLE: Partial<Record<Role, ClosenessPart>> = {
 export const CREAMY: ReadonlySet<Family> = new Set(['custard', 'frozen-dessert', 'sweet-sauce']);
 const BASE_OF_CREAM = 0.5;
 
+/** Roles that together are the filling part of a plate: rice in a wrap, potatoes beside pasta. */
+const FILLING: ReadonlySet<Role> = new Set(['structure', 'starch-bulk', 'wrapper']);
+
+/** Whether two lines do the same for the dish, so that each weighs less beside the other. */
+const alike = (a: Part, b: Part, dish: Dish): boolean =>
+  a.role === b.role || (!dish.main.dough && FILLING.has(a.role) && FILLING.has(b.role));
+
 function weightOf(dish: Dish, part: Part): number {
-  const same = dish.parts.filter((p) => p.role === part.role);
+  const same = dish.parts.filter((p) => alike(p, part, dish));
   const total = same.reduce((sum, p) => sum + p.grams, 0);
   const family = dish.sections[part.section]?.family;
   const lesser = PART_OF_ROLE[part.role] === 'structure' && family && CREAMY.has(family);

@@ -74,6 +74,12 @@ export function groupsOf(swaps: readonly Choice[]): Choice[][] {
 
 const gramsOf = ({ candidate }: Choice): number => candidate?.part.grams ?? 1;
 
+/** A stand-in put together of several foods is a recipe of its own: closeness that each food more costs. Own choice. */
+const MIXING_COST = 0.02;
+
+const mixing = ({ candidate }: Choice): number =>
+  candidate?.part.base === false ? MIXING_COST * Math.max(0, candidate.to.length - 1) : 0;
+
 /** A switch for each group of swaps, with the most it lets in. */
 function switchRows(b: Builder, asked: (food: Food) => boolean): Use[] {
   const bounds = boundsOf(b.choices, b.variables, b.rows);
@@ -83,7 +89,7 @@ function switchRows(b: Builder, asked: (food: Food) => boolean): Use[] {
     if (!first) return [];
     const id = `use ${first.id}`;
     const opens = choices.map((c) => ({ id: c.id, most: bounds.get(c.id) ?? c.max }));
-    b.binary(id, SWAP_COST, first.part, opens);
+    b.binary(id, SWAP_COST + mixing(first), first.part, opens);
     const most = Math.max(...opens.map((open) => open.most));
     leastRows(
       b,

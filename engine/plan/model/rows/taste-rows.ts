@@ -70,7 +70,7 @@ export function sweetRows(b: Builder, section: Section): void {
  */
 const LESS_SWEET = {
   sweet: { cost: 0.6, most: 0.15 },
-  savoury: { cost: 0.2, most: 0.45 },
+  savoury: { cost: 0.14, most: 0.45 },
 } as const;
 
 /** The first of it is hardly told, and liked as well within a week (common practice, no source). */

@@ -1,0 +1,105 @@
+/** Stand-ins a cook would laugh at, each once seen in the plan of a dish. */
+import { describe, expect, it } from 'vitest';
+import { adapted, type Pasted } from './pasted.ts';
+
+const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
+  title,
+  serves: 'Serves 4',
+  lines,
+  steps,
+  family: ['other'],
+});
+
+const brought = (recipe: Pasted, excludedSwaps: string[] = []): string[] =>
+  adapted(recipe, { budgetG: 15, excludedSwaps }).ways.flatMap(({ plan }) =>
+    plan.swaps.flatMap(({ to }) => to.map(({ foodId }) => foodId)),
+  );
+
+const FILLED_TUBES = dish(
+  'Cheese manicotti',
+  ['200 g manicotti tubes', '400 g ricotta', '1 egg', '500 ml tomato sauce', '100 g mozzarella'],
+  [
+    'Boil the manicotti 8 minutes and drain.',
+    'Mix ricotta and egg and pipe into the tubes.',
+    'Cover with sauce and mozzarella and bake 30 minutes.',
+  ],
+);
+
+const RICE_IN_BROTH = dish(
+  'One pan paprika chicken and rice',
+  [
+    '600 g chicken thighs',
+    '200 g long grain rice',
+    '400 ml chicken broth',
+    '1 onion',
+    '2 tbsp oil',
+  ],
+  [
+    'Brown the chicken in the oil, then soften the onion.',
+    'Add the rice, pour in the broth, lay the chicken on top, cover and simmer 18 minutes.',
+  ],
+);
+
+const RICE_SOUP = dish(
+  'Lemon chicken and rice soup',
+  ['400 g chicken breast', '160 g long grain rice', '2 l chicken broth', '2 carrots', '1 lemon'],
+  ['Simmer chicken, carrots and rice in the broth for 20 minutes.', 'Add the lemon juice.'],
+);
+
+const FISH_TACOS = dish(
+  'Grilled fish tacos',
+  ['500 g cod', '12 corn tortillas', '200 g cabbage', '100 g sour cream', '1 lime'],
+  ['Grill the cod.', 'Warm the tortillas, fill with fish, cabbage and sour cream. Roll up.'],
+);
+
+const CRISP_NOODLES = dish(
+  'Charred tomato spaghetti',
+  ['350 g spaghetti', '400 g tomato puree', '60 ml olive oil', '3 cloves garlic'],
+  ['Lay the spaghetti in the hot oil with the sauce until the noodles are crisp and charred.'],
+);
+
+describe('stand-ins that keep the shape of the dish', () => {
+  it('fills no strands and no elbows', () => {
+    const foods = brought(FILLED_TUBES);
+    expect(foods).not.toContain('soybean-pasta-dry');
+    expect(foods).not.toContain('zucchini');
+  });
+
+  it('takes roots for rice in a soup, not in whatever broth boils away under a lid', () => {
+    expect(brought(RICE_IN_BROTH)).not.toContain('celeriac');
+    expect(brought(RICE_SOUP, ['less-starch-in-soup', 'rice-to-konjac-rice'])).toContain(
+      'celeriac',
+    );
+  });
+
+  it('wraps tacos in nothing that is scrambled or falls apart', () => {
+    const foods = brought(FISH_TACOS);
+    expect(foods.some((id) => /egg|zucchini/.test(id))).toBe(false);
+  });
+
+  it('chars no noodle that is sold wet', () => {
+    const foods = brought(CRISP_NOODLES);
+    expect(foods.some((id) => /konjac|tofu/.test(id))).toBe(false);
+  });
+});
+
+describe('a budget out of reach', () => {
+  const STICKY = dish(
+    'Sticky sugar ribs',
+    ['1 kg pork ribs', '200 g brown sugar', '150 g honey', '100 ml soy sauce', '300 g cooked rice'],
+    ['Simmer the ribs with sugar, honey and soy sauce until sticky. Serve with the rice.'],
+  );
+
+  it('makes the changes that pay, and no more lines than two when it is to be light', () => {
+    const result = adapted(STICKY);
+    const { plan } = result;
+    const lines = new Set(plan.swaps.flatMap(({ key }) => key ?? []));
+    expect(plan.met).toBe(false);
+    expect(lines.size).toBeGreaterThan(0);
+    expect(lines.size).toBeLessThanOrEqual(2);
+    expect(plan.closeness).toBeGreaterThanOrEqual(0.55);
+    const before = result.before.perServing.netCarbsG?.best ?? 0;
+    const after = result.after.perServing.netCarbsG?.best ?? Number.POSITIVE_INFINITY;
+    expect(after).toBeLessThan(0.6 * before);
+  });
+});
