@@ -107,7 +107,7 @@ function whyNot(
 
 function candidateFor(rule: SwapRule, place: Place): Candidate | Refused | null {
   const { part, section, dish } = place;
-  if (!fits(rule, place)) return null;
+  if (!fits(rule, place) || (part.sparing && rule.to.length > 0)) return null;
   const to = rule.to.flatMap(({ food: id, ratio }): Component[] => {
     const food = id === part.food.id ? null : dish.foods.byId(id);
     return food ? [{ food, ratio }] : [];

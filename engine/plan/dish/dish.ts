@@ -25,6 +25,8 @@ export interface Part {
   /** g net carbs per g; 0 when unknown (such parts are never swapped). */
   net: number;
   fixed: boolean;
+  /** It coats what is fried, so there may be less of it, but nothing in its place. */
+  sparing: boolean;
   /** Heading the line stands under, or null. */
   group: string | null;
   /** The line as written. */

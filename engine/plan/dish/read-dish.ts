@@ -33,7 +33,7 @@ function partOf(
   ingredient: Ingredient,
   role: FoodRole,
   food: Food,
-  dish: { section: Section; goals: Goals; keep: boolean; steps: readonly string[] },
+  dish: { section: Section; goals: Goals; sparing: boolean; steps: readonly string[] },
 ): Part | null {
   const { weight } = ingredient;
   if (!weight || !(weight.grams.best > 0) || !Number.isFinite(weight.grams.best)) return null;
@@ -52,7 +52,8 @@ function partOf(
     role: role.role,
     base: dish.section.limits.kind === 'dough' && role.role === 'structure',
     net: net ?? 0,
-    fixed: dish.keep || aside || dish.goals.pinned.includes(ingredient.key) || net === null,
+    sparing: dish.sparing,
+    fixed: aside || dish.goals.pinned.includes(ingredient.key) || net === null,
     group: ingredient.line.group,
     text: ingredient.line.text,
     name: ingredient.item.name,
@@ -117,9 +118,10 @@ function partsOf(
     const food = ingredient.match ? foods.byId(ingredient.match.foodId) : null;
     if (!food) return [];
     const section = sectionOf.get(ingredient.key) ?? main;
-    const role = roleIn(food, ingredient, section.family);
-    const keep = alsoCoats(role, section.family, steps);
-    const part = partOf(ingredient, role, food, { section, goals, keep, steps });
+    const usual = roleIn(food, ingredient, section.family);
+    const sparing = alsoCoats(usual, section.family, steps);
+    const role: FoodRole = sparing ? { ...usual, role: 'coating' } : usual;
+    const part = partOf(ingredient, role, food, { section, goals, sparing, steps });
     return part ? [part] : [];
   });
 }

@@ -75,7 +75,7 @@ export function groupsOf(swaps: readonly Choice[]): Choice[][] {
 const gramsOf = ({ candidate }: Choice): number => candidate?.part.grams ?? 1;
 
 /** A stand-in put together of several foods is a recipe of its own: closeness that each food more costs. Own choice. */
-const MIXING_COST = 0.02;
+const MIXING_COST = 0.01;
 
 const mixing = ({ candidate }: Choice): number =>
   candidate?.part.base === false ? MIXING_COST * Math.max(0, candidate.to.length - 1) : 0;

@@ -1,7 +1,7 @@
 /** Where a cook would simply take less of a line, the plan does so before it sends anyone shopping. */
 import { describe, expect, it } from 'vitest';
-import type { Adaptation } from '../../engine/model.ts';
-import { adapted, type Pasted } from './pasted.ts';
+import type { Adaptation } from '../../../engine/model.ts';
+import { adapted, type Pasted } from '../pasted.ts';
 
 const dish = (title: string, serves: string, lines: string[], steps: string[]): Pasted => ({
   title,
