@@ -1,11 +1,17 @@
 /** Tells a recipe's language from its words and script. */
 import type { Recipe } from '../../model.ts';
+import foods from '../data/language-foods.json' with { type: 'json' };
 import table from '../data/language-words.json' with { type: 'json' };
 import { languageTag } from './language-tag.ts';
 
-const WORDS = new Map(
-  Object.entries(table).map(([tag, words]) => [tag, new Set(words.split(' '))] as const),
-);
+type WordSets = ReadonlyMap<string, ReadonlySet<string>>;
+
+const setsOf = (words: Record<string, string>): WordSets =>
+  new Map(Object.entries(words).map(([tag, list]) => [tag, new Set(list.split(' '))] as const));
+
+const WORDS = setsOf(table);
+/** Foods and measures of one language, by which a bare list of lines tells its own. */
+const FOODS = setsOf(foods);
 
 /** Scripts that name a language by themselves, for the languages read here. */
 const SCRIPTS: [RegExp, string][] = [
@@ -30,22 +36,52 @@ function cyrillic(sample: string): string {
   return /[ыэё]/i.test(sample) ? 'ru' : /[ъщ]/i.test(sample) ? 'bg' : 'ru';
 }
 
+type Guess = { tag: string; hits: number; next: number };
+
 /** A language guessed from words or script, with the lead over the runner-up in words counted. */
-function guessLanguage(text: string): { tag: string; hits: number; next: number } | null {
+function guessLanguage(text: string): Guess | null {
   const sample = text.slice(0, SAMPLE);
   for (const [script, tag] of SCRIPTS) {
     if ((sample.match(script)?.length ?? 0) > sample.length * 0.15)
       return { tag: tag === 'ru' ? cyrillic(sample) : tag, hits: 99, next: 0 };
   }
+  return leadIn(wordsOf(sample), WORDS);
+}
+
+/** The words of a text; 'el' after a figure is a spoon in German and Dutch, and no article. */
+function wordsOf(sample: string): string[] {
+  const text = sample.toLowerCase().replace(/(\d\s?)el(?!\p{L})/gu, '$1');
+  return text.match(/\p{L}+/gu) ?? [];
+}
+
+/** The language with most of the words, with the lead over the runner-up. */
+function leadIn(words: readonly string[], sets: WordSets): Guess | null {
   const scores = new Map<string, number>();
-  for (const word of sample.toLowerCase().match(/\p{L}+/gu) ?? []) {
-    for (const [tag, words] of WORDS) {
-      if (words.has(word)) scores.set(tag, (scores.get(tag) ?? 0) + 1);
+  for (const word of words) {
+    for (const [tag, set] of sets) {
+      if (set.has(word)) scores.set(tag, (scores.get(tag) ?? 0) + 1);
     }
   }
   const order = [...scores].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
   const top = order[0];
   return top ? { tag: top[0], hits: top[1], next: order[1]?.[1] ?? 0 } : null;
+}
+
+/** Foods and measures of another language that overrule what the page says, at least. Own choice. */
+const FEWEST_FOODS = 3;
+
+/**
+ * The language of a list too short for common words, by its foods; null when it is not clear, when a food
+ * is named in the language `stated`, or when that one's common words are as many.
+ */
+function languageOfFoods(text: string, stated: string): string | null {
+  const words = wordsOf(text.slice(0, SAMPLE));
+  const count = (set: ReadonlySet<string> | undefined) =>
+    words.filter((word) => set?.has(word)).length;
+  if (count(FOODS.get(stated)) > 0) return null;
+  const lead = leadIn(words, FOODS);
+  if (!lead || lead.hits < FEWEST_FOODS || lead.hits < lead.next * 2) return null;
+  return lead.hits > count(WORDS.get(stated)) ? lead.tag : null;
 }
 
 /** Sister tags that the words cannot tell apart well enough to overrule a page. */
@@ -62,16 +98,24 @@ const SISTERS = [
 export function recipeLanguage(stated: string | null, words: string): string | null {
   const tag = languageTag(stated);
   const guess = guessLanguage(words);
-  if (!tag) return guess && guess.hits >= 3 && guess.hits > guess.next ? guess.tag : null;
-  if (!guess) return tag;
+  if (!tag)
+    return guess && guess.hits >= 3 && guess.hits > guess.next
+      ? guess.tag
+      : languageOfFoods(words, '');
   const primary = tag.split('-')[0] ?? tag;
-  if (
-    guess.tag === primary ||
-    SISTERS.some((set) => set.includes(primary) && set.includes(guess.tag))
-  )
-    return tag;
-  const own = WORDS.has(primary);
-  return guess.hits >= 10 && guess.hits >= guess.next * (own ? 1.8 : 3) ? guess.tag : tag;
+  if (guess && overrules(guess, primary)) return guess.tag;
+  const told = FOODS.has(primary) ? languageOfFoods(words, primary) : null;
+  return told && !areSisters(told, primary) ? told : tag;
+}
+
+function areSisters(one: string, other: string): boolean {
+  return SISTERS.some((set) => set.includes(one) && set.includes(other));
+}
+
+/** True when the words clearly speak another language than the page says. */
+function overrules({ tag, hits, next }: Guess, stated: string): boolean {
+  if (tag === stated || areSisters(tag, stated)) return false;
+  return hits >= 10 && hits >= next * (WORDS.has(stated) ? 1.8 : 3);
 }
 
 /** The recipe in the language its own words speak, which pages do not always state. */

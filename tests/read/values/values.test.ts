@@ -112,6 +112,14 @@ describe('recipeLanguage', () => {
     expect(recipeLanguage('en', '2 cups flour')).toBe('en');
     expect(recipeLanguage(null, '')).toBeNull();
   });
+
+  it('tells a bare list by its foods, and keeps the page’s word where one is in its language', () => {
+    expect(recipeLanguage('en', '3 EL Olivenöl 2 Zehen Knoblauch 1 Prise Pfeffer')).toBe('de');
+    expect(recipeLanguage('en', '3 Zehen Knoblauch 1 Prise Pfeffer 1 lemon')).toBe('en');
+    expect(recipeLanguage('en', '2 Zehen Knoblauch')).toBe('en');
+    expect(recipeLanguage('sv', '2 dl fløte 1 kylling 2 dl melk')).toBe('sv');
+    expect(recipeLanguage(null, '2 gousses d’ail 1 oignon 20 cl de lait')).toBe('fr');
+  });
 });
 
 describe('readText', () => {
