@@ -1,5 +1,6 @@
 /** Looks for words of the tables in titles, lines and methods. */
 import { withoutAccents } from '../../accents.ts';
+import { keptResults } from '../../kept-results.ts';
 import lists from '../data/word-lists.json' with { type: 'json' };
 
 const LISTS: Readonly<Record<string, readonly string[]>> = lists;
@@ -10,16 +11,7 @@ const plain = (text: string): string =>
 
 /** A plan asks for a handful of texts again and again: title, method, one line after the other. */
 const MOST_TEXTS = 64;
-const plainTexts = new Map<string, string>();
-
-function plainOnce(text: string): string {
-  const known = plainTexts.get(text);
-  if (known !== undefined) return known;
-  if (plainTexts.size >= MOST_TEXTS) plainTexts.clear();
-  const made = plain(text);
-  plainTexts.set(text, made);
-  return made;
-}
+const plainOnce = keptResults(MOST_TEXTS, plain);
 
 const spelledOut = new WeakMap<readonly string[], readonly string[]>();
 

@@ -1,5 +1,6 @@
 /** Words of other languages for steps that are put in. A new language is a file in `data/words/`. */
 import * as z from 'zod';
+import { keptResults } from '../../kept-results.ts';
 import da from './data/da.json' with { type: 'json' };
 import de from './data/de.json' with { type: 'json' };
 import es from './data/es.json' with { type: 'json' };
@@ -116,34 +117,44 @@ export const localReason = (cue: string, { tag }: MethodWords): string | null =>
 export const isForeign = (language: string | null): boolean => baseOf(language) !== 'en';
 
 interface Stem {
+  /** The stem alone, which is quick to look for, and the words that hold it. */
+  stem: RegExp;
   word: RegExp;
   english: string;
 }
 
-const stems = new WeakMap<MethodWords, readonly Stem[]>();
-
-/** The stems of a language as patterns, built once. */
-function stemsOf(words: MethodWords): readonly Stem[] {
-  const known = stems.get(words);
-  if (known !== undefined) return known;
-  const made = words.keys.map(([stem, english]) => ({
+/** The stems of a language as patterns. */
+const stemsOf = (words: MethodWords): Stem[] =>
+  words.keys.map(([stem, english]) => ({
+    stem: new RegExp(stem, 'iu'),
     word: new RegExp(`[\\p{L}]*(?:${stem})[\\p{L}]*`, 'giu'),
     english,
   }));
-  stems.set(words, made);
-  return made;
+
+/** Sentences of one recipe, which are asked for time and again. */
+const MOST_TEXTS = 512;
+
+function keyer(words: MethodWords): (text: string) => string {
+  const stems = stemsOf(words);
+  return keptResults(MOST_TEXTS, (text) => {
+    const found: string[] = [];
+    let now = text;
+    for (const { stem, word, english } of stems) {
+      if (!stem.test(text)) continue;
+      found.push(english);
+      now = now.replace(word, english);
+    }
+    return found.length === 0 ? text : `${found.join(' ')}: ${now}`;
+  });
 }
+
+const keyers = new WeakMap<MethodWords, (text: string) => string>();
 
 /** 'Im Ofen 40 Minuten backen' -> 'oven minutes bake: Im oven 40 minutes bake', for finding places. */
 export function keyed(text: string, words: MethodWords): string {
-  const found: string[] = [];
-  let now = text;
-  for (const { word, english } of stemsOf(words)) {
-    if (text.search(word) < 0) continue;
-    found.push(english);
-    now = now.replace(word, english);
-  }
-  return found.length === 0 ? text : `${found.join(' ')}: ${now}`;
+  const known = keyers.get(words) ?? keyer(words);
+  keyers.set(words, known);
+  return known(text);
 }
 
 /** 'a', 'a und b', 'a, b und c'. */

@@ -1,4 +1,5 @@
 /** Patterns that find names in running text. */
+import { keptResults } from '../../kept-results.ts';
 import type { Mention } from '../naming/mention.ts';
 
 /** Word boundaries that know letters beyond ASCII. */
@@ -8,6 +9,13 @@ export const END = String.raw`(?![\p{L}\p{N}])`;
 /** The text as a pattern that matches nothing but itself. */
 export const literal = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
+/** Patterns of the ingredients of one recipe, which each sentence is held against. */
+const MOST_PATTERNS = 512;
+
+const patternOf = keptResults(
+  MOST_PATTERNS,
+  (names) => new RegExp(`${START}(?:${names})(?:e?s)?${END}`, 'iu'),
+);
+
 /** Any of an ingredient's names, also in the plural. */
-export const namePattern = ({ names }: Mention): RegExp =>
-  new RegExp(`${START}(?:${names.map(literal).join('|')})(?:e?s)?${END}`, 'iu');
+export const namePattern = ({ names }: Mention): RegExp => patternOf(names.map(literal).join('|'));

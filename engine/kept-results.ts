@@ -1,0 +1,14 @@
+/** Keeps what a pure function gave for a text, for texts that come up again and again. */
+
+/** The function with its last results kept, `most` of them at a time. */
+export function keptResults<T>(most: number, make: (text: string) => T): (text: string) => T {
+  const kept = new Map<string, T>();
+  return (text) => {
+    const known = kept.get(text);
+    if (known !== undefined) return known;
+    if (kept.size >= most) kept.clear();
+    const made = make(text);
+    kept.set(text, made);
+    return made;
+  };
+}
