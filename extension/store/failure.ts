@@ -18,12 +18,16 @@ export function isStorageFull(error: unknown): boolean {
   return outer.name === 'QuotaExceededError' || named(outer.inner).name === 'QuotaExceededError';
 }
 
+/** What a full disk under Chromium may say and no more: on writing, and on opening. */
+const VAGUE: ReadonlySet<string> = new Set(['AbortError', 'UnknownError']);
+
 /** What to tell the user about a failed save, read or delete. */
 export function storageMessage(error: unknown): string {
   if (isStorageFull(error)) return say('diskFull');
   const { name, message } = named(error);
   const inner = named(named(error).inner).name;
   if (name === 'NewerDataError' || inner === 'NewerDataError') return say('newerData');
+  if (VAGUE.has(String(name)) || VAGUE.has(String(inner))) return say('storeStopped');
   if (name === 'VersionError' || name === 'DatabaseClosedError') return say('newerTab');
   return typeof message === 'string' && message !== ''
     ? say('couldNotStoreBecause', message)

@@ -196,6 +196,12 @@ describe('words for what failed', () => {
   it('name the cause when it is known', () => {
     const named = (name: string) => Object.assign(new Error('x'), { name });
     expect(storageMessage(named('VersionError'))).toContain('newer version');
+    const opening = Object.assign(new Error('x'), {
+      name: 'OpenFailedError',
+      inner: named('UnknownError'),
+    });
+    for (const vague of [named('AbortError'), named('UnknownError'), opening])
+      expect(storageMessage(vague)).toContain('often there is no room left');
     expect(storageMessage(new Error('disk gone'))).toContain('(disk gone)');
     expect(storageMessage('odd')).toContain('could not store');
   });
