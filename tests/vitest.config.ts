@@ -7,6 +7,7 @@ const THOROUGH = [
   'tests/cli/cli.test.ts',
   'tests/cli/light-document/parse-page.test.ts',
   'tests/cli/page-pool.test.ts',
+  'tests/faults/backups.test.ts',
   'tests/faults/linear-time.test.ts',
   'tests/faults/pages.test.ts',
   'tests/fuzz/fuzz.test.ts',

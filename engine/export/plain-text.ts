@@ -1,14 +1,21 @@
 /** Plain text, for printing and messages. */
 import type { Adaptation } from '../model.ts';
 import type { ExportOptions } from './scaled-adaptation.ts';
-import { ESTIMATES, type ExportParts, exportParts, seen, servingsText } from './shared-parts.ts';
+import {
+  ESTIMATES,
+  type ExportParts,
+  exportParts,
+  seen,
+  servingsText,
+  unrun,
+} from './shared-parts.ts';
 
 const oneLine = (text: string): string => seen(text.replace(/\s+/g, ' ')).trim();
 
 const section = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : [title.toUpperCase(), ...lines, ''];
 
-const list = (texts: readonly string[]): string[] => texts.map((text) => `- ${oneLine(text)}`);
+const list = (texts: readonly string[]): string[] => texts.map((text) => `• ${oneLine(text)}`);
 
 function nutrientLines({ nutrients, rule, lowerBounds }: ExportParts): string[] {
   const width = Math.max(...nutrients.map(({ name }) => name.length)) + 2;
@@ -59,7 +66,7 @@ export function toText(adaptation: Adaptation, options: ExportOptions = {}): str
     ...section('Not counted', list(parts.uncounted.map(({ text, why }) => `${text} (${why})`))),
     ...section(
       'Ingredients',
-      parts.groups.flatMap(({ title, rows }) => titled(title, rows, (row) => `- ${oneLine(row)}`)),
+      parts.groups.flatMap(({ title, rows }) => titled(title, rows, (row) => `• ${oneLine(row)}`)),
     ),
     ...section('Method', stepLines(parts)),
     ...section(
@@ -72,5 +79,5 @@ export function toText(adaptation: Adaptation, options: ExportOptions = {}): str
     ),
     ...section('Take note', list([...parts.allergens, ...parts.cautions])),
   ];
-  return `${lines.join('\n').trimEnd()}\n`;
+  return `${lines.map(unrun).join('\n').trimEnd()}\n`;
 }

@@ -147,6 +147,13 @@ const UNSEEN =
 /** Page text without characters that no one sees. */
 export const seen = (text: string): string => text.replace(UNSEEN, '');
 
+/**
+ * Spreadsheets run what starts like a formula, also behind blanks or in full-width letters, so a
+ * cell or line of words never does.
+ */
+export const unrun = (text: string): string =>
+  /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/.test(text) ? `'${text}` : text;
+
 /** Everything an export holds, with figures as texts where they are read by people. */
 export function exportParts(whole: Adaptation, options: ExportOptions = {}): ExportParts {
   const adaptation = scaledAdaptation(whole, options);

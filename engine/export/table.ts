@@ -1,7 +1,7 @@
 /** Comma-separated values after RFC 4180. */
 import type { Adaptation, Interval } from '../model.ts';
 import { type ExportOptions, scaledAdaptation } from './scaled-adaptation.ts';
-import { ESTIMATES, exportParts, ruleText, seen } from './shared-parts.ts';
+import { ESTIMATES, exportParts, ruleText, seen, unrun } from './shared-parts.ts';
 
 type Cell = string | number | null;
 
@@ -19,17 +19,10 @@ export const CSV_COLUMNS = [
   'note',
 ] as const;
 
-/**
- * Spreadsheets run a cell that starts like a formula, also behind blanks or in full-width letters, so
- * page text gets a quote mark in front.
- */
-const safe = (text: string): string =>
-  /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/.test(text) ? `'${text}` : text;
-
 function cell(value: Cell): string {
   if (value === null) return '';
   if (typeof value === 'number') return String(Math.round(value * 1000) / 1000);
-  const text = safe(seen(value));
+  const text = unrun(seen(value));
   // Some spreadsheets part cells at semicolons or tabs.
   return /[",;\t\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

@@ -40,6 +40,9 @@ export type Ingredient = z.infer<typeof Ingredient>;
 /** What the user put right, by ingredient key. */
 export const Corrections = z.record(
   z.string(),
-  z.object({ foodId: z.string().optional(), grams: z.number().nonnegative().optional() }),
+  z.object({
+    foodId: z.string().optional(),
+    grams: z.number().nonnegative().max(1_000_000).optional(),
+  }),
 );
 export type Corrections = z.infer<typeof Corrections>;

@@ -144,9 +144,9 @@ export type SetAmount = z.infer<typeof SetAmount>;
 /** What the user asks for. Figures marked 'a serving' are as eaten. */
 export const Goals = z.object({
   /** Net carbohydrate budget of one serving, g. */
-  budgetG: z.number().nonnegative(),
+  budgetG: z.number().nonnegative().max(10_000),
   /** Servings to reckon with; null takes the recipe's own or a proposal. */
-  servings: z.number().positive().nullable(),
+  servings: z.number().positive().max(10_000).nullable(),
   rule: NetCarbRule,
   avoid: z.array(Allergen),
   /** Promises of the page that the user does not need kept. */

@@ -9,8 +9,12 @@ export const Work = z.object({ recipe: Recipe, goals: Goals, corrections: Correc
 export type Work = z.infer<typeof Work>;
 
 const Id = z.string().min(1).max(200);
-/** Milliseconds since 1970 UTC. */
-const Moment = z.number().int().nonnegative();
+/** Milliseconds since 1970 UTC, to the end of the year 9999: no later moment can be written as a date. */
+const Moment = z.number().int().nonnegative().max(253_402_300_799_999);
+
+/** What a household can have baked; what is beyond came from a damaged file. */
+const Grams = z.number().positive().max(1_000_000);
+const Count = z.number().positive().max(10_000);
 
 /** What the user says of one state of a recipe. */
 const Said = z.object({
@@ -59,7 +63,7 @@ export const Readings = z.object({
   hour1: z.number().positive().nullable(),
   hour2: z.number().positive().nullable(),
   /** What was eaten of the dish, g. */
-  pieceGrams: z.number().positive().nullable(),
+  pieceGrams: Grams.nullable(),
   /** What was eaten with it, in the user's words. */
   besides: z.string().max(500),
 });
@@ -70,25 +74,25 @@ export const Bake = z.object({
   id: Id,
   recipeId: Id,
   /** The day it was baked, by the user's calendar: '2026-11-25'. */
-  day: z.string().regex(/^\d{4}-\d{2}-\d{2}$/),
+  day: z.iso.date(),
   addedAt: Moment,
   /** The state that was baked. */
   baked: Work,
   /** Figures of that state when it was logged: what went in, and net carbs of the whole dish, g. */
-  servings: z.number().positive(),
+  servings: Count,
   rawGrams: z.number().positive().nullable(),
   netCarbsG: Interval.nullable(),
   /** How much of the recipe was made; the weights below are of all of it. */
-  factor: z.number().positive().default(1),
+  factor: Count.default(1),
   /** The whole dish on the scale after baking, g. */
-  dishGrams: z.number().positive().nullable(),
+  dishGrams: Grams.nullable(),
   /** Servings cut from it. */
-  pieces: z.number().positive().nullable(),
+  pieces: Count.nullable(),
   /** One slice on the scale, g. */
-  sliceGrams: z.number().positive().nullable(),
+  sliceGrams: Grams.nullable(),
   /** Centre when it came out, °C, and hours it cooled before it was cut. */
-  innerC: z.number().nullable(),
-  cooledHours: z.number().nonnegative().nullable(),
+  innerC: z.number().min(-50).max(400).nullable(),
+  cooledHours: z.number().nonnegative().max(1000).nullable(),
   /** Water that went in beyond the list, g, less than none when some was left out. */
   extraWaterG: z.number().nullable().catch(null).default(null),
   /** What the oven was set to, what a thermometer in it said, °C, and how long it took. */

@@ -386,6 +386,16 @@ describe('hostile page text', () => {
     );
   });
 
+  it('makes no formula where lines of plain text are put into a sheet', () => {
+    fc.assert(
+      fc.property(words, (text) => {
+        const lines = toText(hostile(text)).split('\n');
+        expect(lines.filter((line) => /^\s*[=+\-@＝＋－＠]/.test(line))).toEqual([]);
+      }),
+    );
+    expect(toText(hostile('=1+1'))).toContain("'=1+1");
+  });
+
   it('makes no markup in Markdown and no tag in JSON-LD', () => {
     fc.assert(
       fc.property(words, (text) => {

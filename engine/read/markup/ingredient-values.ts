@@ -5,7 +5,7 @@ import { isServingsLine } from '../values/stated-servings.ts';
 import type { Json } from './tolerant-json.ts';
 
 /** Most ingredient lines of one recipe, and most characters of one line, that are read. */
-const MAX_LINES = 400;
+export const MAX_LINES = 400;
 const MAX_LINE = 1_000;
 
 /** What a value of ingredients says. `glued`: one run-together text, or a summary without amounts. */

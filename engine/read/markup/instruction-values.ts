@@ -3,7 +3,7 @@ import type { Step } from '../../model.ts';
 import { cleanLines, cleanText, isLeftover, textKey } from '../document/clean-text.ts';
 import type { Json } from './tolerant-json.ts';
 
-const MAX_STEPS = 300;
+export const MAX_STEPS = 300;
 /** Depth to which lists in lists of steps are followed. */
 const MAX_DEPTH = 8;
 

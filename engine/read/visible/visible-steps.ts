@@ -17,7 +17,7 @@ import { foodWords, isSentence, looksLikeIngredient, startsWithFigure } from './
 /** The steps found, and whether they are entries of lists or have numbers beside them. */
 type FoundSteps = { steps: Step[]; listed: boolean };
 
-const MAX_STEPS = 150;
+export const MAX_STEPS = 150;
 /** Headings whose text is looked at, at most. */
 const MOST_CANDIDATES = 30;
 /** Shortest step (characters). */

@@ -1,4 +1,5 @@
 /** The list as plain lines, to be pasted into a note or a message. */
+import { unrun } from '../../../engine/export/shared-parts.ts';
 import { gramsOnScale } from '../figures/sources/source-words.ts';
 import { say } from '../words/say.ts';
 import { AISLES, type Aisle, type ToBuy } from './buy-list.ts';
@@ -16,8 +17,8 @@ export function buyText(titles: readonly string[], foods: readonly ToBuy[]): str
     return [
       '',
       say(AISLE_TITLES[aisle]),
-      ...rows.map(({ food, grams }) => `- ${food}, ${gramsOnScale(grams)} g`),
+      ...rows.map(({ food, grams }) => `• ${food}, ${gramsOnScale(grams)} g`),
     ];
   });
-  return [titles.join(', '), ...parts].join('\n');
+  return [unrun(titles.join(', ')), ...parts].join('\n');
 }

@@ -59,8 +59,9 @@ describe('what is to buy', () => {
   it('is told as lines under their shop, with every food on it', () => {
     const text = buyText(['Milk rolls', 'Onion tart'], list);
     expect(text.split('\n')[0]).toBe('Milk rolls, Onion tart');
-    expect(text).toContain('Seldom in shops\n- vital wheat gluten, 135 g');
-    for (const { food } of list) expect(text).toContain(`- ${food}, `);
+    expect(text).toContain('Seldom in shops\n• vital wheat gluten, 135 g');
+    for (const { food } of list) expect(text).toContain(`• ${food}, `);
+    expect(buyText(['=1+1'], list).split('\n')[0]).toBe("'=1+1");
   });
 
   it('weighs the same in whatever order the dishes come', () => {
