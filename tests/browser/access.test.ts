@@ -22,6 +22,8 @@ const PLACES = [
   'kept',
   'settings',
   'paste',
+  'figures-made',
+  'privacy',
 ] as const;
 
 let folder: string;
@@ -101,6 +103,14 @@ describe.each(PLACES)('the place %s with everything open', (place) => {
     expect(await bench.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
       width,
     );
+  });
+
+  it('ends with the ways to how figures are made and to what is kept where', async () => {
+    const links = bench.locator('main > .foot a');
+    expect(await links.evaluateAll((all) => all.map((one) => one.getAttribute('href')))).toEqual([
+      '/bench.html#figures-made',
+      '/bench.html#privacy',
+    ]);
   });
 
   it('moves nothing for those who ask for it', async () => {

@@ -11,14 +11,16 @@ export const PLACES = [
   'kept',
   'settings',
   'paste',
+  'figures-made',
+  'privacy',
 ] as const;
 export type Place = (typeof PLACES)[number];
 
 /** Where the full page begins while no recipe is open. */
 export const START: Place = 'kept';
 
-/** Places of the rail; a recipe is pasted from Kept. */
-export type RailPlace = Exclude<Place, 'paste'>;
+/** Places of the rail; a recipe is pasted from Kept, and two are linked at the end of every screen. */
+export type RailPlace = Exclude<Place, 'paste' | 'figures-made' | 'privacy'>;
 
 export const WORDS: Record<Place, MessageKey> = {
   recipe: 'placeRecipe',
@@ -29,6 +31,8 @@ export const WORDS: Record<Place, MessageKey> = {
   kept: 'placeKept',
   settings: 'placeSettings',
   paste: 'placePaste',
+  'figures-made': 'figuresMade',
+  privacy: 'whatIsKeptWhere',
 };
 
 export const ICONS: Record<RailPlace, IconName> = {

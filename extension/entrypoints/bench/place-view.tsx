@@ -6,6 +6,7 @@ import { FirstRun } from '../../ui/goals/first-run.tsx';
 import { say } from '../../ui/words/say.ts';
 import type { Kitchen, OpenRecipe, PlaceProps } from './kitchen.ts';
 import { type Place, START } from './place-names.ts';
+import { FiguresMadePlace, PrivacyPlace } from './places/about-places.tsx';
 import { BakesPlace } from './places/bakes-place.tsx';
 import { BuyPlace } from './places/buy-place.tsx';
 import { CupboardPlace } from './places/cupboard-place.tsx';
@@ -27,6 +28,8 @@ const OTHERS: Partial<Record<Place, ComponentType<PlaceProps>>> = {
   kept: KeptPlace,
   settings: SettingsPlace,
   paste: PastePlace,
+  'figures-made': FiguresMadePlace,
+  privacy: PrivacyPlace,
 };
 
 function NoRecipe() {

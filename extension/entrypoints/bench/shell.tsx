@@ -1,6 +1,7 @@
 /** Rail, skip link, and the place that is open. */
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { Foot } from '../../ui/about/foot.tsx';
 import { LoafDefs } from '../../ui/figures/loaf/loaf-defs.tsx';
 import { say } from '../../ui/words/say.ts';
 import { type Place, WORDS } from './place-names.ts';
@@ -32,6 +33,7 @@ export function Shell({ here, title, children }: Props) {
       <Rail here={here} />
       <main ref={main} tabIndex={-1}>
         {children}
+        <Foot />
       </main>
     </div>
   );

@@ -8,6 +8,7 @@ import {
   type Preferences,
   storePreferences,
 } from '../../store/prefs.ts';
+import { Foot } from '../../ui/about/foot.tsx';
 import { Settings } from '../../ui/goals/settings.tsx';
 import { say } from '../../ui/words/say.ts';
 
@@ -39,6 +40,7 @@ export function Options() {
           {state.why}
         </p>
       )}
+      <Foot />
     </main>
   );
 }

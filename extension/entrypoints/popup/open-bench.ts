@@ -3,7 +3,7 @@ import { browser } from 'wxt/browser';
 /** What may stand behind the address of the full page: a query, a place, or both. */
 type Address =
   | ''
-  | `#${'kept' | 'settings' | 'stove' | 'recipe' | 'paste'}`
+  | `#${'kept' | 'settings' | 'stove' | 'recipe' | 'paste' | 'figures-made' | 'privacy'}`
   | `?paste${'' | '#paste'}`
   | `?id=${string}`
   | `?work=${string}`;

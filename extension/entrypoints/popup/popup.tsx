@@ -1,10 +1,12 @@
 /** Reads the current tab once, at opening, and shows a serving before and after. */
 import { useEffect, useState } from 'preact/hooks';
 import type { Recipe } from '../../../engine/model.ts';
+import { Foot } from '../../ui/about/foot.tsx';
 import { Working } from '../../ui/controls/working.tsx';
 import { LoafDefs } from '../../ui/figures/loaf/loaf-defs.tsx';
 import { say, sayCount } from '../../ui/words/say.ts';
 import { NoRecipe } from './no-recipe.tsx';
+import { openBench } from './open-bench.ts';
 import { PopupHead } from './popup-head.tsx';
 import { prepare, type Ready } from './prepare.ts';
 import { readTab, type TabAnswer } from './read-tab.ts';
@@ -101,6 +103,7 @@ export function Popup() {
         ) : (
           <NoRecipe answer={answer} onAgain={again} />
         )}
+        <Foot onOpen={(place) => void openBench(place)} />
       </main>
     </>
   );

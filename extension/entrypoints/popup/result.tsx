@@ -6,6 +6,7 @@ import { openStore } from '../../store/db.ts';
 import type { Current } from '../../store/working/current.ts';
 import { SaveAnswer, type SaveRequest } from '../../store/working/keeper.ts';
 import { workHolder } from '../../store/working/unsaved.ts';
+import { Foot } from '../../ui/about/foot.tsx';
 import { Fold } from '../../ui/controls/fold.tsx';
 import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';
@@ -219,6 +220,7 @@ export function Result({ onOthers, ...ready }: Props) {
             <Below adaptation={adaptation} preferences={preferences} />
           </>
         )}
+        <Foot onOpen={(place) => void openBench(place)} />
       </main>
       <Bar work={work} newId={newId} notHeld={notHeld} openAt={openAt} />
     </TraceContext.Provider>

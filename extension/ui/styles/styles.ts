@@ -5,3 +5,4 @@ import './controls.css';
 import './wishes.css';
 import './loaf.css';
 import './recipe.css';
+import './about.css';

@@ -201,6 +201,27 @@ export const STORE_ROWS: readonly Row[] = [
     },
   },
   {
+    fault: 'the user erases everything, having thought better of it once',
+    run: async (world) => {
+      const { driven } = world;
+      await popupOn(world, 'lemon-cake.html');
+      await keepAndWait(world);
+      await askFor(world, 9);
+      await bench(world, '#privacy');
+      await driven.waitFor(`return document.body.innerText.includes('one dish kept')`);
+      await press(world, 'Erase everything');
+      await press(world, 'Leave it');
+      expect(await keptTitles(world, 1)).toHaveLength(1);
+      await press(world, 'Erase everything');
+      await press(world, 'Yes, erase everything');
+      await driven.waitFor(`return document.body.innerText.includes('Everything is erased')`);
+      await driven.waitFor(`return document.body.innerText.includes('0 dishes kept')`);
+      expect(await keptTitles(world, 0)).toEqual([]);
+      const left = `return Object.keys(await chrome.storage.local.get(null)).join()`;
+      expect(await driven.evaluate(left)).toBe('');
+    },
+  },
+  {
     fault: 'the browser has no room to hold what is worked on',
     run: async (world) => {
       const { driven } = world;
