@@ -2,9 +2,13 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { adaptRecipe } from '../../engine/index.ts';
+import {
+  exportBackup,
+  importBackup,
+  importMessage,
+} from '../../extension/store/backup/transfer.ts';
 import { openStore, type Store } from '../../extension/store/db.ts';
 import { listRecipes, saveRecipe } from '../../extension/store/kept/saved.ts';
-import { exportBackup, importBackup, importMessage } from '../../extension/store/kept/transfer.ts';
 import { BACKUP_VERSION } from '../../extension/store/records.ts';
 import { sampleBake, sampleRecipe, sampleWork } from '../store/sample.ts';
 
