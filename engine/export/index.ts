@@ -1,5 +1,6 @@
 /** A finished adaptation, in formats other tools and people read. */
 
+export { toPublishing } from './for-publishing.ts';
 export { toMarkdown } from './markdown.ts';
 export { toText } from './plain-text.ts';
 export { CSV_COLUMNS, toCsv } from './table.ts';

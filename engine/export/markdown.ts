@@ -4,21 +4,23 @@ import type { ExportOptions } from './scaled-adaptation.ts';
 import { ESTIMATES, type ExportParts, exportParts, seen, servingsText } from './shared-parts.ts';
 
 /** Page text must not turn into markup: neither marks nor what starts a list, a rule or a number. */
-const plain = (text: string): string =>
+export const plain = (text: string): string =>
   seen(text.replace(/\s+/g, ' '))
     .trim()
     .replace(/[\\`*_[\]<>|#~&]/g, (mark) => `\\${mark}`)
     .replace(/^([-+=])/, '\\$1')
     .replace(/^(\d+)([.)])(?=\s)/, '$1\\$2');
 
-const section = (title: string, lines: readonly string[]): string[] =>
+export const section = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : [`## ${title}`, '', ...lines, ''];
 
 const list = (texts: readonly string[]): string[] => texts.map((text) => `- ${plain(text)}`);
 
-function nutrientTable({ nutrients, rule, lowerBounds }: ExportParts): string[] {
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+function nutrientTable({ nutrients, heads, rule, lowerBounds }: ExportParts): string[] {
   return [
-    '| Per serving | Before | After |',
+    `| Per serving | ${capital(heads.before)} | ${capital(heads.after)} |`,
     '| --- | ---: | ---: |',
     ...nutrients.map(
       ({ name, beforeText, afterText }) =>

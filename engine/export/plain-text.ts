@@ -17,11 +17,12 @@ const section = (title: string, lines: readonly string[]): string[] =>
 
 const list = (texts: readonly string[]): string[] => texts.map((text) => `• ${oneLine(text)}`);
 
-function nutrientLines({ nutrients, rule, lowerBounds }: ExportParts): string[] {
+function nutrientLines({ nutrients, heads, rule, lowerBounds }: ExportParts): string[] {
   const width = Math.max(...nutrients.map(({ name }) => name.length)) + 2;
-  const column = Math.max(...nutrients.map(({ beforeText }) => beforeText.length), 6) + 2;
+  const column =
+    Math.max(...nutrients.map(({ beforeText }) => beforeText.length), heads.before.length) + 2;
   return [
-    `${''.padEnd(width)}${'before'.padEnd(column)}after`,
+    `${''.padEnd(width)}${heads.before.padEnd(column)}${heads.after}`,
     ...nutrients.map(
       ({ name, beforeText, afterText }) =>
         `${name.padEnd(width)}${beforeText.padEnd(column)}${afterText}`,

@@ -45,6 +45,8 @@ export interface ExportParts {
   /** The answer about the budget, in words. */
   verdict: string;
   nutrients: NutrientRow[];
+  /** Heads of the figures before and after; they name the piece where it is another one. */
+  heads: { before: string; after: string };
   groups: Part<string>[];
   steps: Part<RewrittenStep>[];
   changes: { from: string; to: string; why: string; effect: string }[];
@@ -93,6 +95,17 @@ function nutrientRows({ before, after }: Adaptation): NutrientRow[] {
       afterText: show(after),
     };
   });
+}
+
+/** '12', '2.5' */
+export const piecesOf = (servings: number): string => String(Math.round(servings * 10) / 10);
+
+function headsOf({ before, after }: Adaptation): ExportParts['heads'] {
+  if (before.servings === after.servings) return { before: 'before', after: 'after' };
+  return {
+    before: `before (1 of ${piecesOf(before.servings)})`,
+    after: `after (1 of ${piecesOf(after.servings)})`,
+  };
 }
 
 /** Runs of neighbours with the same title. */
@@ -169,6 +182,7 @@ export function exportParts(whole: Adaptation, options: ExportOptions = {}): Exp
     rule: ruleText(after.rule),
     verdict: verdictText(adaptation.verdict),
     nutrients: nutrientRows(adaptation),
+    heads: headsOf(adaptation),
     groups: parted(linesAfter(lines), ({ group }) => group).map(({ title, rows }) => ({
       title,
       rows: rows.map((row) => row.after),

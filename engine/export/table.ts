@@ -46,6 +46,7 @@ const words = (
 export function toCsv(whole: Adaptation, options: ExportOptions = {}): string {
   const adaptation = scaledAdaptation(whole, options);
   const parts = exportParts(adaptation);
+  const samePiece = adaptation.before.servings === adaptation.after.servings;
   const rows: Cell[][] = [
     [...CSV_COLUMNS],
     words('recipe', parts.title, null, null, parts.credit),
@@ -67,7 +68,7 @@ export function toCsv(whole: Adaptation, options: ExportOptions = {}): string {
       ...bounds(before),
       ...bounds(after),
       `${unit} per serving`,
-      null,
+      samePiece ? null : `${parts.heads.before}; ${parts.heads.after}`,
     ]),
     ...adaptation.lines.map(({ key, before, after, change, why }) =>
       words('ingredient', `${key} ${change}`, before, after, why),

@@ -38,7 +38,7 @@ function description(parts: ExportParts): string {
   const changed = parts.adjustments.map(({ text }) => text);
   const texts = [
     parts.verdict,
-    `A serving, before and after: ${figures.join('; ')}.`,
+    `A serving, ${parts.heads.before} and ${parts.heads.after}: ${figures.join('; ')}.`,
     parts.rule,
     parts.lowerBounds.length > 0 ? `At least: ${parts.lowerBounds.join(', ')}.` : '',
     uncounted.length > 0 ? `Not counted: ${uncounted.join('; ')}.` : '',

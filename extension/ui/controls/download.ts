@@ -1,6 +1,10 @@
 /** Hands a text to the user as a file, without any permission. */
-export function downloadText(text: string, name: string, type: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type }));
+export const downloadText = (text: string, name: string, type: string): void =>
+  downloadBlob(new Blob([text], { type }), name);
+
+/** The same for what is no text. */
+export function downloadBlob(blob: Blob, name: string): void {
+  const url = URL.createObjectURL(blob);
   const link = document.createElement('a');
   link.href = url;
   link.download = name;

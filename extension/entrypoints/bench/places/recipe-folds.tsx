@@ -14,6 +14,7 @@ import { DishKind } from '../../../ui/goals/dish-kind.tsx';
 import { Wishes } from '../../../ui/goals/further-wishes.tsx';
 import { Tries } from '../../../ui/kept/tries.tsx';
 import { RecipeFiles } from '../../../ui/recipe/recipe-files.tsx';
+import { SharePart } from '../../../ui/share/share-part.tsx';
 import { portionWord } from '../../../ui/words/portion.ts';
 import { say, sayCount } from '../../../ui/words/say.ts';
 import type { Kitchen, OpenRecipe } from '../kitchen.ts';
@@ -141,11 +142,14 @@ function KeptFolds({ kitchen, open }: Omit<Props, 'onLine'>) {
       </Fold>
       <Fold name="files" title={say('printOrSave')}>
         {() => (
-          <RecipeFiles
-            adaptation={adaptation}
-            wish={{ system: kitchen.preferences.amounts, factor }}
-            ownFoods={kitchen.own.foods}
-          />
+          <>
+            <RecipeFiles
+              adaptation={adaptation}
+              wish={{ system: kitchen.preferences.amounts, factor }}
+              ownFoods={kitchen.own.foods}
+            />
+            <SharePart adaptation={adaptation} factor={factor} note={history.now?.note ?? ''} />
+          </>
         )}
       </Fold>
     </>
