@@ -3,12 +3,15 @@
  * `data/name-grammar.json` has each language's endings, link words and words of quality and state.
  */
 import grammars from '../data/name-grammar.json' with { type: 'json' };
+import cs from '../data/names/cs.json' with { type: 'json' };
 import de from '../data/names/de.json' with { type: 'json' };
+import el from '../data/names/el.json' with { type: 'json' };
 import es from '../data/names/es.json' with { type: 'json' };
 import fr from '../data/names/fr.json' with { type: 'json' };
 import it from '../data/names/it.json' with { type: 'json' };
 import nl from '../data/names/nl.json' with { type: 'json' };
 import pt from '../data/names/pt.json' with { type: 'json' };
+import ru from '../data/names/ru.json' with { type: 'json' };
 import sv from '../data/names/sv.json' with { type: 'json' };
 import type { State } from '../name-words.ts';
 import { plainText } from '../normalise.ts';
@@ -16,11 +19,11 @@ import { folded } from './inflection.ts';
 
 type Names = Readonly<Record<string, readonly string[]>>;
 
-const FILES = { de, fr, es, it, nl, pt, sv } satisfies Record<string, Names>;
+const FILES = { de, fr, es, it, nl, pt, sv, cs, el, ru } satisfies Record<string, Names>;
 type Code = keyof typeof FILES;
 
 /** Languages that share another one's file. */
-const SHARED: Readonly<Record<string, Code>> = { da: 'sv', no: 'sv', nb: 'sv', nn: 'sv' };
+const SHARED: Readonly<Record<string, Code>> = { da: 'sv', no: 'sv', nb: 'sv', nn: 'sv', sk: 'cs' };
 
 export interface Word {
   text: string;
@@ -57,7 +60,7 @@ const LONGEST = 300;
 const ELIDED = /\b([dl]|dell|all|dall|nell|sull|un|qu)['’](?=\p{L})/giu;
 
 const splitWords = (text: string): string[] =>
-  plainText(text.replace(ELIDED, '$1 ')).match(/[a-z0-9]+/g) ?? [];
+  plainText(text.replace(ELIDED, '$1 ')).match(/[\p{L}\d]+/gu) ?? [];
 
 /** First wins; a key that stands for two foods stands for none. */
 function unambiguous(entries: readonly (readonly [string, string])[]): Map<string, string | null> {

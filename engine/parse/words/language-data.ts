@@ -2,7 +2,9 @@
  * Data files of the line grammar. To add a language: write `data/xx.json` with the keys of
  * `LanguageData` and list it in `LANGUAGES`. To add a unit or a word, add it to its list there.
  */
+import cs from '../data/cs.json' with { type: 'json' };
 import de from '../data/de.json' with { type: 'json' };
+import el from '../data/el.json' with { type: 'json' };
 import en from '../data/en.json' with { type: 'json' };
 import es from '../data/es.json' with { type: 'json' };
 import fr from '../data/fr.json' with { type: 'json' };
@@ -10,6 +12,7 @@ import it from '../data/it.json' with { type: 'json' };
 import nl from '../data/nl.json' with { type: 'json' };
 import nordic from '../data/nordic.json' with { type: 'json' };
 import pt from '../data/pt.json' with { type: 'json' };
+import ru from '../data/ru.json' with { type: 'json' };
 import units from '../data/units.json' with { type: 'json' };
 
 /** Sets of words; the English file has every one of them, other files those that they need. */
@@ -57,4 +60,8 @@ export const LANGUAGES: Record<string, LanguageData> = {
   nb: nordic,
   nn: nordic,
   no: nordic,
+  cs,
+  sk: cs,
+  el,
+  ru,
 };

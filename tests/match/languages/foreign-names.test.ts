@@ -56,6 +56,15 @@ describe('names in other languages', () => {
     ['sv', 'vetemjöl', 'all-purpose-flour'],
     ['da', 'sukker', 'sugar'],
     ['nb', 'smør', 'butter'],
+    ['cs', 'hladké mouky', 'all-purpose-flour'],
+    ['cs', 'brambory', 'potato'],
+    ['sk', 'kryštálový cukor', 'sugar'],
+    ['sk', 'smotana na šľahanie', 'cream-whipping-light'],
+    ['el', 'ζάχαρη', 'sugar'],
+    ['el', 'πατάτες', 'potato'],
+    ['ru', 'пшеничной муки', 'all-purpose-flour'],
+    ['ru', 'сахара', 'sugar'],
+    ['ru', 'картофеля', 'potato'],
   ])('%s: %s -> %s', (language, name, id) => {
     expect(match(name, language)?.foodId).toBe(id);
     expect(match(name, language)?.confidence).toBeGreaterThan(0.9);

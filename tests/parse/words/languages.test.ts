@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest';
 import type { Amount } from '../../../engine/model.ts';
 import { parseLine } from '../../../engine/parse/index.ts';
 import { guessLanguage } from '../../../engine/parse/words/guess-language.ts';
+import cs from '../lines/cs.json' with { type: 'json' };
 import da from '../lines/da.json' with { type: 'json' };
 import de from '../lines/de.json' with { type: 'json' };
+import el from '../lines/el.json' with { type: 'json' };
 import en from '../lines/en.json' with { type: 'json' };
 import es from '../lines/es.json' with { type: 'json' };
 import fr from '../lines/fr.json' with { type: 'json' };
@@ -11,10 +13,25 @@ import it_ from '../lines/it.json' with { type: 'json' };
 import nb from '../lines/nb.json' with { type: 'json' };
 import nl from '../lines/nl.json' with { type: 'json' };
 import pt from '../lines/pt.json' with { type: 'json' };
+import ru from '../lines/ru.json' with { type: 'json' };
 import sv from '../lines/sv.json' with { type: 'json' };
 
 /** Lines with their reading, checked by hand: [line, amounts, names, the rest]. */
-const LINES: Record<string, string[][]> = { da, de, en, es, fr, it: it_, nb, nl, pt, sv };
+const LINES: Record<string, string[][]> = {
+  cs,
+  da,
+  de,
+  el,
+  en,
+  es,
+  fr,
+  it: it_,
+  nb,
+  nl,
+  pt,
+  ru,
+  sv,
+};
 
 function amountText(a: Amount): string {
   const quantity = `${Math.round(a.quantity * 1000) / 1000}`;
