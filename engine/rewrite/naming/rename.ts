@@ -156,7 +156,7 @@ export function renameIn(
     const mention = ownerOf(owners, groups.name, place);
     const end = at + whole.length;
     if (mention === null || isOtherUse(text, end - groups.name.length, end, mention)) return all;
-    if (isNamedAlready(mention, text, end) || isRemark(mention, sentence)) return all;
+    if (isNamedAlready(mention, text, end) || isRemark(mention, sentence, text)) return all;
     named.add(mention);
     context.used.name(mention);
     const meant = mention.changed ? inBoilingStep(mention, text, mentions) : mention;

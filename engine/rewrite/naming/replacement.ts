@@ -54,12 +54,16 @@ function calledNow(
   const own = items.some(({ foodId }) => foodId === ingredient.match?.foodId);
   if (alsoElsewhere.size === 0)
     return own ? withOwnWord(mention, found.name) : agreeing(newName, found.name, found.before);
-  return listOf(
-    items.map((item) => {
-      const name = itemName(item, ingredient);
-      return alsoElsewhere.has(item.foodId) ? withGrams(item, name, 1, context) : name;
-    }),
-  );
+  const called = items.map((item) => {
+    const name = agreeing(itemName(item, ingredient), `${found.name}s`, found.before);
+    if (!alsoElsewhere.has(item.foodId)) return name;
+    // 'the chopped chocolate chips (115 g)': behind an adjective no amount can stand.
+    const [only] = items.length === 1 && /\b(?:the|a|your) \w+ $/i.test(found.before) ? items : [];
+    return only === undefined
+      ? withGrams(item, name, 1, context)
+      : `${name} (${withGrams(item, '', 1, context).trim()})`;
+  });
+  return listOf(called);
 }
 
 /** 'half the sugar' -> 'half the allulose (75 g)'; 'remaining' takes what earlier steps left. */

@@ -1,7 +1,7 @@
 /** Says that more pieces or portions are made than the page makes, in the step that shapes, cuts or serves. */
 import type { Family, MethodNote, RewrittenStep } from '../../model.ts';
 import { isForeign, keyed, type MethodWords, methodWords } from '../languages/method-words.ts';
-import { withSentence } from '../wording/sentences.ts';
+import { sentencesOf, withSentence } from '../wording/sentences.ts';
 
 /** Servings of the page, and of the way the recipe is reworked. */
 export interface Servings {
@@ -66,23 +66,25 @@ function recounted({ after }: RewrittenStep, servings: Servings): string | null 
   return after.replace(count.text, `${count.lead}${servings.now}`);
 }
 
-const lastIndex = (texts: readonly string[], fits: (text: string) => boolean): number =>
-  texts.findLastIndex(fits);
+const isRemarks = (text: string): boolean => REMARKS.test(sentencesOf(text)[0] ?? '');
 
-/** Index of the step that serves: the last that serves or cuts late, else the last that is no remark. */
+/** Index of the step that serves: the last that serves, or cuts among the last two, else the last that is no remark. */
 function servingStep(texts: readonly string[]): number {
+  const said = texts.flatMap((text, at) => (text === '' || isRemarks(text) ? [] : [at]));
   const late = Math.max(
-    0,
-    lastIndex(texts, (text) => HEATS.test(text) && !REMARKS.test(text)),
+    said.at(-2) ?? 0,
+    texts.findLastIndex((text) => HEATS.test(text)),
   );
-  for (const words of [SERVES, CUTS]) {
-    const at = lastIndex(texts, (text) => words.test(text) && !REMARKS.test(text));
-    if (at >= late) return at;
-  }
-  return Math.max(
-    0,
-    lastIndex(texts, (text) => text !== '' && !REMARKS.test(text)),
-  );
+  const serves = said.findLast((at) => SERVES.test(texts[at] ?? ''));
+  const cuts = said.findLast((at) => at >= late && CUTS.test(texts[at] ?? ''));
+  return Math.max(0, serves ?? cuts ?? said.at(-1) ?? 0);
+}
+
+/** Index of the last sentence of a step before its remarks. */
+function lastOwnSentence(text: string): number {
+  const sentences = sentencesOf(text);
+  const remark = sentences.findIndex((sentence, at) => at > 0 && REMARKS.test(sentence));
+  return remark < 0 ? sentences.length - 1 : remark - 1;
 }
 
 /** Index of the step that shapes pieces before any heat; -1 when none does, or when a serving is several of them. */
@@ -197,6 +199,6 @@ export function withRecut(
   return replaced(
     method,
     at,
-    changedTo(step, withSentence(step.after, Number.POSITIVE_INFINITY, text), why),
+    changedTo(step, withSentence(step.after, lastOwnSentence(step.after), text), why),
   );
 }

@@ -23,7 +23,7 @@ export function withObject(method: string, food: string): string | null {
 
 /** Handling that is about the dish as a whole, or about what follows: it stands behind the step's words. */
 const FOLLOWS =
-  /^(?:add|sauce|strew|eat|let|leave|serve|salt the|bake (?:it )?(?:\d+ minutes (?:less|longer)|at|\{d)|sweeten|thicken|moisten|thin|only|needs|stir (?:it )?in (?:at|for|off|raw)|fold in|press firmly|cook on|use (?:to|a third)|boil \d+ minutes less|dust)\b/i;
+  /^(?:add|sauce|strew|eat|let|leave|serve|salt the|bake (?:it )?(?:\d+ minutes (?:less|longer)|at|\{d)|sweeten|thicken|moisten|thin|only|needs|stir (?:it )?in (?:at|for|off|raw)|fold in|press firmly|cook on|use (?:to|a third)|boil \d+ minutes less|dust|use maple)\b/i;
 
 /** Whether a handling is told behind what the step says, not before. */
 export const isTold = (method: string): boolean => FOLLOWS.test(method);
@@ -44,7 +44,10 @@ export function clauseHolds(clause: string, whole: string): boolean {
   if (/\bbake \d+ minutes longer\b/i.test(clause)) return BAKES.test(whole);
   if (/\ban icing takes\b/i.test(clause)) return ICES.test(whole);
   if (/^warm the mix\b/i.test(clause))
-    return /\b(?:churn\w*|ice cream maker|custard|simmer\w*)\b/i.test(whole);
+    return (
+      /\b(?:churn\w*|ice cream maker)\b/i.test(whole) &&
+      !/\b(?:saucepan|simmer\w*|custard)\b/i.test(whole)
+    );
   return true;
 }
 

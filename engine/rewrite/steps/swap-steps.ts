@@ -3,7 +3,7 @@ import type { Ingredient, RewrittenStep, Swap } from '../../model.ts';
 import type { CueContext } from '../cues/cue-context.ts';
 import { fill } from '../cues/cue-text.ts';
 import { isPrepared } from '../cues/fitting-cues.ts';
-import { type Insertion, RANKS } from '../cues/insertion.ts';
+import { type Insertion, inserted, RANKS } from '../cues/insertion.ts';
 import {
   joinedWith,
   localFoodName,
@@ -14,6 +14,7 @@ import type { Mention } from '../naming/mention.ts';
 import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
 import { literal, namePattern } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
+import { boiledOf } from './boils-as.ts';
 import {
   BY_PACKET,
   clauseHolds,
@@ -135,6 +136,9 @@ const boilsAsPasta = ({ to }: Swap): boolean =>
   to.length > 0 &&
   to.every(({ food }) => /noodle|pasta|spaghetti|couscous|rice$/i.test(shortName(food)));
 
+/** Where what no step names goes in. */
+const PUTS_TOGETHER =
+  /\b(?:assembl\w*|top(?:ped)? with|serve|build|fill|garnish\w*|combine everything)\b/i;
 const HEATED = /^(?:simmer|boil|roast|fry|brown|cook|melt|warm|heat|toast)\b/i;
 const HEATS =
   /\b(?:cook|simmer|boil|fry|roast|bake|heat|oven|pan|pot|saucepan|skillet|saut[eé]|melt|warm|toast|grill)\b/i;
@@ -147,7 +151,8 @@ function placeOf(
 ): number {
   const named = (key === null ? undefined : course.named.get(key)) ?? [];
   const heated = HEATED.test(method) ? named.find((at) => HEATS.test(texts[at] ?? '')) : undefined;
-  return heated ?? named[0] ?? course.firstStep;
+  const together = texts.findLastIndex((text) => PUTS_TOGETHER.test(text));
+  return heated ?? named[0] ?? Math.max(course.firstStep, together);
 }
 
 /** Index of the sentence of a step that takes what came in, else of one that names what it stands for; the first when none does. */
@@ -175,12 +180,30 @@ function insertionOf(handling: Handling, text: string, at: number, step: Rewritt
   return { ...own, rank: isTold(swap.method ?? '') ? RANKS.after : RANKS.use, behind };
 }
 
+/** Pasta or rice that the page's line had cooked already, and no step boils. */
+function cookedFirst(context: CueContext, texts: readonly string[]): [string, Insertion][] {
+  if (context.words !== null) return [];
+  return context.mentions.flatMap((mention): [string, Insertion][] => {
+    const { ingredient, changed, newName } = mention;
+    const [at] = context.course.named.get(ingredient.key) ?? [];
+    const boiled = boiledOf(mention) ?? [];
+    const said = `${ingredient.item.preparation ?? ''} ${ingredient.line.note ?? ''}`;
+    if (!changed || newName === null || at === undefined || boiled.length === 0) return [];
+    if (!/\bcooked\b/i.test(said) || texts.some((text) => BOILS.test(text))) return [];
+    const list = listOf([...new Set(boiled.map(({ foodName }) => shortName(foodName)))]);
+    const step = inserted(`Cook the ${list} as its packet says.`, 'It is bought dry.');
+    return [[`cooked ${ingredient.key}`, { at, rank: RANKS.use, behind: -1, step }]];
+  });
+}
+
+const BOILS = /\b(?:boil\w*|cook the|package)\b/i;
+
 /**
  * What swaps say of the handling of their foods, each once, unless a cue of the method tells it already.
  * `texts`: the method's own steps as they read now.
  */
 export function swapSteps(context: CueContext, texts: readonly string[]): Insertion[] {
-  const steps = new Map<string, Insertion>();
+  const steps = new Map<string, Insertion>(cookedFirst(context, texts));
   for (const swap of context.plan.swaps) {
     const same = `${swap.id}.${swap.method}`;
     if (steps.has(same) || isPrepared(swap, context)) continue;

@@ -62,9 +62,12 @@ export function isNamedAlready({ newName, changed }: Mention, text: string, end:
 const REMARK =
   /\b(?:traditionally|typically|substitut\w+|swap(?:ped)?|instead of|in place of)\b|\byou (?:can|could|may) (?:also )?use\b|^\W*if (?:you (?:want|use|prefer|like|would|don)|you[’']re|using)\b/i;
 
-/** Whether a sentence only talks of an ingredient: 'pasta is traditionally used, but rice works as well'. */
-export const isRemark = ({ changed }: Mention, sentence: string): boolean =>
-  changed && REMARK.test(sentence);
+/** A step about another way: 'If you want to make rice from scratch, start with …'. */
+const OTHER_WAY = /^\W*if you (?:want to make|would like to make|prefer|don[’']t have|use)\b/i;
+
+/** Whether a sentence, or its step, only talks of an ingredient: 'pasta is traditionally used, but rice works as well'. */
+export const isRemark = ({ changed }: Mention, sentence: string, text: string): boolean =>
+  changed && (REMARK.test(sentence) || OTHER_WAY.test(text));
 
 /** The text without '(or honey)' behind an ingredient that is another one now. */
 export function withoutChoices(text: string, mentions: readonly Mention[]): string {
