@@ -60,6 +60,8 @@ describe('numbers', () => {
     ['1³⁄₄ cups bran', '1.75 cup'],
     ['6 ½-inch rounds of polenta', '6 round; 0.5 inch each'],
     ['2 ½-inch piece of ginger', '1 piece; 2.5 inch each'],
+    ['2 1-cup bags of berries', '2 bag; 1 cup each'],
+    ['2-3 1 cup pots', '2-3 pot; 1 cup each'],
     ['1 litre or so of stock', '~1 l'],
     ['up to 3 tbsp water', '~3 tbsp'],
     ['several figs', '~2-4'],

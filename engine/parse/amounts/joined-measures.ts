@@ -94,10 +94,12 @@ export function juxtapose(run: Run, measure: Measure): boolean {
   }
   if (unit === null || unit === run.last) return false;
   const sized = run.last === null && isMeasured(unit);
-  if (sized && last && amount.max === null && SPOONED.has(unit.name)) {
+  const high = amount.quantity;
+  if (sized && last && amount.max === null && high >= last.quantity && SPOONED.has(unit.name)) {
+    amount.quantity = last.quantity;
+    if (high > last.quantity) amount.max = high;
     run.amounts = [];
-    const max = amount.quantity === last.quantity ? null : amount.quantity;
-    push(run, { ...measure, amount: { ...amount, quantity: last.quantity, max } }, 'stated');
+    push(run, measure, 'stated');
     run.stated = unit;
     return true;
   }
