@@ -32,7 +32,9 @@ export function portionsOf(
 ): Portions {
   const mass = (cookedGrams ?? rawGrams).best;
   const kind = PIECES[family];
-  const piece = kind && mass / servings <= sizes.plate.grams ? kind : null;
+  const large = mass / servings > sizes.plate.grams;
+  const sweet = sizes.sweetPlate.families.includes(family) ? sizes.sweetPlate : null;
+  const piece = large ? sweet : (kind ?? null);
   const byMass = piece && mass > 0 ? mass / piece.leastGrams : Number.POSITIVE_INFINITY;
   const most = Math.floor(Math.min(servings * (piece ?? sizes.plate).times, byMass) + 1e-9);
   return {

@@ -118,6 +118,12 @@ function candidateFor(rule: SwapRule, place: Place): Candidate | Refused | null 
   return { rule, part, to, cap: rule.capBy?.[section.family] ?? rule.cap };
 }
 
+/** A spoon of sugar, g, that is not worth a second product on the scale. Own choice. */
+const PINCH_OF_SUGAR_G = 12;
+
+const isPinch = ({ role, grams }: Part): boolean =>
+  role === 'sweetness' && grams < PINCH_OF_SUGAR_G;
+
 /** Lines with a negligible share of the dish's carbohydrate are left alone. */
 function worthwhile(candidates: Candidate[]): Candidate[] {
   const carbs = (c: Candidate): number => c.part.grams * c.part.net * c.part.eaten;
@@ -131,7 +137,7 @@ export function candidatesOf(dish: Dish): Pick<Dish, 'candidates' | 'refused'> {
   const refused: Refused[] = [];
   for (const part of dish.parts) {
     const section = dish.sections[part.section] ?? dish.main;
-    if (part.fixed || part.net < 0.02 || part.eaten <= 0) continue;
+    if (part.fixed || part.net < 0.02 || part.eaten <= 0 || isPinch(part)) continue;
     for (const rule of rulesFor(part.class)) {
       const found = candidateFor(rule, { part, section, dish });
       if (found === null) continue;

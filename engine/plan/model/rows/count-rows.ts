@@ -57,7 +57,8 @@ export interface Use {
   choices: readonly Choice[];
 }
 
-const foodsOf = (choice: Choice): Food[] => choice.candidate?.to.map(({ food }) => food) ?? [];
+const foodsOf = ({ candidate, food }: Choice): Food[] =>
+  candidate?.to.map((one) => one.food) ?? (food ? [food] : []);
 
 /** Swaps by what is bought for them: one rule for several flours of a dough is one choice. */
 export function groupsOf(swaps: readonly Choice[]): Choice[][] {

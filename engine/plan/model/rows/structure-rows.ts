@@ -176,7 +176,7 @@ function bindGluten({ b, section, base, gluten, inert }: Dough): void {
   b.row(
     {
       id: id('binder-dose'),
-      min: plain.constant >= 0 && !limits.binderAlways ? -dose * UNMISSED : 0,
+      min: limits.binderAlways ? 0 : -dose * UNMISSED,
       terms,
     },
     null,
