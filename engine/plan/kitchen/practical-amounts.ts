@@ -11,6 +11,7 @@ import { down, near, quarterTsp, stepFor, tidy, up } from './kitchen-steps.ts';
 import { withLift } from './leavening.ts';
 import { withAdjustments } from './lever-amounts.ts';
 import { type Amount, added, originalAmounts, total } from './planned-masses.ts';
+import { withPotLiquid } from './pot-liquid.ts';
 import { hydrating, type WaterChange, waterChange } from './water.ts';
 import { feedsYeast, sensibleFood, withYeast } from './yeast.ts';
 
@@ -387,11 +388,11 @@ export function kitchenAmounts(
       ? { ...plan, amounts: withAdjustments(plan.amounts, section, dish) }
       : plan;
   });
-  const amounts = asSet(
+  const settled = withPotLiquid(
     plans.flatMap((plan) => plan.amounts),
-    exact,
     dish,
   );
+  const amounts = asSet(settled, exact, dish);
   if (plans.length > 1) {
     const at = (a: Amount): number => (a.origin === 'kept' ? (place.get(a.key ?? '') ?? 0) : 0);
     amounts.sort((a, b) => ORDER[a.origin] - ORDER[b.origin] || at(a) - at(b));

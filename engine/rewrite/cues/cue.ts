@@ -12,6 +12,8 @@ export interface Cue {
   present?: string[];
   /** Tags and ids of foods of the original, one of which is cut or left out. */
   cut?: string[];
+  /** Its text goes unsaid where the plan asks for less of the pot's liquid already. */
+  saysLessLiquid?: boolean;
   /** A third at most of what is cut is left. */
   keepsNone?: boolean;
   /** Whether flour or starch that thickens is to stay beside the gum, or none. */

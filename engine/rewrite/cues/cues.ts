@@ -2,9 +2,14 @@
 import { capital } from '../naming/method-names.ts';
 import type { PartMethod } from '../parts/part-contexts.ts';
 import { amendedSteps } from './amendments.ts';
+import type { CueContext } from './cue-context.ts';
 import { fill, reasonOf, textOf } from './cue-text.ts';
 import { fittingCues } from './fitting-cues.ts';
 import { type Insertion, inserted, placeOf, RANKS } from './insertion.ts';
+
+/** Whether the plan takes water or stock off a line, as what drank it is gone. */
+const asksForLessLiquid = ({ plan }: CueContext): boolean =>
+  plan.swaps.some(({ id, to }) => to.length === 0 && /^less-(?:water|.*stock)/.test(id));
 
 /**
  * What the cues of one part say, with its places. `statesOven`: the method states oven temperatures,
@@ -16,6 +21,7 @@ export function insertions(
 ): Insertion[] {
   return fittingCues(context)
     .filter((cue) => cue.text !== '' && !(cue.oven === true && statesOven))
+    .filter((cue) => cue.saysLessLiquid !== true || !asksForLessLiquid(context))
     .filter((cue) => cue.too === true || amendedSteps(cue, context, original).length === 0)
     .flatMap((cue) => {
       const place = placeOf(cue, texts, context);

@@ -1,4 +1,4 @@
-/** Steps that boil pasta or rice, when what stands in is not boiled. */
+/** Steps that boil pasta or rice, or warm tortillas, when what stands in is neither boiled nor warmed. */
 
 import type { Mention } from '../naming/mention.ts';
 import { listOf } from '../naming/method-names.ts';
@@ -6,6 +6,13 @@ import { namePattern } from '../wording/name-patterns.ts';
 import { boiledOf } from './boils-as.ts';
 
 const COOKS = /\b(boil|cook|simmer|rinse|soak|parboil)\b/i;
+const WARMS = /\b(?:heat|warm|toast|char|grill|microwave)\b/i;
+/** Leaves that hold a filling and wilt when they are warmed. */
+const LEAVES: ReadonlySet<string> = new Set([
+  'lettuce-wraps',
+  'lettuce-romaine',
+  'lettuce-butterhead',
+]);
 /** Sentences that only finish what was boiled. */
 const FINISHES =
   /^(?:drain|rest|rinse|fluff|refresh|keep|reserve|save|set aside|cover|stand|leave)\b/i;
@@ -26,8 +33,13 @@ const isCooked = (sentence: string, mention: Mention): boolean => {
   return namePattern(mention).test(sentence.replace(looked, ''));
 };
 
+const isLeaf = ({ items }: Mention): boolean =>
+  items.length > 0 && items.every(({ foodId }) => LEAVES.has(foodId));
+
 const isUnboiled = (mention: Mention): boolean =>
-  mention.changed && mention.items.length > 0 && boiledOf(mention)?.length === 0;
+  mention.changed &&
+  mention.items.length > 0 &&
+  (isLeaf(mention) || boiledOf(mention)?.length === 0);
 
 /** Whether a text names another food than this one and what goes into the pot with it. */
 export const namesOther = (text: string, own: Mention, mentions: readonly Mention[]): boolean =>
@@ -64,7 +76,7 @@ export function withoutBoiling(text: string, mentions: readonly Mention[]): Unbo
   for (const sentence of sentencesOf(text)) {
     const own = unboiled.find(
       (mention) =>
-        COOKS.test(sentence) &&
+        (isLeaf(mention) ? WARMS : COOKS).test(sentence) &&
         isCooked(sentence, mention) &&
         !namesOther(sentence.replace(SERVES, '').replace(MEANWHILE, ''), mention, mentions),
     );
@@ -80,7 +92,7 @@ export function withoutBoiling(text: string, mentions: readonly Mention[]): Unbo
   if (water !== '') return { text: water, dropped: [...dropped] };
   const names = listOf([...dropped].flatMap(({ newName }) => newName ?? []));
   return {
-    text: `Skip this step: the ${names} ${/s$| and /.test(names) ? 'need' : 'needs'} no boiling.`,
+    text: `Skip this step: the ${names} ${/s$| and /.test(names) ? 'need' : 'needs'} no ${[...dropped].every(isLeaf) ? 'warming' : 'boiling'}.`,
     dropped: [...dropped],
   };
 }

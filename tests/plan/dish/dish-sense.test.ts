@@ -94,3 +94,24 @@ describe('a budget out of reach', () => {
     expect(after).toBeLessThan(0.6 * before);
   });
 });
+
+describe('leaves in place of tortillas', () => {
+  it('are not warmed in a pan', () => {
+    const result = adapted(FISH_TACOS, { budgetG: 12, pantry: ['lettuce-wraps'], way: 'within' });
+    expect(result.plan.items.map(({ foodId }) => foodId)).toContain('lettuce-wraps');
+    const method = result.steps.map(({ after }) => after).join('\n');
+    expect(method).not.toMatch(/warm the lettuce/i);
+    expect(method).toMatch(/fill with fish/);
+  });
+});
+
+describe('a sweet glaze', () => {
+  it('makes no sweet sauce of a dish of meat', () => {
+    const glazed = dish(
+      'Honey chicken',
+      ['800 g chicken thighs', '160 g honey', '1 tbsp vinegar', '1 tsp chilli flakes'],
+      ['Grill the chicken. Warm the honey with the vinegar and brush it on.'],
+    );
+    expect(adapted(glazed).plan.family.id).not.toBe('sweet-sauce');
+  });
+});

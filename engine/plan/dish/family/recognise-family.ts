@@ -205,6 +205,10 @@ const SAVOURY = ['', 'vegetables', 'roots-sweet', 'legumes', 'legumes-dry', 'cor
 const BAKED_TITLE =
   /\bpies?\b|\btarts?\b|\bbars?\b|brownie|crumble|\bcrisp\b|cobbler|cookie|granola|\bcakes?\b|bread|trifle|strudel/;
 
+/** What a sweet glaze or sauce goes over: then it is a part of a savoury dish, whatever it weighs. */
+const GLAZED_TITLE =
+  /chicken|turkey|\bduck\b|pork|\bribs?\b|\bham\b|beef|steak|lamb|meatball|wings|salmon|shrimp|prawns?\b|tofu|tempeh|brussels/;
+
 function dish(r: Ratios, title: string, method: string): FamilyGuess {
   const has = (cls: string): number => r.share.get(cls) ?? 0;
   const starchOf = (classes: readonly string[]): number =>
@@ -238,7 +242,8 @@ function dish(r: Ratios, title: string, method: string): FamilyGuess {
   if (has('oats') >= 0.25 && has('oats') > sweet)
     return guess('other', 0.6, 'oats, sweetened but not held by a dough');
   // Meat, fish, vegetables and pulses make it a dish, sweet as its glaze may be.
-  if (sweet >= 0.08 && shareOf(r, SAVOURY) <= 0.3 && !BAKED_TITLE.test(title))
+  const glazes = GLAZED_TITLE.test(title);
+  if (sweet >= 0.08 && shareOf(r, SAVOURY) <= 0.3 && !BAKED_TITLE.test(title) && !glazes)
     return guess('sweet-sauce', 0.65, 'sugar without a flour base');
   if (
     r.flour > 0 &&

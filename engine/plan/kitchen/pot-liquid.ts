@@ -1,0 +1,103 @@
+/** Less liquid in the pot where less of what drinks it cooks there. */
+import table from '../data/pot-liquid.json' with { type: 'json' };
+import type { Dish, Part } from '../dish/dish.ts';
+import { mentionsAny } from '../dish/word-search.ts';
+import { near, tidy } from './kitchen-steps.ts';
+import type { Amount } from './planned-masses.ts';
+
+const CLASSES = new Map(table.takes.map((row) => [row.class, row.ml]));
+const FOODS = new Map<string, number>(Object.entries(table.foods));
+const POT = new Set(table.pot);
+
+/** Boiled in water of its own that is poured off. */
+const POURED_OFF = /\bdrain|\bcolander|\bstrain/i;
+/** What stays soup whatever it is boiled with. */
+const SOUPS = [
+  'soup',
+  'stew',
+  'chowder',
+  'broth',
+  'gumbo',
+  'ramen',
+  'pho ',
+  'minestrone',
+  'congee',
+];
+const RISOTTO = ['risotto', 'orzotto', 'farrotto'];
+/** g of liquid a gram of risotto rice is stirred with, as the pan stands open (common practice, no source). */
+const STIRRED = 3.2;
+
+/** More liquid than this for a gram of what drinks it is a soup or a pot to boil in. Own choice. */
+const MOST_PER_GRAM = 6;
+/** What stays of the liquid at least, share and g: meat and vegetables cook in it too. Own choice. */
+const LEAST = { share: 0.2, grams: 100 };
+/** A change below this share is not worth asking for. Own choice. */
+const UNNOTICED = 0.1;
+
+const BECAUSE = 'There is less in the pot that takes it up.';
+
+function drunkBy({ food, key }: Amount, part: Part | undefined, dish: Dish): number {
+  const own = FOODS.get(food.id);
+  const kind = part !== undefined && key !== null && part.food.id === food.id ? part.class : '';
+  if (kind === 'rice-dry' && mentionsAny(RISOTTO, dish.title)) return STIRRED;
+  return own ?? CLASSES.get(kind) ?? 0;
+}
+
+const shares = (a: string, b: string): boolean =>
+  a !== '' && a.split('\n').some((step) => b.includes(step));
+
+/** The step that follows the last one of a part, so that 'stir in the rice. / Pour in the stock.' belong together. */
+function stepsAround({ steps }: Part, { method }: Dish): string {
+  const all = method.split('\n');
+  const own = new Set(steps.split('\n'));
+  return all.filter((step, at) => own.has(step) || own.has(all[at - 1] ?? '')).join('\n');
+}
+
+/** The lines of liquid that a part cooks in; none when it is boiled apart or in much of it. */
+function potOf(part: Part, dish: Dish): Part[] {
+  if (!CLASSES.has(part.class) || part.steps === '' || POURED_OFF.test(part.steps)) return [];
+  const around = stepsAround(part, dish);
+  const pot = dish.parts.filter(
+    (one) =>
+      POT.has(one.food.id) &&
+      one.section === part.section &&
+      !dish.goals.pinned.includes(one.key) &&
+      shares(one.steps, around),
+  );
+  const grams = pot.reduce((sum, one) => sum + one.grams, 0);
+  return grams <= MOST_PER_GRAM * part.grams ? pot : [];
+}
+
+/** How much more or less of its liquid a part's line takes up than it did, g. */
+function shiftOf(part: Part, amounts: readonly Amount[], dish: Dish): number {
+  const now = amounts
+    .filter(({ key }) => key === part.key)
+    .reduce((sum, a) => sum + a.grams * drunkBy(a, part, dish), 0);
+  const before = amounts.find(({ key, origin }) => key === part.key && origin === 'kept');
+  return before === undefined ? 0 : now - part.grams * drunkBy(before, part, dish);
+}
+
+const stepOf = (grams: number): number => (grams >= 200 ? 25 : 10);
+
+function lessened(amount: Amount, share: number): Amount {
+  const grams = tidy(near(amount.grams * share, stepOf(amount.grams)));
+  return { ...amount, grams, because: BECAUSE };
+}
+
+/** The amounts with the pot's liquid in step with what drinks it. */
+export function withPotLiquid(amounts: readonly Amount[], dish: Dish): Amount[] {
+  if (mentionsAny(SOUPS, dish.title)) return [...amounts];
+  let now = [...amounts];
+  for (const part of dish.parts) {
+    const shift = shiftOf(part, amounts, dish);
+    if (shift >= 0) continue;
+    const keys = new Set(potOf(part, dish).map(({ key }) => key));
+    const pot = now.filter((a) => a.origin === 'kept' && a.key !== null && keys.has(a.key));
+    const whole = pot.reduce((sum, a) => sum + a.grams, 0);
+    const least = Math.max(LEAST.share * whole, Math.min(LEAST.grams, whole));
+    const share = Math.max(least, whole + shift) / Math.max(whole, 1e-9);
+    if (whole <= 0 || share > 1 - UNNOTICED) continue;
+    now = now.map((a) => (pot.includes(a) ? lessened(a, share) : a));
+  }
+  return now;
+}

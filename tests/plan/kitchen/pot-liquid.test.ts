@@ -1,0 +1,85 @@
+/** The liquid of a pot goes with what drinks it. */
+import { describe, expect, it } from 'vitest';
+import { adapted, type Pasted } from '../pasted.ts';
+
+const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
+  title,
+  serves: 'Serves 4',
+  lines,
+  steps,
+  family: ['rice-dish'],
+});
+
+const RISOTTO = dish(
+  'Leek risotto',
+  ['300 g risotto rice', '1 l vegetable stock', '1 leek', '40 g butter', '50 g parmesan'],
+  [
+    'Soften the leek in half of the butter and stir in the rice.',
+    'Add the stock by the ladle, stirring, until it is taken up, about 18 minutes.',
+    'Beat in the rest of the butter and the parmesan.',
+  ],
+);
+
+const PILAF = dish(
+  'Spiced pilaf',
+  ['250 g basmati rice', '500 ml water', '1 onion', '2 tbsp oil', '1 tsp cumin'],
+  [
+    'Soften the onion in the oil with the cumin and stir in the rice.',
+    'Pour in the water, cover and cook 15 minutes, until it is all taken up.',
+  ],
+);
+
+const DRAINED = dish(
+  'Rice with peas',
+  ['250 g basmati rice', '1.5 l water', '300 g peas', '40 g butter'],
+  ['Boil the rice in the water and drain it well.', 'Stir in peas and butter.'],
+);
+
+const SOUP = dish(
+  'Chicken and rice soup',
+  ['150 g long grain rice', '900 ml chicken stock', '400 g chicken breast', '2 carrots'],
+  ['Simmer chicken, carrots and rice in the stock for 20 minutes.'],
+);
+
+/** Grams of a liquid a gram of dry rice has, before and after; null when no rice is left. */
+function liquid(recipe: Pasted, food: RegExp) {
+  const { plan, ingredients } = adapted(recipe, { way: 'within' });
+  const line = ingredients.find(({ match }) => food.test(match?.foodName ?? ''));
+  const now = plan.items.find(
+    ({ key, foodId }) => key === line?.key && foodId === line?.match?.foodId,
+  );
+  return {
+    before: line?.weight?.grams.best ?? Number.NaN,
+    now: now?.grams ?? Number.NaN,
+    swaps: plan.swaps.filter(({ key, to }) => key === line?.key && to.length === 0),
+    changed: plan.swaps.length > 0,
+  };
+}
+
+describe('liquid of a pot', () => {
+  it.each([
+    ['a risotto', RISOTTO, /stock/],
+    ['a pilaf', PILAF, /water/],
+  ] as const)('falls with the rice of %s, and says why', (_, recipe, food) => {
+    const { before, now, swaps } = liquid(recipe, food);
+    expect(now).toBeLessThanOrEqual(0.6 * before);
+    expect(now).toBeGreaterThanOrEqual(0.15 * before);
+    expect(swaps[0]?.why).toMatch(/takes it up/);
+  });
+
+  it.each([
+    ['water that is poured off', DRAINED, /water/],
+    ['a soup', SOUP, /stock/],
+  ] as const)('stays in %s', (_, recipe, food) => {
+    const { before, now, changed } = liquid(recipe, food);
+    expect(changed).toBe(true);
+    expect(now).toBe(before);
+  });
+
+  it('is told once: the method does not ask for a fifth of what is less already', () => {
+    const method = adapted(PILAF, { way: 'within' })
+      .steps.map(({ after }) => after)
+      .join('\n');
+    expect(method).not.toMatch(/a fifth/);
+  });
+});
