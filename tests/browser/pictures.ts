@@ -6,6 +6,7 @@ import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { goTo, keepHere, settled } from './drive/bench.ts';
 import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { EXTRA_PAGES } from './drive/extra-pages.ts';
@@ -46,14 +47,65 @@ const benchOn =
     await popup.close();
     const bench = await run.open(`bench.html#${place}`);
     await bench.locator('.recipe, .place, .stove').first().waitFor();
+    // The strip and the lists come with the answer.
+    if (place === 'recipe') await settled(bench);
     await then(bench);
     return bench;
   };
+
+/** A place while no recipe is open and nothing is kept. */
+const emptyPlace = (place: string) => async (run: ChromiumRun) => {
+  await run.inWorker(`chrome.storage.session.clear()`);
+  const bench = await run.open(`bench.html?paste#${place}`);
+  await bench.locator('.place, .message').first().waitFor();
+  return bench;
+};
+
+/** Keeps some dishes, tells of two bakes and puts two goods in the cupboard. */
+async function furnish(run: ChromiumRun, pages: Served): Promise<void> {
+  for (const path of ['lemon-cake.html', 'griddle-pancakes.html', 'weeknight-pasta.html']) {
+    const popup = await popupOn(path)(run, pages);
+    await keepHere(popup);
+    await popup.close();
+  }
+  const bench = await benchOn('milk-rolls.html', 'recipe')(run, pages);
+  await keepHere(bench);
+  await goTo(bench, 'bakes');
+  for (const [grams, words] of [
+    ['905', 'Gone in a day.'],
+    ['880', 'A little dry at the edge.'],
+  ] as const) {
+    const log = bench.locator('.bake-log');
+    await log
+      .locator('details')
+      .first()
+      .evaluate((part) => {
+        (part as HTMLDetailsElement).open = true;
+      });
+    await log.getByLabel('Whole dish after baking').fill(grams);
+    await log.getByLabel('Your own words').fill(words);
+    await log.getByRole('button', { name: 'Keep this bake' }).click();
+    await log.locator('.bakes > li', { hasText: words }).waitFor();
+  }
+  await goTo(bench, 'cupboard');
+  for (let press = 0; press < 2; press += 1)
+    await bench
+      .getByRole('button', { name: /^I have it/ })
+      .first()
+      .click();
+  await bench.close();
+}
 
 const openLine = (text: string) => async (bench: Page) => {
   await bench.locator('.line', { hasText: text }).first().click();
   await bench.locator('.line-panel').waitFor();
 };
+
+async function setFlour(bench: Page): Promise<void> {
+  await openLine('flour')(bench);
+  await bench.locator('.line-panel .stepper button').nth(1).click();
+  await settled(bench);
+}
 
 const openAll = (page: Page) =>
   page.evaluate(() => {
@@ -113,6 +165,12 @@ const SHOTS: readonly Shot[] = [
     whole: true,
   },
   { name: 'recipe-gone', open: (run) => run.open('bench.html?id=never-there') },
+  {
+    name: 'recipe-set',
+    open: benchOn('milk-rolls.html', 'recipe', setFlour),
+    ...PHONE,
+    whole: true,
+  },
   { name: 'first-run', open: withQuestions },
   { name: 'first-run-phone', open: withQuestions, ...PHONE },
   ...(['stove', 'buy', 'bakes', 'cupboard', 'kept', 'settings', 'paste'] as const).flatMap(
@@ -122,6 +180,24 @@ const SHOTS: readonly Shot[] = [
       { name: `${place}-phone`, open: benchOn('milk-rolls.html', place), ...PHONE },
     ],
   ),
+];
+
+/** What is seen before anything is kept. */
+const EMPTY: readonly Shot[] = [
+  {
+    name: 'start',
+    open: async (run) => {
+      await run.inWorker('chrome.storage.local.clear()');
+      const bench = await run.open('bench.html');
+      await bench.locator('.first-run').waitFor();
+      return bench;
+    },
+  },
+  { name: 'popup-first', open: popupOn('milk-rolls.html'), ...POPUP, whole: true },
+  ...['recipe', 'buy', 'bakes', 'kept', 'cupboard'].flatMap((place): Shot[] => [
+    { name: `empty-${place}`, open: emptyPlace(place) },
+    { name: `empty-${place}-phone`, open: emptyPlace(place), ...PHONE },
+  ]),
 ];
 
 async function german(run: ChromiumRun): Promise<void> {
@@ -152,9 +228,12 @@ async function shootAll(): Promise<void> {
   const profile = mkdtempSync(join(tmpdir(), 'crumbshift-pictures-'));
   const pages = await serveDemo(EXTRA_PAGES);
   const run = await openChromium({ profile });
-  const asked = SHOTS.filter(({ name }) => name.includes(only.replace(/-de$/, '')));
+  const wanted = ({ name }: Shot) => name.includes(only.replace(/-de$/, ''));
+  const asked = SHOTS.filter(wanted);
   try {
+    for (const shot of EMPTY.filter(wanted)) await shoot(run, pages, shot, '');
     await run.inWorker(`chrome.storage.local.set({ preferences: { welcomed: true } })`);
+    await furnish(run, pages);
     if (!only.endsWith('-de')) for (const shot of asked) await shoot(run, pages, shot, '');
     await german(run);
     if (only === '' || only.endsWith('-de'))

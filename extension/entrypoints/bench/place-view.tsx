@@ -34,7 +34,7 @@ const OTHERS: Partial<Record<Place, ComponentType<PlaceProps>>> = {
 
 function NoRecipe() {
   return (
-    <Message title={say('noRecipeOpen')}>
+    <Message title={say('noRecipeOpen')} board>
       <p>{say('noRecipeOpenHow')}</p>
       <div class="acts">
         <a class="button first" href="#paste">

@@ -4,6 +4,7 @@ import { browser } from 'wxt/browser';
 import { openStore } from '../../store/db.ts';
 import { listShelf } from '../../store/kept/shelf.ts';
 import type { ShelfRow } from '../../store/kept/shelf-row.ts';
+import { EmptyBoard } from '../../ui/figures/loaf/empty-board.tsx';
 import { RowLoaf } from '../../ui/figures/loaf/row-loaf.tsx';
 import { say } from '../../ui/words/say.ts';
 import { openBench } from './open-bench.ts';
@@ -72,6 +73,7 @@ export function NoRecipe({ answer, onAgain }: Props) {
   const none = answer.kind === 'none';
   return (
     <section class="message no-recipe" role={none ? 'status' : 'alert'}>
+      <EmptyBoard />
       <h2>{say(none ? 'noRecipeHere' : 'pageClosed')}</h2>
       <p>{say(none ? 'noRecipeHereHow' : 'pageClosedHow')}</p>
       {none && (

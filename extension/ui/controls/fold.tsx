@@ -7,6 +7,7 @@ interface Props {
   title: string;
   /** A word on what is inside, seen while it is closed. */
   aside?: string;
+  /** Open at first. */
   open?: boolean;
   /** Name for addresses and tests. */
   name?: string;
@@ -15,11 +16,13 @@ interface Props {
 
 export function Fold({ title, aside, open = false, name, children }: Props) {
   const [seen, setSeen] = useState(open);
+  // From then on it is the user's to open and close.
+  const [atFirst] = useState(open);
   return (
     <details
       class="fold"
       data-fold={name}
-      open={open}
+      open={atFirst}
       onToggle={({ currentTarget }) => currentTarget.open && setSeen(true)}
     >
       <summary>

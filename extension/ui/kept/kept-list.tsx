@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { ShelfRow } from '../../store/kept/shelf-row.ts';
 import { Fold } from '../controls/fold.tsx';
+import { EmptyBoard } from '../figures/loaf/empty-board.tsx';
 import { say, sayCount } from '../words/say.ts';
 import { KeptRow, type RowActs } from './kept-row.tsx';
 import { KeptSearch } from './search-form.tsx';
@@ -49,7 +50,12 @@ export function KeptList({ rows, bin, onRestore, ...acts }: Props) {
   const found = findKept(rows, wanted);
   return (
     <>
-      {rows.length === 0 && <p>{say('nothingKept')}</p>}
+      {rows.length === 0 && (
+        <>
+          <EmptyBoard />
+          <p>{say('nothingKept')}</p>
+        </>
+      )}
       {rows.length > 0 && <KeptSearch wanted={wanted} tags={tagsOf(rows)} onWanted={setWanted} />}
       <p class="hidden" role="status">
         {sayCount('dishesFound', found.length)}

@@ -2,6 +2,7 @@
 import { withoutLearned } from '../../../store/kept/lesson.ts';
 import { BakeLogPart } from '../../../ui/bakes/bake-log.tsx';
 import { MeterPart } from '../../../ui/bakes/meter-part.tsx';
+import { EmptyBoard } from '../../../ui/figures/loaf/empty-board.tsx';
 import { LearnedWater } from '../../../ui/taught/learned-water-panel.tsx';
 import { TaughtList } from '../../../ui/taught/taught-list.tsx';
 import { say } from '../../../ui/words/say.ts';
@@ -13,6 +14,7 @@ export function BakesPlace({ kitchen, open }: PlaceProps) {
     return (
       <section class="place">
         <h1>{say('placeBakes')}</h1>
+        <EmptyBoard />
         <p>{say('bakesNeedRecipe')}</p>
         <a class="button" href="#kept">
           {say('placeKept')}

@@ -6,6 +6,7 @@ import { AislePart } from '../../../ui/buy/aisle.tsx';
 import { AISLES, buyList, type Dish, type ToBuy } from '../../../ui/buy/buy-list.ts';
 import { buyText } from '../../../ui/buy/buy-text.ts';
 import { DishChoice } from '../../../ui/buy/dish-choice.tsx';
+import { EmptyBoard } from '../../../ui/figures/loaf/empty-board.tsx';
 import { say, sayList } from '../../../ui/words/say.ts';
 import type { OpenRecipe, PlaceProps } from '../kitchen.ts';
 import '../../../ui/styles/buy.css';
@@ -118,7 +119,12 @@ export function BuyPlace({ kitchen, open }: PlaceProps) {
         chosen={chosen}
         onChoose={choose}
       />
-      {dishes.length === 0 && <p>{say('buyNoDish')}</p>}
+      {dishes.length === 0 && (
+        <>
+          <EmptyBoard />
+          <p>{say('buyNoDish')}</p>
+        </>
+      )}
       {dishes.length > 0 && listed.length === 0 && <p>{say('nothingToBuy')}</p>}
       <div class="aisles">
         {AISLES.map((aisle) => (
