@@ -4,7 +4,8 @@ import { Interval, Note } from './common.ts';
 import { Allergen } from './food.ts';
 import { NetCarbRule } from './tally.ts';
 
-export const FAMILIES = [
+/** What is made of flour and bound by it. */
+export const DOUGHS = [
   'lean-yeast-bread',
   'enriched-yeast-bread',
   'flatbread',
@@ -19,6 +20,9 @@ export const FAMILIES = [
   'choux',
   'cracker',
   'fresh-pasta',
+] as const;
+/** What is cooked, or set, of other things. */
+export const DISHES = [
   'pasta-dish',
   'rice-dish',
   'potato-dish',
@@ -30,8 +34,13 @@ export const FAMILIES = [
   'candy',
   'other',
 ] as const;
+export const FAMILIES = [...DOUGHS, ...DISHES] as const;
 export const Family = z.enum(FAMILIES);
 export type Family = z.infer<typeof Family>;
+
+const doughs: ReadonlySet<string> = new Set(DOUGHS);
+/** Whether a family is one of doughs and batters. */
+export const isDough = (family: string): boolean => doughs.has(family);
 
 const ROLES = [
   'structure',

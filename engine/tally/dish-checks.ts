@@ -1,6 +1,13 @@
 /** Checks of a whole dish: figures outside the usual say 'look at the amounts', never 'wrong'. */
 import { hasTag } from '../foods/tags.ts';
-import type { Family, Interval, Note, Nutrients, Tally } from '../model.ts';
+import {
+  type Family,
+  type Interval,
+  isDough,
+  type Note,
+  type Nutrients,
+  type Tally,
+} from '../model.ts';
 import type { CountedLine } from './counted.ts';
 
 export interface DishCheckInput {
@@ -26,21 +33,6 @@ const BREADS: readonly Family[] = ['lean-yeast-bread', 'enriched-yeast-bread', '
 /** Fillings and icings of enriched breads would blur the figure. */
 const LEAN_BREADS: readonly Family[] = ['lean-yeast-bread', 'flatbread'];
 const MAINS: readonly Family[] = ['pasta-dish', 'rice-dish'];
-const BAKED_FROM_FLOUR: readonly Family[] = [
-  ...BREADS,
-  'tortilla',
-  'quick-bread',
-  'pancake',
-  'biscuit',
-  'cookie',
-  'cake',
-  'brownie',
-  'pie-crust',
-  'choux',
-  'cracker',
-  'fresh-pasta',
-];
-
 function windowOf(family: Family, title: string): readonly [number, number] | null {
   if (/\b(soup|chowder|bisque)\b/i.test(title)) return WINDOWS.soup;
   if (BREADS.includes(family) && !/pizza|calzone/i.test(title)) return WINDOWS.slice;
@@ -93,7 +85,7 @@ function servingNotes(input: DishCheckInput, grams: number | null): Note[] {
 function dominanceNotes(input: DishCheckInput): Note[] {
   const first = input.contributions[0];
   if (first === undefined || input.contributions.length < 3) return [];
-  if (BAKED_FROM_FLOUR.includes(input.family) || first.share <= 0.6) return [];
+  if (isDough(input.family) || first.share <= 0.6) return [];
   const line = input.lines.find(({ ingredient }) => ingredient.key === first.key);
   const name = line?.food.name ?? 'one line';
   return [

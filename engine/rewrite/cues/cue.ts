@@ -1,4 +1,5 @@
 /** A cue: handling that new ingredients call for, when it applies, and where it goes. */
+import { DISHES, DOUGHS } from '../../model.ts';
 
 export interface Cue {
   id: string;
@@ -79,36 +80,7 @@ export interface Cue {
 }
 
 /** Short words for many families in the data. */
-const GROUPS: Readonly<Record<string, readonly string[]>> = {
-  dishes: [
-    'pasta-dish',
-    'rice-dish',
-    'potato-dish',
-    'breaded-food',
-    'thickened-sauce',
-    'sweet-sauce',
-    'frozen-dessert',
-    'custard',
-    'candy',
-    'other',
-  ],
-  doughs: [
-    'lean-yeast-bread',
-    'enriched-yeast-bread',
-    'flatbread',
-    'tortilla',
-    'quick-bread',
-    'pancake',
-    'biscuit',
-    'cookie',
-    'cake',
-    'brownie',
-    'pie-crust',
-    'choux',
-    'cracker',
-    'fresh-pasta',
-  ],
-};
+const GROUPS: Readonly<Record<string, readonly string[]>> = { dishes: DISHES, doughs: DOUGHS };
 
 /** Whether a cue or warning is for dishes of a family. */
 export const isFor = (families: readonly string[], family: string): boolean =>

@@ -40,6 +40,8 @@ const MethodWords = z.strictObject({
   /** Handling of what a swap brings: `{list}`, `{old}` and `{method}`; the reason with `{old}`. */
   swaps: z.strictObject({ instead: z.string(), partly: z.string(), why: z.string() }),
   additionWhy: z.string(),
+  /** A food that no step names: `{food}`, and `{old}` that it stands in for. */
+  unnamed: z.strictObject({ alone: z.string(), instead: z.string() }),
   /** How much longer a bake takes in a cooler oven: `{minutes}`. */
   longerBake: z.string(),
   /** More pieces shaped, or more portions served, than the page makes: `{now}` and `{was}`. */

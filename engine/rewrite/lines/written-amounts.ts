@@ -67,7 +67,7 @@ export function fractionText(value: number): string {
 }
 
 /** Grams as written: whole from 20 g, tenths from 1 g, hundredths below. */
-export function roundedGrams(grams: number): number {
+export function asScalesRead(grams: number): number {
   if (grams >= 20) return Math.round(grams);
   return grams >= 1 ? Math.round(grams * 10) / 10 : Math.round(grams * 100) / 100;
 }
@@ -126,7 +126,7 @@ export function kitchenGrams(food: Food, grams: number, role: Role): number {
   const piece = PIECES[food.id];
   const count = piece === undefined ? 0 : Math.round(grams / piece.grams);
   if (piece !== undefined && isWhole(grams, piece.grams, count)) return count * piece.grams;
-  return roundedGrams(grams);
+  return asScalesRead(grams);
 }
 
 /** A twentieth more or less than a whole egg is within what eggs of one size differ by. */

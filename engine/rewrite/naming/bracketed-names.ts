@@ -13,7 +13,7 @@ import { END, literal, START } from '../wording/name-patterns.ts';
 import { shareNamed } from './amounts-in-steps.ts';
 import type { Mention } from './mention.ts';
 import { shortName } from './method-names.ts';
-import { inPart, type Stated, statesAmount } from './owners.ts';
+import { inPart, type Stated, sentenceAt, statesAmount } from './owners.ts';
 
 /** A number and at most four words at the end of a text: '20 grammes de ', '2 cuillères à soupe d’'. */
 const AMOUNT_BEFORE =
@@ -120,6 +120,16 @@ function ownerOf(
   return enough.find(({ changed }) => changed) ?? enough[0] ?? null;
 }
 
+/** 'Étape 1 : Cuisson des carottes', 'Für den Teig': a few words without a full stop. */
+const isHeading = (text: string): boolean =>
+  !/[.!?]\s*$/.test(text) &&
+  text.trim().split(/\s+/).length <= 6 &&
+  !/\d\s?(?:g|ml|°|min)/i.test(text);
+
+/** Talk of what else one may take. */
+const OTHER_WAY =
+  /(?<!\p{L})(?:statt|anstelle|au lieu de|à la place|in plaats van|en lugar de|en vez de|invece di|al posto di|em vez de|i stället för|istället för|i stedet for)(?!\p{L})/iu;
+
 /** The step with remarks behind changed ingredients, and which of them it names. Each remark once a step; amounts each get their own. */
 export function renameForeign(
   text: string,
@@ -129,9 +139,9 @@ export function renameForeign(
 ): { text: string; named: Mention[] } {
   const owners = byName(mentions);
   const names = [...owners.keys()].sort((a, b) => b.length - a.length);
-  if (names.length === 0) return { text, named: [] };
+  if (names.length === 0 || isHeading(text)) return { text, named: [] };
   const pattern = new RegExp(
-    `${START}(?<name>${names.map(literal).join('|')})(?:[esnx]|en|er)?${END}`,
+    `${START}(?<name>${names.map(literal).join('|')})(?:[esnxatr]|en|er|et|ne|na|ene|erne|arna|orna)?${END}`,
     'giu',
   );
   const named = new Set<Mention>();
@@ -142,7 +152,7 @@ export function renameForeign(
     const at = found.at(-3) as number;
     const stated = statedBefore(text.slice(0, at), whole, context.words);
     const mention = ownerOf(owners.get(name.toLowerCase()) ?? [], stated, partAt(at));
-    if (mention === null) return whole;
+    if (mention === null || OTHER_WAY.test(sentenceAt(text, at))) return whole;
     const share = stated === null ? null : shareNamed(mention, stated.quantity, stated.unit);
     if (named.has(mention) && share === null) return whole;
     named.add(mention);

@@ -52,6 +52,26 @@ function remainder(
   return `The steps tell where ${Math.round(grams * (1 - left))} g of ${Math.round(grams)} g go in; the rest is not told.`;
 }
 
+const UNNAMED = {
+  alone: 'No step names the {food}.',
+  instead: 'No step names the {food}; it goes in where {old} went.',
+};
+
+/** What a cook should know of a food that no step names. */
+function unnamedText(
+  item: PlannedItem,
+  mention: Mention | undefined,
+  words: MethodWords | null,
+): string {
+  const says = words?.unnamed ?? UNNAMED;
+  const old = mention?.ingredient.item.name;
+  const isOwn = mention?.ingredient.match?.foodId === item.foodId;
+  const food = isOwn && old !== undefined ? old : calledIn(item, words);
+  return (old === undefined || isOwn ? says.alone : says.instead)
+    .replace('{food}', food)
+    .replace('{old}', old ?? '');
+}
+
 function noteOf(
   item: PlannedItem,
   mention: Mention | undefined,
@@ -68,10 +88,8 @@ function noteOf(
     return { ...base, step, told: 'named', text: remainder(mention, grams, context) };
   const together = steps.findIndex(({ after }) => TOGETHER.test(after));
   if (together >= 0) return { ...base, step: together, told: 'together', text: null };
-  const old = mention?.ingredient.item.name;
   const isNew = mention === undefined || mention.changed;
-  const instead = old === undefined ? '' : `; it goes in where ${old} went`;
-  const text = isNew && steps.length > 0 ? `No step names the ${shortName(food)}${instead}.` : null;
+  const text = isNew && steps.length > 0 ? unnamedText(item, mention, words) : null;
   return { ...base, step: null, told: 'unnamed', text };
 }
 

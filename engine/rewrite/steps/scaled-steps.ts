@@ -1,6 +1,6 @@
 /** A method for another number of servings: its amounts times a factor. */
 import { numberValue } from '../../numerals.ts';
-import { fractionText, roundedGrams } from '../lines/written-amounts.ts';
+import { asScalesRead, fractionText } from '../lines/written-amounts.ts';
 
 export interface ScaledStep {
   text: string;
@@ -36,7 +36,7 @@ function times(number: string, factor: number, unit: string): string {
   const value = (numberValue(number) ?? Number.NaN) * factor;
   if (Number.isNaN(value)) return number;
   if (IS_WEIGHED.test(unit)) {
-    const text = String(roundedGrams(value));
+    const text = String(asScalesRead(value));
     return number.includes(',') ? text.replace('.', ',') : text;
   }
   const near = Math.round(value * 12) / 12;

@@ -100,6 +100,7 @@ function localText({ swap, method, holds, old }: Handling, words: MethodWords): 
   if (whole === null) return null;
   const local = heldClauses(whole, holds);
   if (local === '') return null;
+  if (isTold(swap.method ?? '')) return capital(local);
   const names = swap.to.map(({ foodId, food }) => localFoodName(foodId, words) ?? shortName(food));
   const frame = swap.keptGrams > 0 ? words.swaps.partly : words.swaps.instead;
   return capital(

@@ -53,9 +53,12 @@ const PASSING_BEFORE =
 const PASSING_AFTER =
   /^\s+(?:is|are|has|have|was|were|cooks?|boils?|bakes?|simmers?|comes?|finish\w*|roasts?|softens?|dissolves?|melts?)\b/i;
 
+/** 'Rinse the quinoa': what stands in for part of it goes in later. */
+const RINSED = /\b(?:rinse|wash|soak|measure out)\b[^.;,]{0,20}$/i;
+
 /** Whether a name between two texts is no more than spoken of. */
 export const isPassing = (before: string, after: string): boolean =>
-  PASSING_BEFORE.test(before) && PASSING_AFTER.test(after);
+  (PASSING_BEFORE.test(before) && PASSING_AFTER.test(after)) || RINSED.test(before);
 
 /** Whether a name stands in the words that head a sentence: 'Make the crispy rice: '. */
 export const isLead = (before: string, after: string): boolean =>

@@ -1,6 +1,6 @@
 /** When each caution applies, the gravest first: only the first ones are shown. */
 import { hasTag } from '../../foods/tags.ts';
-import type { Family, Food } from '../../model.ts';
+import { type Food, isDough } from '../../model.ts';
 import type { CautionFacts } from './caution-facts.ts';
 
 /** Fall of net carbs a serving that is told, and from which on it is told more strongly, g. Own choice. */
@@ -45,22 +45,6 @@ const isSwellingPowder = (food: Food): boolean =>
 
 const isMeatOrFish = ({ group, state }: Food): boolean =>
   state === 'raw' && (group === 'meat and poultry' || group === 'fish and seafood');
-
-const DOUGHS: ReadonlySet<Family> = new Set<Family>([
-  'lean-yeast-bread',
-  'enriched-yeast-bread',
-  'flatbread',
-  'tortilla',
-  'quick-bread',
-  'pancake',
-  'biscuit',
-  'cookie',
-  'cake',
-  'brownie',
-  'pie-crust',
-  'cracker',
-  'fresh-pasta',
-]);
 
 const CARE_WORDS =
   /\b(?:baby food|bab(?:y|ies)[- ](?:led|friendly)|for (?:babies|infants|toddlers)|infants?|toddlers?|weaning|pregnan\w*|breast-?feeding|lactation|gestational)\b/i;
@@ -118,5 +102,5 @@ export const TRIGGERS: readonly Trigger[] = [
   ['LABEL_CARBS', ({ adds }) => adds(({ name }) => /\bblend\b|sugar-free/i.test(name))],
   ['GLUTEN', (f) => f.adds(hasGluten) && hadGluten(f)],
   ['XANTHAN_INFANTS', ({ adds }) => adds(({ id }) => id === 'xanthan-gum')],
-  ['RAW_DOUGH', ({ family }) => DOUGHS.has(family)],
+  ['RAW_DOUGH', ({ family }) => isDough(family)],
 ];

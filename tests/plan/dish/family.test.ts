@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { FAMILIES } from '../../../engine/model.ts';
+import { FAMILIES, isDough } from '../../../engine/model.ts';
+import familyRows from '../../../engine/plan/data/families.json' with { type: 'json' };
 import { recogniseFamily } from '../../../engine/plan/index.ts';
 import { foods, ingredientsOf, type Sample } from '../build.ts';
 import { SAMPLES } from '../samples.ts';
@@ -80,4 +81,10 @@ describe('dish family', () => {
   it('answers for an empty recipe', () => {
     expect(recogniseFamily([], { title: '', steps: [] }, foods).id).toBe('other');
   });
+});
+
+it('calls the same families doughs as the table of limits', () => {
+  const rows = Object.entries(familyRows).map(([id, { kind }]) => [id, kind]);
+  expect(rows.length).toBe(FAMILIES.length);
+  for (const [id, kind] of rows) expect(kind === 'dough', id).toBe(isDough(id ?? ''));
 });

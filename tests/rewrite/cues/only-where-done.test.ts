@@ -100,7 +100,9 @@ describe('pasta that another pasta stands in for', () => {
   it('cooks by its own time where the recipe gives minutes', () => {
     const text = pot('Add the pasta and stock and simmer for 16 minutes.', soy);
     expect(text).toMatch(/by the time on its own packet/);
-    expect(pot('Die Pasta in der Brühe 16 Minuten kochen.', soy, 'de')).toMatch(/auf der Packung/);
+    expect(pot('Die Pasta in der Brühe 16 Minuten kochen.', soy, 'de')).toMatch(
+      /auf ihrer Packung/,
+    );
   });
 
   it('is told nothing where the recipe says so, or where no pasta stands in', () => {
