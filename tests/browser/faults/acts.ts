@@ -70,14 +70,17 @@ export async function askFor({ driven }: World, grams: number): Promise<void> {
   `);
 }
 
-/** Presses the first button or link with these words. */
-export const press = ({ driven }: World, words: string): Promise<unknown> =>
-  driven.waitFor(`
-    const found = [...document.querySelectorAll('button, a, summary')]
-      .find((one) => one.textContent.trim().startsWith(${JSON.stringify(words)}) && !one.disabled);
-    found?.click();
-    return found !== undefined;
-  `);
+/** Presses the first button or link with these words, once it is there. */
+export const press = ({ driven }: World, words: string, seconds?: number): Promise<unknown> =>
+  driven.waitFor(
+    `
+      const found = [...document.querySelectorAll('button, a, summary')]
+        .find((one) => one.textContent.trim().startsWith(${JSON.stringify(words)}) && !one.disabled);
+      found?.click();
+      return found !== undefined;
+    `,
+    seconds,
+  );
 
 export const keep = ({ driven }: World): Promise<unknown> =>
   driven.waitFor(`

@@ -6,6 +6,7 @@ import {
   keepAndWait,
   keptTitles,
   popupOn,
+  press,
   type Row,
   readIn,
   told,
@@ -84,8 +85,9 @@ export const FILES_ROWS: readonly Row[] = [
     run: async (world) => {
       await withOneKept(world);
       await readIn(world, COPIES(10_000));
+      await press(world, 'Bring these in', 60);
       await world.driven.waitFor(
-        `return (document.querySelector('.transfer [role=status]')?.textContent ?? '').includes('10000 recipes added')`,
+        `return (document.querySelector('.transfer [role=status]')?.textContent ?? '').includes('10,000 recipes')`,
         100,
       );
       expect(await rowsOnDisk(world)).toBe(10_001);
@@ -97,6 +99,7 @@ export const FILES_ROWS: readonly Row[] = [
       const { driven } = world;
       await withOneKept(world);
       await readIn(world, COPIES(5000));
+      await press(world, 'Bring these in');
       await driven.closeTab();
       await driven.open('options.html');
       // All or nothing.
