@@ -3,16 +3,8 @@ import Dexie, { type Table } from 'dexie';
 import type { BakeFacts } from '../../engine/plan/bakes/bake-facts.ts';
 import type { ShelfRow } from './kept/shelf-row.ts';
 import { isNewer, readOnlyWhen, unmended } from './newer-data.ts';
-import type {
-  Alias,
-  Bake,
-  OwnFood,
-  PantryFood,
-  Photo,
-  Said,
-  SavedRecipe,
-  SavedVersion,
-} from './records.ts';
+import type { PantryFood } from './pantry-food.ts';
+import type { Alias, Bake, OwnFood, Photo, Said, SavedRecipe, SavedVersion } from './records.ts';
 
 const DATABASE_NAME = 'crumbshift';
 

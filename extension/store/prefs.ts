@@ -1,7 +1,7 @@
 /** The user's preferences, in `storage.local`. */
 import * as z from 'zod';
 import { Allergen, DEFAULT_GOALS, type Goals, NetCarbRule } from '../../engine/model.ts';
-import { PantryFood } from './records.ts';
+import { PantryFood } from './pantry-food.ts';
 
 const KEY = 'preferences';
 

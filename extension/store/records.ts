@@ -123,10 +123,6 @@ export const Alias = z.object({
 });
 export type Alias = z.infer<typeof Alias>;
 
-/** A food the user has at home. */
-export const PantryFood = z.object({ foodId: z.string().min(1), foodName: z.string() });
-export type PantryFood = z.infer<typeof PantryFood>;
-
 /** Longest photo, as text: a picture of 1200 px at a good quality has a fifth of it. Own choice. */
 const LONGEST_PHOTO = 2_000_000;
 

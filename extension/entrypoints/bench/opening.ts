@@ -9,13 +9,14 @@ import { listFacts } from '../../store/kept/bake-facts-kept.ts';
 import { listOwnFoods, type OwnFoods } from '../../store/kept/kept-packages.ts';
 import { listPantry } from '../../store/kept/pantry.ts';
 import { emptyOldBin, getRecipe, sameWork } from '../../store/kept/saved.ts';
+import type { PantryFood } from '../../store/pantry-food.ts';
 import {
   DEFAULT_PREFERENCES,
   goalsFrom,
   loadPreferences,
   type Preferences,
 } from '../../store/prefs.ts';
-import type { Alias, PantryFood } from '../../store/records.ts';
+import type { Alias } from '../../store/records.ts';
 import type { Current } from '../../store/working/current.ts';
 import { type Held, listWork, loadWork } from '../../store/working/unsaved.ts';
 import { say } from '../../ui/words/say.ts';

@@ -2,9 +2,14 @@ import { render } from 'preact';
 import '../../ui/styles/styles.ts';
 import './popup.css';
 import { beginWith } from '../../ui/words/begin.ts';
-import { Popup } from './popup.tsx';
+import { WorkingHead } from './working-head.tsx';
 
 document.body.classList.toggle('as-page', location.search !== '');
 
 const root = document.getElementById('root');
-if (root) void beginWith(() => render(<Popup />, root));
+// What works recipes out is large: the popup says that it is there before that is read in.
+if (root)
+  void beginWith(() => {
+    render(<WorkingHead title={null} />, root);
+    void import('./popup.tsx').then(({ Popup }) => render(<Popup />, root));
+  });

@@ -2,15 +2,15 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Recipe } from '../../../engine/model.ts';
 import { Foot } from '../../ui/about/foot.tsx';
-import { Working } from '../../ui/controls/working.tsx';
 import { LoafDefs } from '../../ui/figures/loaf/loaf-defs.tsx';
-import { say, sayCount } from '../../ui/words/say.ts';
+import { sayCount } from '../../ui/words/say.ts';
 import { NoRecipe } from './no-recipe.tsx';
 import { openBench } from './open-bench.ts';
 import { PopupHead } from './popup-head.tsx';
 import { prepare, type Ready } from './prepare.ts';
 import { readTab, type TabAnswer } from './read-tab.ts';
 import { Result } from './result.tsx';
+import { WorkingHead } from './working-head.tsx';
 
 function Choose({ recipes, onPick }: { recipes: Recipe[]; onPick(recipe: Recipe): void }) {
   return (
@@ -60,17 +60,6 @@ function useReading(): Reading {
     },
     forget: () => setReady(null),
   };
-}
-
-function WorkingHead({ title }: { title: string | null }) {
-  return (
-    <>
-      <PopupHead title={title ?? 'Crumbshift'} language={null} />
-      <main>
-        <Working title={say(title ? 'workingOut' : 'readingPage')} />
-      </main>
-    </>
-  );
 }
 
 export function Popup() {

@@ -2,6 +2,7 @@
 import type * as z from 'zod';
 import { foodTable } from '../../../engine/index.ts';
 import { type MessageKey, say } from '../../ui/words/say.ts';
+import { PantryFood } from '../pantry-food.ts';
 import {
   Alias,
   BACKUP_FORMAT,
@@ -9,7 +10,6 @@ import {
   BackupFile,
   Bake,
   OwnFood,
-  PantryFood,
   Photo,
   SavedRecipe,
   SavedVersion,

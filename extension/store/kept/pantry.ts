@@ -1,6 +1,6 @@
 /** What the user has at home, for plans that may use nothing else. */
 import type { Store } from '../db.ts';
-import { PantryFood } from '../records.ts';
+import { PantryFood } from '../pantry-food.ts';
 
 /** By name. @throws the storage layer's error. */
 export async function listPantry(store: Store): Promise<PantryFood[]> {

@@ -1,5 +1,5 @@
 /** Foods as a row of names, each with a button that takes it off the list. */
-import type { PantryFood } from '../../store/records.ts';
+import type { PantryFood } from '../../store/pantry-food.ts';
 import { say } from '../words/say.ts';
 
 interface Props {

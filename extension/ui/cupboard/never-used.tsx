@@ -1,6 +1,6 @@
 /** Foods that are never added to a recipe. */
 import type { FoodTable } from '../../../engine/index.ts';
-import type { PantryFood } from '../../store/records.ts';
+import type { PantryFood } from '../../store/pantry-food.ts';
 import { FoodPicker } from '../controls/food-picker.tsx';
 import { say } from '../words/say.ts';
 import { FoodChips } from './food-chips.tsx';

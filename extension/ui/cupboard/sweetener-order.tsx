@@ -1,7 +1,7 @@
 /** Sweeteners in the order the user likes them; plans take the first that fits the dish. */
 import { useId } from 'preact/hooks';
 import { type FoodTable, hasTag } from '../../../engine/index.ts';
-import type { PantryFood } from '../../store/records.ts';
+import type { PantryFood } from '../../store/pantry-food.ts';
 import { say } from '../words/say.ts';
 
 interface Props {

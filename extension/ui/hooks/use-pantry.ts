@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
 import { addToPantry, listPantry, takeFromPantry } from '../../store/kept/pantry.ts';
-import type { PantryFood } from '../../store/records.ts';
+import type { PantryFood } from '../../store/pantry-food.ts';
 
 export interface Pantry {
   foods: readonly PantryFood[];

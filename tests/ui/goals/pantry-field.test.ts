@@ -2,7 +2,7 @@ import { h } from 'preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { foodTable } from '../../../engine/index.ts';
 import type { Goals } from '../../../engine/model.ts';
-import type { PantryFood } from '../../../extension/store/records.ts';
+import type { PantryFood } from '../../../extension/store/pantry-food.ts';
 import { PantryField } from '../../../extension/ui/goals/pantry-field.tsx';
 import { adaptedText } from '../adapted.ts';
 import { type Drawn, drawn } from '../screen.ts';
