@@ -12,3 +12,13 @@ export function keptResults<T>(most: number, make: (text: string) => T): (text: 
     return made;
   };
 }
+
+/** The function with its results kept as long as what they are of. */
+export function keptFor<K extends object, T>(make: (of: K) => T): (of: K) => T {
+  const kept = new WeakMap<K, { made: T }>();
+  return (of) => {
+    const known = kept.get(of) ?? { made: make(of) };
+    kept.set(of, known);
+    return known.made;
+  };
+}

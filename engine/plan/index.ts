@@ -1,5 +1,6 @@
 /** The plan: the least change that brings a serving within its net-carb budget while the dish still works. */
 import type { FoodTable } from '../foods/index.ts';
+import { keptFor } from '../kept-results.ts';
 import type {
   Adjustment,
   FrontierPoint,
@@ -74,19 +75,23 @@ function requestOf(
   const { goals, before, servings, foods, taught = [] } = options;
   const { title, steps } = recipe;
   const counted = before.perServing.netCarbsG;
+  const dishOf = (wishes: Goals, whole: boolean): Dish =>
+    readDish(ingredients, {
+      whole,
+      family: wishes.family,
+      servings,
+      goals: wishes,
+      taught,
+      foods,
+      title,
+      steps,
+    });
+  // The ways of one plan ask for the same dish.
+  const parted = keptFor((wishes: Goals) => dishOf(wishes, false));
+  const entire = keptFor((wishes: Goals) => dishOf(wishes, true));
   return {
     ingredients,
-    read: (wishes, whole = false) =>
-      readDish(ingredients, {
-        whole,
-        family: wishes.family,
-        servings,
-        goals: wishes,
-        taught,
-        foods,
-        title,
-        steps,
-      }),
+    read: (wishes, whole = false) => (whole ? entire(wishes) : parted(wishes)),
     options,
     start: counted === null ? 0 : goals.cautious ? counted.high : counted.best,
   };

@@ -4,14 +4,20 @@ import foods from '../data/language-foods.json' with { type: 'json' };
 import table from '../data/language-words.json' with { type: 'json' };
 import { languageTag } from './language-tag.ts';
 
-type WordSets = ReadonlyMap<string, ReadonlySet<string>>;
+/** Languages by a word of theirs. */
+type Speakers = ReadonlyMap<string, readonly string[]>;
 
-const setsOf = (words: Record<string, string>): WordSets =>
-  new Map(Object.entries(words).map(([tag, list]) => [tag, new Set(list.split(' '))] as const));
+function speakersOf(words: Record<string, string>): Speakers {
+  const speakers = new Map<string, string[]>();
+  for (const [tag, list] of Object.entries(words))
+    for (const word of new Set(list.split(' ')))
+      speakers.set(word, [...(speakers.get(word) ?? []), tag]);
+  return speakers;
+}
 
-const WORDS = setsOf(table);
-/** Foods and measures of one language, by which a bare list of lines tells its own. */
-const FOODS = setsOf(foods);
+const WORDS = speakersOf(table);
+/** Foods and measures, by which a bare list of lines tells its language. */
+const FOODS = speakersOf(foods);
 
 /** Scripts that name a language by themselves, for the languages read here. */
 const SCRIPTS: [RegExp, string][] = [
@@ -55,13 +61,10 @@ function wordsOf(sample: string): string[] {
 }
 
 /** The language with most of the words, with the lead over the runner-up. */
-function leadIn(words: readonly string[], sets: WordSets): Guess | null {
+function leadIn(words: readonly string[], speakers: Speakers): Guess | null {
   const scores = new Map<string, number>();
-  for (const word of words) {
-    for (const [tag, set] of sets) {
-      if (set.has(word)) scores.set(tag, (scores.get(tag) ?? 0) + 1);
-    }
-  }
+  for (const word of words)
+    for (const tag of speakers.get(word) ?? []) scores.set(tag, (scores.get(tag) ?? 0) + 1);
   const order = [...scores].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
   const top = order[0];
   return top ? { tag: top[0], hits: top[1], next: order[1]?.[1] ?? 0 } : null;
@@ -76,12 +79,12 @@ const FEWEST_FOODS = 3;
  */
 function languageOfFoods(text: string, stated: string): string | null {
   const words = wordsOf(text.slice(0, SAMPLE));
-  const count = (set: ReadonlySet<string> | undefined) =>
-    words.filter((word) => set?.has(word)).length;
-  if (count(FOODS.get(stated)) > 0) return null;
+  const count = (speakers: Speakers) =>
+    words.filter((word) => speakers.get(word)?.includes(stated)).length;
+  if (count(FOODS) > 0) return null;
   const lead = leadIn(words, FOODS);
   if (!lead || lead.hits < FEWEST_FOODS || lead.hits < lead.next * 2) return null;
-  return lead.hits > count(WORDS.get(stated)) ? lead.tag : null;
+  return lead.hits > count(WORDS) ? lead.tag : null;
 }
 
 /** Sister tags that the words cannot tell apart well enough to overrule a page. */
@@ -104,7 +107,7 @@ export function recipeLanguage(stated: string | null, words: string): string | n
       : languageOfFoods(words, '');
   const primary = tag.split('-')[0] ?? tag;
   if (guess && overrules(guess, primary)) return guess.tag;
-  const told = FOODS.has(primary) ? languageOfFoods(words, primary) : null;
+  const told = Object.hasOwn(foods, primary) ? languageOfFoods(words, primary) : null;
   return told && !areSisters(told, primary) ? told : tag;
 }
 
@@ -115,7 +118,7 @@ function areSisters(one: string, other: string): boolean {
 /** True when the words clearly speak another language than the page says. */
 function overrules({ tag, hits, next }: Guess, stated: string): boolean {
   if (tag === stated || areSisters(tag, stated)) return false;
-  return hits >= 10 && hits >= next * (WORDS.has(stated) ? 1.8 : 3);
+  return hits >= 10 && hits >= next * (Object.hasOwn(table, stated) ? 1.8 : 3);
 }
 
 /** The recipe in the language its own words speak, which pages do not always state. */

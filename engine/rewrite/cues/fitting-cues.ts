@@ -1,4 +1,5 @@
 /** The cues that are called for in one recipe, and what they say of the method as a whole. */
+import { keptFor } from '../../kept-results.ts';
 import type { Swap } from '../../model.ts';
 import cues from '../data/cues.json' with { type: 'json' };
 import type { PartMethod } from '../parts/part-contexts.ts';
@@ -9,13 +10,13 @@ import { reasonOf } from './cue-text.ts';
 import { isBaked } from './insertion.ts';
 
 /** Every cue that is called for, in the order of the data; of a group the first. */
-export function fittingCues(context: CueContext): Cue[] {
+export const fittingCues = keptFor((context: CueContext): Cue[] => {
   const fitting = (cues as Cue[]).filter((cue) => applies(cue, context));
   return fitting.filter(
     ({ group }, at) =>
       group === undefined || fitting.findIndex((other) => other.group === group) === at,
   );
-}
+});
 
 /** Whether a cue tells the handling of a swap's main food already, or what its words say. */
 export const isPrepared = (swap: Swap, context: CueContext): boolean =>

@@ -1,6 +1,6 @@
 /** Words of other languages for steps that are put in. A new language is a file in `data/words/`. */
 import * as z from 'zod';
-import { keptResults } from '../../kept-results.ts';
+import { keptFor, keptResults } from '../../kept-results.ts';
 import da from './data/da.json' with { type: 'json' };
 import de from './data/de.json' with { type: 'json' };
 import es from './data/es.json' with { type: 'json' };
@@ -150,14 +150,10 @@ function keyer(words: MethodWords): (text: string) => string {
   });
 }
 
-const keyers = new WeakMap<MethodWords, (text: string) => string>();
+const keyerOf = keptFor(keyer);
 
 /** 'Im Ofen 40 Minuten backen' -> 'oven minutes bake: Im oven 40 minutes bake', for finding places. */
-export function keyed(text: string, words: MethodWords): string {
-  const known = keyers.get(words) ?? keyer(words);
-  keyers.set(words, known);
-  return known(text);
-}
+export const keyed = (text: string, words: MethodWords): string => keyerOf(words)(text);
 
 /** 'a', 'a und b', 'a, b und c'. */
 export function joinedWith(list: readonly string[], and: string): string {

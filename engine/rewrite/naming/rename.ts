@@ -1,4 +1,5 @@
 /** Finds ingredients in the method's words and puts their new names and amounts there. */
+import { keptFor } from '../../kept-results.ts';
 import { numberValue } from '../../numerals.ts';
 import { namesOther } from '../steps/boiling.ts';
 import { boiledOf } from '../steps/boils-as.ts';
@@ -113,6 +114,23 @@ export interface Where {
 
 const NOWHERE: Where = { section: null, partAt: () => null };
 
+/** Who goes by what name, and the pattern that finds all names with what stands before them; null without names. */
+const namesIn = keptFor((mentions: readonly Mention[]) => {
+  const owners = ownersOf(mentions);
+  const stems = [...new Set([...owners.named.keys(), ...owners.byHead.keys()])].sort(
+    (a, b) => b.length - a.length,
+  );
+  const names = stems.map(literal).join('|');
+  const pattern =
+    stems.length === 0
+      ? null
+      : new RegExp(
+          `(?<bare>${BARE_REST.source})|${START}(?:${SHARE}|${REST}|${AMOUNT})?${ADJECTIVES}${START}(?<name>(?:${names})(?:e?s)?)${END}(?<cut>${CUT})?`,
+          'giu',
+        );
+  return { owners, pattern };
+});
+
 /**
  * A step's text with changed ingredients under their new names and amounts, and which of them it
  * names. Names of unchanged ingredients are never touched, also not inside longer ones.
@@ -123,15 +141,8 @@ export function renameIn(
   context: RenameContext,
   { section, partAt }: Where = NOWHERE,
 ): { text: string; named: Mention[] } {
-  const owners = ownersOf(mentions);
-  const stems = [...new Set([...owners.named.keys(), ...owners.byHead.keys()])].sort(
-    (a, b) => b.length - a.length,
-  );
-  if (stems.length === 0) return { text, named: [] };
-  const pattern = new RegExp(
-    `(?<bare>${BARE_REST.source})|${START}(?:${SHARE}|${REST}|${AMOUNT})?${ADJECTIVES}${START}(?<name>(?:${stems.map(literal).join('|')})(?:e?s)?)${END}(?<cut>${CUT})?`,
-    'giu',
-  );
+  const { owners, pattern } = namesIn(mentions);
+  if (pattern === null) return { text, named: [] };
   const named = new Set<Mention>();
   const renamed = withoutChoices(text, mentions).replace(pattern, (...found) => {
     const groups = found.at(-1) as Record<
