@@ -83,6 +83,7 @@ describe('plans a cook can follow', () => {
       budgetG: 25,
       way: 'within',
       excludedSwaps: ['half-icing'],
+      energyLimitKcal: 480,
     });
     expect(cake.plan.items.map(({ foodId }) => foodId)).toContain('almond-flour');
     const butters = cake.lines.filter(({ before }) => /butter/.test(before ?? ''));

@@ -171,6 +171,31 @@ describe('what is left and what follows', () => {
     ]);
   });
 
+  it('butter that makes layers stays when a third of the flour is nuts', () => {
+    const biscuits = bake('Cut biscuits', 'biscuit', 8, [
+      ['all-purpose-flour', 250],
+      ['butter', 115],
+      ['milk-whole', 180],
+      ['baking-powder', 14],
+      ['salt', 5],
+    ]);
+    const { items } = plan(biscuits, { budgetG: 21 });
+    expect(items.map(({ foodId }) => foodId)).toContain('almond-flour');
+    expect(items.find(({ foodId }) => foodId === 'butter')?.grams).toBe(115);
+  });
+
+  it('ice cream takes less of a sweetener that keeps it soft, and no fibre powder', () => {
+    const cream = bake('Vanilla ice cream', 'frozen-dessert', 8, [
+      ['cream-heavy', 400],
+      ['milk-whole', 300],
+      ['sugar', 150],
+      ['egg-yolk', 80],
+    ]);
+    const { items } = plan(cream, { budgetG: 15 });
+    expect(items.map(({ foodId }) => foodId)).not.toContain('inulin');
+    expect(items.find(({ foodId }) => foodId === 'sugar')?.grams).toBeGreaterThan(0);
+  });
+
   it('no gum for a third of the flour, when gluten is left', () => {
     const { items } = plan(MUFFINS, { budgetG: 15 });
     expect(items.map(({ foodId }) => foodId)).not.toContain('xanthan-gum');

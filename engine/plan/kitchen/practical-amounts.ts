@@ -21,7 +21,7 @@ const EGG_G = 50;
 const REMNANT = { base: 0.05, other: 0.15 };
 
 /** A rest of sugar below this, g, and this share of its line is not worth a bag of its own on the scale. Own choice. */
-const SWEET_REST = { grams: 15, share: 0.2 };
+const SWEET_REST = { grams: 15, share: 0.25 };
 
 /** Share of a sweet line that is dropped as a scrap: within what a tongue tells. Own choice. */
 const SWEET_SCRAP = 0.06;
@@ -215,11 +215,20 @@ const unfelt = (amounts: readonly Amount[], base: number, section: Section): num
 /** Share of milk or buttermilk that need not be left out for the sake of balance. Own choice. */
 const UNNOTICED = 0.15;
 
-const tooWet = (amounts: readonly Amount[], { limits }: Section): boolean => {
-  const base = total(amounts, (a) => (a.base ? 1 : 0));
-  const most = limits.hydration?.max ?? Number.POSITIVE_INFINITY;
-  return 100 * total(amounts, hydrating) > most * base;
-};
+const hydrationPct = (amounts: readonly Amount[]): number =>
+  (100 * total(amounts, hydrating)) /
+  Math.max(
+    total(amounts, (a) => (a.base ? 1 : 0)),
+    1e-9,
+  );
+
+/** Wetter than its kind may be, and than the page's own was by more than a spoon. */
+const tooWet = (amounts: readonly Amount[], section: Section, dish: Dish): boolean =>
+  hydrationPct(amounts) >
+  Math.max(
+    section.limits.hydration?.max ?? Number.POSITIVE_INFINITY,
+    (1 + SAME_SCOOP) * hydrationPct(originalOf(dish, section)),
+  );
 
 /** Water into the recipe's own water, or a new line; less comes from the largest liquid. */
 function withWater(amounts: Amount[], change: WaterChange, section: Section, dish: Dish): Amount[] {
@@ -238,7 +247,8 @@ function withWater(amounts: Amount[], change: WaterChange, section: Section, dis
     if (!target) return amounts;
     const less = Math.min(-shift, target.grams - near(target.grams + shift, 5));
     if (less < sameFeel(section) * target.grams) return amounts;
-    if (!plain && less < UNNOTICED * target.grams && !tooWet(amounts, section)) return amounts;
+    if (!plain && less < UNNOTICED * target.grams && !tooWet(amounts, section, dish))
+      return amounts;
     const grams = near(Math.max(0.5 * target.grams, target.grams + shift), 5);
     return amounts.map((a) => (a === target ? { ...a, grams } : a));
   }

@@ -212,6 +212,9 @@ const SALT_CUT = 0.8;
 /** Largest share of a dough's fat that nuts and seeds may stand in for: more is felt in the crumb (common practice, no source). */
 const MOST_FAT_CUT = 0.2;
 
+/** Closeness that all of a dough's fat is worth: the fat in nuts sits in their cells and does not shorten. Own choice. */
+const FAT_CUT_COST = 0.12;
+
 /** Share of a section's salt that may go; 0 when none may. */
 function saltRoom(dish: Dish, section: Section, salt: Part): number {
   const asked = dish.goals.sodiumLimitMg !== null;
@@ -235,7 +238,8 @@ function cuts(dish: Dish, section: Section, flourMoves: boolean): Choice[] {
   const salts = largest(free.filter((p) => p.role === 'salt'));
   const list: Choice[] = [];
   const lean = dish.goals.energyLimitKcal !== null;
-  if (fats && (flourMoves || lean)) list.push(cutChoice(fats, MOST_FAT_CUT, 0.03, 'fat'));
+  if (fats && (flourMoves || lean))
+    list.push(cutChoice(fats, MOST_FAT_CUT, lean ? 0.03 : FAT_CUT_COST, 'fat'));
   if (salts && (flourMoves || dish.goals.sodiumLimitMg !== null)) {
     const room = saltRoom(dish, section, salts);
     if (room > 0) list.push(cutChoice(salts, room, 0.02, 'flavour'));
