@@ -31,6 +31,18 @@ const isLabelWeight = (item: Item): boolean =>
   item.amounts.some(({ unit }) => unit !== null && CONTAINERS.has(unit)) &&
   item.amounts.some(({ unit, kind }) => kind !== 'stated' && gramsOf(unit) !== null);
 
+/** What cans weigh by their labels. Common practice, no source. */
+const CAN_OUNCES: ReadonlySet<number> = new Set([14, 14.5, 15, 15.5, 16, 19, 28, 29]);
+const CAN_GRAMS: ReadonlySet<number> = new Set([400, 410, 425, 439, 540, 800]);
+
+/** '15 ounces canned beans, drained' is one can, though no can is counted. */
+function isCanSize({ amounts: [first, ...others] }: Item, text: string): boolean {
+  if (!first || others.length > 0 || first.max !== null || !/\b(?:canned|tinned)\b/.test(text))
+    return false;
+  const sizes = first.unit === 'oz' ? CAN_OUNCES : first.unit === 'g' ? CAN_GRAMS : null;
+  return sizes?.has(first.quantity) ?? false;
+}
+
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
 function left(grams: Interval, [, low, best, high]: Share, assumption: string) {
@@ -52,15 +64,18 @@ export function drained(
   food: Food | null,
 ): { grams: Interval; assumption: string } | null {
   if (!food || (food.state !== 'canned' && food.state !== 'cooked')) return null;
-  if (!isLabelWeight(item) || IN_SAUCE.test(food.name)) return null;
+  const oneCan = isCanSize(item, text);
+  if ((!isLabelWeight(item) && !oneCan) || IN_SAUCE.test(food.name)) return null;
   if (/drained weight|\bg drained\b/.test(text)) return null;
   const group = ([words]: Share): boolean => words.test(food.group);
   const liquidKept = /\b(undrained|not drained|don'?t drain|with (?:the |their |its )?liquid)\b/;
   if (/\b(drained|rinsed)\b/.test(text) && !liquidKept.test(text)) {
     const share = DRAINED.find(group);
-    return share ? left(grams, share, 'drained: {} of the label weight taken as left') : null;
+    const kept = share ? left(grams, share, 'drained: {} of the label weight taken as left') : null;
+    // Somebody may have weighed the drained ones.
+    return kept && oneCan ? { ...kept, grams: { ...kept.grams, high: grams.high } } : kept;
   }
-  return group(WITH_LIQUID)
+  return group(WITH_LIQUID) && !oneCan
     ? left(
         grams,
         WITH_LIQUID,

@@ -113,6 +113,11 @@ describe('pieces, bunches and packages', () => {
     expect(milk?.weight?.assumptions.join()).toContain('metric cup');
   });
 
+  test('oil without a unit is not counted by the olive', () => {
+    expect(weights('4 olive oil')[0]?.weight).toBeNull();
+    expect(grams('12 olives')).toBeCloseTo(38.4, 0);
+  });
+
   test('a candied flower is no fruit of 100 g', () => {
     expect(weights('16 crystallized violets')[0]?.weight).toBeNull();
   });
@@ -140,6 +145,14 @@ describe('pulses in a can', () => {
     '%s leaves 60 % of the label weight (common practice, no source)',
     (text) => expect(grams(text)).toBeCloseTo(240),
   );
+
+  test('a can by its size is a can, counted or not; other weights are of the drained ones', () => {
+    expect(grams('15 oz canned black beans (drained and rinsed)')).toBeCloseTo(255, 0);
+    expect(grams('400 g tinned chickpeas, drained')).toBeCloseTo(240, 0);
+    expect(weights('400 g tinned chickpeas, drained')[0]?.weight?.grams.high).toBeGreaterThan(395);
+    expect(grams('200 g canned chickpeas, drained')).toBeCloseTo(200, 0);
+    expect(grams('15 oz canned black beans')).toBeCloseTo(425, 0);
+  });
 
   test('with their liquid they hold what USDA gives solids and liquids', () => {
     // SR 175206 chickpeas 13.49 g, SR 175195 kidney beans 14.83 g per 100 g of the whole can.
