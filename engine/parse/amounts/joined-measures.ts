@@ -95,7 +95,8 @@ export function juxtapose(run: Run, measure: Measure): boolean {
   if (unit === null || unit === run.last) return false;
   const sized = run.last === null && isMeasured(unit);
   const high = amount.quantity;
-  if (sized && last && amount.max === null && high >= last.quantity && SPOONED.has(unit.name)) {
+  const range = last?.max === null && amount.max === null && high >= last.quantity;
+  if (sized && range && SPOONED.has(unit.name)) {
     amount.quantity = last.quantity;
     if (high > last.quantity) amount.max = high;
     run.amounts = [];

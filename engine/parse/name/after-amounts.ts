@@ -128,7 +128,9 @@ function fileBracket(
   parts: Parts,
   lex: Lexicon,
 ): void {
-  const { tokens } = bracket;
+  // 'basil (chopped (16 g)'
+  const { plain: tokens, brackets: inner } = takeBrackets(bracket.tokens);
+  for (const { tokens: own } of inner) if (!fileAmounts(own, parts, lex)) tokens.push(...own);
   if (fileAmounts(tokens, parts, lex)) return;
   if (inName && isGloss(tokens, lex) && !(atEnd && onlyDescribes(tokens, lex))) {
     parts.glosses.push(tokens);

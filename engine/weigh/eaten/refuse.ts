@@ -42,6 +42,17 @@ function withoutBone(grams: Interval, text: string, food: Food): WithoutRefuse |
   };
 }
 
+/** Squashes whose skin is eaten: seeds and ends only. Common practice, no source. */
+const SKIN_EATEN = /hokkaido|\bkuri\b|delicata|potimarron/;
+const SEEDS_SHARE = 0.15;
+
+/** Share thrown away of what is bought, by the words of the line and what is usual at home. */
+function shareOf(food: Food, refuse: number, text: string): number {
+  if (NARROW_PART.test(text)) return refuse;
+  if (SKIN_EATEN.test(text)) return Math.min(refuse, SEEDS_SHARE);
+  return AT_HOME.get(food.id) ?? refuse;
+}
+
 /** 'White parts only': no more is used than the published figure leaves. */
 const NARROW_PART = /\b(?:whites?|tender|tips?)(?: and [a-z -]+)? (?:parts? )?only\b/;
 
@@ -63,7 +74,7 @@ export function withoutRefuse(
   if (refuse >= 1 || food.state !== 'raw') return null;
   const before = `${wordsBefore(item, line)} ${plain(item.name)}`;
   if (TRIMMED.test(before) || TRIMMED_ANYWHERE.test(text)) return null;
-  const share = NARROW_PART.test(text) ? refuse : (AT_HOME.get(food.id) ?? refuse);
+  const share = shareOf(food, refuse, text);
   const percent = Math.round(share * 100);
   return {
     grams: massInterval(grams.low * (1 - refuse), grams.best * (1 - share), grams.high),

@@ -71,6 +71,8 @@ describe('pieces, bunches and packages', () => {
     ['1 bunch broccoli', 608, 'USDA SR 170379'],
     ['1 whole chicken', 1090, '1.6 kg as bought less 32 %, USDA SR 171447'],
     ['400 g rhubarb', 360, PRACTICE],
+    ['800 g hokkaido pumpkin', 680, PRACTICE],
+    ['1 cup mint leaves (chopped (14g)', 14, 'stated'],
     ['500 g eggplant', 460, PRACTICE],
     ['1 head broccoli', 350, PRACTICE],
     ['4 pork chops', 796, 'USDA SR 168238, 199 g without bone'],
