@@ -13,6 +13,8 @@ export const MissingLine = z.object({
   kind: z.string().nullable(),
   /** Rough net carbs it may add to one serving, g; null when nothing is known of its kind. */
   netCarbsG: Interval.nullable(),
+  /** Eaten beside the dish and by choice ('to serve'): nothing of it has to be added. */
+  beside: z.boolean().optional(),
 });
 export type MissingLine = z.infer<typeof MissingLine>;
 

@@ -17,7 +17,7 @@ const NOTHING_COUNTED: MissingLine = {
 
 /** What is missing adds at least this much to a serving, g. */
 const leastOf = (missing: readonly MissingLine[]): number =>
-  missing.reduce((sum, { netCarbsG }) => sum + (netCarbsG?.low ?? 0), 0);
+  missing.reduce((sum, { netCarbsG, beside }) => sum + (beside ? 0 : (netCarbsG?.low ?? 0)), 0);
 
 /**
  * Above the budget by more than the screen shows: 15.1 g is shown as 15 g, and of a budget of 15 g that

@@ -33,7 +33,13 @@ const plainText = (text: string): string => withoutAccents(text.slice(0, 500)).t
 const kindOf = (text: string): Kind | null =>
   KINDS.find(({ words }) => words.test(plainText(text))) ?? null;
 
-const GARNISH = /\b(garnish|decorat|sprinkl|dust|topping)/i;
+const GARNISH = /\b(garnish|decorat|sprinkl|topping)/i;
+/** Flour for the board, sugar over a cake, in the words of several languages. */
+const DUSTING =
+  /\b(?:dust|for rolling|for kneading|zum (?:bearbeiten|bestauben|ausrollen|bemehlen)|bestuiven|saupoudrer|fariner|espolvorear|spolverare|polvilhar)/;
+/** Eaten beside the dish, and by choice. */
+const BESIDE =
+  /\b(?:(?:to|for) (?:serve|serving|garnish|decorate)|garnish|served with|zum servieren|zum garnieren|pour servir|para servir|per servire|voor erbij|til servering|till servering)\b/;
 
 const between = ([low, high]: Bounds): Interval => ({ low, best: (low + high) / 2, high });
 
@@ -61,6 +67,7 @@ const SMALL_KINDS: ReadonlySet<string> = new Set([
 
 /** Usual grams a serving of a known food without an amount: the smaller of its kind's and its group's. */
 function portionOf(text: string, food: Food): Bounds {
+  if (DUSTING.test(plainText(text))) return bounds(data.dusting.serving);
   if (GARNISH.test(text)) return bounds(data.garnish.serving);
   const group = PORTIONS.get(food.group) ?? bounds(data.anyPortion.serving);
   const kind = kindOf(text);
@@ -80,7 +87,11 @@ interface Span {
 function ofUnknown(ingredient: Ingredient, servings: number): Span {
   const name = kindOf(ingredient.item.name) ?? kindOf(wordsOf(ingredient));
   const grams = gramsOf(ingredient, servings);
-  if (name !== null) return { kind: name.kind, span: times(grams ?? name.serving, name.per100) };
+  if (name !== null) {
+    const dusted = DUSTING.test(plainText(ingredient.line.text));
+    const serving = dusted ? bounds(data.dusting.serving) : name.serving;
+    return { kind: name.kind, span: times(grams ?? serving, name.per100) };
+  }
   // Of a gram or less of anything no more than a gram can be carbohydrate.
   return { kind: null, span: grams !== null && grams[1] <= MATTERS_FROM_G ? [0, grams[1]] : null };
 }
@@ -179,7 +190,8 @@ export function missingLines(
     const food = ingredient.match ? options.foods.byId(ingredient.match.foodId) : null;
     const { kind, span } = spanOf(ingredient, food, besides, figureOf, servings);
     if (span !== null && span[1] <= MATTERS_FROM_G) return [];
-    return [{ key, text, why, kind, netCarbsG: span && between(span) }];
+    const beside = BESIDE.test(plainText(ingredient.line.text)) ? { beside: true } : {};
+    return [{ key, text, why, kind, netCarbsG: span && between(span), ...beside }];
   });
   const foods = lines.map(({ food }) => food);
   const firsts = ingredients.filter(({ key, line }) => !key.includes('.') && !line.optional);

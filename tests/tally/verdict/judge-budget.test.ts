@@ -35,6 +35,7 @@ describe('the four answers', () => {
     ['fitsAsCounted', { low: 8, best: 10, high: 12 }, [{ ...GAP, netCarbsG: FEW }]],
     ['tooMuch', { low: 8, best: 10, high: 12 }, [{ ...GAP, netCarbsG: MANY }]],
     ['tooMuch', { low: 8, best: 10, high: 12 }, [GAP, { ...GAP, netCarbsG: MANY }]],
+    ['fitsAsCounted', { low: 8, best: 10, high: 12 }, [{ ...GAP, netCarbsG: MANY, beside: true }]],
     ['tooMuch', { low: 16, best: 17, high: 18 }, [GAP]],
   ] as const)('%s', (state, netCarbsG, missing) => {
     const verdict = verdictFrom(netCarbsG, 15, [...missing]);
@@ -59,6 +60,25 @@ describe('the four answers', () => {
         expect(state === 'tooMuch').toBe(isShownAbove);
       }),
     );
+  });
+});
+
+describe('what is eaten beside the dish', () => {
+  it.each([
+    'vanilla ice cream or whipped cream, for serving',
+    'warm bread, to serve',
+    'blueberries, to garnish',
+  ])('%s never makes too much of what fits', (line) => {
+    expect(adapted([...PLAIN, line], { budgetG: 4 }).before.uncounted).toHaveLength(1);
+    expect(adapted([...PLAIN, line], { budgetG: 4 }).verdict.state).not.toBe('tooMuch');
+  });
+
+  it('what belongs in it does', () => {
+    expect(adapted([...PLAIN, 'lasagne sheets'], { budgetG: 4 }).verdict.state).toBe('tooMuch');
+  });
+
+  it('a dish to bake in is no food', () => {
+    expect(missingOf(adapted([...PLAIN, '7x5-inch baking dish'], { budgetG: 30 }))).toEqual([]);
   });
 });
 

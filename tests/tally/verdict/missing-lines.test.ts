@@ -42,6 +42,12 @@ describe('kinds of food by their words', () => {
     expect(line?.netCarbsG).toEqual({ low: 38, best: 46.5, high: 55 });
   });
 
+  it('takes little of what dusts', () => {
+    const [line] = missing(unknown('snorvel flour, for dusting', null));
+    expect(line?.netCarbsG?.low).toBeCloseTo(0.65, 5);
+    expect(line?.netCarbsG?.high).toBeCloseTo(3.68, 5);
+  });
+
   it('takes a usual portion where there are no grams', () => {
     const [line] = missing(unknown('snorvel rolls', null));
     expect(line?.netCarbsG?.low).toBeCloseTo(12.6, 5);
