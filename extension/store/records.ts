@@ -38,6 +38,8 @@ export const SavedRecipe = Work.extend({
   id: Id,
   savedAt: Moment,
   updatedAt: Moment,
+  /** Written by itself while it was worked on: it gives way to the next state without becoming a version. */
+  auto: z.boolean().catch(false).default(false),
   /** When it was put in the bin, else null. */
   deletedAt: Moment.nullable(),
   /** Copy of `recipe.url`, so that it can be looked up. */

@@ -43,6 +43,12 @@ export interface OpenRecipe {
   setFactor(factor: number): void;
   /** Grams of all that is made, from the scale; null takes it back. */
   weigh(grams: number | null): void;
+  /** What is on the screen is on disk. */
+  isKept: boolean;
+  /** Another window kept another state of it meanwhile. */
+  elsewhere: boolean;
+  /** Why a change could not be written by itself, or null. */
+  notWritten: string | null;
   keep(): Promise<SaveAnswer>;
 }
 

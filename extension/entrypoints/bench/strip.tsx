@@ -86,7 +86,23 @@ export function Strip({ open }: { open: OpenRecipe }) {
       </details>
       <WaySelect adaptation={adaptation} onGoals={work.changeGoals} />
       <UndoRedo work={work} />
-      <KeepButton what={work.options} again={history.savedId !== null} first keep={open.keep} />
+      <KeepButton
+        what={work.options}
+        again={history.savedId !== null}
+        saved={open.isKept}
+        first
+        keep={open.keep}
+      />
+      {open.elsewhere && (
+        <p class="strip-note" role="status">
+          {say('keptElsewhere')}
+        </p>
+      )}
+      {open.notWritten !== null && (
+        <p class="strip-note failure" role="alert">
+          {say('notKept')} {open.notWritten}
+        </p>
+      )}
     </section>
   );
 }

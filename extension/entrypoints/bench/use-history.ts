@@ -3,16 +3,25 @@ import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
 import { type BakeLog, bakesOf, NO_BAKES } from '../../store/kept/kept-bakes.ts';
 import { getRecipe, sayOfRecipe, sayOfVersion, versionsOf } from '../../store/kept/saved.ts';
-import type { Said, SavedVersion } from '../../store/records.ts';
+import type { Said, SavedVersion, Work } from '../../store/records.ts';
+
+export interface KeptState {
+  work: Work;
+  updatedAt: number;
+  /** It lies in the bin. */
+  away: boolean;
+}
 
 interface Kept {
   /** What is said of the state saved last; null while nothing is saved. */
   now: Said | null;
+  /** The state saved last and when; null while nothing is saved. */
+  state: KeptState | null;
   versions: readonly SavedVersion[];
   log: BakeLog;
 }
 
-const NOTHING: Kept = { now: null, versions: [], log: NO_BAKES };
+const NOTHING: Kept = { now: null, state: null, versions: [], log: NO_BAKES };
 
 export interface History extends Kept {
   /** Id of the saved recipe on the screen, or null. */
@@ -32,6 +41,11 @@ async function readKept(store: Store, id: string): Promise<Kept> {
   ]);
   return {
     now: recipe && { name: recipe.name, worked: recipe.worked, note: recipe.note },
+    state: recipe && {
+      work: recipe,
+      updatedAt: recipe.updatedAt,
+      away: recipe.deletedAt !== null,
+    },
     versions,
     log,
   };
@@ -70,7 +84,7 @@ export function useHistory(
     failure,
     read,
     sayNow: (said) => {
-      if (savedId !== null) saying(() => sayOfRecipe(store, savedId, said));
+      if (savedId !== null) saying(() => sayOfRecipe(store, savedId, said, kept.now ?? {}));
     },
     say: (version, said) => saying(() => sayOfVersion(store, version.id, said)),
   };

@@ -1,7 +1,7 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { storageMessage } from '../../store/failure.ts';
 import { weighedDish } from '../../store/kept/kept-bakes.ts';
-import { sameWork, saveRecipe } from '../../store/kept/saved.ts';
+import { sameWork, saveState } from '../../store/kept/saved.ts';
 import type { Work } from '../../store/records.ts';
 import type { Current } from '../../store/working/current.ts';
 import type { SaveAnswer } from '../../store/working/keeper.ts';
@@ -19,12 +19,32 @@ interface Weighed {
   grams: number | null;
 }
 
-async function keepNow(kitchen: Kitchen, work: WorkState, history: History): Promise<SaveAnswer> {
+interface Keeping {
+  kitchen: Kitchen;
+  work: WorkState;
+  history: History;
+  /** Another page kept another state meanwhile. */
+  onElsewhere(): void;
+}
+
+async function keepNow(
+  { kitchen, work, history, onElsewhere }: Keeping,
+  auto: boolean,
+): Promise<SaveAnswer> {
   const adaptation = work.settle();
   if (!adaptation) return { ok: false, why: say('couldNotWorkOut') };
   try {
     const what = { ...work.current, adaptation };
-    const saved = await saveRecipe(kitchen.store, what, history.savedId, Date.now());
+    const known = history.state?.updatedAt ?? null;
+    const how = { known, auto };
+    const { saved, elsewhere } = await saveState(
+      kitchen.store,
+      what,
+      history.savedId,
+      Date.now(),
+      how,
+    );
+    if (elsewhere) onElsewhere();
     work.setSavedId(saved.id);
     await history.read(saved.id);
     kitchen.noteSaved();
@@ -32,6 +52,25 @@ async function keepNow(kitchen: Kitchen, work: WorkState, history: History): Pro
   } catch (error) {
     return { ok: false, why: storageMessage(error) };
   }
+}
+
+/** Rest after a change before it is written by itself, ms. Own choice. */
+const AUTO_AFTER = 2500;
+
+/** Writes what was changed on a kept recipe once the user rests; gives what went wrong. */
+function useAutosave(keeping: Keeping, isKept: boolean): string | null {
+  const { work, history } = keeping;
+  const [failure, setFailure] = useState<string | null>(null);
+  const due =
+    history.state !== null && !history.state.away && !isKept && !work.busy && work.canUndo;
+  useEffect(() => {
+    if (!due) return;
+    const timer = setTimeout(() => {
+      void keepNow(keeping, true).then((answer) => setFailure(answer.ok ? null : answer.why));
+    }, AUTO_AFTER);
+    return () => clearTimeout(timer);
+  }, [due, work.current]);
+  return failure;
 }
 
 /** The recipe on the bench; `open` is null until it is worked out for the first time. */
@@ -54,6 +93,10 @@ export function useOpenRecipe(
   const known = { ownFoods: own.foods, aliases: names.map, weighed, taught };
   const work = useWork(start, known, hold);
   const { adaptation, current } = work;
+  const [elsewhere, setElsewhere] = useState(false);
+  const keeping = { kitchen, work, history, onElsewhere: () => setElsewhere(true) };
+  const isKept = history.state !== null && sameWork(history.state.work, current);
+  const notWritten = useAutosave(keeping, isKept);
   const open = adaptation && {
     work,
     adaptation,
@@ -61,7 +104,10 @@ export function useOpenRecipe(
     factor,
     setFactor,
     weigh: (grams: number | null) => setOnScale({ work: current, grams: grams && grams / factor }),
-    keep: () => keepNow(kitchen, work, history),
+    isKept,
+    elsewhere,
+    notWritten,
+    keep: () => keepNow(keeping, false),
   };
   return { work, open };
 }

@@ -13,6 +13,8 @@ export interface Listing {
 }
 
 const DAY_MS = 86_400_000;
+/** As the record has it. */
+const MOST_NOTE = 5000;
 /** Days a deleted recipe can still be brought back. */
 export const BIN_DAYS = 30;
 
@@ -67,27 +69,56 @@ export async function keepVersion(store: Store, version: SavedVersion): Promise<
   return true;
 }
 
+export interface SaveHow {
+  /** When the page that saves last saw the recipe change; null when it does not know. */
+  known?: number | null;
+  /** Written by itself, while the user goes on. */
+  auto?: boolean;
+}
+
+export interface SaveOutcome {
+  saved: SavedRecipe;
+  /** Another page had kept another state meanwhile; it is among the versions now. */
+  elsewhere: boolean;
+}
+
+/** A state that was written by itself and that no one has marked since gives way without a trace. */
+const isDraft = ({ auto, name, worked }: SavedRecipe): boolean =>
+  auto === true && name === '' && !worked;
+
 /**
  * Saves a recipe, or a new state of one when `id` is given; the state it had becomes a version.
  * Resolves only after the transaction has ended on disk.
  * @throws the storage layer's error; nothing is changed then.
  */
-export async function saveRecipe(
+export const saveRecipe = async (
   store: Store,
   work: Work & { adaptation: Adaptation },
   id: string | null,
   now: number,
-): Promise<SavedRecipe> {
+): Promise<SavedRecipe> => (await saveState(store, work, id, now)).saved;
+
+/** As {@link saveRecipe}, and tells whether another page was there meanwhile: its state is never lost. */
+export async function saveState(
+  store: Store,
+  work: Work & { adaptation: Adaptation },
+  id: string | null,
+  now: number,
+  { known = null, auto = false }: SaveHow = {},
+): Promise<SaveOutcome> {
   return store.transaction('rw', store.recipes, store.versions, store.shelf, async () => {
     const old = id === null ? undefined : await store.recipes.get(id);
     const same = old !== undefined && sameWork(old, work);
+    const elsewhere = old !== undefined && !same && known !== null && old.updatedAt !== known;
     const saved: SavedRecipe = {
       ...workOf(work),
       name: same ? (old.name ?? '') : '',
       worked: same ? (old.worked ?? false) : false,
       id: old?.id ?? id ?? crypto.randomUUID(),
       savedAt: old?.savedAt ?? now,
-      updatedAt: now,
+      // Never the moment of another state, by which pages tell that they are behind.
+      updatedAt: old && !same ? Math.max(now, old.updatedAt + 1) : now,
+      auto: auto && !(same && !old.auto),
       deletedAt: null,
       url: work.recipe.url ?? '',
       tags: old?.tags ?? [],
@@ -95,10 +126,10 @@ export async function saveRecipe(
       // The other ways are worked out again when they are looked at.
       adaptation: { ...work.adaptation, ways: [] },
     };
-    if (old && !same) await keepVersion(store, versionOf(old));
+    if (old && !same && (elsewhere || !isDraft(old))) await keepVersion(store, versionOf(old));
     await store.recipes.put(saved);
     await store.shelf.put(shelfRowOf(saved));
-    return saved;
+    return { saved, elsewhere };
   });
 }
 
@@ -146,21 +177,57 @@ export async function versionsOf(store: Store, recipeId: string): Promise<SavedV
 }
 
 /**
- * Names the present state of a recipe, or marks it as one that worked. The state itself stays.
+ * Names the present state of a recipe, marks it as one that worked, or notes something to it. The state
+ * itself stays. `seen` is what the page showed before: a note that another page wrote meanwhile is kept.
  * @throws the storage layer's error; nothing is changed then.
  */
 export async function sayOfRecipe(
   store: Store,
   id: string,
-  said: Partial<Said & Pick<SavedRecipe, 'tags'>>,
+  said: Partial<Said>,
+  seen: Partial<Said> = {},
 ): Promise<void> {
-  await updateRecipe(store, id, said);
+  await updateRecipe(store, id, ({ note }) =>
+    said.note === undefined || seen.note === undefined
+      ? said
+      : { ...said, note: joinedNote(note, seen.note, said.note) },
+  );
+}
+
+/** A note as two pages wrote it: the later one alone, unless the other changed it meanwhile. */
+function joinedNote(stored: string, seen: string, next: string): string {
+  if (stored === seen || stored === next || stored === '') return next;
+  return next === '' ? stored : `${stored}\n${next}`.slice(0, MOST_NOTE);
+}
+
+/**
+ * Changes tags from what a page saw to what the user made of them; what another page added or took away
+ * meanwhile stays so. @throws the storage layer's error; nothing is changed then.
+ */
+export async function retag(
+  store: Store,
+  id: string,
+  seen: readonly string[],
+  next: readonly string[],
+): Promise<void> {
+  await updateRecipe(store, id, ({ tags }) => ({
+    tags: [
+      ...tags.filter((tag) => next.includes(tag) || !seen.includes(tag)),
+      ...next.filter((tag) => !seen.includes(tag) && !tags.includes(tag)),
+    ],
+  }));
 }
 
 /** Changes fields of a kept recipe, and its row on the shelf with them. */
-async function updateRecipe(store: Store, id: string, change: Partial<SavedRecipe>): Promise<void> {
+async function updateRecipe(
+  store: Store,
+  id: string,
+  change: (now: SavedRecipe) => Partial<SavedRecipe>,
+): Promise<void> {
   await store.transaction('rw', store.recipes, store.shelf, async () => {
-    await store.recipes.update(id, change);
+    const now = SavedRecipe.safeParse(await store.recipes.get(id));
+    if (!now.success) return;
+    await store.recipes.update(id, change(now.data));
     await shelve(store, id);
   });
 }
@@ -172,12 +239,12 @@ export async function sayOfVersion(store: Store, id: string, said: Partial<Said>
 
 /** Puts a recipe in the bin; {@link restoreRecipe} brings it back. */
 export async function deleteRecipe(store: Store, id: string, now: number): Promise<void> {
-  await updateRecipe(store, id, { deletedAt: now });
+  await updateRecipe(store, id, () => ({ deletedAt: now }));
 }
 
 /** Takes a recipe out of the bin. */
 export async function restoreRecipe(store: Store, id: string): Promise<void> {
-  await updateRecipe(store, id, { deletedAt: null });
+  await updateRecipe(store, id, () => ({ deletedAt: null }));
 }
 
 /** Removes for good what has been in the bin for {@link BIN_DAYS} days. Returns how many. */

@@ -9,12 +9,14 @@ interface Props {
   /** Changes whenever there is something new to keep. */
   what: unknown;
   again: boolean;
+  /** It is on disk already, written by itself. */
+  saved?: boolean;
   /** The one filled button of the screen. */
   first?: boolean;
   keep(): Promise<SaveAnswer>;
 }
 
-export function KeepButton({ what, again, first = false, keep }: Props) {
+export function KeepButton({ what, again, saved = false, first = false, keep }: Props) {
   const [state, setState] = useState<State>('idle');
   useEffect(() => setState((old) => (old === 'keeping' ? old : 'idle')), [what]);
   const press = async () => {
@@ -22,7 +24,8 @@ export function KeepButton({ what, again, first = false, keep }: Props) {
     const answer = await keep();
     setState(answer.ok ? 'kept' : { why: answer.why });
   };
-  const word = state === 'kept' ? 'isKept' : again ? 'keepAgain' : 'keep';
+  const word =
+    state === 'kept' || (saved && state === 'idle') ? 'isKept' : again ? 'keepAgain' : 'keep';
   return (
     <>
       <button

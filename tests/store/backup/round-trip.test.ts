@@ -8,7 +8,7 @@ import { exportBackup, importBackup } from '../../../extension/store/backup/tran
 import { openStore, type Store } from '../../../extension/store/db.ts';
 import { saveBake } from '../../../extension/store/kept/kept-bakes.ts';
 import { photoOfBake, photoOfRecipe, savePhoto } from '../../../extension/store/kept/photos.ts';
-import { saveRecipe, sayOfRecipe } from '../../../extension/store/kept/saved.ts';
+import { retag, saveRecipe, sayOfRecipe } from '../../../extension/store/kept/saved.ts';
 import { sampleBake, sampleRecipe, sampleWork } from '../sample.ts';
 
 /** One thing a cook does; moments never go back. */
@@ -43,7 +43,8 @@ async function cook(store: Store, steps: readonly Step[], from = 1000): Promise<
       goals: { ...DEFAULT_GOALS, budgetG },
     });
     const saved = await saveRecipe(store, work, recipe, now);
-    await sayOfRecipe(store, saved.id, { note, tags });
+    await sayOfRecipe(store, saved.id, { note });
+    await retag(store, saved.id, saved.tags, tags);
     const id = `bake-${from}-${at}`;
     if (bakes) await saveBake(store, sampleBake({ id, recipeId: recipe, addedAt: now }));
     const data = 'data:image/png;base64,AAAA';

@@ -7,6 +7,7 @@ import {
   duplicateRecipe,
   getRecipe,
   restoreRecipe,
+  retag,
   saveRecipe,
   sayOfRecipe,
 } from '../../../extension/store/kept/saved.ts';
@@ -52,7 +53,8 @@ describe('the shelf', () => {
     await deleteRecipe(store, id, 5);
     expect((await listShelf(store)).bin.map((row) => row.id)).toEqual([id]);
     await restoreRecipe(store, id);
-    await sayOfRecipe(store, id, { tags: ['for guests'], worked: true });
+    await retag(store, id, [], ['for guests']);
+    await sayOfRecipe(store, id, { worked: true });
     const [row] = (await listShelf(store)).rows;
     expect(row?.tags).toEqual(['for guests']);
     expect(row?.worked).toBe(true);
@@ -65,7 +67,7 @@ describe('the shelf', () => {
 
   it('keeps tags when the recipe is kept again', async () => {
     const { id } = await kept('Loaf', 1);
-    await sayOfRecipe(store, id, { tags: ['bread'] });
+    await retag(store, id, [], ['bread']);
     await saveRecipe(store, sampleWork({ corrections: { '0': { grams: 480 } } }), id, 2);
     expect((await getRecipe(store, id))?.tags).toEqual(['bread']);
   });

@@ -6,6 +6,7 @@ import {
   deleteRecipe,
   duplicateRecipe,
   restoreRecipe,
+  retag,
   sayOfRecipe,
 } from '../../../store/kept/saved.ts';
 import { listShelf, type Shelf } from '../../../store/kept/shelf.ts';
@@ -91,7 +92,7 @@ export function KeptPlace({ kitchen }: PlaceProps) {
           onPutAway={(row) => change(() => deleteRecipe(store, row.id, Date.now()), row)}
           onRestore={({ id }) => change(() => restoreRecipe(store, id))}
           onDuplicate={({ id }) => change(() => duplicateRecipe(store, id, Date.now()))}
-          onTags={({ id }, tags) => change(() => sayOfRecipe(store, id, { tags }))}
+          onTags={({ id, tags: seen }, tags) => change(() => retag(store, id, seen, tags))}
           onWorked={({ id }, worked) => change(() => sayOfRecipe(store, id, { worked }))}
         />
       )}
