@@ -1,7 +1,7 @@
 /** A series of bakes teaches the next plan, in both browsers, over a restart. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { LOAF_TEXT } from './drive/bench.ts';
-import { type Hand, kept, openedKept, openHand, pasted } from './drive/hand.ts';
+import { LOAF_TEXT } from '../drive/bench.ts';
+import { type Hand, kept, openedKept, openHand, pasted } from '../drive/hand.ts';
 
 const WATER = `
   const line = all('.line').find((one) => /water/.test(one.textContent));

@@ -1,7 +1,7 @@
 /** Two windows on one kept recipe, in both browsers: nothing is overwritten, changes are written by themselves. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { LOAF_TEXT } from './drive/bench.ts';
-import { type Hand, kept, openedKept, openHand, pasted } from './drive/hand.ts';
+import { LOAF_TEXT } from '../drive/bench.ts';
+import { type Hand, kept, openedKept, openHand, pasted } from '../drive/hand.ts';
 
 const BUDGET = `return document.querySelector('.strip-wide input')`;
 const setBudget = (grams: number) => `

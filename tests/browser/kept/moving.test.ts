@@ -1,7 +1,7 @@
 /** Sharing and moving, in both browsers: a picture, a page of one's own, a locked file to another browser. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { LOAF_TEXT } from './drive/bench.ts';
-import { type Hand, kept, openedKept, openHand, pasted } from './drive/hand.ts';
+import { LOAF_TEXT } from '../drive/bench.ts';
+import { type Hand, kept, openedKept, openHand, pasted } from '../drive/hand.ts';
 
 const PHRASE = 'seven sour rye loaves';
 
