@@ -1,6 +1,13 @@
 /** The door: everything the extension and the command line may import. */
 
-export { toCsv, toJsonLd, toMarkdown, toPublishing, toText } from './export/index.ts';
+export {
+  toCsv,
+  toFiguresTable,
+  toJsonLd,
+  toMarkdown,
+  toPublishing,
+  toText,
+} from './export/index.ts';
 export { type FoodTable, foodTable } from './foods/index.ts';
 export { foodFromLabel } from './foods/label/label.ts';
 export { PackageLabel, Printed } from './foods/label/package-label.ts';

@@ -3,7 +3,7 @@ import type { Adaptation, Interval } from '../model.ts';
 import { type ExportOptions, scaledAdaptation } from './scaled-adaptation.ts';
 import { ESTIMATES, exportParts, ruleText, seen, unrun } from './shared-parts.ts';
 
-type Cell = string | number | null;
+export type Cell = string | number | null;
 
 /** Columns of every row; `kind` is recipe, nutrient, ingredient, step, change, uncounted or note. */
 export const CSV_COLUMNS = [
@@ -26,6 +26,10 @@ function cell(value: Cell): string {
   // Some spreadsheets part cells at semicolons or tabs.
   return /[",;\t\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
+
+/** Rows as text, each ended by CRLF. */
+export const csvOf = (rows: readonly (readonly Cell[])[]): string =>
+  `${rows.map((row) => row.map(cell).join(',')).join('\r\n')}\r\n`;
 
 const bounds = (value: Interval | null): Cell[] =>
   value === null ? [null, null, null] : [value.best, value.low, value.high];
@@ -86,5 +90,5 @@ export function toCsv(whole: Adaptation, options: ExportOptions = {}): string {
       ...parts.cautions,
     ].map((text) => words('note', text, null, null, null)),
   ];
-  return `${rows.map((row) => row.map(cell).join(',')).join('\r\n')}\r\n`;
+  return csvOf(rows);
 }

@@ -24,6 +24,8 @@ export const Preferences = z.object({
   /** Unit of the user's glucose meter, and the band the user likes to be in, in that unit. */
   meter: z.enum(['mg/dL', 'mmol/L']).catch('mg/dL'),
   meterBand: z.object({ low: z.number(), high: z.number() }).nullable().catch(null),
+  /** Slices weighed lately, latest first: of which recipe, and their grams. */
+  slices: z.array(z.object({ id: z.string(), grams: z.number().positive() })).catch([]),
   /** Ids of lessons from bakes that the plan is to leave alone. */
   lessonsOff: z.array(z.string()).catch([]),
   /** The first questions were answered or skipped. */

@@ -128,13 +128,17 @@ export type Alias = z.infer<typeof Alias>;
 /** Longest photo, as text: a picture of 1200 px at a good quality has a fifth of it. Own choice. */
 const LONGEST_PHOTO = 2_000_000;
 
+const PhotoData = z
+  .string()
+  .max(LONGEST_PHOTO)
+  .regex(/^data:image\/(jpeg|png|webp);base64,[A-Za-z0-9+/]+={0,2}$/);
+
 /** A photo of a kept recipe ('recipe:id') or of a bake ('bake:id'), made small, as a data address. */
 export const Photo = z.object({
   id: Id,
-  data: z
-    .string()
-    .max(LONGEST_PHOTO)
-    .regex(/^data:image\/(jpeg|png|webp);base64,[A-Za-z0-9+/]+={0,2}$/),
+  /** As it stands in lists. */
+  small: PhotoData,
+  data: PhotoData,
   addedAt: Moment,
 });
 export type Photo = z.infer<typeof Photo>;

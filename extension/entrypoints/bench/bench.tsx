@@ -33,6 +33,7 @@ function useKitchen({ store, opening }: OpenedProps, show: (current: Current) =>
   const [preferences, setPreferences] = useState(opening.preferences);
   const [saves, setSaves] = useState(0);
   const [imports, setImports] = useState(0);
+  const [buyFor, setBuyFor] = useState<readonly string[]>([]);
   const names = useNames(opening.aliases, (job) => job(store));
   const pantry = usePantry(opening.pantry, store);
   const facts = useFacts(opening.facts, store);
@@ -58,6 +59,8 @@ function useKitchen({ store, opening }: OpenedProps, show: (current: Current) =>
     saves,
     noteSaved: () => setSaves((count) => count + 1),
     imports,
+    buyFor,
+    setBuyFor,
     noteImported: () => {
       setImports((count) => count + 1);
       void listOwnFoods(store).then(setOwn, () => {});

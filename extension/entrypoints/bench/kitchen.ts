@@ -29,6 +29,9 @@ export interface Kitchen {
   noteImported(): void;
   /** Goes up with each file read in. */
   imports: number;
+  /** Ids of kept dishes that the list to buy starts with. */
+  buyFor: readonly string[];
+  setBuyFor(ids: readonly string[]): void;
   /** Puts another recipe on the bench and goes to it. */
   show(current: Current): void;
 }

@@ -8,8 +8,15 @@ import { shelve } from '../kept/shelf.ts';
 import { BACKUP_FORMAT, BACKUP_VERSION, type BackupFile, SavedRecipe } from '../records.ts';
 import { type Entries, readBackup, refusedCount } from './backup-file.ts';
 
-/** Everything saved, the bin excepted, as the text of one JSON file. Rows go out as they are stored. */
-export async function exportBackup(store: Store, now: number): Promise<string> {
+/**
+ * Everything saved, the bin excepted, as the text of one JSON file; with `only`, these recipes and what belongs
+ * to them. Rows go out as they are stored.
+ */
+export async function exportBackup(
+  store: Store,
+  now: number,
+  only: ReadonlySet<string> | null = null,
+): Promise<string> {
   const [rows, versions, foods, bakes, aliases, pantry, photos] = await store.transaction(
     'r',
     store.tables,
@@ -25,7 +32,9 @@ export async function exportBackup(store: Store, now: number): Promise<string> {
       ]),
   );
   // A damaged row may lack the mark of the bin; it goes out all the same.
-  const recipes = rows.filter(({ deletedAt }) => typeof deletedAt !== 'number');
+  const recipes = rows.filter(
+    ({ deletedAt, id }) => typeof deletedAt !== 'number' && (only === null || only.has(id)),
+  );
   const ids = new Set(recipes.map((row) => row.id));
   const told = bakes.filter(({ recipeId }) => ids.has(recipeId));
   const owners = new Set([
@@ -41,7 +50,7 @@ export async function exportBackup(store: Store, now: number): Promise<string> {
     foods,
     bakes: told,
     aliases,
-    pantry,
+    pantry: only === null ? pantry : [],
     photos: photos.filter(({ id }) => owners.has(id)),
   };
   return `${JSON.stringify(file, null, 1)}\n`;

@@ -20,3 +20,18 @@ export async function savePhoto(store: Store, photo: Photo): Promise<void> {
 export async function deletePhoto(store: Store, id: string): Promise<void> {
   await store.transaction('rw', store.photos, () => store.photos.delete(id));
 }
+
+/** Small photos of these recipes, as far as there are any. @throws the storage layer's error. */
+export async function smallPhotos(
+  store: Store,
+  recipeIds: readonly string[],
+): Promise<Record<string, string>> {
+  const rows: unknown[] = await store.photos.bulkGet(recipeIds.map(photoOfRecipe));
+  return Object.fromEntries(
+    rows.flatMap((row, at) => {
+      const read = Photo.safeParse(row);
+      const id = recipeIds[at];
+      return read.success && id !== undefined ? [[id, read.data.small] as const] : [];
+    }),
+  );
+}

@@ -251,9 +251,14 @@ export async function restoreRecipe(store: Store, id: string): Promise<void> {
 export async function emptyOldBin(store: Store, now: number): Promise<number> {
   const { recipes, versions, bakes, shelf, taught, photos } = store;
   return store.transaction('rw', [recipes, versions, bakes, shelf, taught, photos], async () => {
-    const old = await store.recipes
+    // Light rows tell what lies in the bin; the recipe itself has the last word.
+    const away = await store.shelf
       .filter((row) => row.deletedAt !== null && now - row.deletedAt > BIN_DAYS * DAY_MS)
       .primaryKeys();
+    const rows = await store.recipes.bulkGet(away);
+    const old = rows.flatMap((row) =>
+      row && row.deletedAt !== null && now - row.deletedAt > BIN_DAYS * DAY_MS ? [row.id] : [],
+    );
     await store.versions.where('recipeId').anyOf(old).delete();
     const baked = await store.bakes.where('recipeId').anyOf(old).primaryKeys();
     await store.bakes.bulkDelete(baked);

@@ -1,12 +1,16 @@
 /** Logged bakes, latest first. */
 import type { Adaptation } from '../../../engine/model.ts';
+import type { Store } from '../../store/db.ts';
+import { photoOfBake } from '../../store/kept/photos.ts';
 import type { Bake } from '../../store/records.ts';
 import { dayText, short } from '../figures/format.ts';
+import { PhotoPart } from '../photo/photo-part.tsx';
 import { say } from '../words/say.ts';
 import { dishText, kitchenText, pieceText, symptomLabels } from './bake-summary.ts';
 import { HOW_WORDS } from './how-was-it.tsx';
 
 interface Props {
+  store: Store;
   bakes: readonly Bake[];
   adaptation: Adaptation;
   onServings(servings: number): void;
@@ -35,7 +39,7 @@ function AsCut({ bake, servings, onServings }: CutProps) {
   );
 }
 
-export function BakeList({ bakes, adaptation, onServings, onRemove }: Props) {
+export function BakeList({ store, bakes, adaptation, onServings, onRemove }: Props) {
   return (
     <ul class="bakes">
       {bakes.map((bake) => {
@@ -58,6 +62,7 @@ export function BakeList({ bakes, adaptation, onServings, onRemove }: Props) {
             <AsCut bake={bake} servings={adaptation.after.servings} onServings={onServings} />
             <p>{wrong.length === 0 ? say('nothingWrong') : say('notRight', wrong.join(', '))}</p>
             {bake.notes !== '' && <p class="bake-notes">{bake.notes}</p>}
+            <PhotoPart store={store} id={photoOfBake(bake.id)} of={dayText(bake.day)} />
           </li>
         );
       })}

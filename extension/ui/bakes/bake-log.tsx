@@ -163,6 +163,7 @@ export function BakeLogPart(props: Props) {
       <TellOfBake {...props} logging={logging} />
       <LogState logging={logging} damaged={log.damaged} />
       <BakeList
+        store={props.store}
         bakes={log.bakes}
         adaptation={adaptation}
         onServings={(servings) => onGoals({ servings })}

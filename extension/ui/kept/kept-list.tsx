@@ -1,5 +1,5 @@
 /** The kept dishes, their loaves on one scale, and those put away. */
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { ShelfRow } from '../../store/kept/shelf-row.ts';
 import { Fold } from '../controls/fold.tsx';
 import { EmptyBoard } from '../figures/loaf/empty-board.tsx';
@@ -20,14 +20,33 @@ const fullOf = (rows: readonly ShelfRow[]): number =>
     ),
   );
 
-function Rows({ rows, ...acts }: RowActs & { rows: readonly ShelfRow[] }) {
+interface ListActs extends RowActs {
+  /** Small photos of these recipes. */
+  photosOf(ids: readonly string[]): Promise<Record<string, string>>;
+}
+
+/** Photos come after the rows: none is waited for. */
+function usePhotos(
+  rows: readonly ShelfRow[],
+  photosOf: ListActs['photosOf'],
+): Record<string, string> {
+  const [photos, setPhotos] = useState<Record<string, string>>({});
+  const ids = rows.map(({ id }) => id).join(' ');
+  useEffect(() => {
+    photosOf(rows.map(({ id }) => id)).then(setPhotos, () => setPhotos({}));
+  }, [ids]);
+  return photos;
+}
+
+function Rows({ rows, photosOf, ...acts }: ListActs & { rows: readonly ShelfRow[] }) {
   const [shown, setShown] = useState(PAGE);
+  const photos = usePhotos(rows.slice(0, shown), photosOf);
   const fullG = fullOf(rows.slice(0, shown));
   return (
     <>
       <ul class="kept-list">
         {rows.slice(0, shown).map((row) => (
-          <KeptRow key={row.id} row={row} fullG={fullG} {...acts} />
+          <KeptRow key={row.id} row={row} fullG={fullG} photo={photos[row.id] ?? null} {...acts} />
         ))}
       </ul>
       {rows.length > shown && (
@@ -39,7 +58,7 @@ function Rows({ rows, ...acts }: RowActs & { rows: readonly ShelfRow[] }) {
   );
 }
 
-interface Props extends RowActs {
+interface Props extends ListActs {
   rows: readonly ShelfRow[];
   bin: readonly ShelfRow[];
   onRestore(row: ShelfRow): void;

@@ -6,9 +6,14 @@ import { short } from '../figures/format.ts';
 import { RowLoaf } from '../figures/loaf/row-loaf.tsx';
 import { StateMark } from '../figures/loaf/state-mark.tsx';
 import { say, sayCount } from '../words/say.ts';
+import { RowSlice, type SliceActs } from './row-slice.tsx';
 import { TagEditor } from './tag-editor.tsx';
 
 export interface RowActs {
+  /** Ids that are chosen, or null while none is being chosen. */
+  chosen: ReadonlySet<string> | null;
+  onChoose(row: ShelfRow, chosen: boolean): void;
+  slices: SliceActs;
   onDuplicate(row: ShelfRow): void;
   onPutAway(row: ShelfRow): void;
   onTags(row: ShelfRow, tags: string[]): void;
@@ -17,12 +22,20 @@ export interface RowActs {
 
 interface Props extends RowActs {
   row: ShelfRow;
+  /** Small photo, or null. */
+  photo: string | null;
   /** Grams at the right end of every loaf in the list. */
   fullG: number;
 }
 
 /** Closes when something outside it is pressed, or Escape. */
-function Menu({ row, onEdit, ...acts }: RowActs & { row: ShelfRow; onEdit(): void }) {
+interface MenuProps extends RowActs {
+  row: ShelfRow;
+  onEdit(): void;
+  onWeigh(): void;
+}
+
+function Menu({ row, onEdit, onWeigh, ...acts }: MenuProps) {
   const menu = useRef<HTMLDetailsElement>(null);
   const then = (act: () => void) => () => {
     if (menu.current) menu.current.open = false;
@@ -40,6 +53,9 @@ function Menu({ row, onEdit, ...acts }: RowActs & { row: ShelfRow; onEdit(): voi
         <Icon name="more" />
       </summary>
       <div class="row-menu-list">
+        <button type="button" class="button bare" onClick={then(onWeigh)}>
+          {say('weighSlice')}
+        </button>
         <button
           type="button"
           class="button bare"
@@ -77,11 +93,33 @@ function Said({ row }: { row: ShelfRow }) {
   );
 }
 
-export function KeptRow({ row, fullG, ...acts }: Props) {
-  const [editing, setEditing] = useState(false);
+function Choice({ row, chosen, onChoose }: Pick<Props, 'row' | 'chosen' | 'onChoose'>) {
+  if (chosen === null) return null;
   return (
-    <li class="kept-row">
-      <a class="kept-link" href={`/bench.html?id=${encodeURIComponent(row.id)}`}>
+    <label class="tick kept-tick">
+      <input
+        class="kept-choice"
+        type="checkbox"
+        checked={chosen.has(row.id)}
+        onChange={({ currentTarget }) => onChoose(row, currentTarget.checked)}
+      />
+      <span class="hidden">{row.title}</span>
+    </label>
+  );
+}
+
+export function KeptRow({ row, fullG, photo, ...acts }: Props) {
+  const [editing, setEditing] = useState(false);
+  const [weighing, setWeighing] = useState(false);
+  const choosing = acts.chosen !== null;
+  return (
+    <li class={choosing ? 'kept-row choosing' : 'kept-row'}>
+      <Choice row={row} chosen={acts.chosen} onChoose={acts.onChoose} />
+      <a
+        class={photo ? 'kept-link with-photo' : 'kept-link'}
+        href={`/bench.html?id=${encodeURIComponent(row.id)}`}
+      >
+        {photo && <img class="kept-photo" src={photo} alt="" />}
         <span class="kept-words">
           <span class="kept-title" lang={row.language ?? undefined}>
             {row.title}
@@ -90,7 +128,8 @@ export function KeptRow({ row, fullG, ...acts }: Props) {
         </span>
         {row.figures && <RowLoaf {...row.figures} fullG={fullG} />}
       </a>
-      <Menu row={row} onEdit={() => setEditing(true)} {...acts} />
+      <Menu row={row} onEdit={() => setEditing(true)} onWeigh={() => setWeighing(true)} {...acts} />
+      {weighing && <RowSlice row={row} onDone={() => setWeighing(false)} {...acts.slices} />}
       {editing && (
         <TagEditor
           row={row}

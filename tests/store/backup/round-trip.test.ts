@@ -50,7 +50,7 @@ async function cook(store: Store, steps: readonly Step[], from = 1000): Promise<
     const data = 'data:image/png;base64,AAAA';
     if (photo) {
       const owner = bakes ? photoOfBake(id) : photoOfRecipe(recipe);
-      await savePhoto(store, { id: owner, data, addedAt: now });
+      await savePhoto(store, { id: owner, data, small: data, addedAt: now });
     }
   }
 }
@@ -167,7 +167,12 @@ describe('the preview', () => {
     ]);
     const file = JSON.parse(await exportBackup(there, 1));
     file.bakes.push({ id: 'broken' });
-    file.photos.push({ id: 'recipe:x', data: 'https://kitchen.example/spy.png', addedAt: 1 });
+    file.photos.push({
+      id: 'recipe:x',
+      data: 'https://kitchen.example/spy.png',
+      small: '',
+      addedAt: 1,
+    });
     const told = await previewBackup(here, JSON.stringify(file));
     expect(told).toMatchObject({
       ok: true,

@@ -86,7 +86,7 @@ function BuyHead({ titles, missing }: { titles: readonly string[]; missing: read
 export function BuyPlace({ kitchen, open }: PlaceProps) {
   const { pantry } = kitchen;
   const kept = useKept({ kitchen, open });
-  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set(kitchen.buyFor));
   // What was at home when the list was opened is no news; what is ticked now stays in sight.
   const [homeBefore] = useState(() => new Set(pantry.foods.map(({ foodId }) => foodId)));
   const atHome = useMemo(() => new Set(pantry.foods.map(({ foodId }) => foodId)), [pantry.foods]);

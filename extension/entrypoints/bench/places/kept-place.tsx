@@ -1,22 +1,75 @@
 /** What is kept, all on one scale: found by typing, put away with a way back, all of it in one file. */
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { adaptRecipe, type WalkOptions } from '../../../../engine/index.ts';
 import type { Store } from '../../../store/db.ts';
 import { storageMessage } from '../../../store/failure.ts';
+import { bakesOf, weighedDish } from '../../../store/kept/kept-bakes.ts';
+import { smallPhotos } from '../../../store/kept/photos.ts';
 import {
   deleteRecipe,
   duplicateRecipe,
+  getRecipe,
   restoreRecipe,
   retag,
   sayOfRecipe,
 } from '../../../store/kept/saved.ts';
 import { listShelf, type Shelf } from '../../../store/kept/shelf.ts';
 import type { ShelfRow } from '../../../store/kept/shelf-row.ts';
+import { taughtOf } from '../../../store/kept/taught-kept.ts';
+import type { SavedRecipe } from '../../../store/records.ts';
 import { Transfer } from '../../../ui/kept/backup.tsx';
 import { KeptList } from '../../../ui/kept/kept-list.tsx';
 import { NotKeptList } from '../../../ui/kept/not-kept-list.tsx';
+import type { SliceActs } from '../../../ui/kept/row-slice.tsx';
+import { SeveralPart } from '../../../ui/kept/several-part.tsx';
 import { say, sayCount } from '../../../ui/words/say.ts';
-import type { PlaceProps } from '../kitchen.ts';
+import type { Kitchen, PlaceProps } from '../kitchen.ts';
+import { goTo } from '../use-place.ts';
 import '../../../ui/styles/kept.css';
+
+/** What a kept recipe is worked out with, besides its own corrections. */
+function useOptionsFor({ own, names, lessons }: Kitchen) {
+  return (saved: SavedRecipe): WalkOptions => ({
+    ownFoods: own.foods,
+    aliases: names.map,
+    corrections: saved.corrections,
+    taught: taughtOf(lessons.lessons, lessons.own, lessons.off, saved.id),
+  });
+}
+
+/** Weights kept in all. Own choice. */
+const MOST_SLICES = 40;
+
+/** A slice's figures are those of the bench: with the dish as it was weighed, and what bakes taught. */
+function sliceActs(kitchen: Kitchen): SliceActs {
+  const { store, preferences, prefer, own, names, lessons } = kitchen;
+  return {
+    figuresOf: async ({ id }) => {
+      const saved = await getRecipe(store, id);
+      if (!saved) return null;
+      const { bakes } = await bakesOf(store, id);
+      const { recipe, goals, corrections } = saved;
+      const adaptation = adaptRecipe(recipe, goals, {
+        ownFoods: own.foods,
+        aliases: names.map,
+        corrections,
+        reworkedGrams: weighedDish(bakes, saved),
+        taught: taughtOf(lessons.lessons, lessons.own, lessons.off, id),
+      });
+      return adaptation.after;
+    },
+    recent: ({ id }) => {
+      const first = preferences.slices.filter((one) => one.id === id);
+      const rest = preferences.slices.filter((one) => one.id !== id);
+      return [...new Set([...first, ...rest].map(({ grams }) => grams))];
+    },
+    onWeighed: ({ id }, grams) => {
+      if (grams <= 0) return;
+      const others = preferences.slices.filter((one) => one.id !== id || one.grams !== grams);
+      prefer({ slices: [{ id, grams }, ...others].slice(0, MOST_SLICES) });
+    },
+  };
+}
 
 interface UndoProps {
   away: ShelfRow | null;
@@ -61,6 +114,8 @@ export function KeptPlace({ kitchen }: PlaceProps) {
   const { store, saves, imports, noteImported } = kitchen;
   const { shelf, failure, attempt } = useShelf(store, saves, imports);
   const [away, setAway] = useState<ShelfRow | null>(null);
+  const [chosen, setChosen] = useState<ReadonlySet<string> | null>(null);
+  const optionsFor = useOptionsFor(kitchen);
   const change = (job: () => Promise<unknown>, put: ShelfRow | null = null) =>
     void attempt(async () => {
       await job();
@@ -70,6 +125,16 @@ export function KeptPlace({ kitchen }: PlaceProps) {
     <section class="place kept" id="kept-place">
       <header class="place-head">
         <h1>{say('placeKept')}</h1>
+        {shelf && shelf.rows.length > 1 && (
+          <button
+            type="button"
+            class="button"
+            aria-pressed={chosen !== null}
+            onClick={() => setChosen(chosen === null ? new Set() : null)}
+          >
+            {say('chooseSeveral')}
+          </button>
+        )}
         <a class="button" href="#paste">
           {say('placePaste')}
         </a>
@@ -85,8 +150,30 @@ export function KeptPlace({ kitchen }: PlaceProps) {
           {sayCount('keptDamaged', shelf.damaged)}
         </p>
       )}
+      {chosen !== null && (
+        <SeveralPart
+          store={store}
+          ids={[...chosen]}
+          budgetG={kitchen.preferences.budgetG}
+          optionsFor={optionsFor}
+          onBuy={(ids) => {
+            kitchen.setBuyFor(ids);
+            goTo('buy');
+          }}
+          onChanged={kitchen.noteSaved}
+        />
+      )}
       {shelf && (
         <KeptList
+          chosen={chosen}
+          onChoose={({ id }, isChosen) =>
+            setChosen((now) => {
+              const others = [...(now ?? [])].filter((one) => one !== id);
+              return new Set(isChosen ? [...others, id] : others);
+            })
+          }
+          photosOf={(ids) => smallPhotos(store, ids)}
+          slices={sliceActs(kitchen)}
           rows={shelf.rows}
           bin={shelf.bin}
           onPutAway={(row) => change(() => deleteRecipe(store, row.id, Date.now()), row)}

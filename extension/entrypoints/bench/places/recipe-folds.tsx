@@ -1,4 +1,5 @@
 /** What lies folded under a recipe. */
+import { photoOfRecipe } from '../../../store/kept/photos.ts';
 import { WeighSlice } from '../../../ui/bakes/weigh-slice.tsx';
 import { Fold } from '../../../ui/controls/fold.tsx';
 import { Cautions } from '../../../ui/figures/cautions-list.tsx';
@@ -13,6 +14,7 @@ import { AmountFields } from '../../../ui/goals/amount-fields.tsx';
 import { DishKind } from '../../../ui/goals/dish-kind.tsx';
 import { Wishes } from '../../../ui/goals/further-wishes.tsx';
 import { Tries } from '../../../ui/kept/tries.tsx';
+import { PhotoPart } from '../../../ui/photo/photo-part.tsx';
 import { RecipeFiles } from '../../../ui/recipe/recipe-files.tsx';
 import { SharePart } from '../../../ui/share/share-part.tsx';
 import { portionWord } from '../../../ui/words/portion.ts';
@@ -140,6 +142,18 @@ function KeptFolds({ kitchen, open }: Omit<Props, 'onLine'>) {
           />
         )}
       </Fold>
+      {history.savedId !== null && (
+        <Fold name="photo" title={say('photo')}>
+          {() => (
+            <PhotoPart
+              store={kitchen.store}
+              id={photoOfRecipe(history.savedId ?? '')}
+              of={adaptation.recipe.title}
+              onChanged={kitchen.noteSaved}
+            />
+          )}
+        </Fold>
+      )}
       <Fold name="files" title={say('printOrSave')}>
         {() => (
           <>
