@@ -1,4 +1,5 @@
 /** Worker threads that answer pages; a page that takes too long or breaks its thread costs only its own answer. */
+import { MessageChannel, type MessagePort } from 'node:worker_threads';
 import { Tinypool } from 'tinypool';
 import type { Food } from '../model.ts';
 import type { Job } from './arguments.ts';
@@ -8,6 +9,12 @@ export interface PageWork {
   job: Job;
   /** The user's own foods. */
   foods: readonly Food[];
+}
+
+/** What a worker is given: a file, and where it says that it begins with it. */
+export interface PageTask {
+  file: string;
+  begun: MessagePort;
 }
 
 export interface PagePool {
@@ -20,6 +27,21 @@ export interface PagePool {
 const MOST_MEMORY = 1024;
 
 const WORKER = new URL('./page-worker-start.mjs', import.meta.url);
+
+/** A limit that runs from when the worker begins: what it takes to start a thread is no page's fault. */
+function limitFrom(seconds: number): { signal: AbortSignal; begun: MessagePort; end: () => void } {
+  const { port1, port2 } = new MessageChannel();
+  const limit = new AbortController();
+  let timer: NodeJS.Timeout | undefined;
+  port1.once('message', () => {
+    timer = setTimeout(() => limit.abort(), seconds * 1000);
+  });
+  const end = (): void => {
+    clearTimeout(timer);
+    port1.close();
+  };
+  return { signal: limit.signal, begun: port2, end };
+}
 
 /** Opens `threads` workers, each of which loads the engine once; `worker` is another module in tests. */
 export function openPagePool(
@@ -35,12 +57,15 @@ export function openPagePool(
     resourceLimits: { maxOldGenerationSizeMb: MOST_MEMORY },
   });
   const answer = async (file: string): Promise<PageAnswer> => {
-    const limit = AbortSignal.timeout(job.limitSeconds * 1000);
+    const { signal, begun, end } = limitFrom(job.limitSeconds);
     try {
-      return await pool.run(file, { signal: limit });
+      const task: PageTask = { file, begun };
+      return await pool.run(task, { signal, transferList: [begun] });
     } catch (error) {
       const late = `took longer than ${job.limitSeconds} seconds and was given up`;
-      return failedPage(job, file, limit.aborted ? late : reason(error));
+      return failedPage(job, file, signal.aborted ? late : reason(error));
+    } finally {
+      end();
     }
   };
   return { answer, close: () => pool.destroy() };

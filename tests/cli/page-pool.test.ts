@@ -17,7 +17,7 @@ beforeAll(() => {
 afterAll(() => pool.close());
 
 describe('a pool of workers', () => {
-  it('gives up a page that never ends, says so, and goes on', async () => {
+  it('gives up a page that never ends, says so, and goes on; starting a thread counts for no page', async () => {
     const files = ['one', 'never-ends', 'two', 'three', 'four'];
     const answers: string[] = [];
     for await (const { ok, text } of answersInOrder(files, pool.answer, 2))
