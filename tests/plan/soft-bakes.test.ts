@@ -196,6 +196,18 @@ describe('what is left and what follows', () => {
     expect(items.find(({ foodId }) => foodId === 'sugar')?.grams).toBeGreaterThan(0);
   });
 
+  it('gingerbread keeps half of its molasses', () => {
+    const bread = bake('Dark gingerbread', 'cake', 16, [
+      ['all-purpose-flour', 300],
+      ['molasses', 300],
+      ['butter', 120],
+      ['egg', 100],
+      ['baking-soda', 6],
+    ]);
+    const { items } = plan(bread, { budgetG: 15 });
+    expect(items.find(({ foodId }) => foodId === 'molasses')?.grams).toBeGreaterThanOrEqual(149);
+  });
+
   it('no gum for a third of the flour, when gluten is left', () => {
     const { items } = plan(MUFFINS, { budgetG: 15 });
     expect(items.map(({ foodId }) => foodId)).not.toContain('xanthan-gum');

@@ -108,7 +108,8 @@ export function withLift(amounts: Amount[], section: Section, dish: Dish): Amoun
     if (grams < WORTH_RAISING * powder.grams && loose === 0) return amounts;
     return settled.map((a) => (a === powder ? { ...a, grams } : a));
   }
-  if (!food || halfGrams(lost) <= 0 || !may) return amounts;
+  // Less than a gram cannot be measured by the spoon.
+  if (!food || halfGrams(lost) < 1 || !may) return amounts;
   return [...settled, added(food, halfGrams(lost), 'leavening', section.id)];
 }
 
