@@ -43,6 +43,8 @@ export interface FirefoxRun {
   inBrowser(body: string): Promise<unknown>;
   /** Addresses of the origins of the current tab's workers, one for each. */
   workers(): Promise<string[]>;
+  /** The current page on A4 paper, as a PDF. */
+  paper(): Promise<Buffer>;
   /** The whole current page as a PNG. */
   screenshot(): Promise<Buffer>;
   /** Resolves when the browser has ended. */
@@ -337,6 +339,12 @@ export async function openFirefox(options: Options): Promise<FirefoxRun> {
         .map(({ origin }) => origin);
     },
     inBrowser: async (body) => evaluateIn(bidi, await chromeContext(bidi), body),
+    paper: async () => {
+      // Centimetres.
+      const page = { width: 21, height: 29.7 };
+      const { data } = await bidi.send('browsingContext.print', { context, page });
+      return Buffer.from(String(data), 'base64');
+    },
     screenshot: async () => {
       const { data } = await bidi.send('browsingContext.captureScreenshot', {
         context,
