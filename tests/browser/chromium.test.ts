@@ -7,19 +7,19 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { figuresOn, fold, goTo, keepHere, openLine, rowsOf, settled } from './drive/bench.ts';
 import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
+import { EXTRA_PAGES, LONG_NAME } from './drive/extra-pages.ts';
+import { requestsIn } from './drive/netlog.ts';
+import { LOAF } from './drive/places.ts';
+import { type Served, serveDemo } from './drive/server.ts';
 import {
   adaptByCommandLine,
   type CommandLineResult,
   expectInTerminal,
   shownBefore,
   shownGrams,
-} from './drive/expected.ts';
-import { EXTRA_PAGES, LONG_NAME } from './drive/extra-pages.ts';
-import { requestsIn } from './drive/netlog.ts';
-import { LOAF } from './drive/places.ts';
-import { POPUP_WORDS, type PopupWords } from './drive/popup-words.ts';
-import { type Served, serveDemo } from './drive/server.ts';
-import { sheetsOf } from './drive/sheets.ts';
+} from './drive/shown/expected.ts';
+import { POPUP_WORDS, type PopupWords } from './drive/shown/popup-words.ts';
+import { sheetsOf } from './drive/shown/sheets.ts';
 
 let folder: string;
 let pages: Served;

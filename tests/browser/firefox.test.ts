@@ -4,17 +4,17 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AXE_RUN, AXE_SOURCE } from './drive/axe.ts';
 import { buildBoth } from './drive/build.ts';
+import { type FirefoxRun, openFirefox } from './drive/firefox.ts';
+import { LOAF } from './drive/places.ts';
+import { recordingProxy, type Served, serveDemo } from './drive/server.ts';
 import {
   adaptByCommandLine,
   type CommandLineResult,
   expectInTerminal,
   shownBefore,
   shownGrams,
-} from './drive/expected.ts';
-import { type FirefoxRun, openFirefox } from './drive/firefox.ts';
-import { LOAF } from './drive/places.ts';
-import { POPUP_WORDS } from './drive/popup-words.ts';
-import { recordingProxy, type Served, serveDemo } from './drive/server.ts';
+} from './drive/shown/expected.ts';
+import { POPUP_WORDS } from './drive/shown/popup-words.ts';
 
 /** Services the browser itself calls; the extension has no way to be heard there. */
 const BROWSER_ERRANDS = /(^|[/.])(mozilla\.(com|net|org)|firefox\.com)(:\d+)?(\/|$)/;

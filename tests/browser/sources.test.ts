@@ -17,9 +17,9 @@ import {
 } from './drive/bench.ts';
 import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
-import { adaptByCommandLine, type CommandLineResult } from './drive/expected.ts';
 import { LOAF } from './drive/places.ts';
 import { type Served, serveDemo } from './drive/server.ts';
+import { adaptByCommandLine, type CommandLineResult } from './drive/shown/expected.ts';
 
 const UNSURE_PAGE = `<!doctype html><title>Cake</title><script type="application/ld+json">${JSON.stringify(
   {

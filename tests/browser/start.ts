@@ -8,8 +8,8 @@ import { buildBoth } from './drive/build.ts';
 import { openChromium } from './drive/chromium.ts';
 import { openFirefox } from './drive/firefox.ts';
 import { CHROMIUM_BUILD, DEMO_PAGES, FIREFOX_BUILD, LOAF, ROOT } from './drive/places.ts';
-import { POPUP_WORDS, terminalText } from './drive/popup-words.ts';
 import { serveDemo } from './drive/server.ts';
+import { POPUP_WORDS, terminalText } from './drive/shown/popup-words.ts';
 
 const PICTURES = join(ROOT, '.output/demo');
 const shown = (path: string): string => relative(process.cwd(), path) || '.';

@@ -16,7 +16,7 @@ import {
   type Screen,
   wordsOf,
 } from '../drive/screen.ts';
-import { sheetsOf } from '../drive/sheets.ts';
+import { sheetsOf } from '../drive/shown/sheets.ts';
 
 const rows = (screen: Screen) => wordsOf(screen, '.line');
 const figure = async (screen: Screen, part: string): Promise<number> =>

@@ -2,7 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { expect } from 'vitest';
-import { DEMO_PAGES, ROOT } from './places.ts';
+import { DEMO_PAGES, ROOT } from '../places.ts';
 import { type PopupWords, terminalText } from './popup-words.ts';
 
 export interface CommandLineResult {
