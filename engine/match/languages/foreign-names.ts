@@ -261,6 +261,21 @@ function atEnd(words: readonly Word[], index: NameIndex, foods: FoodTable): Foun
   return id === null ? null : { id, confidence: COMPOUND, reason };
 }
 
+const CUT_SHORT = /[-‐–]$/;
+/** Letters of the shared end: shorter ones tell nothing. */
+const SHORTEST_SHARED = 2;
+
+/** 'Weizen- oder Reismehl': the first name with the end that it shares with the other. */
+function withSharedEnd({ name, alternatives: [other] }: Item, index: NameIndex): string {
+  if (!CUT_SHORT.test(name.trim()) || other === undefined) return name;
+  const start = name.trim().replace(CUT_SHORT, '');
+  for (let at = 1; at <= other.name.length - SHORTEST_SHARED; at += 1) {
+    const whole = start + other.name.slice(at);
+    if (wholeName(index.wordsOf(whole), index)) return whole;
+  }
+  return other.name;
+}
+
 /** The food a name stands for in a language other than English, or null. */
 export function matchOtherLanguage(
   item: Item,
@@ -270,7 +285,7 @@ export function matchOtherLanguage(
 ): Match | null {
   const index = nameIndex(language);
   if (!index) return null;
-  const found = named(item.name, line, index, foods);
+  const found = named(withSharedEnd(item, index), line, index, foods);
   if (found && found.confidence > SLIP) return asAsked(found, item, line, index, foods);
   for (const other of item.alternatives) {
     const choice = wholeName(index.wordsOf(other.name), index);

@@ -15,9 +15,15 @@ const NOTHING_COUNTED: MissingLine = {
   netCarbsG: null,
 };
 
+/** A smaller least is a guess about a sprinkle, and turns no answer. Own choice, g. */
+const SURELY_FROM_G = 2;
+
 /** What is missing adds at least this much to a serving, g. */
 const leastOf = (missing: readonly MissingLine[]): number =>
-  missing.reduce((sum, { netCarbsG, beside }) => sum + (beside ? 0 : (netCarbsG?.low ?? 0)), 0);
+  missing
+    .map(({ netCarbsG, beside }) => (beside ? 0 : (netCarbsG?.low ?? 0)))
+    .filter((low) => low >= SURELY_FROM_G)
+    .reduce((sum, low) => sum + low, 0);
 
 /**
  * Above the budget by more than the screen shows: 15.1 g is shown as 15 g, and of a budget of 15 g that

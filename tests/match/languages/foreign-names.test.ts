@@ -114,6 +114,8 @@ describe('names in other languages', () => {
     ['de', '1 Bund Koriander', 'cilantro'],
     ['de', '1 TL Koriander', 'coriander-seed'],
     ['de', '100 g gemahlene Mandeln', 'almond-flour'],
+    ['de', '100 g Weizen- oder Reismehl', 'all-purpose-flour'],
+    ['de', '2 EL Sonnenblumen- oder Rapsöl', 'sunflower-oil'],
   ])('%s: %s is the part or state asked for: %s', (language, text, id) => {
     const line = parseLine(text, { language });
     const [item] = line.items;

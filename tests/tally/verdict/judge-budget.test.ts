@@ -35,6 +35,11 @@ describe('the four answers', () => {
     ['fitsAsCounted', { low: 8, best: 10, high: 12 }, [{ ...GAP, netCarbsG: FEW }]],
     ['tooMuch', { low: 8, best: 10, high: 12 }, [{ ...GAP, netCarbsG: MANY }]],
     ['tooMuch', { low: 8, best: 10, high: 12 }, [GAP, { ...GAP, netCarbsG: MANY }]],
+    [
+      'fitsAsCounted',
+      { low: 8, best: 14.5, high: 15 },
+      [{ ...GAP, netCarbsG: { ...FEW, low: 1.5 } }],
+    ],
     ['fitsAsCounted', { low: 8, best: 10, high: 12 }, [{ ...GAP, netCarbsG: MANY, beside: true }]],
     ['tooMuch', { low: 16, best: 17, high: 18 }, [GAP]],
   ] as const)('%s', (state, netCarbsG, missing) => {
