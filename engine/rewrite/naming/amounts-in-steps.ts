@@ -68,9 +68,13 @@ export function withGrams(
   return pieces ?? `${Math.round(grams * 100) / 100} g ${name}`;
 }
 
+/** Parts of a mix in fives from 50 g: what nobody weighs to the gram. */
+const inFives = (grams: number): number =>
+  grams < 50 ? Math.round(grams) : Math.round(grams / 5) * 5;
+
 /** '75 g', or '75 g allulose and 35 g erythritol' where one word stands for several foods but flours. */
 export function shareAmount(mention: Mention, share: number, context: RenameContext): string {
   const { items, newName, ingredient } = mention;
-  if (newName === 'flours') return `${Math.round(massOf(mention) * share)} g`;
+  if (newName === 'flours') return `${inFives(massOf(mention) * share)} g`;
   return listOf(items.map((item) => withGrams(item, itemName(item, ingredient), share, context)));
 }

@@ -67,7 +67,7 @@ export function listedFlours(
     if (places.size === 1 && !SHARED_OUT.test(only))
       for (const mention of own) inOnePlace.set(mention, only);
     // Lines of one name go into different things: each is listed where it goes in.
-    else if (shareName(own) && places.size > 1)
+    else if (shareName(mixed) && places.size > 1)
       for (const mention of own) inOnePlace.set(mention, '');
   }
   const hosting = new Set<string>();

@@ -173,7 +173,7 @@ export function renameIn(
     const meant = mention.changed ? inBoilingStep(mention, text, mentions) : mention;
     const before = text.slice(0, end - groups.name.length);
     const passing = isPassing(before, text.slice(end)) || isLead(before, text.slice(end));
-    const parts: Found = { ...groups, before, passing, ...withoutKind(whole, groups, meant) };
+    const parts: Found = { ...groups, cut, before, passing, ...withoutKind(whole, groups, meant) };
     if (MIXTURE.test(text.slice(end)))
       return meant.changed ? all.replace(groups.name, mixtureName(meant, groups.name)) : all;
     const put = meant.changed
@@ -194,6 +194,10 @@ export function renameIn(
   return { text: tidied(joined(withArticles(renamed, '\u2060'))), named: [...named] };
 }
 
+/** Names of many that a page's 'is' does not agree with. */
+const IS_MANY =
+  /\b(flours|sweeteners|noodles|strands|sheets|wraps|buns|nuts|hearts of palm|\w+(?:ooms|nips|shes|beans|rries|rrots|lentils)) is\b/gi;
+
 /** 'the flours and the flours' -> 'the flours'. */
 const tidied = (text: string): string =>
   text
@@ -201,8 +205,5 @@ const tidied = (text: string): string =>
     .replace(/\b(sheets|noodles|crumbs|rice|chips|fluffy|cold|fresh|cooked) \1\b/gi, '$1')
     .replace(/\b(wraps|buns|sheets|breads|muffins|bagels) slices?\b/gi, '$1')
     .replace(/\bflours?(?:,| and|, and) flours\b/gi, 'flours')
-    .replace(
-      /\b(flours|sweeteners|noodles|strands|sheets|wraps|buns|nuts|hearts of palm) is\b/gi,
-      '$1 are',
-    )
+    .replace(IS_MANY, '$1 are')
     .replace(/\b(flours|sweeteners) has\b/gi, '$1 have');

@@ -26,6 +26,8 @@ export interface Found {
   before: string;
   /** Whether the name is only spoken of, as in 'while the pasta is cooking'. */
   passing: boolean;
+  /** What its pieces are called, behind the name. */
+  cut: string;
 }
 
 /** 'chickpeas and black soybeans': what stays is called as the page calls it here. */
@@ -40,6 +42,17 @@ const withOwnWord = ({ items, ingredient, newName }: Mention, found: string): st
         ),
       ]);
 
+/** Pieces that a name says: 'bread cubes'. */
+const PIECES = /\s(?:cubes|slices|chunks|wedges|strips)$/i;
+
+/** A new name that agrees with the words around it, before the pieces it comes in. */
+function agreed(name: string, { name: found, before, cut }: Found): string {
+  const pieces = PIECES.exec(found)?.[0] ?? '';
+  if (cut === '' && pieces === '') return agreeing(name, found, before);
+  const one = / and |, /.test(name) ? name : agreeing(name, 'one', 'a ');
+  return `${one}${pieces}`;
+}
+
 /** The mention's name now, with amounts where the same food stands in elsewhere too; short after the first time. */
 function calledNow(
   mention: Mention,
@@ -50,10 +63,10 @@ function calledNow(
   const { newName, items, alsoElsewhere, ingredient } = mention;
   if (newName === null) return found.name;
   const short = found.passing || context.used.introduce(mention);
-  if (short) return agreeing(shortCalled(mention, found.name, mentions), found.name, found.before);
+  if (short) return agreed(shortCalled(mention, found.name, mentions), found);
   const own = items.some(({ foodId }) => foodId === ingredient.match?.foodId);
   if (alsoElsewhere.size === 0)
-    return own ? withOwnWord(mention, found.name) : agreeing(newName, found.name, found.before);
+    return own ? withOwnWord(mention, found.name) : agreed(newName, found);
   const called = items.map((item) => {
     const name = agreeing(itemName(item, ingredient), `${found.name}s`, found.before);
     if (!alsoElsewhere.has(item.foodId)) return name;

@@ -40,7 +40,7 @@ const REMARKS =
 
 /** 'into 12 equal pieces', 'makes 10-12': how many a step makes. */
 const COUNT =
-  /\b(?<lead>(?:into|in|makes?|make|form|shape|get|for|among|between|serves)(?: about| approximately| the)? )(?<low>\d+)(?:\s?(?:-|–|to|or)\s?(?<high>\d+))?\b(?!\s?(?:[-–x×/.]|inch|cm|mm|g\b|oz|lb|min|hour|sec|day|ml|cup|tbsp|tsp|tables|teas|%|°|to \d))/i;
+  /\b(?<lead>(?:into|in|makes?|make|form|shape|get|for|among|between|serves|cut)(?: about| approximately| the)? )(?<low>\d+)(?:\s?(?:-|–|to|or)\s?(?<high>\d+))?\b(?!\s?(?:[-–x×/.]|inch|cm|mm|g\b|oz|lb|min|hour|sec|day|ml|cups?\b|tbsp|tsp|tables|teas|%|°|to \d))/i;
 
 interface Count {
   text: string;
@@ -58,12 +58,14 @@ function countIn(text: string): Count | null {
 
 const isOf = ({ low, high }: Count, { page }: Servings): boolean => low <= page && page <= high;
 
-/** The step with the page's number put right where it stands; null when it does not stand there. */
+/** The step with the page's number put right wherever it stands; null when it does not stand there. */
 function recounted({ after }: RewrittenStep, servings: Servings): string | null {
   if (![SHAPES, SERVES, CUTS].some((words) => words.test(after))) return null;
-  const count = countIn(after);
-  if (count === null || !isOf(count, servings)) return null;
-  return after.replace(count.text, `${count.lead}${servings.now}`);
+  const put = after.replace(new RegExp(COUNT.source, 'gi'), (text) => {
+    const count = countIn(text);
+    return count !== null && isOf(count, servings) ? `${count.lead}${servings.now}` : text;
+  });
+  return put === after ? null : put;
 }
 
 const isRemarks = (text: string): boolean => REMARKS.test(sentencesOf(text)[0] ?? '');
@@ -90,8 +92,14 @@ function lastOwnSentence(text: string): number {
 /** Index of the step that shapes pieces before any heat; -1 when none does, or when a serving is several of them. */
 function shapingStep(texts: readonly string[], family: Family): number {
   if (!SHAPED.has(family)) return -1;
-  const at = texts.findIndex((text) => SHAPES.test(text));
-  if (countIn(texts[at] ?? '') !== null) return -1;
+  const shapes = texts.flatMap((text, at) => {
+    const found = SHAPES.exec(text);
+    const isNamed = found?.groups?.pieces !== undefined || SCOOPED.has(family);
+    return found !== null && isNamed ? [at] : [];
+  });
+  // A step that makes another number than the page serves makes several for a serving.
+  if (shapes.some((at) => countIn(texts[at] ?? '') !== null)) return -1;
+  const at = shapes[0] ?? -1;
   return at >= 0 && texts.slice(at).some((text) => HEATS.test(text)) ? at : -1;
 }
 
@@ -131,6 +139,7 @@ const WHOLES: ReadonlySet<Family> = new Set<Family>([
   'brownie',
   'quick-bread',
   'lean-yeast-bread',
+  'enriched-yeast-bread',
 ]);
 
 /** What is shaped or filled before it is baked or fried. */
@@ -148,6 +157,9 @@ const SHAPED: ReadonlySet<Family> = new Set<Family>([
   'pie-crust',
   'choux',
 ]);
+
+/** Dough that is scooped piece by piece. */
+const SCOOPED: ReadonlySet<Family> = new Set<Family>(['cookie', 'biscuit', 'cracker', 'pancake']);
 
 /** What is said, by what the pieces are called; null is a dish that is served in portions. */
 function sentenceFor(

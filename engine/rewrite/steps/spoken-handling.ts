@@ -42,6 +42,7 @@ const INTO_LIQUID = /^where it goes into a liquid, dissolve it warm/i;
 /** Whether a clause of a handling holds: nothing is baked longer that no oven sees, and only an icing is thinned. */
 export function clauseHolds(clause: string, whole: string): boolean {
   if (/\bbake \d+ minutes longer\b/i.test(clause)) return BAKES.test(whole);
+  if (/\b(?:roast|bake)\b[^;]* at \d/i.test(clause) && !BAKES.test(whole)) return false;
   if (/\ban icing takes\b/i.test(clause)) return ICES.test(whole);
   if (/^warm the mix\b/i.test(clause))
     return (

@@ -25,6 +25,10 @@ const DUSTS =
   /\b(?:dust\w*|sprays?|sprayed|sprinkl\w*)\b[^.;,(]{0,40}\bwith (?:a little |some |more )?$/i;
 const GREASES = /\b(?:grease|butter|oil|spray|line|dust)(?:\s+(?:and|or|&)|,)\s+(?:lightly\s+)?$/i;
 
+/** The dish of that name: 'assemble the lasagna'. */
+const DISH =
+  /\b(?:assemble|bake|cut|slice|serve|cover|uncover|remove|rest|cool|layer)\b[^.,;]{0,12}$|\b(?:let|of) (?:the |your )?$/i;
+
 /** Things that have a food in their names: they stay what they are called. */
 const COMPOUND =
   /^[\s-]+(?:cakes?|breads?|pies?|muffins?|soups?|cookers?|packets?|packages?|bags?|box(?:es)?|skins?|peels?|bakes?|butter|cutters?|mashers?|machines?|press(?:es)?|makers?|mould|mold|wrappers?|cookies?|biscuits?|dough|batter|sauces?|salads?|casseroles?|pudding|tarts?|crumbles?|rolls?|buns?|balls?|burgers?|patties|crusts?|bars?|brownies|bowls?|dishes|dish|pans?|pots?|filling|frosting|icing|glaze|flavou?r(?:ed|ing)?|water|stock|broth|vinegar|oil|milk|paper|noodles? soup|syrup|spoons?|server|ricer|spinner|towel|chips)\b/i;
@@ -46,6 +50,7 @@ export function isOtherUse(
   const stays =
     newName === 'flours' || items.some(({ foodId }) => foodId === ingredient.match?.foodId);
   if (/(?:flours?|sugar|cocoa)$/i.test(word) && stays && DUSTS.test(before)) return true;
+  if (/^lasagn[ae]s?$/i.test(word) && DISH.test(before)) return true;
   const compound = COMPOUND.exec(after)?.[0].trim().toLowerCase();
   if (compound === undefined || newName === null) return false;
   // 'Pie crust' of 'pie crust' is the name itself; 'bread slices' are slices of it.

@@ -235,7 +235,7 @@ describe('shares of an ingredient', () => {
   it.each([
     ['Stir in half the sugar.', 'Stir in half the allulose (80 g).'],
     ['Add a third of the water.', 'Add a third of the water (130 g).'],
-    ['Sift in two thirds of the flour.', 'Sift in two thirds of the flours (167 g).'],
+    ['Sift in two thirds of the flour.', 'Sift in two thirds of the flours (165 g).'],
     ['Use 1/4 of the sugar.', 'Use 1/4 of the allulose (40 g).'],
     ['Whisk 50 g of the sugar in.', 'Whisk 40 g (about 3½ tbsp) allulose in.'],
     ['Melt half the butter.', 'Melt half the butter.'],

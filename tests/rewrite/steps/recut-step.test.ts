@@ -53,6 +53,14 @@ describe('more pieces than the page makes', () => {
     ).toEqual(['Divide the dough into 16 balls.', 'Bake for 12 minutes.']);
   });
 
+  it('stand in place of a range, and of every such number of the step', () => {
+    const [divide] = afterOf(
+      ['Cut the sausage into 20 to 22 pieces. Divide the dough into 20 to 22 balls.', 'Bake.'],
+      { page: 21, now: 30 },
+    );
+    expect(divide).toBe('Cut the sausage into 30 pieces. Divide the dough into 30 balls.');
+  });
+
   it('are told where pieces are shaped, with what it means for the time', () => {
     const [mix, scoop] = afterOf(
       ['Mix the batter.', 'Spoon the batter into the muffin cups.', 'Bake for 20 minutes.'],

@@ -96,3 +96,23 @@ describe('what stays generic', () => {
     expect(said).not.toMatch(/pack/);
   });
 });
+
+describe('pieces and dishes', () => {
+  it('keeps the cubes of bread cubes', () => {
+    const [said] = written(
+      ['300 g bread cubes', '2 tbsp oil'],
+      ['Spread the bread cubes on a tray.'],
+      [['low-carb-bun', 200]],
+    );
+    expect(said).toBe('Spread the high-fibre bun cubes on a tray.');
+  });
+
+  it('calls the dish by its name still', () => {
+    const [, said] = written(
+      ['250 g lasagna', '500 g tomato sauce'],
+      ['Spread the sauce over the lasagna.', 'Assemble the lasagna and bake it.'],
+      [['zucchini', 400]],
+    );
+    expect(said).toMatch(/Assemble the lasagna and bake/);
+  });
+});
