@@ -69,7 +69,11 @@ function lessonFrom(
 /** Every group's measurements, in the order the bakes came. */
 function grouped(list: readonly { key: string; measured: Measured }[]): Map<string, Measured[]> {
   const groups = new Map<string, Measured[]>();
-  for (const { key, measured } of list) groups.set(key, [...(groups.get(key) ?? []), measured]);
+  for (const { key, measured } of list) {
+    const group = groups.get(key);
+    if (group) group.push(measured);
+    else groups.set(key, [measured]);
+  }
   return groups;
 }
 

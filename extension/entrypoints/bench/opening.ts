@@ -28,8 +28,8 @@ export interface Opening {
   own: OwnFoods;
   aliases: readonly Alias[];
   pantry: readonly PantryFood[];
-  /** What the bakes measured. */
-  facts: readonly BakeFacts[];
+  /** What the bakes measured; null when they are to be read once the page is drawn. */
+  facts: readonly BakeFacts[] | null;
   /** The recipe to show, or null for none. */
   current: Current | null;
   /** Another recipe with changes that were not saved, or null. */
@@ -39,6 +39,9 @@ export interface Opening {
   /** Where to begin when the address names no place. */
   place: Place;
 }
+
+/** Milliseconds after opening. Own choice. */
+const BIN_AFTER = 5000;
 
 async function savedCurrent(store: Store, id: string): Promise<Current | null> {
   const saved = await getRecipe(store, id);
@@ -83,11 +86,13 @@ export async function openWith(store: Store, query: string, now: number): Promis
     () => loadPreferences(browser.storage.local),
     DEFAULT_PREFERENCES,
   );
-  await attempt(() => emptyOldBin(store, now), 0);
-  const own = await attempt(() => listOwnFoods(store), { foods: [], damaged: 0 });
-  const aliases = await attempt(() => listAliases(store), []);
-  const pantry = await attempt(() => listPantry(store), []);
-  const facts = await attempt(() => listFacts(store), []);
+  // What has been in the bin for a month can wait until the page stands.
+  setTimeout(() => void emptyOldBin(store, now).catch(() => {}), BIN_AFTER);
+  const [own, aliases, pantry] = await Promise.all([
+    attempt(() => listOwnFoods(store), { foods: [], damaged: 0 }),
+    attempt(() => listAliases(store), []),
+    attempt(() => listPantry(store), []),
+  ]);
   const id = parameters.get('id');
   let current: Current | null = null;
   let unsaved: Opening['unsaved'] = null;
@@ -101,6 +106,8 @@ export async function openWith(store: Store, query: string, now: number): Promis
     if (!current && work !== null) trouble ??= say('workIsGone');
   }
   const place = current ? 'recipe' : parameters.has('paste') ? 'paste' : START;
+  // A recipe is worked out with what bakes taught; a list is not held up by thousands of them.
+  const facts = current ? await attempt(() => listFacts(store), []) : null;
   return { preferences, own, aliases, pantry, facts, current, unsaved, trouble, place };
 }
 

@@ -1,19 +1,25 @@
 /** What the bakes taught, as it was read from disk and as it changes from now on. */
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { BakeFacts, Lesson, Taught } from '../../../engine/index.ts';
 import type { Food } from '../../../engine/model.ts';
 import type { Store } from '../../store/db.ts';
 import { listFacts } from '../../store/kept/bake-facts-kept.ts';
 import { lessonsOf, taughtOf } from '../../store/kept/taught-kept.ts';
+import { afterPaint } from './after-paint.ts';
 
 export interface Facts {
   facts: readonly BakeFacts[];
   reload(): void;
 }
 
-export function useFacts(start: readonly BakeFacts[], store: Store): Facts {
-  const [facts, setFacts] = useState(start);
-  return { facts, reload: () => void listFacts(store).then(setFacts, () => {}) };
+const NONE: readonly BakeFacts[] = [];
+
+/** `start` is null when they are to be read once the page is drawn. */
+export function useFacts(start: readonly BakeFacts[] | null, store: Store): Facts {
+  const [facts, setFacts] = useState(start ?? NONE);
+  const reload = () => void listFacts(store).then(setFacts, () => {});
+  useEffect(() => (start === null ? afterPaint(reload) : undefined), []);
+  return { facts, reload };
 }
 
 export interface Lessons extends Facts {
