@@ -68,9 +68,9 @@ const median = (values: readonly number[]): number =>
   [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 
 /** From the navigation's start until the first row was drawn, by the page's own clock. */
-const opened = (page: Page): Promise<number> =>
+const opened = (page: Page, what = '.kept-link'): Promise<number> =>
   page.evaluate(`new Promise((done) => {
-    const look = () => document.querySelector('.kept-link')
+    const look = () => document.querySelector('${what}')
       ? requestAnimationFrame(() => done(performance.now()))
       : setTimeout(look, 4);
     look();
@@ -92,6 +92,11 @@ const run = await openChromium({ profile: join(folder, 'profile') });
 try {
   const page = await run.open('bench.html#kept');
   await page.locator('.place.kept').waitFor();
+  const empty: number[] = [];
+  for (let round = 0; round < ROUNDS; round += 1) {
+    await page.reload();
+    empty.push(await opened(page, '.place.kept .transfer'));
+  }
   const kitchen = { samples: samples(), recipes: RECIPES, bakes: BAKES };
   await page.evaluate(`(${FILL})(${JSON.stringify(kitchen)})`);
   // The first time rows are made anew from the recipes; that is told apart.
@@ -110,6 +115,7 @@ try {
     {
       recipes: RECIPES,
       bakes: BAKES,
+      'with nothing kept, ms': Math.round(median(empty)),
       'rows made anew, ms': Math.round(first),
       'page asked for until drawn, ms': Math.round(median(loads)),
       'place pressed until drawn, ms': Math.round(median(presses)),

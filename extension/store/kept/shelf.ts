@@ -44,34 +44,56 @@ async function readRows(store: Store): Promise<Map<string, ShelfRow>> {
   );
 }
 
+/** As many rows as recipes, and none newer than the newest row: every writer writes both, so all are fresh. */
+async function areFresh(store: Store, rows: ReadonlyMap<string, ShelfRow>): Promise<boolean> {
+  const [count, newest] = await Promise.all([
+    store.recipes.count(),
+    store.recipes.orderBy('updatedAt').reverse().limit(1).keys(),
+  ]);
+  const latest = Math.max(0, ...[...rows.values()].map(({ updatedAt }) => updatedAt));
+  return count === rows.size && Number(newest[0] ?? 0) === latest;
+}
+
+/** Looks at each recipe's time of change; makes rows anew and takes away those without a recipe. */
+async function mended(
+  store: Store,
+  rows: ReadonlyMap<string, ShelfRow>,
+): Promise<{ listed: ShelfRow[]; damaged: number }> {
+  const [changes, all] = await Promise.all([
+    changesOf(store),
+    store.recipes.toCollection().primaryKeys(),
+  ]);
+  const known = all.flatMap((id) => {
+    const row = rows.get(id);
+    return row && row.updatedAt === changes.get(id) ? [row] : [];
+  });
+  const fresh = new Set(known.map(({ id }) => id));
+  const made: ShelfRow[] = [];
+  for (const id of all) {
+    const row = fresh.has(id) ? null : await shelve(store, id);
+    if (row) made.push(row);
+  }
+  const here = new Set(all);
+  if (!store.newer) await store.shelf.bulkDelete([...rows.keys()].filter((id) => !here.has(id)));
+  const listed = [...known, ...made];
+  return { listed, damaged: all.length - listed.length };
+}
+
 /**
  * The list of kept recipes. Rows whose recipe is gone are left out and taken off the shelf.
  * @throws the storage layer's error.
  */
 export async function listShelf(store: Store): Promise<Shelf> {
   return store.transaction('rw', store.recipes, store.shelf, async () => {
-    const [changes, rows, all] = await Promise.all([
-      changesOf(store),
-      readRows(store),
-      store.recipes.toCollection().primaryKeys(),
-    ]);
-    const known = all.flatMap((id) => {
-      const row = rows.get(id);
-      return row && row.updatedAt === changes.get(id) ? [row] : [];
-    });
-    const fresh = new Set(known.map(({ id }) => id));
-    const made: ShelfRow[] = [];
-    for (const id of all) {
-      const row = fresh.has(id) ? null : await shelve(store, id);
-      if (row) made.push(row);
-    }
-    const here = new Set(all);
-    if (!store.newer) await store.shelf.bulkDelete([...rows.keys()].filter((id) => !here.has(id)));
-    const listed = [...known, ...made].sort(byChange);
+    const rows = await readRows(store);
+    const { listed, damaged } = (await areFresh(store, rows))
+      ? { listed: [...rows.values()], damaged: 0 }
+      : await mended(store, rows);
+    const sorted = listed.sort(byChange);
     return {
-      rows: listed.filter(({ deletedAt }) => deletedAt === null),
-      bin: listed.filter(({ deletedAt }) => deletedAt !== null),
-      damaged: all.length - listed.length,
+      rows: sorted.filter(({ deletedAt }) => deletedAt === null),
+      bin: sorted.filter(({ deletedAt }) => deletedAt !== null),
+      damaged,
     };
   });
 }
