@@ -2,7 +2,7 @@
 import type { Food, Goals, Ingredient, Note, Plan, Purchase, Role, Way } from '../model.ts';
 import type { Dish } from './dish/dish.ts';
 import { fibreIn, stomachSweetenersIn } from './dish/food-figures.ts';
-import { ICING_LOSS } from './dish/icing.ts';
+import { icingLoss } from './dish/icing.ts';
 import { availabilityOf } from './dish/shopping.ts';
 import { itemsOf, swapsOf } from './explain.ts';
 import { doughFigures } from './kitchen/dough-figures.ts';
@@ -121,9 +121,6 @@ export interface Served {
   servings: number;
   met: boolean;
 }
-
-const icingLoss = ({ parts }: Dish): number =>
-  parts.some(({ grams, written }) => grams < written) ? ICING_LOSS : 0;
 
 /** The plan of an answer, served one way. */
 export function planOf(found: Answer, served: Served, limits: Plan['limits'], notes: Note[]): Plan {

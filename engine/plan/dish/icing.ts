@@ -33,7 +33,7 @@ const ABOVE = 1.15;
 const MADE = 0.5;
 
 /** Closeness lost by a thinner icing. Own choice. */
-export const ICING_LOSS = 0.04;
+const ICING_LOSS = 0.04;
 
 /** Less than this of a line, g, is a pinch or a drop that is not halved. Own choice. */
 const PINCH_G = 1.5;
@@ -91,3 +91,7 @@ export function withThinIcing(dish: Dish): Part[] {
   );
   return parts.map((part) => (thin.includes(part.group ?? '') ? halved(part) : part));
 }
+
+/** Closeness that a dish has lost by its thinner icing before anything else is changed. */
+export const icingLoss = ({ parts }: Pick<Dish, 'parts'>): number =>
+  parts.some(({ grams, written }) => grams < written) ? ICING_LOSS : 0;

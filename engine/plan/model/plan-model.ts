@@ -2,6 +2,7 @@
 import type { ClosenessPart, Food } from '../../model.ts';
 import type { Dish } from '../dish/dish.ts';
 import * as figure from '../dish/food-figures.ts';
+import { icingLoss } from '../dish/icing.ts';
 import type { Program, Row } from '../solver/programme.ts';
 import { lossPerUnit } from './closeness.ts';
 import { type Choice, choicesFor } from './decisions.ts';
@@ -63,7 +64,7 @@ function itselfRow(b: Builder, extent: Extent): void {
     lossPerUnit(v) > 0 ? [[v.id, lossPerUnit(v)]] : [],
   );
   b.row(
-    { id: 'itself', max: MOST_LOSS[extent], terms },
+    { id: 'itself', max: MOST_LOSS[extent] - icingLoss(b.dish), terms },
     'Beyond this it would no longer be the dish it is.',
   );
 }
