@@ -7,9 +7,10 @@ import { WorkingHead } from './working-head.tsx';
 document.body.classList.toggle('as-page', location.search !== '');
 
 const root = document.getElementById('root');
-// What works recipes out is large: the popup says that it is there before that is read in.
+// What works recipes out is large: the popup says that it is there while that is read in.
+const popup = import('./popup.tsx');
 if (root)
   void beginWith(() => {
     render(<WorkingHead title={null} />, root);
-    void import('./popup.tsx').then(({ Popup }) => render(<Popup />, root));
+    void popup.then(({ Popup }) => render(<Popup />, root));
   });
