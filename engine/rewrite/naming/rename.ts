@@ -164,6 +164,8 @@ export function renameIn(
       mentions,
       isNamedBefore: context.used.isNamedBefore,
     };
+    // Of '1-2 tablespoons cream' no single amount can be told.
+    if (groups.quantity !== undefined && /\d\s?(?:-|–|to)\s?$/.test(text.slice(0, at))) return all;
     const mention = ownerOf(owners, groups.name, place);
     const end = at + whole.length;
     if (mention === null || isOtherUse(text, end - groups.name.length, end, mention)) return all;

@@ -3,7 +3,7 @@ import type { Mention } from '../naming/mention.ts';
 
 /** 'no dry flour is left': what is looked at, not an amount. */
 const SEEN_BEFORE =
-  /(?:lightly|generously|heavily|well|\bdry|\braw|\bno (?:visible |remaining |more |loose )?|excess|cinnamon|streaks? of|traces? of|pockets? of|patches of|specks? of) $/i;
+  /(?:lightly|generously|heavily|well|\bdry|\braw|\bno (?:visible |remaining |more |loose )?|excess|cinnamon|enough|too much|streaks? of|traces? of|pockets? of|patches of|specks? of) $/i;
 
 /** Food words that are verbs as well. */
 const VERBS =
@@ -23,6 +23,9 @@ const TIN_AFTER =
 /** Dusting of tins and hands, with flour from the bag. */
 const DUSTS =
   /\b(?:dust\w*|sprays?|sprayed|sprinkl\w*)\b[^.;,(]{0,40}\bwith (?:a little |some |more )?$/i;
+/** 'sprinkle flour all over the tray'. */
+const ON_TIN =
+  /^\s+(?:all )?(?:over|on|onto|around) (?:the |a |your )?(?:tray|pan|tin|work|surface|board|counter)/i;
 const GREASES = /\b(?:grease|butter|oil|spray|line|dust)(?:\s+(?:and|or|&)|,)\s+(?:lightly\s+)?$/i;
 
 /** The dish of that name: 'assemble the lasagna'. */
@@ -45,7 +48,8 @@ export function isOtherUse(
   const word = text.slice(start, end).trim();
   if (/^\s+(?:cooking\s+)?water\b/i.test(after) || SEEN_BEFORE.test(before)) return true;
   if (VERBS.test(word) && VERB_BEFORE.test(before) && VERB_AFTER.test(after)) return true;
-  if (/^(?:flour|butter|oil)$/i.test(word) && TIN_AFTER.test(after)) return true;
+  if (/^(?:flour|butter|oil)$/i.test(word) && (TIN_AFTER.test(after) || ON_TIN.test(after)))
+    return true;
   if (/^(?:flour|butter|oil)$/i.test(word) && GREASES.test(before)) return true;
   const stays =
     newName === 'flours' || items.some(({ foodId }) => foodId === ingredient.match?.foodId);

@@ -39,6 +39,16 @@ describe('what is put into the page’s words', () => {
     expect(said).toMatch(/^Heat 36\d g/);
   });
 
+  it('leaves a range of amounts as the page has it', () => {
+    const [said] = written(
+      ['120 ml heavy cream', '400 g sugar'],
+      ['Beat the sugar with 1-2 tablespoons heavy cream.'],
+      [['heavy-cream', 60]],
+      { kept: 60 },
+    );
+    expect(said).toBe('Beat the sugar with 1-2 tablespoons heavy cream.');
+  });
+
   it('keeps the simmering of the meat where only the rice needs none', () => {
     const [, simmer] = written(
       ['200 g white rice', '500 g chicken breast'],
