@@ -55,7 +55,7 @@ const MOST_LOSS: Record<Extent, number> = {
   within: 0.9,
   servable: 0.39,
   lighter: 0.45,
-  lightest: 0.42,
+  lightest: 0.39,
 };
 
 /** The dish stays itself: all that is lost together has a limit. */

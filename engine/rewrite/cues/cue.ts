@@ -48,6 +48,8 @@ export interface Cue {
   anyway?: boolean;
   /** Only beside a step that takes what it is about. */
   here?: boolean;
+  /** Only in the very step that takes what it is about. */
+  inStep?: boolean;
   /** Only once the dough is mixed. */
   dough?: boolean;
   /** Only for a title or method that speaks of this. */

@@ -91,6 +91,7 @@ function usesOf(cue: Cue, { mentions, course }: CueContext): number[] {
 function isInTime(cue: Cue, uses: readonly number[], at: number): boolean {
   const [first] = uses;
   if (first === undefined) return true;
+  if (cue.inStep === true) return uses.includes(at);
   if (cue.here === true) return uses.some((use) => Math.abs(use - at) <= 1);
   return at >= first;
 }

@@ -36,6 +36,15 @@ const isCooked = (sentence: string, mention: Mention): boolean => {
 const isLeaf = ({ items }: Mention): boolean =>
   items.length > 0 && items.every(({ foodId }) => LEAVES.has(foodId));
 
+/** 'Warm the tortillas and fill them' -> 'Fill them'. */
+function withoutWarming(sentence: string, mentions: readonly Mention[]): string {
+  const [lead = ''] =
+    /^(?:heat|warm|toast|char)\b[^,.;]*?(?:,|\band\b)\s*(?:then\s+)?/i.exec(sentence) ?? [];
+  const leaf = mentions.some((mention) => isLeaf(mention) && namePattern(mention).test(lead));
+  const rest = sentence.slice(lead.length);
+  return leaf && rest !== '' ? `${rest.charAt(0).toUpperCase()}${rest.slice(1)}` : sentence;
+}
+
 const isUnboiled = (mention: Mention): boolean =>
   mention.changed &&
   mention.items.length > 0 &&
@@ -86,7 +95,7 @@ export function withoutBoiling(text: string, mentions: readonly Mention[]): Unbo
       dropped.add(own);
       const served = servedPart(sentence, own);
       if (served !== null) kept.push(served);
-    } else if (!finishing) kept.push(sentence);
+    } else if (!finishing) kept.push(withoutWarming(sentence, unboiled));
   }
   const water = kept.join(' ').replace(POT_WATER, '$1water');
   if (water !== '') return { text: water, dropped: [...dropped] };

@@ -97,7 +97,8 @@ describe('a budget out of reach', () => {
 
 describe('leaves in place of tortillas', () => {
   it('are not warmed in a pan', () => {
-    const result = adapted(FISH_TACOS, { budgetG: 12, pantry: ['lettuce-wraps'], way: 'within' });
+    const only = { pantry: ['lettuce-wraps'], excludedSwaps: ['tortilla-to-cabbage-leaves'] };
+    const result = adapted(FISH_TACOS, { ...only, budgetG: 12, way: 'within' });
     expect(result.plan.items.map(({ foodId }) => foodId)).toContain('lettuce-wraps');
     const method = result.steps.map(({ after }) => after).join('\n');
     expect(method).not.toMatch(/warm the lettuce/i);
@@ -113,5 +114,37 @@ describe('a sweet glaze', () => {
       ['Grill the chicken. Warm the honey with the vinegar and brush it on.'],
     );
     expect(adapted(glazed).plan.family.id).not.toBe('sweet-sauce');
+  });
+});
+
+describe('large single servings', () => {
+  it('are offered as two, and what is one plate is not', () => {
+    const shake = dish(
+      'Banana oat smoothie',
+      ['2 bananas', '300 ml milk', '60 g rolled oats', '100 g strawberries'],
+      ['Blend everything until smooth.'],
+    );
+    const { ways } = adapted({ ...shake, serves: 'Serves 1' });
+    expect(ways.some(({ plan }) => plan.servings === 2)).toBe(true);
+    const toast = dish(
+      'Beans on toast',
+      ['1 slice bread', '120 g baked beans'],
+      ['Toast and top.'],
+    );
+    const small = adapted({ ...toast, serves: 'Serves 1' });
+    expect(small.ways.every(({ plan }) => plan.servings === 1)).toBe(true);
+  });
+});
+
+describe('jam in pots', () => {
+  it('keeps its fruit, in other languages too', () => {
+    const jam = dish(
+      'Pruimenjam',
+      ['1 kg pruimen', '500 g suiker', '2 el citroensap'],
+      ['Kook de pruimen met suiker en citroensap.', 'Schep de jam heet in de jampotten.'],
+    );
+    const { plan } = adapted(jam);
+    expect(plan.notReworked).not.toBeNull();
+    expect(plan.swaps).toEqual([]);
   });
 });
