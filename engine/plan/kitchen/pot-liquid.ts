@@ -55,14 +55,16 @@ function stepsAround({ steps }: Part, { method }: Dish): string {
 
 /** The lines of liquid that a part cooks in; none when it is boiled apart or in much of it. */
 function potOf(part: Part, dish: Dish): Part[] {
-  if (!CLASSES.has(part.class) || part.steps === '' || POURED_OFF.test(part.steps)) return [];
+  // The method may call it by another word; then it is looked for among the lines of its own group.
+  const unnamed = part.steps === '';
+  if (!CLASSES.has(part.class) || POURED_OFF.test(unnamed ? dish.method : part.steps)) return [];
   const around = stepsAround(part, dish);
   const pot = dish.parts.filter(
     (one) =>
       POT.has(one.food.id) &&
       one.section === part.section &&
       !dish.goals.pinned.includes(one.key) &&
-      shares(one.steps, around),
+      (unnamed ? one.group === part.group : shares(one.steps, around)),
   );
   const grams = pot.reduce((sum, one) => sum + one.grams, 0);
   return grams <= MOST_PER_GRAM * part.grams ? pot : [];

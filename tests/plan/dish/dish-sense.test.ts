@@ -148,3 +148,25 @@ describe('jam in pots', () => {
     expect(plan.swaps).toEqual([]);
   });
 });
+
+describe('a dough within a dish of rice', () => {
+  it('is not made of gum', () => {
+    const burrito = dish(
+      'Chicken burritos from scratch',
+      [
+        '300 g plain flour',
+        '60 ml oil',
+        '180 ml warm water',
+        '200 g long grain rice',
+        '800 g chicken thighs',
+        '400 g tin black beans',
+      ],
+      [
+        'Mix flour, oil and water to a dough, knead 2 minutes and roll out six rounds.',
+        'Cook the rice. Fry the chicken and warm the beans.',
+        'Fill the rounds and roll up.',
+      ],
+    );
+    expect(brought(burrito).some((id) => /gum|glucomannan/.test(id))).toBe(false);
+  });
+});

@@ -83,3 +83,15 @@ describe('liquid of a pot', () => {
     expect(method).not.toMatch(/a fifth/);
   });
 });
+
+describe('a meal that the method calls by another word', () => {
+  it('has its liquid from its own group', () => {
+    const polenta = dish(
+      'Polenta',
+      ['250 g cornmeal', '1.2 l vegetable stock', '40 g butter'],
+      ['Bring the stock to the boil and rain it in, stirring.', 'Beat in the butter.'],
+    );
+    const { before, now } = liquid(polenta, /stock/);
+    expect(now).toBeLessThan(0.85 * before);
+  });
+});
