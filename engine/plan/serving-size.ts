@@ -37,7 +37,7 @@ export function portionsOf(
   const piece = large ? sweet : (kind ?? null);
   const byMass = piece && mass > 0 ? mass / piece.leastGrams : Number.POSITIVE_INFINITY;
   // One large glass or bowl is two small ones.
-  const halves = servings === 1 && piece === null && mass >= 2 * sizes.plate.grams ? 2 : 1;
+  const halves = servings === 1 && kind === undefined && mass >= 2 * sizes.plate.grams ? 2 : 1;
   const times = Math.max(halves, (piece ?? sizes.plate).times);
   const most = Math.floor(Math.min(servings * times, byMass) + 1e-9);
   return {
