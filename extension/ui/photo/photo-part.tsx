@@ -45,7 +45,7 @@ export function PhotoPart({ store, id, of, onChanged }: Props) {
     <div class="photo-part">
       {photo && <img class="photo" src={photo.data} alt={say('photoOf', of)} />}
       <div class="acts">
-        <label class="button" for={field}>
+        <label class="button bare" for={field}>
           {say(photo ? 'anotherPhoto' : 'addPhoto')}
           <span class="hidden">: {of}</span>
         </label>

@@ -125,19 +125,21 @@ export function KeptPlace({ kitchen }: PlaceProps) {
     <section class="place kept" id="kept-place">
       <header class="place-head">
         <h1>{say('placeKept')}</h1>
-        {shelf && shelf.rows.length > 1 && (
-          <button
-            type="button"
-            class="button"
-            aria-pressed={chosen !== null}
-            onClick={() => setChosen(chosen === null ? new Set() : null)}
-          >
-            {say('chooseSeveral')}
-          </button>
-        )}
-        <a class="button" href="#paste">
-          {say('placePaste')}
-        </a>
+        <div class="acts">
+          {shelf && shelf.rows.length > 1 && (
+            <button
+              type="button"
+              class="button"
+              aria-pressed={chosen !== null}
+              onClick={() => setChosen(chosen === null ? new Set() : null)}
+            >
+              {say('chooseSeveral')}
+            </button>
+          )}
+          <a class="button" href="#paste">
+            {say('placePaste')}
+          </a>
+        </div>
       </header>
       <Undo away={away} onUndo={({ id }) => change(() => restoreRecipe(store, id))} />
       {failure && (
