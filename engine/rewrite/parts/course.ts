@@ -25,21 +25,26 @@ const USES =
 function mixing(
   texts: readonly string[],
   flours: readonly Mention[],
+  moist: readonly Mention[],
   named: Course['named'],
 ): { at: number; by: number } | null {
   const floured = new Set(flours.flatMap(({ ingredient }) => named.get(ingredient.key) ?? []));
+  const wet = new Set(moist.flatMap(({ ingredient }) => named.get(ingredient.key) ?? []));
   const first = texts.findIndex((text, at) => floured.has(at) && MIXES.test(text));
   if (first < 0) return null;
   let last = first;
   for (let at = first + 1; at < texts.length; at += 1) {
     const text = texts[at] ?? '';
-    if (MIXES.test(text) && (MIX_OF_ALL.test(text) || floured.has(at))) last = at;
+    if (MIXES.test(text) && (MIX_OF_ALL.test(text) || floured.has(at) || wet.has(at))) last = at;
     if (USES.test(text)) break;
     if (USES.test(texts[last] ?? '')) break;
   }
   const sentences = sentencesOf(texts[last] ?? '');
   const by = sentences.findLastIndex(
-    (one) => MIXES.test(one) && (MIX_OF_ALL.test(one) || floured.has(last)) && !USES.test(one),
+    (one) =>
+      MIXES.test(one) &&
+      (MIX_OF_ALL.test(one) || floured.has(last) || wet.has(last)) &&
+      !USES.test(one),
   );
   return { at: last, by: Math.max(0, by) };
 }
@@ -53,7 +58,8 @@ export function courseOf(
 ): Course {
   const firstStep = own[0] ?? 0;
   const flours = mentions.filter(({ role }) => role === 'structure');
-  const mixed = mixing(texts, flours, named);
+  const moist = mentions.filter(({ role }) => role === 'liquid');
+  const mixed = mixing(texts, flours, moist, named);
   return {
     firstStep,
     lastStep: own.at(-1) ?? Math.max(0, texts.length - 1),

@@ -82,10 +82,14 @@ function servingStep(texts: readonly string[]): number {
   return Math.max(0, serves ?? cuts ?? said.at(-1) ?? 0);
 }
 
+/** What is said of keeping. */
+const KEEPING =
+  /\b(?:stor(?:e|ed|age|ing)|left ?overs?|keeps? (?:well|fresh|for)|freez\w+|up to \d+ (?:days|weeks|months)|reheat)\b/i;
+
 /** Index of the last sentence of a step before its remarks. */
 function lastOwnSentence(text: string): number {
   const sentences = sentencesOf(text);
-  const remark = sentences.findIndex((sentence, at) => at > 0 && REMARKS.test(sentence));
+  const remark = sentences.findIndex((sentence, at) => at > 0 && KEEPING.test(sentence));
   return remark < 0 ? sentences.length - 1 : remark - 1;
 }
 

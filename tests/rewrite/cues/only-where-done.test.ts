@@ -110,3 +110,16 @@ describe('pasta that another pasta stands in for', () => {
     expect(pot('Simmer the pasta for 16 minutes.', [['zucchini', 600]])).not.toMatch(/new pasta/);
   });
 });
+
+it('mixes the flours before dry ingredients that no step names', () => {
+  const recipe = makeRecipe(
+    'Cut-out cookies',
+    ['250 g flour', '100 g butter', '100 g sugar'],
+    ['Sift together the dry ingredients.', 'Cream butter and sugar, then add the dry ingredients.'],
+  );
+  const read = understand(recipe);
+  const plan = makePlan('cookie', read, [{ key: '0', kept: 150, to: [['almond-flour', 100]] }]);
+  const { steps } = rewriteRecipe(recipe, read, plan, { foods, region: 'us' });
+  const [dry] = steps.filter(({ before }) => before?.startsWith('Sift') === true);
+  expect(dry?.after).toMatch(/^Mix 150 g .* and 100 g .* Sift together the dry ingredients\./);
+});
