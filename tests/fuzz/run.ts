@@ -1,12 +1,12 @@
 /**
  * The long run: 200,000 damaged inputs, or the count named. Prints the seed, the cases of each kind and the
- * largest heap; exits 1 when something throws, takes over 2 s or weighs what cannot be, or the heap passes 300 MB.
+ * largest heap seen; exits 1 when something throws, takes over 2 s or weighs what cannot be. Its command gives
+ * it no more than 300 MB to keep things in: whatever holds on to more ends the run with the engine's own error.
  */
 import fc from 'fast-check';
 import { KINDS } from './kinds.ts';
 
 const LONG = 200_000;
-const MOST_HEAP_MB = 300;
 
 const wanted = Number(process.argv[2] ?? LONG);
 const seed = Number(process.env.CRUMBSHIFT_SEED ?? Date.now() % 2 ** 31);
@@ -26,5 +26,4 @@ for (const { name, cases, property } of KINDS) {
   process.exitCode = 1;
 }
 clearInterval(watch);
-console.log(`largest heap ${largest.toFixed(0)} MB (at most ${MOST_HEAP_MB})`);
-if (largest > MOST_HEAP_MB) process.exitCode = 1;
+console.log(`largest heap ${largest.toFixed(0)} MB, with what was not yet collected`);

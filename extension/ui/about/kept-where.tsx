@@ -9,8 +9,8 @@ import { EraseAll } from './erase-all.tsx';
 /** What, where, how long. */
 const ROWS = [
   ['keptDishes', 'inDatabase', 'untilDeleted'],
-  ['keptBakes', 'inDatabase', 'untilDeleted'],
-  ['keptThings', 'inDatabase', 'untilDeleted'],
+  ['keptBakes', 'inDatabase', 'untilYouDelete'],
+  ['keptThings', 'inDatabase', 'untilYouDelete'],
   ['keptWork', 'inStorage', 'untilTwenty'],
   ['keptLookedAt', 'inStorage', 'untilNextStart'],
   ['keptSettings', 'inStorage', 'untilChanged'],
