@@ -89,6 +89,13 @@ export function isOnlyUnit(line: string): boolean {
   return line.length <= 20 && UNIT_ONLY.test(line);
 }
 
+/** 'Step 3', '3.', 'Schritt 3 von 8': the number of a step, not the step. */
+export function isLabel(text: string): boolean {
+  return /^(?:\p{L}{1,12}\s*)?#?\d{1,2}\s*[.):]?(?:\s?(?:\/|von|of|av|de|van)\s?\d+)?$/iu.test(
+    text,
+  );
+}
+
 /** A sentence or more: long enough, or several words with a full stop. */
 export function isSentence(line: string): boolean {
   if (line.length > 120) return true;

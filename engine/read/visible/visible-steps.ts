@@ -12,7 +12,13 @@ import {
   stepsHeading,
 } from './heading-kinds.ts';
 import { MAX_HEADING } from './heading-phrases.ts';
-import { foodWords, isSentence, looksLikeIngredient, startsWithFigure } from './line-shapes.ts';
+import {
+  foodWords,
+  isLabel,
+  isSentence,
+  looksLikeIngredient,
+  startsWithFigure,
+} from './line-shapes.ts';
 
 /** The steps found, and whether they are entries of lists or have numbers beside them. */
 type FoundSteps = { steps: Step[]; listed: boolean };
@@ -40,13 +46,6 @@ type Around = {
   foods: readonly string[];
   beside: ReadonlySet<number>;
 };
-
-/** 'Step 3', '3.', 'Schritt 3 von 8': a label, not a step. */
-function isLabel(text: string): boolean {
-  return /^(?:\p{L}{1,12}\s*)?#?\d{1,2}\s*[.):]?(?:\s?(?:\/|von|of|av|de|van)\s?\d+)?$/iu.test(
-    text,
-  );
-}
 
 /** True for an entry that is one of the ingredient lines again. */
 function isRepeated(block: Block, around: Around | null): boolean {
