@@ -27,7 +27,7 @@ interface Method {
 
 /** A step that makes pieces of a dough, batter or mince, and what they are called. */
 const SHAPES =
-  /\b(?:divide|portion|scoop|shape|form|roll|drop|pipe|spoon|fill|ladle|pour|cut|stamp)\b[^.]{0,80}?\b(?<pieces>pieces|balls|rounds|rolls|buns|cookies|patties|burgers|meatballs|muffin cups|muffin tins?|cupcake (?:liners|cases)|(?:paper )?(?:cases|liners)|wells|ramekins|scones|biscuits|dumplings|bagels|dough balls|circles)\b|\bcut out\b|\bstamp\b|\bscoops?\b[^.]{0,80}\b(?:dough|batter)\b/i;
+  /\b(?:divide|portion|scoop|shape|form|roll|drop|pipe|spoon|fill|ladle|pour|cut|stamp)\b[^.]{0,80}?\b(?<pieces>balls|rounds|rolls|buns|cookies|patties|burgers|meatballs|muffin cups|muffin tins?|cupcake (?:liners|cases)|(?:paper )?(?:cases|liners)|wells|ramekins|scones|biscuits|dumplings|bagels|dough balls|circles)\b|\bcut out\b|\bstamp\b|\bscoops?\b[^.]{0,80}\b(?:dough|batter)\b/i;
 /** Pieces that are filled, not shaped. */
 const FILLED = /^(?:muffin|cupcake|paper|cases|liners|wells|ramekins)/i;
 const HEATS = /\b(?:bake|oven|fry|grill|boil|steam|poach)\b/i;
