@@ -25,6 +25,18 @@ const POT_WATER =
 /** 'While the tofu bakes, ': what else goes on. */
 const MEANWHILE = /\b(?:while|as) [^,.;]*,/i;
 
+/** Meat, fish and eggs, which are safe only once they are done. */
+const ANIMAL =
+  /\b(?:(?:meat|fish)?balls?|meats?|mince|beef|pork|veal|lamb|mutton|chicken|turkey|duck|poultry|sausages?|bacon|ham|chorizo|fish|salmon|cod|tuna|shrimps?|prawns?|scallops?|mussels?|clams?|crab|seafood|eggs?|thighs?|breasts?|drumsticks?|wings|patties)\b/i;
+/** Something gets done, whatever it is called. */
+const GETS_DONE =
+  /\b(?:cooked through|cooks? through|no longer pink|(?:not|no) pink|runs? clear|internal temperature|thermometer|opaque|fork[- ]tender|\d+ ?°)/i;
+/** A pot of several foods. */
+const MIXED_POT =
+  /(?<!\b(?:for|with|to|into) )\bthe (?:\w+ )?(?:soup|stew|broth|stock|chill?i|curry|casserole|sauce|gumbo|chowder|mixture|vegetables|beans|lentils)\b|\beverything\b/i;
+const ALONGSIDE = /\bwhile [^,.;]*/i;
+const IS_DONE = '(?: is| are)? (?:just )?(?:al dente|tender|cooked|done|soft)';
+
 const sentencesOf = (text: string): string[] => text.split(/(?<=[.!;])\s+/);
 
 /** Whether a sentence cooks an ingredient: 'simmer until the rice is tender' cooks what else is in the pot. */
@@ -32,6 +44,25 @@ const isCooked = (sentence: string, mention: Mention): boolean => {
   const looked = new RegExp(`\\buntil (?:the )?${namePattern(mention).source}`, 'iu');
   return namePattern(mention).test(sentence.replace(looked, ''));
 };
+
+/** Whether more gets cooked in a sentence than an ingredient: without it, other food may stay raw. */
+function cooksMore(sentence: string, own: Mention): boolean {
+  const others = sentence.replace(new RegExp(namePattern(own).source, 'giu'), '');
+  if (GETS_DONE.test(others)) return true;
+  if (isLeaf(own)) return false;
+  const inThePot = others.replace(SERVES, '').replace(MEANWHILE, '').replace(ALONGSIDE, '');
+  return ANIMAL.test(inThePot) || MIXED_POT.test(inThePot);
+}
+
+/** 'until the meat is cooked through and the pasta is al dente' -> 'until the meat is cooked through'. */
+function untilOthersAreDone(sentence: string, unboiled: readonly Mention[]): string {
+  return unboiled.reduce((text, mention) => {
+    const done = `(?:the )?${namePattern(mention).source}${IS_DONE}`;
+    return text
+      .replace(new RegExp(`,? and ${done}\\b`, 'iu'), '')
+      .replace(new RegExp(`\\b(until )${done},? and `, 'iu'), '$1');
+  }, sentence);
+}
 
 const isLeaf = ({ items }: Mention): boolean =>
   items.length > 0 && items.every(({ foodId }) => LEAVES.has(foodId));
@@ -87,15 +118,18 @@ export function withoutBoiling(text: string, mentions: readonly Mention[]): Unbo
       (mention) =>
         (isLeaf(mention) ? WARMS : COOKS).test(sentence) &&
         isCooked(sentence, mention) &&
+        !cooksMore(sentence, mention) &&
         !namesOther(sentence.replace(SERVES, '').replace(MEANWHILE, ''), mention, mentions),
     );
-    const finishing: boolean = after && FINISHES.test(sentence);
+    const finishing: boolean =
+      after && FINISHES.test(sentence) && !unboiled.some((mention) => cooksMore(sentence, mention));
     after = own !== undefined || finishing;
     if (own !== undefined) {
       dropped.add(own);
       const served = servedPart(sentence, own);
       if (served !== null) kept.push(served);
-    } else if (!finishing) kept.push(withoutWarming(sentence, unboiled));
+    } else if (!finishing)
+      kept.push(untilOthersAreDone(withoutWarming(sentence, unboiled), unboiled));
   }
   const water = kept.join(' ').replace(POT_WATER, '$1water');
   if (water !== '') return { text: water, dropped: [...dropped] };
