@@ -16,7 +16,6 @@ export { lineOfKey, splitKey } from './ingredient-keys.ts';
 export { foodNameIn } from './match/languages/display-names.ts';
 export * from './model.ts';
 export {
-  BakedPlan,
   BakeFacts,
   bakeSymptoms,
   type LearnedWater,

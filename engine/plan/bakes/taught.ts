@@ -78,7 +78,7 @@ export function taughtChanges(taught: Taught | undefined, steps: readonly string
 }
 
 /** A finished dish's share of what goes in, as bakes have it, with the words for where it comes from. */
-export interface BakedShare {
+interface BakedShare {
   share: Interval;
   source: string;
 }

@@ -4,7 +4,7 @@ import type { Dish, Part } from './dish.ts';
 import { titleFoods } from './title-foods.ts';
 
 /** Excluding this id keeps every icing whole. */
-export const HALF_ICING = 'half-icing';
+const HALF_ICING = 'half-icing';
 
 const HEADING =
   /frosting|icing|glaze|buttercream|glasur|zuckerguss|gla[cç]age|glassa|glaseado|cobertura|glazuur|glasyr/i;

@@ -39,6 +39,8 @@ const NEVER_TAKEN = [
   'applesauce-to-zucchini',
   'orange-juice-to-zest-and-lemon',
   'bread-beer-to-water-and-yogurt',
+  // A tenth of a flour at most, for a food to be bought: gluten or fibre does more for the same dough.
+  'flour-to-soy-protein',
 ];
 
 /** Rows that need no food, so that no list of what is at home keeps them from being taken. */

@@ -40,15 +40,18 @@ export function titlesFor(rule: SwapRule): string[] {
 const familiesOf = (rule: SwapRule): Family[] =>
   FAMILIES.filter((family) => suits(rule, family) && family !== 'choux');
 
+/** What a dough is usually made of: some swaps bring wheat, and none does so into a dough without it. */
+const USUAL = 'all-purpose-flour';
+
 const FLOURS = /^(wheat|other)-flours$/;
 
 /** A dough round a flour and the swap's food, by family. */
-function dough(family: Family, flour: string, extra: Part[]): Part[] {
+function dough(family: Family, flour: string, extra: Part[], grams = 400): Part[] {
   const yeast = limitsOf(family).yeast;
   const plainDough = yeast || ['tortilla', 'cracker', 'pie-crust'].includes(family);
   const sweet = ['cookie', 'cake', 'brownie', 'quick-bread'].includes(family);
   return [
-    [flour, 400],
+    [flour, grams],
     ['water', family === 'fresh-pasta' ? 40 : 200],
     ...(plainDough ? [] : ([['egg', 150]] as Part[])),
     ['butter', 120],
@@ -70,6 +73,10 @@ function massOf(id: string): number {
 function partsFor(rule: SwapRule, family: Family, food: string): Part[] {
   const isDough = isDoughFamily(family);
   const flour = rule.replaces.some((name) => FLOURS.test(name));
+  const held = (limitsOf(family).gluten?.hard ?? 0) > 0;
+  const lesser = rule.role === 'structure' || (flour && held && !helped(rule).includes(USUAL));
+  // A starch, or a flour that does not rise by itself, stands beside as much of the usual flour.
+  if (isDough && lesser && food !== USUAL) return dough(family, USUAL, [[food, 200]], 200);
   if (isDough && flour) return dough(family, food, []);
   if (isDough) return dough(family, 'all-purpose-flour', [[food, massOf(food)]]);
   if (rule.role === 'coating')
@@ -91,9 +98,15 @@ function partsFor(rule: SwapRule, family: Family, food: string): Part[] {
   ];
 }
 
+/** Two foods to try a swap on: the richest in carbohydrate, and the usual flour or the next. */
+function triedFoods(rule: SwapRule): string[] {
+  const [first, second] = helped(rule);
+  return [first, helped(rule).includes(USUAL) ? USUAL : second].filter((id) => id !== undefined);
+}
+
 /** Dishes to try a swap on, the likeliest first. */
 export function samplesFor(rule: SwapRule): Sample[] {
-  const ids = helped(rule).slice(0, 2);
+  const ids = triedFoods(rule);
   const titles = titlesFor(rule).slice(0, 2);
   const families = familiesOf(rule);
   const dishes = families.filter((f) => limitsOf(f).kind === 'dish');
