@@ -6,17 +6,37 @@ const LESS = { C: 10, F: 25, gas: 1 };
 const OVEN = { C: 130, F: 265 };
 
 const DEGREES =
-  /(\d{3})(?:(\s*(?:-|–|to)\s*)(\d{3}))?(\s*(?:°|º|˚|deg\.?|degrees?)?\s*)(celsius|centigrade|fahrenheit|C|F)\b(?!\w)/gi;
+  /(\d{3})(?:(\s*(?:-|–|to|and|or)\s*)(\d{3}))?(\s*(?:°|º|˚|deg\.?|degrees?)?\s*)((?:celsius|centigrade|fahrenheit|C|F)\b|[℃℉])/gi;
 const BARE = /(\d{3})((?:\s*°|\s+degrees?\b)(?!\s*(?:[CF]\b|celsius|centigrade|fahrenheit)))/gi;
 const GAS = /\b(gas(?:\s+mark)?\s+)(\d{1,2})\b/gi;
 /** Fat and syrup have temperatures of their own. */
 const NOT_OVEN =
   /(?<!\p{L})(oil|fry|frying|fryer|fat|lard|syrup|caramel|candy|thermometer|öl|fett|frittier\p{L}*|sirup|huile|friture|sirop|olie|frituur\p{L}*|stroop|aceite|freír|jarabe|olio|frigg\p{L}*|sciroppo)(?!\p{L})/iu;
 
-function less(number: string, celsius: boolean): string {
+const isCelsius = (scale: string | undefined): boolean => /^[c℃]/i.test(scale ?? '');
+
+/** How far a Celsius figure may be from the Fahrenheit one that it repeats: kitchens round by up to this much. */
+const SAME_C = 6;
+
+/** Degrees F that a sentence states. */
+const fahrenheitIn = (sentence: string): number[] =>
+  [...sentence.matchAll(DEGREES)].flatMap(([, low, , high, , scale]) =>
+    isCelsius(scale) ? [] : [low, high].flatMap((one) => (one === undefined ? [] : [Number(one)])),
+  );
+
+/** An oven's figure set lower; one in °C that repeats one in °F is what that has become. */
+function less(number: string, celsius: boolean, fahrenheit: readonly number[] = []): string {
   const value = Number(number);
   const scale = celsius ? 'C' : 'F';
-  return value < OVEN[scale] ? number : String(value - LESS[scale]);
+  if (value < OVEN[scale]) return number;
+  const off = (f: number): number => Math.abs((f - 32) / 1.8 - value);
+  const [same] = celsius
+    ? fahrenheit.filter((f) => off(f) <= SAME_C).sort((a, b) => off(a) - off(b))
+    : [];
+  if (same === undefined || same < OVEN.F) return String(value - LESS[scale]);
+  const degrees = (same - LESS.F - 32) / 1.8;
+  const step = value % 5 === 0 ? 5 : 1;
+  return String(Math.round(degrees / step) * step);
 }
 
 const lowerGas = (mark: string): string => {
@@ -31,12 +51,13 @@ const BARE_METRIC =
 
 function loweredSentence(sentence: string, metric: boolean): string {
   if (NOT_OVEN.test(sentence)) return sentence;
+  const fahrenheit = fahrenheitIn(sentence);
   return sentence
     .replace(DEGREES, (...found) => {
       const [, low, to, high, gap, scale] = found as string[];
-      const celsius = /^c/i.test(scale ?? '');
-      const end = high === undefined ? '' : `${to}${less(high, celsius)}`;
-      return `${less(low ?? '', celsius)}${end}${gap}${scale}`;
+      const celsius = isCelsius(scale);
+      const end = high === undefined ? '' : `${to}${less(high, celsius, fahrenheit)}`;
+      return `${less(low ?? '', celsius, fahrenheit)}${end}${gap}${scale}`;
     })
     .replace(metric ? BARE_METRIC : BARE, (whole, number: string, rest: string) =>
       metric

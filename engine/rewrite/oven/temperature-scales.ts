@@ -1,6 +1,8 @@
 /** Temperatures in both scales. */
 
 const OVEN_FROM_C = 100;
+/** Up to boiling water a thermometer is read to the degree. */
+const BOILING_C = 101;
 
 const toF = (celsius: number): number => {
   const f = celsius * 1.8 + 32;
@@ -9,7 +11,7 @@ const toF = (celsius: number): number => {
 
 const toC = (fahrenheit: number): number => {
   const c = (fahrenheit - 32) / 1.8;
-  return c >= 95 ? Math.round(c / 5) * 5 : Math.round(c);
+  return c > BOILING_C ? Math.round(c / 5) * 5 : Math.round(c);
 };
 
 /** '35-38 °C (95-100 °F)'. Ovens to the nearest 5 degrees, the rest to whole degrees. */
@@ -20,19 +22,19 @@ export function celsius(low: number, high: number = low): string {
 }
 
 const TEMPERATURE =
-  /(\d{2,3})(?:\s*(?:-|–|to)\s*(\d{2,3}))?\s*(?:°|º|˚|deg\.?|degrees?)?\s*(celsius|centigrade|fahrenheit|C|F)\b(?!\w)/gi;
+  /(\d{2,3})(?:\s*(?:-|–|to)\s*(\d{2,3})|(?<=\d{3})\s*(?:and|or)\s*(\d{3}))?\s*(?:°|º|˚|deg\.?|degrees?)?\s*((?:celsius|centigrade|fahrenheit|C|F)\b|[℃℉])/gi;
 /** Ovens in degrees without a scale: from 300 up it can only be Fahrenheit. */
 const BARE = /(\d{3})(?:\s*°|\s+degrees?\b)(?!\s*(?:[CF]\b|celsius|centigrade|fahrenheit))/gi;
 /** How far to look for the same temperature in the other scale. */
 const NEAR = 28;
 
-const isCelsius = (scale: string): boolean => /^c/i.test(scale);
+const isCelsius = (scale: string): boolean => /^[c℃]/i.test(scale);
 
 function hasPartner(text: string, start: number, end: number, celsiusGiven: boolean): boolean {
   const around = `${text.slice(Math.max(0, start - NEAR), start)} ${text.slice(end, end + NEAR)}`;
   const other = celsiusGiven
-    ? /\d{2,3}\s*(?:°|º|˚|deg\.?|degrees?)?\s*(?:F\b|fahrenheit)/i
-    : /\d{2,3}\s*(?:°|º|˚|deg\.?|degrees?)?\s*(?:C\b|celsius|centigrade)/i;
+    ? /\d{2,3}\s*(?:°|º|˚|deg\.?|degrees?)?\s*(?:F\b|℉|fahrenheit)/i
+    : /\d{2,3}\s*(?:°|º|˚|deg\.?|degrees?)?\s*(?:C\b|℃|celsius|centigrade)/i;
   return other.test(around);
 }
 
@@ -87,7 +89,7 @@ const withDegrees = (text: string): string =>
     const [whole, mark, at] = found as [string, string, number];
     const degrees = celsiusOfMark(mark);
     const near = `${text.slice(Math.max(0, at - NEAR), at)} ${text.slice(at + whole.length, at + whole.length + NEAR)}`;
-    if (degrees === null || /\d{3}\s*(?:°|º|˚|deg|C\b|F\b)/i.test(near)) return whole;
+    if (degrees === null || /\d{3}\s*(?:°|º|˚|℃|℉|deg|C\b|F\b)/i.test(near)) return whole;
     return `${whole} (${degrees} °C, ${toF(degrees)} °F)`;
   });
 
@@ -102,13 +104,15 @@ const hasGas = (text: string, start: number, end: number): boolean =>
 export function withAllScales(text: string, gas = false): string {
   const marked = gas ? withDegrees(text) : text;
   const named = marked.replace(TEMPERATURE, (...found) => {
-    const [whole, low, high, scale, at] = found as [
+    const [whole, low, to, and, scale, at] = found as [
       string,
       string,
+      string | undefined,
       string | undefined,
       string,
       number,
     ];
+    const high = to ?? and;
     // A lower-case 'c' or 'f' is a unit only right behind the number or a degree sign.
     if (/^[cf]$/.test(scale) && !/[\d°º˚]\s?[cf]$/.test(whole)) return whole;
     // '12 C' is twelve cups.

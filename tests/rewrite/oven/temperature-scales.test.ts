@@ -10,6 +10,12 @@ describe('temperatures', () => {
     ['Heat the oven to 350 degrees.', 'Heat the oven to 350 degrees F (175 °C).'],
     ['Bring to 35-38 °C', 'Bring to 35-38 °C (95-100 °F)'],
     ['until 165°F inside', 'until 165°F (74 °C) inside'],
+    ['Heat the oven to 400℉.', 'Heat the oven to 400℉ (205 °C).'],
+    ['Bake at 190℃ until set', 'Bake at 190℃ (375 °F) until set'],
+    [
+      'It is done between 205 and 209°F in the middle',
+      'It is done between 205 and 209°F (96-98 °C) in the middle',
+    ],
   ])('%s', (text, expected) => {
     expect(withAllScales(text)).toBe(expected);
   });
@@ -17,6 +23,7 @@ describe('temperatures', () => {
   it.each([
     'Bake at 180 °C (350 °F).',
     'Bake at 350°F/175°C for 20 minutes.',
+    'Bake at 350℉ (175℃) for 20 minutes.',
     'Add 2 c flour and 100 cups of water',
     'Rotate the tray by 180 degrees.',
     'Use 250 ml cream and 200 g cheese',

@@ -37,6 +37,17 @@ describe('a cooler oven', () => {
     expect(withLowerOven('oven at 190°')).toBe('oven at 190°');
   });
 
+  it.each([
+    ['Heat the oven to 375℉.', 'Heat the oven to 350℉.'],
+    ['Heat the oven to 350°F (177°C).', 'Heat the oven to 325°F (163°C).'],
+    ['Heat the oven to 375°F/190°C.', 'Heat the oven to 350°F/175°C.'],
+    ['Heat the oven to 400℉ (200℃).', 'Heat the oven to 375℉ (190℃).'],
+    ['Oven at 180°C (160°C fan).', 'Oven at 170°C (150°C fan).'],
+    ['Bake at 325 or 350°F.', 'Bake at 300 or 325°F.'],
+  ])('sets %s lower, in each scale it is given in', (text, lower) => {
+    expect(withLowerOven(text)).toBe(lower);
+  });
+
   it('goes by the bake before any roast', () => {
     expect(bakeMinutes('Cook for 30 minutes. Bake for 80 minutes.')).toBe(80);
     expect([longerBy(9), longerBy(40), longerBy(75)]).toEqual(['1-2', '2-4', '4-8']);
