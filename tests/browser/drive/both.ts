@@ -25,6 +25,8 @@ export interface Driven {
   reloadExtension(): Promise<void>;
   /** Ends the background as the browser does when it is idle. */
   endBackground(): Promise<void>;
+  /** Whether the extension runs in a private window that is open. */
+  runsInPrivate(): Promise<boolean>;
   close(): Promise<void>;
 }
 
@@ -107,6 +109,7 @@ async function chromiumDriven({ profile }: Options): Promise<Driven> {
       await next;
     },
     endBackground: () => endWorker(run),
+    runsInPrivate: () => run.inWorker('chrome.extension.isAllowedIncognitoAccess()'),
     close: () => run.close(),
   };
 }
@@ -120,6 +123,19 @@ const RELOAD = `
 const END_BACKGROUND = `
   await WebExtensionPolicy.getByID('${GECKO_ID}').extension.terminateBackground();
   return true;
+`;
+
+/** Opens a private window, looks whether the extension has a button or any way into it, and closes it. */
+const IN_PRIVATE = `
+  const opened = OpenBrowserWindow({ private: true });
+  await new Promise((done) => opened.addEventListener('load', done, { once: true }));
+  await new Promise((done) => setTimeout(done, 1000));
+  const policy = WebExtensionPolicy.getByID('${GECKO_ID}');
+  const button = [...opened.document.querySelectorAll('[data-extensionid]')]
+    .some((one) => one.getAttribute('data-extensionid') === '${GECKO_ID}');
+  const runs = policy.canAccessWindow(opened) || button;
+  opened.close();
+  return runs;
 `;
 
 async function firefoxDriven({ profile, settings = {} }: Options): Promise<Driven> {
@@ -151,6 +167,7 @@ async function firefoxDriven({ profile, settings = {} }: Options): Promise<Drive
     endBackground: async () => {
       await run.inBrowser(END_BACKGROUND);
     },
+    runsInPrivate: async () => (await run.inBrowser(IN_PRIVATE)) === true,
     close: () => run.close(),
   };
 }

@@ -34,5 +34,5 @@ describe.each(['chromium', 'firefox'] as const)('in %s', (engine) => {
 
   beforeEach(() => emptied(world));
 
-  it.each(ROWS)('$fault', ({ run }) => run(world));
+  it.each(ROWS.map((row) => [row.fault, row] as const))('%s', (_, { run }) => run(world));
 });

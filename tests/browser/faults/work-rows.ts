@@ -152,6 +152,16 @@ export const WORK_ROWS: readonly Row[] = [
     },
   },
   {
+    fault: 'a private window is opened beside kept work',
+    run: async (world) => {
+      await popupOn(world, 'lemon-cake.html');
+      await askFor(world, 9);
+      expect(await world.driven.runsInPrivate()).toBe(false);
+      await again(world);
+      await showsBudget(world, 9);
+    },
+  },
+  {
     fault: 'the clock was moved back a year',
     run: async (world) => {
       const { driven } = world;
