@@ -54,6 +54,41 @@ describe('a line of flour', () => {
   });
 });
 
+const drizzled = (last: string): Pasted => ({
+  title: 'Pear bread',
+  serves: 'Makes 12 pieces',
+  family: ['quick-bread'],
+  lines: [
+    '250 g plain flour',
+    '2 tsp baking powder',
+    '2 eggs',
+    '100 g butter, melted',
+    '2 pears, grated',
+    '240 g maple syrup',
+  ],
+  steps: [
+    'Beat the eggs and the butter. Stir in the pears, then the flour and the baking powder.',
+    last,
+  ],
+});
+
+describe('a syrup', () => {
+  const dry = ['allulose', 'erythritol'];
+  const dryIn = (last: string): string[] => {
+    const { plan } = adapted(drizzled(last), { budgetG: 14, way: 'within', pantry: dry });
+    return plan.items.map(({ foodId }) => foodId).filter((id) => dry.includes(id));
+  };
+
+  it('that is stirred into a batter may be replaced by a dry sweetener', () => {
+    expect(dryIn('Stir in the maple syrup. Bake at 175 °C for 50 minutes.')).not.toEqual([]);
+  });
+
+  it('that is drizzled over the bake stays one that pours', () => {
+    const last = 'Bake at 175 °C for 50 minutes and drizzle with the maple syrup while warm.';
+    expect(dryIn(last)).toEqual([]);
+  });
+});
+
 const ICED: Pasted = {
   title: 'Iced spice cake',
   serves: 'Makes 12 pieces',
