@@ -1,4 +1,6 @@
 /** How many servings to reckon with: what the page calls servings, else what its own figures fit. */
+
+import { withoutAccents } from '../accents.ts';
 import type { Family, Recipe } from '../model.ts';
 import { familyYield } from './cooked.ts';
 import racc from './data/racc.json' with { type: 'json' };
@@ -44,8 +46,9 @@ const MEAL_KCAL = 350;
 
 /** Reference amount of a family, g eaten at one time (21 CFR 101.12(b)); a label unit, not advice. */
 function referenceGrams(family: Family, title: string): { grams: number; source: string } {
+  const plain = withoutAccents(title);
   const byTitle = racc.titles.find(({ words }) =>
-    new RegExp(`\\b(${words})s?\\b`, 'i').test(title),
+    new RegExp(`\\b(${words})s?\\b`, 'i').test(plain),
   );
   return byTitle ?? FAMILY_GRAMS[family];
 }

@@ -84,6 +84,22 @@ describe('servings', () => {
     expect(proposal.text).toContain('Estimated 16');
   });
 
+  it.each([
+    ['Mushroom and lentil pâté', 55, 10],
+    ['Chicken liver rillettes', 55, 10],
+    ['White bean and sage dip', 30, 18],
+    ['Paprika-Brotaufstrich', 30, 18],
+    ['Smoky beetroot hummus', 30, 18],
+    ['Lamb shoulder with hummus', 245, 2],
+    ['Chicken and hummus bowl', 245, 2],
+    ['Lentil soup', 245, 2],
+  ])('reckons %s without servings by %i g', (title, grams, servings) => {
+    const nothing = recipe(title, { text: null, servings: null, pieces: null });
+    const weighed = propose(nothing, 600, 'other');
+    expect(weighed.text).toContain(`${grams} g each`);
+    expect(Math.abs(weighed.servings - servings)).toBeLessThanOrEqual(servings * 0.15);
+  });
+
   it('takes a small pizza for a serving', () => {
     const pizzas = recipe('Pizza', {
       text: 'Makes 4 pizzas',
