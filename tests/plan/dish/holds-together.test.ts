@@ -1,0 +1,75 @@
+/** What is shaped by hand has to hold: cauliflower does not stand in there, a smaller piece is better. */
+import { describe, expect, it } from 'vitest';
+import { adapted, type Pasted } from '../pasted.ts';
+
+const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
+  title,
+  serves: 'Serves 4',
+  lines,
+  steps,
+  family: ['rice-dish', 'potato-dish', 'other'],
+});
+
+const SHAPED: [string, Pasted][] = [
+  [
+    'rice balls',
+    dish(
+      'Grilled onigiri with miso',
+      ['300 g short-grain rice', '400 ml water', '2 tbsp miso', '1 tbsp sesame oil'],
+      ['Cook the rice in the water.', 'Shape into triangles with wet hands, brush and grill.'],
+    ),
+  ],
+  [
+    'balls of cooked rice',
+    dish(
+      'Fried rice balls with cheese',
+      ['500 g cooked rice', '100 g mozzarella', '1 egg', '40 g parmesan'],
+      ['Mix the rice with egg and parmesan.', 'Shape into balls round the cheese and fry.'],
+    ),
+  ],
+  [
+    'potato pancakes',
+    dish(
+      'Crisp potato pancakes',
+      ['800 g potatoes', '1 onion', '2 eggs', '2 tbsp flour', '4 tbsp oil'],
+      ['Grate the potatoes and onion and squeeze dry.', 'Stir in eggs and flour and fry in heaps.'],
+    ),
+  ],
+  [
+    'fish cakes',
+    dish(
+      'Cod fish cakes',
+      ['500 g potatoes', '400 g cod', '1 egg', '2 tbsp parsley', '3 tbsp oil'],
+      ['Boil and mash the potatoes.', 'Mix with cod, egg and parsley, form patties and fry.'],
+    ),
+  ],
+  [
+    'patties of grain',
+    dish(
+      'Quinoa patties with herbs',
+      ['200 g quinoa', '2 eggs', '80 g feta', '1 onion', '3 tbsp oil'],
+      ['Boil the quinoa and cool it.', 'Mix with the rest, form patties and fry.'],
+    ),
+  ],
+];
+
+describe('what has to hold its shape', () => {
+  it.each(SHAPED)('%s get no cauliflower', (_, recipe) => {
+    const { plan, ways } = adapted(recipe);
+    const plans = [plan, ...ways.map((way) => way.plan)];
+    const ids = plans.flatMap(({ items }) => items.map(({ foodId }) => foodId));
+    expect(ids.length).toBeGreaterThan(0);
+    expect(ids.filter((id) => id.startsWith('cauliflower'))).toEqual([]);
+  });
+
+  it('a loose bowl of rice still does', () => {
+    const bowl = dish(
+      'Chicken and rice bowl',
+      ['300 g white rice', '500 g chicken breast', '1 cucumber', '2 tbsp oil'],
+      ['Boil the rice.', 'Fry the chicken and serve on the rice.'],
+    );
+    const { plan } = adapted(bowl);
+    const taken = plan.swaps.flatMap(({ to }) => to.map(({ foodId }) => foodId));
+    expect(taken.some((id) => /cauliflower|konjac|palm|broccoli/.test(id))).toBe(true);
+  });
+});
