@@ -107,7 +107,10 @@ export function recommendedWay(
   const { plan } = within;
   const fits = (least: number): boolean => plan.met && plan.closeness >= least && isBuyable(plan);
   if (fits(LEAST_CLOSENESS)) return 'within';
-  const [nearest] = [...others].sort((a, b) => nearness(b, servings) - nearness(a, servings));
+  const close = others.filter((other) => other.plan.closeness >= LEAST_CLOSENESS);
+  const [nearest] = (close.length > 0 ? close : [...others]).sort(
+    (a, b) => nearness(b, servings) - nearness(a, servings),
+  );
   if (fits(HEAVY_CLOSENESS) && !others.some((other) => isNearlyMet(other, servings)))
     return 'within';
   return nearest?.plan.way ?? 'within';
