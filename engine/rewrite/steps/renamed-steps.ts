@@ -6,6 +6,7 @@ import type { Mention } from '../naming/mention.ts';
 import { listOf } from '../naming/method-names.ts';
 import { renameIn } from '../naming/rename.ts';
 import { partAt, type StepParts } from '../parts/step-parts.ts';
+import { withoutGoneBoiling } from '../wording/gone-boiling.ts';
 import { withoutWord } from '../wording/leave-out.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 import { withoutBoiling } from './boiling.ts';
@@ -74,10 +75,16 @@ function foreignStep(
   used: UsedSoFar,
 ): RenamedStep | null {
   if (words === null) return null;
-  const { text, named } = renameForeign(step.text, mentions, { words, foods, used }, (at) =>
+  const unboiled = withoutGoneBoiling(step.text, mentions, words);
+  if (unboiled.alone) {
+    const { text, dropped } = unboiled;
+    return { step: rewritten(step, text, whyChanged(dropped, words)), named: dropped };
+  }
+  const { text, named } = renameForeign(unboiled.text, mentions, { words, foods, used }, (at) =>
     parts === undefined ? null : partAt(parts, at),
   );
-  return { step: rewritten(step, text, whyChanged(named, words)), named };
+  const taken = [...new Set([...named, ...unboiled.dropped])];
+  return { step: rewritten(step, text, whyChanged(taken, words)), named: taken };
 }
 
 function englishStep(

@@ -4,6 +4,7 @@ import type { CueContext } from '../cues/cue-context.ts';
 import { fill } from '../cues/cue-text.ts';
 import { isPrepared } from '../cues/fitting-cues.ts';
 import { type Insertion, inserted, RANKS } from '../cues/insertion.ts';
+import { thinsIcing } from '../cues/thin-icing.ts';
 import {
   joinedWith,
   localFoodName,
@@ -39,9 +40,13 @@ interface Handling {
   old: string;
 }
 
-/** Clauses that hold for the dish. */
-const clausesThatHold = (method: string, whole: string): boolean[] =>
-  method.split(/;\s*/).map((clause) => clauseHolds(clause, whole));
+const THINS = /\ban icing takes\b/i;
+
+/** Clauses that hold for the dish; those of an icing only where the swapped sugar is one's. */
+const clausesThatHold = (method: string, whole: string, thins: boolean): boolean[] =>
+  method
+    .split(/;\s*/)
+    .map((clause) => clauseHolds(clause, whole) && (thins || !THINS.test(clause)));
 
 /** A handling without the clauses that do not hold. */
 function heldClauses(text: string, holds: readonly boolean[]): string {
@@ -55,7 +60,8 @@ function heldClauses(text: string, holds: readonly boolean[]): string {
   return kept === '' || /[.!]$/.test(kept) ? kept : `${kept}.`;
 }
 
-function handlingOf(swap: Swap, { mentions, ingredients, method: said }: CueContext): Handling {
+function handlingOf(swap: Swap, context: CueContext, texts: readonly string[]): Handling {
+  const { mentions, ingredients, method: said } = context;
   const mention = mentions.find(({ ingredient }) => ingredient.key === swap.key);
   const { method = '' } = swap;
   // Words about the food that is left out altogether hold no more.
@@ -66,7 +72,7 @@ function handlingOf(swap: Swap, { mentions, ingredients, method: said }: CueCont
     swap,
     method: kept,
     spoken: kept,
-    holds: clausesThatHold(kept, said),
+    holds: clausesThatHold(kept, said, thinsIcing(swap, context, texts)),
     mention,
     old: own(swap, ingredients)?.item.name ?? swap.from?.food ?? '',
   };
@@ -210,7 +216,7 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
     if (steps.has(same) || isPrepared(swap, context)) continue;
     const at = placeOf(swap, context, texts);
     const text = texts[at] ?? '';
-    const whole = handlingOf(swap, context);
+    const whole = handlingOf(swap, context, texts);
     const sentence = sentencesOf(text)[sentenceOf(text, whole)] ?? '';
     const spoken = heldFor(whole.method, sentence);
     if (spoken === '' && whole.method !== '') continue;

@@ -1,5 +1,6 @@
 /** Where a food's word in a method is a verb, or part of the name of another thing. */
 import type { Mention } from '../naming/mention.ts';
+import { literal, START } from './name-patterns.ts';
 
 /** 'no dry flour is left': what is looked at, not an amount. */
 const SEEN_BEFORE =
@@ -78,6 +79,25 @@ const OTHER_WAY = /^\W*if you (?:want to make|would like to make|prefer|don[’'
 export const isRemark = ({ changed }: Mention, sentence: string, text: string): boolean =>
   changed && (REMARK.test(sentence) || OTHER_WAY.test(text));
 
+const OF_CHOICE =
+  '(?:any |other |another |your |whatever )?(?:[\\p{L}-]+ ){0,3}?(?:of (?:your )?(?:choice|choosing)|you (?:like|prefer|have|want)|your favou?rite [\\p{L}-]+)';
+
+/** The text without 'or pasta of choice' behind a food that another stands in for. */
+function withoutFreeChoice(text: string, mentions: readonly Mention[]): string {
+  const names = mentions
+    .filter(
+      ({ changed, items, ingredient }) =>
+        changed && !items.some(({ foodId }) => foodId === ingredient.match?.foodId),
+    )
+    .flatMap(({ names: own }) => own);
+  if (names.length === 0 || !/\b(?:choice|choosing|you|favou?rite)\b/i.test(text)) return text;
+  const behind = new RegExp(
+    `(${START}(?:${names.map(literal).join('|')})(?:e?s)?)(?:,? or ${OF_CHOICE}| \\(or ${OF_CHOICE}\\)),?(?= |[.;:]|$)`,
+    'giu',
+  );
+  return text.replace(behind, '$1');
+}
+
 /** The text without '(or honey)' behind an ingredient that is another one now. */
 export function withoutChoices(text: string, mentions: readonly Mention[]): string {
   const others = mentions
@@ -85,7 +105,9 @@ export function withoutChoices(text: string, mentions: readonly Mention[]): stri
     .flatMap(({ ingredient }) =>
       ingredient.item.alternatives.map(({ name }) => name.toLowerCase()),
     );
-  return text.replace(/\s*\(or ([^()]{3,40})\)/gi, (whole, choice: string) =>
-    others.some((name) => choice.toLowerCase().endsWith(name)) ? '' : whole,
+  return withoutFreeChoice(text, mentions).replace(
+    /\s*\(or ([^()]{3,40})\)/gi,
+    (whole, choice: string) =>
+      others.some((name) => choice.toLowerCase().endsWith(name)) ? '' : whole,
   );
 }

@@ -79,3 +79,31 @@ describe('an amount in a step', () => {
     expect(after).toBe('Mélanger 50 g de beurre et le sucre (maintenant 260 g allulose).');
   });
 });
+
+describe('what is not boiled now', () => {
+  const noodles = (language: string, line: string, steps: string[]): string[] =>
+    method(language, [line, '1 cebolla'], steps, [{ key: '0', kept: 0, to: [['zucchini', 900]] }]);
+
+  it.each([
+    [
+      'es',
+      '400 g de espaguetis',
+      'Pon a hervir agua. Cuece los espaguetis según el paquete. Escurre y sirve con la salsa.',
+      'Sirve con la salsa.',
+    ],
+    [
+      'de',
+      '400 g Spaghetti',
+      'Die Spaghetti nach Packungsanweisung kochen, abgießen und mit der Soße servieren.',
+      'Mit der Soße servieren.',
+    ],
+    ['nl', '400 g spaghetti', 'Kook de spaghetti 9 minuten.', 'Spaghetti: weglaten.'],
+  ])('%s: loses its boiling', (language, line, step, rest) => {
+    expect(noodles(language, line, [step])).toEqual([rest]);
+  });
+
+  it('keeps what else goes on while it boils', () => {
+    const step = 'Mientras se cuecen los espaguetis, pica la cebolla.';
+    expect(noodles('es', '400 g de espaguetis', [step])[0]).toMatch(/pica la cebolla/);
+  });
+});

@@ -84,3 +84,49 @@ describe('handling in the method', () => {
     expect(steps('Soak 4 hours.')[1]).toBe('Soak the kohlrabi 4 hours.');
   });
 });
+
+describe('an icing with less liquid', () => {
+  const said = (steps: string[], milk: number): string => {
+    const dish = makeRecipe(
+      'Buns',
+      ['200 g powdered sugar', '40 g milk', '200 g cream cheese'],
+      steps,
+    );
+    const read = understand(dish);
+    const plan = makePlan('cake', read, [
+      { key: '0', kept: 0, to: [['allulose-powdered', 200, 'sweetness']] },
+      { key: '1', kept: milk, to: [] },
+    ]);
+    const method = 'Sift it; an icing takes a spoon less liquid, as it draws moisture.';
+    const swaps = plan.swaps.map((swap) => ({ ...swap, method }));
+    return rewriteRecipe(dish, read, { ...plan, swaps }, { foods, region: 'eu' })
+      .steps.map(({ after }) => after)
+      .join(' ');
+  };
+  const ICING =
+    'For the icing stir the powdered sugar and the milk. Spread it on the cream cheese.';
+
+  it('is told where the page has its own liquid still', () => {
+    expect(said([ICING], 40)).toMatch(/spoon less liquid/);
+  });
+  it('is not told once the liquid was cut', () => {
+    expect(said([ICING], 20)).not.toMatch(/less liquid/);
+  });
+  it('is not told of a filling', () => {
+    const filling = 'Beat the cream cheese, powdered sugar and milk.';
+    expect(said([filling, 'Finish with any glaze.'], 40)).not.toMatch(/less liquid/);
+  });
+});
+
+it('drops the free choice beside a stand-in', () => {
+  const dish = makeRecipe(
+    'Bowl',
+    ['300 g spaghetti', '2 carrots'],
+    ['Boil the spaghetti, or pasta of choice. Slice the carrots, or any root you like.'],
+  );
+  const read = understand(dish);
+  const plan = makePlan('other', read, [{ key: '0', kept: 0, to: [['soybean-pasta', 300]] }]);
+  const [step] = rewriteRecipe(dish, read, plan, { foods, region: 'eu' }).steps;
+  expect(step?.after).not.toMatch(/of choice/);
+  expect(step?.after).toMatch(/Slice the carrots, or any root you like\./);
+});

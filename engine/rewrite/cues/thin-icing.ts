@@ -1,0 +1,30 @@
+/** Whether an icing is to be made with less liquid than the page says. */
+import type { Swap } from '../../model.ts';
+import type { CueContext } from './cue-context.ts';
+
+const ICES =
+  /\b(?:icing|frosting|glaze|drizzle|glasur|zuckerguss|glaçage|glazuur|glaseado|glassa|cobertura|glasyr)\b/i;
+const LIQUID =
+  /water|milk|juice|coffee|cream-(?:heavy|light|whipping)|^cream|half-and-half|liqueur|rum/;
+
+/**
+ * True where the swapped sugar goes into an icing or glaze with a liquid line that is as the page has it:
+ * a liquid that was cut with the icing is not cut again, and a filling is no icing.
+ */
+export function thinsIcing(
+  { key }: Swap,
+  { mentions, course, partTitle }: CueContext,
+  texts: readonly string[],
+): boolean {
+  if (key === null) return false;
+  const places = course.named.get(key) ?? [];
+  const group = mentions.find(({ ingredient }) => ingredient.key === key)?.ingredient.line.group;
+  const headed = ICES.test(`${group ?? ''} ${partTitle ?? ''}`);
+  const iced = places.filter((at) => headed || ICES.test(texts[at] ?? ''));
+  const liquids = mentions.filter(
+    ({ ingredient }) =>
+      LIQUID.test(ingredient.match?.foodId ?? '') &&
+      (course.named.get(ingredient.key) ?? []).some((at) => iced.includes(at)),
+  );
+  return liquids.length > 0 && liquids.every(({ changed }) => !changed);
+}
