@@ -12,6 +12,7 @@ import { usesGas, withAllScales } from '../oven/temperature-scales.ts';
 import type { Course } from '../parts/course.ts';
 import { type PartMethod, partMethods } from '../parts/part-contexts.ts';
 import { stepParts } from '../parts/step-parts.ts';
+import { massFactor, withStatedWeights } from '../wording/stated-weights.ts';
 import { adjustedSteps } from './accepted-changes.ts';
 import { additionSteps } from './additions.ts';
 import { withOvens } from './cooler-ovens.ts';
@@ -39,6 +40,8 @@ const amended = (step: RewrittenStep, found: readonly Amendment[]): RewrittenSte
     const after = now.after.replace(phrase, to);
     return after === now.after ? now : withReason(now, after, why);
   }, step);
+
+const OTHER_MASS = 'The whole weighs more or less than on the page.';
 
 const inEnglish = (one: Insertion): Insertion => ({ ...one, step: { ...one.step, lang: 'en' } });
 
@@ -97,7 +100,10 @@ export function rewriteSteps(
         step,
         found.filter((one) => one.at === at),
       );
-      return { ...put, after: scaled(put.after) };
+      const factor = massFactor(plan, mentions, parts[at]?.whole ?? null);
+      const weighed = withStatedWeights(put.after, factor);
+      const told = weighed === put.after ? put : withReason(put, weighed, OTHER_MASS);
+      return { ...told, after: scaled(told.after) };
     },
   );
   const statesOven = original.some((text) => withLowerOven(text, words !== null) !== text);
