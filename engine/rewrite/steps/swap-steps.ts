@@ -203,6 +203,20 @@ function cookedFirst(context: CueContext, texts: readonly string[]): [string, In
   });
 }
 
+/** Handling that does nothing but cook soft what a step of the page may cook too. */
+const COOKS_SOFT = /^(?:steam|boil|roast)\b[^;]*\b(?:tender|soft|\d+ minutes)\b/i;
+
+/** Whether the page's own step cooks what came in: nothing is steamed and then boiled. */
+function isCookedByPage({ method, mention, swap }: Handling, texts: readonly string[]): boolean {
+  const name = mention?.newName ?? null;
+  if (name === null || !COOKS_SOFT.test(method) || swap.keptGrams > 0) return false;
+  const cooks = new RegExp(
+    `\\b(?:boil|steam|roast|simmer|parboil|pressure cook)\\b[^.;]{0,60}${literal(name)}[^.;]*\\b(?:tender|soft|\\d+ ?min(?:ute)?s?)\\b`,
+    'i',
+  );
+  return texts.some((text) => cooks.test(text));
+}
+
 const BOILS = /\b(?:boil\w*|cook the|package)\b/i;
 
 /**
@@ -218,6 +232,7 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
     const text = texts[at] ?? '';
     const whole = handlingOf(swap, context, texts);
     const sentence = sentencesOf(text)[sentenceOf(text, whole)] ?? '';
+    if (isCookedByPage(whole, texts)) continue;
     const spoken = heldFor(whole.method, sentence);
     if (spoken === '' && whole.method !== '') continue;
     const handling = { ...whole, spoken };

@@ -130,3 +130,18 @@ it('drops the free choice beside a stand-in', () => {
   expect(step?.after).not.toMatch(/of choice/);
   expect(step?.after).toMatch(/Slice the carrots, or any root you like\./);
 });
+
+it.each([
+  ['Boil the potatoes for 12 minutes.', false],
+  ['Put the potatoes under the cheese.', true],
+])('steams nothing that the page cooks as well: %s', (text, steamed) => {
+  const dish = makeRecipe('Gratin', ['600 g potatoes', '100 g cheddar'], [text, 'Serve.']);
+  const read = understand(dish);
+  const plan = makePlan('other', read, [{ key: '0', kept: 0, to: [['cauliflower', 600]] }]);
+  const swaps = plan.swaps.map((swap) => ({
+    ...swap,
+    method: 'Steam until just tender, drain and dry well before the sauce.',
+  }));
+  const steps = rewriteRecipe(dish, read, { ...plan, swaps }, { foods, region: 'eu' }).steps;
+  expect(steps.some(({ after }) => /Steam the cauliflower/.test(after))).toBe(steamed);
+});
