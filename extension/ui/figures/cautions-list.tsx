@@ -4,11 +4,14 @@ import { allergenWord } from '../words/allergen-words.ts';
 import { engineLang } from '../words/engine-language.ts';
 import { say, sayList } from '../words/say.ts';
 
-/** Every caution and note once, but for what stands beside an uncounted line already. */
+/**
+ * Every caution and note of the engine once, but for what stands beside an uncounted line already and what the
+ * screens say in their own language.
+ */
 export function cautionTexts({ cautions, notes, recipe, before, after }: Adaptation): string[] {
   const said = new Set([...before.uncounted, ...after.uncounted].map(({ key }) => key));
   const texts = [...cautions, ...notes, ...recipe.notes]
-    .filter(({ key }) => key === null || !said.has(key))
+    .filter(({ code, key }) => code !== 'ESTIMATES' && (key === null || !said.has(key)))
     .map(({ text }) => text);
   return [...new Set(texts)];
 }
@@ -25,6 +28,7 @@ export function Cautions({ adaptation }: { adaptation: Adaptation }) {
       {allergensRemoved.length > 0 && (
         <li>{say('noLongerContains', sayList(allergensRemoved.map(allergenWord)))}</li>
       )}
+      <li>{say('estimatesOnly')}</li>
       {cautionTexts(adaptation).map((text) => (
         <li key={text} lang={engineLang()}>
           {text}

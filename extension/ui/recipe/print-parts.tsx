@@ -53,8 +53,11 @@ export function PrintCautions({ adaptation }: Pick<Props, 'adaptation'>) {
   return (
     <div class="print-only print-cautions">
       <p>
+        {say('estimatesOnly')}{' '}
         <span lang={engineLang()}>
-          {cautionTexts(adaptation).slice(0, MOST_CAUTIONS).join(' ')}
+          {cautionTexts(adaptation)
+            .slice(0, MOST_CAUTIONS - 1)
+            .join(' ')}
         </span>{' '}
         {say('careTeam')}
       </p>
