@@ -176,14 +176,14 @@ describe('the main path in Chromium', () => {
         .getByRole('button', { name: /^More: Budget/ })
         .first()
         .click();
-    expect(await budget.inputValue()).toBe(String(Number(start) + 10));
+    await expect.poll(() => budget.inputValue()).toBe(String(Number(start) + 10));
     const undo = bench.getByRole('button', { name: 'Undo', exact: true });
     const redo = bench.getByRole('button', { name: 'Redo', exact: true });
     for (let press = 0; press < 10; press += 1) await undo.click();
-    expect(await budget.inputValue()).toBe(start);
-    expect(await undo.isDisabled()).toBe(true);
+    await expect.poll(() => budget.inputValue()).toBe(start);
+    await expect.poll(() => undo.isDisabled()).toBe(true);
     for (let press = 0; press < 10; press += 1) await redo.click();
-    expect(await budget.inputValue()).toBe(String(Number(start) + 10));
+    await expect.poll(() => budget.inputValue()).toBe(String(Number(start) + 10));
     for (let press = 0; press < 10; press += 1) await bench.keyboard.press('Control+z');
     await expect.poll(() => budget.inputValue()).toBe(start);
   });

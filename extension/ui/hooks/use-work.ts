@@ -48,6 +48,14 @@ export interface WorkState {
   settle(): Adaptation | null;
 }
 
+/** The work on the screen with the states before and after it. */
+interface Standing {
+  current: Current;
+  past: Past;
+}
+
+const NO_PAST: Past = { before: [], after: [] };
+
 /** The answer to a question, worked out beside the page; `settle` works it out at once. */
 function useSolved({ recipe, goals }: Current, options: WalkOptions) {
   const [solved, setSolved] = useState<Solved | null>(null);
@@ -78,8 +86,9 @@ export function useWork(
   { ownFoods, aliases, weighed, taught }: Known,
   onChange: (current: Current) => void,
 ): WorkState {
-  const [current, setCurrent] = useState(start);
-  const [past, setPast] = useState<Past>({ before: [], after: [] });
+  const [{ current, past }, setStanding] = useState<Standing>({ current: start, past: NO_PAST });
+  // What was done last counts, drawn or not: two quick presses are two steps.
+  const latest = useRef<Standing>({ current, past });
   const { recipe, goals, corrections } = current;
   const reworkedGrams = weighed?.(current) ?? null;
   const options = useMemo<WalkOptions>(
@@ -88,18 +97,19 @@ export function useWork(
   );
   const { solved, busy, settle } = useSolved(current, options);
   const table = useMemo(() => foodTable(ownFoods), [ownFoods]);
-  const show = (next: Current) => {
-    setCurrent(next);
-    onChange(next);
+  const stand = (next: Standing) => {
+    latest.current = next;
+    setStanding(next);
+    onChange(next.current);
   };
-  const update = (next: Current) => {
-    setPast(recorded(past, current));
-    show(next);
+  const update = (change: (current: Current) => Current) => {
+    const { current: old, past: earlier } = latest.current;
+    stand({ current: change(old), past: recorded(earlier, old) });
   };
-  const step = (moved: ReturnType<typeof undone>) => {
-    if (!moved) return;
-    setPast(moved.past);
-    show({ ...moved.state, savedId: current.savedId });
+  const step = (move: typeof undone) => {
+    const { current: old, past: earlier } = latest.current;
+    const moved = move(earlier, old);
+    if (moved) stand({ past: moved.past, current: { ...moved.state, savedId: old.savedId } });
   };
   return {
     current,
@@ -108,20 +118,19 @@ export function useWork(
     failed: solved !== null && solved.adaptation === null && !busy,
     table,
     options,
-    changeGoals: (change) => update({ ...current, goals: { ...goals, ...change } }),
-    correct: (key, correction) => {
-      const { [key]: _old, ...others } = corrections;
-      update({
-        ...current,
-        corrections: correction ? { ...others, [key]: correction } : others,
-      });
-    },
-    setSavedId: (savedId) => show({ ...current, savedId }),
-    replace: update,
+    changeGoals: (change) => update((old) => ({ ...old, goals: { ...old.goals, ...change } })),
+    correct: (key, correction) =>
+      update((old) => {
+        const { [key]: _old, ...others } = old.corrections;
+        return { ...old, corrections: correction ? { ...others, [key]: correction } : others };
+      }),
+    setSavedId: (savedId) =>
+      stand({ ...latest.current, current: { ...latest.current.current, savedId } }),
+    replace: (next) => update(() => next),
     canUndo: past.before.length > 0,
     canRedo: past.after.length > 0,
-    undo: () => step(undone(past, current)),
-    redo: () => step(redone(past, current)),
+    undo: () => step(undone),
+    redo: () => step(redone),
     settle: () => settle().adaptation,
   };
 }
