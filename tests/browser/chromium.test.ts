@@ -291,11 +291,13 @@ describe('other pages in Chromium', () => {
     await unknown.locator('.found button').first().click();
     await unknown.getByRole('textbox', { name: /^Grams of/ }).fill('100');
     await unknown.getByRole('button', { name: 'Take my correction back' }).waitFor();
-    await expect.poll(() => bench.locator('.missing').count()).toBe(0);
+    await expect.poll(() => bench.locator('.missing').count(), { timeout: 15_000 }).toBe(0);
     const was = (await figuresOn(bench)).was;
     const sure = await openLine(bench, 'sugar');
     await sure.getByRole('textbox', { name: /^Grams of/ }).fill('300');
-    await expect.poll(async () => (await figuresOn(bench)).was).toBeGreaterThan(was);
+    await expect
+      .poll(async () => (await figuresOn(bench)).was, { timeout: 15_000 })
+      .toBeGreaterThan(was);
     expect(await bench.locator('.strip-figure').isVisible()).toBe(true);
   });
 

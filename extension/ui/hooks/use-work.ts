@@ -121,8 +121,10 @@ export function useWork(
     changeGoals: (change) => update((old) => ({ ...old, goals: { ...old.goals, ...change } })),
     correct: (key, correction) =>
       update((old) => {
-        const { [key]: _old, ...others } = old.corrections;
-        return { ...old, corrections: correction ? { ...others, [key]: correction } : others };
+        const { [key]: earlier, ...others } = old.corrections;
+        if (!correction) return { ...old, corrections: others };
+        // Grams typed right after a food was chosen keep the food.
+        return { ...old, corrections: { ...others, [key]: { ...earlier, ...correction } } };
       }),
     setSavedId: (savedId) =>
       stand({ ...latest.current, current: { ...latest.current.current, savedId } }),
