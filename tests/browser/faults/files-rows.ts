@@ -104,7 +104,7 @@ export const FILES_ROWS: readonly Row[] = [
       await driven.open('options.html');
       // All or nothing.
       expect([1, 5001]).toContain(await rowsOnDisk(world));
-      expect(await driven.evaluate('return document.body.innerText')).not.toBe('');
+      await driven.waitFor(`return document.body.innerText.trim() !== ''`);
     },
   },
 ];
