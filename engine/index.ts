@@ -36,6 +36,7 @@ export { Pan, panFactor } from './rewrite/lines/pans.ts';
 export type { System } from './rewrite/lines/scaled-amounts.ts';
 export { scaledLines } from './rewrite/lines/scaled-lines.ts';
 export { scaledSteps } from './rewrite/steps/scaled-steps.ts';
+export { cautionText } from './tally/cautions/caution-words.ts';
 export {
   compareStated,
   type StatedRow,

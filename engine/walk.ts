@@ -272,7 +272,7 @@ function reworkOf(plan: Plan, work: Reworking): Rework {
     allergensAdded: allergens.added,
     allergensRemoved: allergens.removed,
     stillContains: stillContains(afterIngredients, goals.avoid, foods),
-    cautions: cautionsFor({ before, after, plan, foods, words }),
+    cautions: cautionsFor({ before, after, plan, foods, words, language: recipe.language }),
   };
 }
 

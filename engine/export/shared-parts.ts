@@ -193,7 +193,7 @@ export function exportParts(whole: Adaptation, options: ExportOptions = {}): Exp
     uncounted: after.uncounted.map(({ text, why }) => ({ text, why })),
     lowerBounds,
     allergens: allergenTexts(adaptation),
-    cautions: cautions.map(({ text }) => text).filter((text) => text !== ESTIMATES),
+    cautions: cautions.filter(({ code }) => code !== 'ESTIMATES').map(({ text }) => text),
   };
 }
 

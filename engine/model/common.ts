@@ -14,5 +14,7 @@ export const Note = z.object({
   text: z.string(),
   /** Key of the ingredient it is about, when it is about one. */
   key: z.string().nullable().default(null),
+  /** What the text's words in braces stand for, so that it can be said again in another language. */
+  figures: z.record(z.string(), z.string()).optional(),
 });
 export type Note = z.infer<typeof Note>;

@@ -17,6 +17,8 @@ export interface CautionInput {
   foods: FoodTable;
   /** Title and method, to see frying, slow cooking, baby food and the like. */
   words?: string;
+  /** BCP 47 tag of the recipe's language; English when unknown. */
+  language?: string | null;
   /** What the user has stated about themselves; left out when unknown. */
   person?: { kidneyDisease?: boolean; sglt2?: boolean; needsCarePlan?: boolean };
 }

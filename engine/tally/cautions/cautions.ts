@@ -1,8 +1,8 @@
 /** Cautions that go with the numbers, the gravest first. */
 import type { Note } from '../../model.ts';
-import data from '../data/cautions.json' with { type: 'json' };
 import { type CautionFacts, type CautionInput, cautionFacts } from './caution-facts.ts';
 import { fallOf, TRIGGERS } from './caution-triggers.ts';
+import { cautionText } from './caution-words.ts';
 
 export type { CautionInput } from './caution-facts.ts';
 
@@ -10,21 +10,15 @@ export type { CautionInput } from './caution-facts.ts';
 const MOST_SHOWN = 3;
 const MG_SODIUM_PER_G_SALT = 400;
 
-const WORDS = new Map(data.map(({ code, words }) => [code, words]));
-
 /** Figures that the words name in braces. */
-function figuresOf(facts: CautionFacts): Readonly<Record<string, string>> {
-  return {
-    '{fall}': String(Math.round(fallOf(facts))),
-    '{salt}': (facts.now('sodiumMg') / MG_SODIUM_PER_G_SALT).toFixed(1),
-  };
-}
+const figuresOf = (facts: CautionFacts): Record<string, string> => ({
+  fall: String(Math.round(fallOf(facts))),
+  salt: (facts.now('sodiumMg') / MG_SODIUM_PER_G_SALT).toFixed(1),
+});
 
 function note(code: string, facts: CautionFacts): Note {
-  const figures = Object.entries(figuresOf(facts));
-  const words = WORDS.get(code) ?? code;
-  const text = figures.reduce((filled, [name, figure]) => filled.replace(name, figure), words);
-  return { code, text, key: null };
+  const bare: Note = { code, text: code, key: null, figures: figuresOf(facts) };
+  return { ...bare, text: cautionText(bare, facts.language ?? null) };
 }
 
 const applying = (facts: CautionFacts): Note[] =>
@@ -35,7 +29,8 @@ export const allCautions = (input: CautionInput): Note[] => applying(cautionFact
 
 /**
  * The cautions to show, four at most: always 'Estimates. Not for working out insulin doses.', then
- * the three gravest. Words and the source of each: `data/cautions.json`.
+ * the three gravest. Words and the source of each: `data/cautions.json`; said in the
+ * language handed in where `data/caution-words.json` has it.
  */
 export function cautionsFor(input: CautionInput): Note[] {
   const facts = cautionFacts(input);

@@ -1,19 +1,30 @@
 /** Allergen changes, cautions and notes. The last line is always there. */
+import { cautionText } from '../../../engine/index.ts';
 import type { Adaptation } from '../../../engine/model.ts';
 import { allergenWord } from '../words/allergen-words.ts';
 import { engineLang } from '../words/engine-language.ts';
-import { say, sayList } from '../words/say.ts';
+import { locale, say, sayList } from '../words/say.ts';
+
+/** A sentence beside the figures; `byEngine` when it is said in the engine's English. */
+export interface Told {
+  text: string;
+  byEngine: boolean;
+}
 
 /**
- * Every caution and note of the engine once, but for what stands beside an uncounted line already and what the
- * screens say in their own language.
+ * Every caution and note once, but for what stands beside an uncounted line already and what the screens say
+ * of themselves. Cautions are said in the language of the screen.
  */
-export function cautionTexts({ cautions, notes, recipe, before, after }: Adaptation): string[] {
-  const said = new Set([...before.uncounted, ...after.uncounted].map(({ key }) => key));
-  const texts = [...cautions, ...notes, ...recipe.notes]
-    .filter(({ code, key }) => code !== 'ESTIMATES' && (key === null || !said.has(key)))
-    .map(({ text }) => text);
-  return [...new Set(texts)];
+export function cautionTexts({ cautions, notes, recipe, before, after }: Adaptation): Told[] {
+  const beside = new Set([...before.uncounted, ...after.uncounted].map(({ key }) => key));
+  const gravest = cautions
+    .filter(({ code }) => code !== 'ESTIMATES')
+    .map((caution) => ({ text: cautionText(caution, locale()), byEngine: false }));
+  const others = [...notes, ...recipe.notes]
+    .filter(({ key }) => key === null || !beside.has(key))
+    .map(({ text }) => ({ text, byEngine: true }));
+  const all = [...gravest, ...others];
+  return all.filter(({ text }, at) => all.findIndex((one) => one.text === text) === at);
 }
 
 export function Cautions({ adaptation }: { adaptation: Adaptation }) {
@@ -29,8 +40,8 @@ export function Cautions({ adaptation }: { adaptation: Adaptation }) {
         <li>{say('noLongerContains', sayList(allergensRemoved.map(allergenWord)))}</li>
       )}
       <li>{say('estimatesOnly')}</li>
-      {cautionTexts(adaptation).map((text) => (
-        <li key={text} lang={engineLang()}>
+      {cautionTexts(adaptation).map(({ text, byEngine }) => (
+        <li key={text} lang={byEngine ? engineLang() : undefined}>
           {text}
         </li>
       ))}

@@ -54,11 +54,13 @@ export function PrintCautions({ adaptation }: Pick<Props, 'adaptation'>) {
     <div class="print-only print-cautions">
       <p>
         {say('estimatesOnly')}{' '}
-        <span lang={engineLang()}>
-          {cautionTexts(adaptation)
-            .slice(0, MOST_CAUTIONS - 1)
-            .join(' ')}
-        </span>{' '}
+        {cautionTexts(adaptation)
+          .slice(0, MOST_CAUTIONS - 1)
+          .map(({ text, byEngine }) => (
+            <span key={text} lang={byEngine ? engineLang() : undefined}>
+              {text}{' '}
+            </span>
+          ))}
         {say('careTeam')}
       </p>
     </div>
