@@ -27,6 +27,11 @@ const KINDS: readonly (Kind & { words: RegExp })[] = data.kinds.map((row) => ({
 
 const PORTIONS = new Map(data.portions.map(({ group, serving }) => [group, bounds(serving)]));
 
+/** Foods that are taken by the pinch or strewn where a line gives no amount. */
+const SEASONINGS = new Map(
+  data.seasonings.flatMap(({ foods, serving }) => foods.map((id) => [id, bounds(serving)])),
+);
+
 const plainText = (text: string): string => withoutAccents(text.slice(0, 500)).toLowerCase();
 
 /** The first kind whose words begin a word of the text; the starchy ones are asked first. */
@@ -69,6 +74,8 @@ const SMALL_KINDS: ReadonlySet<string> = new Set([
 function portionOf(text: string, food: Food): Bounds {
   if (DUSTING.test(plainText(text))) return bounds(data.dusting.serving);
   if (GARNISH.test(text)) return bounds(data.garnish.serving);
+  const seasoning = SEASONINGS.get(food.id);
+  if (seasoning) return seasoning;
   const group = PORTIONS.get(food.group) ?? bounds(data.anyPortion.serving);
   const kind = kindOf(text);
   const small = kind !== null && SMALL_KINDS.has(kind.kind) ? kind.serving : group;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { foodTable } from '../../../engine/foods/index.ts';
 import type { Ingredient } from '../../../engine/model.ts';
 import { missingLines } from '../../../engine/tally/verdict/missing-lines.ts';
 import { makeFood, makeIngredient, makeLine, makeTable, makeWeight, sure } from '../fixtures.ts';
@@ -76,5 +77,33 @@ describe('a counted food without a figure', () => {
     expect(missing(paste)).toMatchObject([{ key: '0', netCarbsG: null }]);
     const pinch = makeIngredient('0', 'paste-of-unknown-make', makeWeight(sure(3)));
     expect(missing(pinch)).toEqual([]);
+  });
+});
+
+describe('sweet things without an amount', () => {
+  const real = foodTable();
+  const bare = (foodId: string): Ingredient => ({
+    ...makeIngredient('0', foodId, null),
+    line: makeLine(foodId),
+  });
+  const span = (foodId: string) =>
+    missingLines([bare(foodId)], {
+      foods: real,
+      servings: 4,
+      rule: { region: 'us', polyols: 'half' },
+      family: 'other',
+    })[0]?.netCarbsG;
+
+  // Sugar is 99.98 g per 100 g (SR 169655): half a gram to five are about as much.
+  it('are a pinch or what is strewn, not a portion', () => {
+    expect(span('sugar')?.high).toBeCloseTo(5, 1);
+    expect(span('powdered-sugar')?.high).toBeLessThan(5.1);
+    // 93 g per 100 g, give or take a fifth.
+    expect(span('sprinkles')?.high).toBeLessThan(6);
+  });
+
+  it('are still told, and a syrup to pour keeps its portion', () => {
+    expect(span('sugar')?.low).toBeGreaterThan(0);
+    expect(span('maple-syrup')?.high).toBeGreaterThan(10);
   });
 });
