@@ -23,6 +23,10 @@ const counted = { netCarbsG: Interval, budgetG: z.number().nonnegative() };
 export const VerdictState = z.enum(['fits', 'probablyFits', 'fitsAsCounted', 'tooMuch']);
 export type VerdictState = z.infer<typeof VerdictState>;
 
+/** What is said of a verdict: 'cannotBeTold' where what is missing may take a serving past the budget. */
+export const VerdictWord = z.enum([...VerdictState.options, 'cannotBeTold']);
+export type VerdictWord = z.infer<typeof VerdictWord>;
+
 /**
  * The one answer that every screen, export and the command line tell. `netCarbsG` is one serving as
  * counted, g.

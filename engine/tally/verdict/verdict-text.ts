@@ -1,6 +1,7 @@
 /** The verdict in one sentence or two, for exports and the command line; screens have words of their own. */
 import type { Interval, MissingLine, StillContains, Verdict } from '../../model.ts';
 import { showGramsRange } from '../displayed-figures.ts';
+import { verdictWord } from './verdict-word.ts';
 
 /** Missing lines that are named; the rest is counted. */
 const MOST_NAMED = 3;
@@ -25,18 +26,13 @@ function missingText(missing: readonly MissingLine[]): string {
   return ` Not counted: ${named.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`;
 }
 
-/** What is missing may take a serving past the budget, or nothing is known of it. */
-const mayGoPast = (counted: Interval, budgetG: number, missing: readonly MissingLine[]): boolean =>
-  missing.some(({ netCarbsG }) => netCarbsG === null) ||
-  missing.reduce((sum, { netCarbsG }) => sum + (netCarbsG?.high ?? 0), counted.best) > budgetG;
-
 function countedText(
   verdict: Extract<Verdict, { state: 'fitsAsCounted' }>,
   budget: string,
 ): string {
-  const { netCarbsG, budgetG, missing } = verdict;
+  const { netCarbsG } = verdict;
   if (netCarbsG === null) return `Not known: nothing could be counted against ${budget}.`;
-  return mayGoPast(netCarbsG, budgetG, missing)
+  return verdictWord(verdict) === 'cannotBeTold'
     ? `Cannot be told: what was counted has ${grams(netCarbsG)} net carbs a serving, within ${budget}, but not all was counted.`
     : `Fits for what was counted: one serving has ${grams(netCarbsG)} net carbs, within ${budget}.`;
 }

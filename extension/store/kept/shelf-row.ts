@@ -1,6 +1,7 @@
 /** A light row for each kept recipe: what a list shows and a search looks through. */
 import * as z from 'zod';
-import { Family, type Interval, VerdictState } from '../../../engine/model.ts';
+import { verdictWord } from '../../../engine/index.ts';
+import { Family, type Interval, VerdictWord } from '../../../engine/model.ts';
 import type { SavedRecipe } from '../records.ts';
 
 const Figures = z.object({
@@ -20,7 +21,7 @@ export const ShelfRow = z.object({
   name: z.string(),
   worked: z.boolean(),
   family: Family.nullable(),
-  state: VerdictState.nullable(),
+  state: VerdictWord.nullable(),
   /** Net carbs of a serving, g; null when the result has to be worked out again. */
   figures: Figures.nullable(),
   uncounted: z.number(),
@@ -66,7 +67,7 @@ export function shelfRowOf(saved: SavedRecipe): ShelfRow {
     name,
     worked: saved.worked,
     family: adaptation?.plan.family.id ?? null,
-    state: adaptation?.verdict.state ?? null,
+    state: adaptation ? verdictWord(adaptation.verdict) : null,
     figures: figuresOf(saved),
     uncounted: adaptation?.after.uncounted.length ?? 0,
     updatedAt: saved.updatedAt,

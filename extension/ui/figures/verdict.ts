@@ -1,8 +1,9 @@
 /** What the verdict says, as the screens need it. */
-import type { Adaptation, Interval, VerdictState } from '../../../engine/model.ts';
+import { verdictWord } from '../../../engine/index.ts';
+import type { Adaptation, Interval, VerdictWord } from '../../../engine/model.ts';
 
 export interface ShownVerdict {
-  state: VerdictState;
+  state: VerdictWord;
   /** Net carbs of a serving of the reworked and of the original recipe, g. */
   after: Interval;
   before: Interval | null;
@@ -10,6 +11,12 @@ export interface ShownVerdict {
 
 /** Null when no line could be counted: then there is nothing to show but that. */
 export function shownVerdict({ verdict, before }: Adaptation): ShownVerdict | null {
-  const { state, netCarbsG } = verdict;
-  return netCarbsG && { state, after: netCarbsG, before: before.perServing.netCarbsG };
+  const { netCarbsG } = verdict;
+  return (
+    netCarbsG && {
+      state: verdictWord(verdict),
+      after: netCarbsG,
+      before: before.perServing.netCarbsG,
+    }
+  );
 }

@@ -2,6 +2,7 @@ import { h } from 'preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { apartWord } from '../../../extension/ui/figures/closeness-mark.tsx';
 import { pointsToShow } from '../../../extension/ui/figures/nearer-further.tsx';
+import { shownVerdict } from '../../../extension/ui/figures/verdict.ts';
 import { rangeSentence, VerdictCard } from '../../../extension/ui/figures/verdict-card.tsx';
 import { adaptedPage } from '../adapted.ts';
 import { type Drawn, drawn } from '../screen.ts';
@@ -34,6 +35,28 @@ describe('what the range adds to the verdict', () => {
 
   it('is nothing where there is no range', () => {
     expect(rangeSentence(verdict('fits', 10, 10, 10.02), 15)).toBe('');
+  });
+});
+
+describe('the word of the verdict', () => {
+  it.each<[number, string]>([
+    [4, 'fitsAsCounted'],
+    [60, 'cannotBeTold'],
+  ])('is the one the exports say: %d g missing at most', (high, word) => {
+    const adaptation = adaptedPage('milk-rolls.html', { way: 'within', budgetG: 60 });
+    const { verdict } = adaptation;
+    if (verdict.netCarbsG === null) throw new Error('nothing was counted');
+    const missing = [
+      {
+        key: '0',
+        text: 'jam',
+        why: 'no amount',
+        kind: 'jam',
+        netCarbsG: { low: 0, best: 2, high },
+      },
+    ];
+    const counted = { state: 'fitsAsCounted', netCarbsG: verdict.netCarbsG, budgetG: 60 } as const;
+    expect(shownVerdict({ ...adaptation, verdict: { ...counted, missing } })?.state).toBe(word);
   });
 });
 

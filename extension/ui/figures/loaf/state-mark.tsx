@@ -1,18 +1,20 @@
 /** A verdict's word and shape: loaf and knife in small. */
-import type { VerdictState } from '../../../../engine/model.ts';
+import type { VerdictWord } from '../../../../engine/model.ts';
 import { say } from '../../words/say.ts';
 
 const STATE_WORDS = {
   fits: 'stateFits',
   probablyFits: 'stateProbably',
   fitsAsCounted: 'stateCounted',
+  cannotBeTold: 'stateUntold',
   tooMuch: 'stateTooMuch',
-} as const satisfies Record<VerdictState, string>;
+} as const satisfies Record<VerdictWord, string>;
 
-const TONES: Record<VerdictState, string> = {
+const TONES: Record<VerdictWord, string> = {
   fits: 'is-fits',
   probablyFits: 'is-unsure',
   fitsAsCounted: 'is-unsure',
+  cannotBeTold: 'is-unsure',
   tooMuch: 'is-over',
 };
 
@@ -22,20 +24,25 @@ const CUT =
   'M3 20.5C1.6 20.5 1 18.8 1 16.8C1 11.6 4.2 8.5 8.4 8.5H15.5V20.5ZM22.5 8.5C27.5 8.8 31 11.6 31 16.8C31 18.8 30.4 20.5 29 20.5H22.5Z';
 const HALF = 'M3 20.5C1.6 20.5 1 18.8 1 16.8C1 11.6 4.2 8.5 8.4 8.5H11L8.6 20.5Z';
 
-function Shape({ state }: { state: VerdictState }) {
-  const body = state === 'tooMuch' ? CUT : state === 'fitsAsCounted' ? HALF : WHOLE;
+/** What is not counted, beside the half that is. */
+const REST = 'M14 8.9C17.4 9.6 19 12.6 19 16.8C19 18.8 18.4 20.3 17 20.3H11.4';
+
+const isHalf = (state: VerdictWord): boolean =>
+  state === 'fitsAsCounted' || state === 'cannotBeTold';
+
+function Shape({ state }: { state: VerdictWord }) {
+  const body = state === 'tooMuch' ? CUT : isHalf(state) ? HALF : WHOLE;
   const dotted = {
     probablyFits: 'M22 8.8C27 9.6 30.6 12.4 30.6 17C30.6 19 29.8 20.5 28.4 20.5H22',
-    fitsAsCounted: 'M14 8.9C17.4 9.6 19 12.6 19 16.8C19 18.8 18.4 20.3 17 20.3H11.4',
+    fitsAsCounted: REST,
+    cannotBeTold: REST,
     fits: null,
     tooMuch: null,
   }[state];
   return (
     <svg viewBox="0 0 32 24" width="32" height="24" aria-hidden="true">
       <path class="state-body" d={body} />
-      {state !== 'fitsAsCounted' && (
-        <path class="state-score" d="M6.2 15.2L9 11.3M11.2 15.2L14 11.3" />
-      )}
+      {!isHalf(state) && <path class="state-score" d="M6.2 15.2L9 11.3M11.2 15.2L14 11.3" />}
       {dotted && <path class="state-dots" d={dotted} />}
       <path class="state-knife" d={`M${state === 'tooMuch' ? 19 : 23.2} 3V21.5`} />
     </svg>
@@ -43,7 +50,7 @@ function Shape({ state }: { state: VerdictState }) {
 }
 
 /** `plain` goes without the wash, for strips and lists. */
-export function StateMark({ state, plain = false }: { state: VerdictState; plain?: boolean }) {
+export function StateMark({ state, plain = false }: { state: VerdictWord; plain?: boolean }) {
   return (
     <span class={`state ${TONES[state]}${plain ? ' state-plain' : ''}`}>
       <Shape state={state} />
