@@ -3,6 +3,7 @@ import { withoutAccents } from '../../accents.ts';
 import type { FoodTable } from '../../foods/index.ts';
 import type { Ingredient, Interval, MissingLine } from '../../model.ts';
 import data from '../data/method-only.json' with { type: 'json' };
+import { servedByMethod } from './served-with.ts';
 
 interface Kind {
   kind: string;
@@ -29,25 +30,29 @@ const MOST_SENTENCES = 200;
 
 const plain = (text: string): string => withoutAccents(text).toLowerCase();
 
-/** Sentences of the method, without those that offer a choice or speak of another time. */
+/** Sentences of the method in plain letters. */
 const sentencesOf = (steps: readonly string[]): string[] =>
   steps
     .flatMap((step) => step.split(/(?<=[.;!?])\s+|\n/))
     .slice(0, MOST_SENTENCES)
-    .map((sentence) => plain(sentence.slice(0, 400)))
-    .filter((sentence) => !NOT_MEANT.test(sentence));
+    .map((sentence) => plain(sentence.slice(0, 400)));
 
-function wordsOf(ingredients: readonly Ingredient[], foods: FoodTable): string {
-  const words = ingredients.flatMap(({ line, match }) => [
+const wordsOf = (ingredients: readonly Ingredient[], foods: FoodTable): string[] =>
+  ingredients.flatMap(({ line, match }) => [
     line.text,
     (match ? foods.byId(match.foodId) : null)?.name ?? '',
   ]);
-  return plain(words.join(' | '));
-}
+
+/** Foods by name; a line whose food is not known by its own words. */
+const namesOf = (ingredients: readonly Ingredient[], foods: FoodTable): string[] =>
+  ingredients.map(
+    ({ line, match }) => (match ? foods.byId(match.foodId)?.name : null) ?? line.text,
+  );
 
 /**
  * What the method uses in bulk and no line holds, nor anything it could be made of: flour for a dough,
- * icing, syrup, pasta. The `key` is of no line. Empty for a recipe without a method or lines.
+ * icing, syrup, pasta; and what it is to be served with. The `key` is of no line. Empty for a recipe
+ * without a method or lines.
  */
 export function methodOnly(
   steps: readonly string[],
@@ -55,9 +60,13 @@ export function methodOnly(
   foods: FoodTable,
 ): MissingLine[] {
   if (ingredients.length === 0) return [];
-  const lines = wordsOf(ingredients, foods);
-  const sentences = sentencesOf(steps);
-  return KINDS.flatMap(({ kind, method, lines: known, netCarbsG }, at): MissingLine[] => {
+  const words = wordsOf(ingredients, foods);
+  const lines = plain(words.join(' | '));
+  const every = sentencesOf(steps);
+  // A choice or another time is no use of it.
+  const sentences = every.filter((sentence) => !NOT_MEANT.test(sentence));
+  const served = servedByMethod(every, namesOf(ingredients, foods), `method.${KINDS.length}`);
+  const used = KINDS.flatMap(({ kind, method, lines: known, netCarbsG }, at): MissingLine[] => {
     const sentence = known.test(lines) ? undefined : sentences.find((text) => method.test(text));
     if (sentence === undefined) return [];
     const text = `${kind}: “${sentence.trim().slice(0, 80)}”`;
@@ -65,4 +74,5 @@ export function methodOnly(
       { key: `method.${at}`, text, why: 'the method uses it and no line has it', kind, netCarbsG },
     ];
   });
+  return served === null ? used : [...used, served];
 }

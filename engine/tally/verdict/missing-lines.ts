@@ -1,29 +1,22 @@
 /** Lines outside the totals that may hold starch or sugar, with a rough span of what they would add. */
-import { withoutAccents } from '../../accents.ts';
 import type { Food, Ingredient, Interval, MissingLine } from '../../model.ts';
 import { foodNumbers } from '../composition.ts';
 import data from '../data/missing-kinds.json' with { type: 'json' };
 import { lineNutrient, type NumberedLine, numberedLines, type TallyOptions } from '../index.ts';
+import {
+  type Bounds,
+  between,
+  bounds,
+  kindOf,
+  plainText,
+  STARCH_OR_SUGAR,
+  STARCHY,
+  times,
+} from './missing-kinds.ts';
+import { servedWith } from './served-with.ts';
 
 /** Net carbs a serving from which a missing line matters, g. Own choice. */
 const MATTERS_FROM_G = 1;
-
-type Bounds = readonly [low: number, high: number];
-
-interface Kind {
-  kind: string;
-  per100: Bounds;
-  serving: Bounds;
-}
-
-const bounds = ([low = 0, high = 0]: readonly number[]): Bounds => [low, high];
-
-const KINDS: readonly (Kind & { words: RegExp })[] = data.kinds.map((row) => ({
-  kind: row.kind,
-  words: new RegExp(`(?:^|[^a-z])(?:${row.words})`),
-  per100: bounds(row.per100),
-  serving: bounds(row.serving),
-}));
 
 const PORTIONS = new Map(data.portions.map(({ group, serving }) => [group, bounds(serving)]));
 
@@ -32,12 +25,6 @@ const SEASONINGS = new Map(
   data.seasonings.flatMap(({ foods, serving }) => foods.map((id) => [id, bounds(serving)])),
 );
 
-const plainText = (text: string): string => withoutAccents(text.slice(0, 500)).toLowerCase();
-
-/** The first kind whose words begin a word of the text; the starchy ones are asked first. */
-const kindOf = (text: string): Kind | null =>
-  KINDS.find(({ words }) => words.test(plainText(text))) ?? null;
-
 const GARNISH = /\b(garnish|decorat|sprinkl|topping)/i;
 /** Flour for the board, sugar over a cake, in the words of several languages. */
 const DUSTING =
@@ -45,13 +32,6 @@ const DUSTING =
 /** Eaten beside the dish, and by choice. */
 const BESIDE =
   /\b(?:(?:to|for) (?:serve|serving|garnish|decorate)|garnish|served with|zum servieren|zum garnieren|pour servir|para servir|per servire|voor erbij|til servering|till servering)\b/;
-
-const between = ([low, high]: Bounds): Interval => ({ low, best: (low + high) / 2, high });
-
-const times = (grams: Bounds, per100: Bounds): Bounds => [
-  (grams[0] * per100[0]) / 100,
-  (grams[1] * per100[1]) / 100,
-];
 
 /** Grams of a serving, where the line has an amount that could be weighed. */
 function gramsOf({ weight }: Ingredient, servings: number): Bounds | null {
@@ -103,33 +83,6 @@ function ofUnknown(ingredient: Ingredient, servings: number): Span {
   return { kind: null, span: grams !== null && grams[1] <= MATTERS_FROM_G ? [0, grams[1]] : null };
 }
 
-const SERVED_WITH =
-  /\b(?:serv\w*|eat\w*|enjoy\w*|ladl\w*|spoon\w*)\b[^.;]{0,25}?\b(?:over|on|with|in|alongside|atop|between)\b([^.;]{0,60})/;
-const STARCHY: ReadonlySet<string> = new Set([
-  'tortillas or wraps',
-  'bread or rolls',
-  'chips or fries',
-  'pasta, noodles or dumplings',
-  'rice or grain',
-  'potatoes or starchy vegetable',
-]);
-
-/** 'Beef stew meat, served over rice': the rice that no line counts. */
-function servedWith(ingredient: Ingredient, counted: readonly Food[]): MissingLine | null {
-  const { line, key } = ingredient;
-  const beside = SERVED_WITH.exec(plainText(line.text))?.[1];
-  const kind = beside === undefined ? null : kindOf(beside);
-  if (beside === undefined || kind === null || !STARCHY.has(kind.kind)) return null;
-  if (counted.some((food) => kindOf(food.name)?.kind === kind.kind)) return null;
-  return {
-    key,
-    text: line.text,
-    why: `to be eaten with ${kind.kind}, which no line counts`,
-    kind: kind.kind,
-    netCarbsG: between(times(kind.serving, kind.per100)),
-  };
-}
-
 /** Parts from which on a line without an amount is a list of foods. Own choice. */
 const LIST_FROM = 3;
 
@@ -160,6 +113,9 @@ function spanOf(
   return { kind: food.name, span: ofKnownFood(ingredient, figure, food) };
 }
 
+const isStarchOrSugar = (ingredient: Ingredient): boolean =>
+  STARCH_OR_SUGAR.has(kindOf(wordsOf(ingredient))?.kind ?? '');
+
 /** Net carbs of 100 g, for a food that stands in no total. */
 const figuresOf = (food: Food, { rule }: TallyOptions): Interval | null =>
   foodNumbers(food, rule, { polyolsPerServingG: 0, alcoholRetained: 1 }).figures.netCarbsG;
@@ -180,8 +136,8 @@ function withoutFigure(lines: readonly NumberedLine[], servings: number): Missin
 
 /**
  * What the totals lack: lines without a food, without an amount, of another recipe or served beside,
- * that are not optional and may hold more than 1 g net carbs a serving; counted foods whose
- * carbohydrate is unknown; starch that a line says to eat with; and what stands in the method only.
+ * that may hold more than 1 g net carbs a serving, optional ones only where they are starch or sugar;
+ * counted foods whose carbohydrate is unknown; starch that a line says to eat with; and what stands in the method only.
  * Never throws.
  */
 export function missingLines(
@@ -193,11 +149,13 @@ export function missingLines(
   const figureOf = (food: Food): Interval | null => figuresOf(food, options);
   const rows = uncounted.flatMap(({ key, text, why }): MissingLine[] => {
     const ingredient = byKey.get(key);
-    if (ingredient === undefined || ingredient.line.optional) return [];
+    if (ingredient === undefined) return [];
+    const { line } = ingredient;
+    if (line.optional && !isStarchOrSugar(ingredient)) return [];
     const food = ingredient.match ? options.foods.byId(ingredient.match.foodId) : null;
     const { kind, span } = spanOf(ingredient, food, besides, figureOf, servings);
     if (span !== null && span[1] <= MATTERS_FROM_G) return [];
-    const beside = BESIDE.test(plainText(ingredient.line.text)) ? { beside: true } : {};
+    const beside = line.optional || BESIDE.test(plainText(line.text)) ? { beside: true } : {};
     return [{ key, text, why, kind, netCarbsG: span && between(span), ...beside }];
   });
   const foods = lines.map(({ food }) => food);

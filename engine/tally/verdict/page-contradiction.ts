@@ -137,6 +137,15 @@ const otherAmountQuestion = (theirs: number, ours: number, { key, line }: Ingred
   key,
 });
 
+/** What is missing, without optional lines and what the method serves the dish with. */
+function notByChoice(ingredients: readonly Ingredient[], options: TallyOptions): MissingLine[] {
+  const lines = new Map(ingredients.map(({ key, line }) => [key, line]));
+  return missingLines(ingredients, options).filter(({ key, beside }) => {
+    const line = lines.get(key ?? '');
+    return line === undefined ? !beside : !line.optional;
+  });
+}
+
 /**
  * At most one question: for the servings where all figures of the page are 1.67 times ours or more
  * (or as much less), by one ratio; for a line that is not counted, or one of two amounts, where the
@@ -157,7 +166,7 @@ export function contradicted(
   if (apart(energy * tally.servings) < WHOLE_RECIPE) return [];
   const all = [...ratios.values()];
   const together = Math.max(...all) / Math.min(...all) <= SAME_RATIO;
-  const missing = missingBelow(ratios, tally, () => missingLines(ingredients, options));
+  const missing = missingBelow(ratios, tally, () => notByChoice(ingredients, options));
   if (missing) return [missingQuestion(ratios, tally, missing)];
   if (all.length >= LEAST_FIGURES && together && apart(energy) >= OTHER_SERVINGS)
     return [servingsQuestion(energy, tally.servings)];

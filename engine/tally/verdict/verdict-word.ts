@@ -1,10 +1,17 @@
 /** The word for a verdict: one choice for every screen, export and the command line. */
 import type { Interval, MissingLine, Verdict, VerdictWord } from '../../model.ts';
 
-/** What is missing may take a serving past the budget, or nothing is known of it. */
-const mayGoPast = (counted: Interval, budgetG: number, missing: readonly MissingLine[]): boolean =>
-  missing.some(({ netCarbsG }) => netCarbsG === null) ||
-  missing.reduce((sum, { netCarbsG }) => sum + (netCarbsG?.high ?? 0), counted.best) > budgetG;
+/**
+ * What is missing may take a serving past the budget, or nothing is known of it. What is eaten beside
+ * the dish by choice is named, but does not change what is said of the dish.
+ */
+function mayGoPast(counted: Interval, budgetG: number, missing: readonly MissingLine[]): boolean {
+  const inDish = missing.filter(({ beside }) => !beside);
+  return (
+    inDish.some(({ netCarbsG }) => netCarbsG === null) ||
+    inDish.reduce((sum, { netCarbsG }) => sum + (netCarbsG?.high ?? 0), counted.best) > budgetG
+  );
+}
 
 /** The verdict's state, but no 'fits' of any kind where what is missing may change the answer. */
 export function verdictWord(verdict: Verdict): VerdictWord {

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Adaptation, DEFAULT_GOALS } from '../../../engine/model.ts';
 import { readText } from '../../../engine/read/index.ts';
+import { verdictText } from '../../../engine/tally/verdict/verdict-text.ts';
 import { adaptRecipe } from '../../../engine/walk.ts';
 
 function adapted(lines: readonly string[], step: string, budgetG = 30): Adaptation {
@@ -14,7 +15,8 @@ function adapted(lines: readonly string[], step: string, budgetG = 30): Adaptati
 const FILLING = ['500 g ground beef', '1 onion, chopped', '1 tsp salt', '2 eggs'];
 const CAKE = ['4 eggs', '200 g almond flour', '100 g erythritol', '50 g butter'];
 
-const missingOf = ({ verdict }: Adaptation) => ('missing' in verdict ? verdict.missing : []);
+const missingOf = ({ verdict }: Pick<Adaptation, 'verdict'>) =>
+  'missing' in verdict ? verdict.missing : [];
 
 describe('what only the method has', () => {
   it.each([
@@ -50,5 +52,49 @@ describe('what only the method has', () => {
       5,
     );
     expect(found.ways.flatMap(({ after }) => after.uncounted)).toEqual([]);
+  });
+});
+
+describe('what the method serves it with', () => {
+  it.each([
+    ['rice or grain', 'Fry all of it for ten minutes, then serve over rice.'],
+    [
+      'bread or rolls',
+      'Fry all of it for ten minutes. Spoon it into bowls and serve with crusty bread or alone.',
+    ],
+    ['rice or grain', 'Alles zehn Minuten braten und mit Reis servieren.'],
+    ['bread or rolls', 'Cuire dix minutes et servir avec du pain grille.'],
+  ])('%s is named as by choice, and nothing plainly fits', (kind, step) => {
+    const { verdict } = adapted(FILLING, step);
+    expect(verdict.state).toBe('fitsAsCounted');
+    expect(verdictText(verdict)).toMatch(/^Fits for what was counted/);
+    expect(missingOf({ verdict })).toMatchObject([{ kind, beside: true }]);
+  });
+
+  it.each([
+    [
+      'a line has it',
+      [...FILLING, '300 g cooked rice'],
+      'Fry all of it for ten minutes, then serve over the rice.',
+    ],
+    [
+      'nothing starchy is served',
+      FILLING,
+      'Fry all of it for ten minutes, then serve with a green salad.',
+    ],
+    ['it is a dish to bake in', FILLING, 'Bake it for an hour and serve in the baking dish.'],
+    ['pumpkin seeds are no plateful', FILLING, 'Bake it for an hour and serve with pumpkin seeds.'],
+  ])('is nothing where %s', (_why, lines, step) => {
+    expect(missingOf(adapted(lines, step))).toEqual([]);
+  });
+});
+
+describe('what a line leaves to choice', () => {
+  it.each([
+    ['200 g chocolate chips (optional)', 'fitsAsCounted'],
+    ['naan bread, for serving (optional)', 'fitsAsCounted'],
+    ['2 tbsp chopped parsley (optional)', 'fits'],
+  ])('%s: %s', (line, state) => {
+    expect(adapted([...FILLING, line], 'Bake it for an hour.').verdict.state).toBe(state);
   });
 });

@@ -1,0 +1,60 @@
+/** Kinds of food that may be missing, told by words, with what a serving of them may hold. */
+import { withoutAccents } from '../../accents.ts';
+import type { Interval } from '../../model.ts';
+import data from '../data/missing-kinds.json' with { type: 'json' };
+
+export type Bounds = readonly [low: number, high: number];
+
+export interface Kind {
+  kind: string;
+  per100: Bounds;
+  serving: Bounds;
+}
+
+export const bounds = ([low = 0, high = 0]: readonly number[]): Bounds => [low, high];
+
+const KINDS: readonly (Kind & { words: RegExp })[] = data.kinds.map((row) => ({
+  kind: row.kind,
+  words: new RegExp(`(?:^|[^a-z])(?:${row.words})`),
+  per100: bounds(row.per100),
+  serving: bounds(row.serving),
+}));
+
+export const plainText = (text: string): string => withoutAccents(text.slice(0, 500)).toLowerCase();
+
+/** The first kind whose words begin a word of the text; the starchy ones are asked first. */
+export const kindOf = (text: string): Kind | null =>
+  KINDS.find(({ words }) => words.test(plainText(text))) ?? null;
+
+export const between = ([low, high]: Bounds): Interval => ({ low, best: (low + high) / 2, high });
+
+export const times = (grams: Bounds, per100: Bounds): Bounds => [
+  (grams[0] * per100[0]) / 100,
+  (grams[1] * per100[1]) / 100,
+];
+
+/** Eaten by the plateful beside a dish. */
+export const STARCHY: ReadonlySet<string> = new Set([
+  'tortillas or wraps',
+  'bread or rolls',
+  'chips or fries',
+  'pasta, noodles or dumplings',
+  'rice or grain',
+  'potatoes or starchy vegetable',
+]);
+
+/** Starch and sugar of any kind: named even where the cook may leave it out. */
+export const STARCH_OR_SUGAR: ReadonlySet<string> = new Set([
+  ...STARCHY,
+  'gelling sugar',
+  'pie crust or pastry',
+  'dough',
+  'crumbs or croutons',
+  'cake, cookies or sweets',
+  'flour, starch or mix',
+  'sugar or syrup',
+  'jam or sweet spread',
+  'chocolate',
+  'ice cream or sweet cream',
+  'dried fruit',
+]);

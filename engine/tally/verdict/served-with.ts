@@ -1,0 +1,56 @@
+/** Starchy food that a dish is to be eaten with and no line counts: 'served over rice'. */
+import type { Food, Ingredient, MissingLine } from '../../model.ts';
+import { between, kindOf, plainText, STARCHY, times } from './missing-kinds.ts';
+
+const SERVED_WITH =
+  /\b(?:serv\w*|eat\w*|enjoy\w*|ladl\w*|spoon\w*)\b[^.;]{0,25}?\b(?:over|on|with|in|alongside|atop|between)\b([^.;]{0,60})/;
+/** Words of serving on pages in other languages; what is served stands on either side of them. */
+const SERVED_ELSEWHERE =
+  /([^.;]{0,60})\b(?:servier\w*|dazu|serveer\w*|servir|servez|servite?|servire|sirv[ae]\w*|server[ae]?|acompan\w*|accompagn\w*|podavejte)\b([^.;]{0,60})/;
+/** Of the starchy vegetables only potatoes are what a dish is served on. */
+const POTATO = /potato|kartoffel|pommes de terre|patata|aardappel|\bmash/;
+
+const isPlateful = (kind: string, text: string): boolean =>
+  STARCHY.has(kind) && (kind !== 'potatoes or starchy vegetable' || POTATO.test(text));
+
+/** The starchy kind that the text serves the dish with, its row with the span of one serving. */
+function servedKind(text: string, foreign: boolean): Omit<MissingLine, 'key' | 'text'> | null {
+  const here = SERVED_WITH.exec(text)?.[1];
+  const elsewhere = foreign ? SERVED_ELSEWHERE.exec(text)?.slice(1).join(' ') : undefined;
+  const beside = here ?? elsewhere;
+  const kind = beside === undefined ? null : kindOf(beside);
+  if (beside === undefined || kind === null || !isPlateful(kind.kind, beside)) return null;
+  return {
+    why: `to be eaten with ${kind.kind}, which no line counts`,
+    kind: kind.kind,
+    netCarbsG: between(times(kind.serving, kind.per100)),
+  };
+}
+
+/** 'Beef stew meat, served over rice': the rice that no line counts. */
+export function servedWith(ingredient: Ingredient, counted: readonly Food[]): MissingLine | null {
+  const { line, key } = ingredient;
+  const served = servedKind(plainText(line.text), false);
+  if (served === null || counted.some((food) => kindOf(food.name)?.kind === served.kind))
+    return null;
+  return { key, text: line.text, ...served };
+}
+
+/**
+ * 'Serve over rice' in a sentence of the method, where no line is of that kind; by choice, so nothing
+ * of it has to be added. The first such sentence only.
+ */
+export function servedByMethod(
+  sentences: readonly string[],
+  lines: readonly string[],
+  key: string,
+): MissingLine | null {
+  const kinds = new Set(lines.map((line) => kindOf(line)?.kind));
+  for (const sentence of sentences) {
+    const served = servedKind(sentence, true);
+    if (served === null || kinds.has(served.kind ?? undefined)) continue;
+    const text = `${served.kind}: “${sentence.trim().slice(0, 80)}”`;
+    return { key, text, ...served, beside: true };
+  }
+  return null;
+}
