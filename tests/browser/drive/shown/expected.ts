@@ -43,7 +43,9 @@ export function expectInTerminal(words: PopupWords, said: CommandLineResult): vo
   const text = terminalText(words);
   const lines = text.split('\n');
   expect(lines[0]).toBe(said.title);
-  expect(lines[1]).toMatch(/^(Probably fits|Fits|Fits for what was counted|Cannot be told|Too much)\. \S/);
+  expect(lines[1]).toMatch(
+    /^(Probably fits|Fits|Fits for what was counted|Cannot be told|Too much)\. \S/,
+  );
   expect(lines[2]).toBe(
     `${lines[2]?.split(' has ')[0]} has about ${shownGrams(said.after.netCarbsG)}, it was ${shownBefore(said.before.netCarbsG)}.`,
   );
