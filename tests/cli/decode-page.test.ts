@@ -1,6 +1,7 @@
 /** A page's bytes are decoded as a browser decodes them. */
 import { describe, expect, it } from 'vitest';
 import { decodePage } from '../../engine/cli/decode-page.ts';
+import { growthOf, MOST_GROWTH } from '../faults/growth.ts';
 
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 const bytesOf = (text: string): Uint8Array => Uint8Array.from(text, (sign) => sign.charCodeAt(0));
@@ -77,21 +78,9 @@ describe('decoding a page', () => {
   );
 
   it('takes time in proportion to the length of a hostile head', () => {
-    // Processor time, and the least of several looks: other programs and collected garbage are no growth.
-    const timeOf = (count: number): number => {
-      const bytes = utf8('<meta content="'.repeat(count) + '<script>'.repeat(count));
-      const start = process.cpuUsage();
-      decodePage(bytes, null);
-      const { user, system } = process.cpuUsage(start);
-      return (user + system) / 1000;
-    };
-    // The long one first: patterns get quicker after some use.
-    timeOf(40_000);
-    const short = Math.min(...Array.from({ length: 8 }, () => timeOf(10_000)));
-    // Four times the text: a square would take sixteen times as long.
-    const most = 10 * Math.max(short, 2);
-    let long = Number.POSITIVE_INFINITY;
-    for (let look = 0; look < 8 && long >= most; look += 1) long = Math.min(long, timeOf(40_000));
-    expect(long).toBeLessThan(most);
+    const made = (count: number) =>
+      utf8('<meta content="'.repeat(count) + '<script>'.repeat(count));
+    const run = (bytes: Uint8Array) => decodePage(bytes, null);
+    expect(growthOf({ made, run, from: 10_000, doublings: 3 })).toBeLessThan(MOST_GROWTH);
   }, 60_000);
 });

@@ -1,10 +1,10 @@
-/** The food files as they are bundled: sound by their schema, small, and a table at once. */
+/** The food files as they are bundled: sound by their schema, and small. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { BUILT_IN_FOODS, FOOD_FILES } from '../../engine/foods/built-in.ts';
 import functions from '../../engine/foods/data/function.json' with { type: 'json' };
-import { FoodFile, foodFromRow, type WrittenRow } from '../../engine/foods/food-row.ts';
+import { FoodFile, foodFromRow } from '../../engine/foods/food-row.ts';
 import { FoodFunction } from '../../engine/model.ts';
 
 const DATA = new URL('../../engine/foods/data/', import.meta.url);
@@ -34,24 +34,5 @@ describe('the bundled food files', () => {
       .map((name) => JSON.stringify(JSON.parse(readFileSync(new URL(name, DATA), 'utf8'))))
       .join('\n');
     expect(gzipSync(text, { level: 9 }).length).toBeLessThanOrEqual(150_000);
-  });
-
-  it('become a table within 20 ms, or on a busy machine within a few times what reading JSON takes', () => {
-    const text = JSON.stringify(FOOD_FILES);
-    const quickest = (work: () => unknown): number => {
-      const times = Array.from({ length: 15 }, () => {
-        const start = performance.now();
-        work();
-        return performance.now() - start;
-      });
-      return Math.min(...times);
-    };
-    const parse = quickest(() => JSON.parse(text));
-    const build = quickest(() =>
-      FOOD_FILES.flatMap(({ group, foods: rows }) =>
-        (rows as WrittenRow[]).map((row) => foodFromRow(row, group, null)),
-      ),
-    );
-    expect(build).toBeLessThan(Math.max(20, 4 * parse));
   });
 });

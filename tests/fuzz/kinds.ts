@@ -20,6 +20,7 @@ import {
 import { exportBackup, importBackup } from '../../extension/store/backup/transfer.ts';
 import { openStore } from '../../extension/store/db.ts';
 import { saveRecipe } from '../../extension/store/kept/saved.ts';
+import { processorClock } from '../faults/growth.ts';
 import { PASTED } from '../plan/pasted.ts';
 import { sampleRecipe, sampleWork } from '../store/sample.ts';
 import { damagedText } from './mutations.ts';
@@ -27,14 +28,19 @@ import { damagedText } from './mutations.ts';
 /** Processor time that anything may take at most, ms. */
 const MOST_MS = 2000;
 
+/** Looks before a time is believed: a busy machine makes one of them long. */
+const LOOKS = 3;
+
 /** @throws {Error} when the work throws or takes too long. */
 async function inTime<Result>(work: () => Result | Promise<Result>): Promise<Result> {
-  const start = process.cpuUsage();
-  const result = await work();
-  const { user, system } = process.cpuUsage(start);
-  const ms = (user + system) / 1000;
-  if (ms > MOST_MS) throw new Error(`took ${ms.toFixed(0)} ms`);
-  return result;
+  let least = Number.POSITIVE_INFINITY;
+  for (let look = 0; look < LOOKS; look += 1) {
+    const spent = processorClock();
+    const result = await work();
+    least = Math.min(least, spent());
+    if (least <= MOST_MS) return result;
+  }
+  throw new Error(`took ${least.toFixed(0)} ms`);
 }
 
 function checkMass(what: string, grams: number): void {

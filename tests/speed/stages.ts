@@ -1,6 +1,8 @@
 /** What each stage takes over the invented recipes, in processor time a recipe, and how it grows. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { parsePage } from '../../engine/cli/light-document/parse-page.ts';
+import { FOOD_FILES } from '../../engine/foods/built-in.ts';
+import { foodFromRow, type WrittenRow } from '../../engine/foods/food-row.ts';
 import { foodTable } from '../../engine/foods/index.ts';
 import {
   adaptRecipe,
@@ -103,10 +105,26 @@ function batch(count: number): Row {
   return { what: `a page, opened, read and counted, in a batch of ${count}`, ms: ms / count };
 }
 
+export const FILES_PARSED = 'the food files parsed as JSON';
+export const TABLE_MADE = 'the food table made of them';
+
+function foodRows(): Row[] {
+  const text = JSON.stringify(FOOD_FILES);
+  const made = () =>
+    FOOD_FILES.flatMap(({ group, foods }) =>
+      (foods as WrittenRow[]).map((row) => foodFromRow(row, group, null)),
+    );
+  return [
+    { what: FILES_PARSED, ms: leastTime(() => JSON.parse(text), 15) },
+    { what: TABLE_MADE, ms: leastTime(made, 15) },
+  ];
+}
+
 export function stageRows(): Row[] {
   const foods = foodTable();
   const goals = DEFAULT_GOALS;
   return [
+    ...foodRows(),
     each(
       'a page read',
       () => pages.map((html) => parsePage(html)),

@@ -1,12 +1,13 @@
 /**
  * Writes one table of times into the README, each beside a yardstick of the same run: how long this machine
  * parses a megabyte of JSON. Exits 1 when the figures come more than 300 ms after an empty popup, when a
- * thousand lines take more than twice a hundred's time a line, or when the heap grows over 500 conversions.
+ * thousand lines take more than twice a hundred's time a line, when the heap grows over 500 conversions, or
+ * when the food table takes more than four times as long as parsing its files.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { availableParallelism, totalmem } from 'node:os';
 import { clickTimes } from './click.ts';
-import { heapGrowth, leastTime, type Row, stageRows } from './stages.ts';
+import { FILES_PARSED, heapGrowth, leastTime, type Row, stageRows, TABLE_MADE } from './stages.ts';
 
 const README = new URL('../../README.md', import.meta.url);
 const START = '<!-- times -->';
@@ -14,6 +15,7 @@ const END = '<!-- /times -->';
 const MOST_LATER_MS = 300;
 const MOST_GROWTH_MB = 15;
 const MOST_A_LINE = 2;
+const MOST_TABLE = 4;
 
 const megabyte = JSON.stringify(
   Array.from({ length: 20_000 }, (_, n) => ({ name: `line ${n}`, grams: n, known: true })),
@@ -56,6 +58,7 @@ const faults = [
     `figures ${Math.round(click.figures - click.empty)} ms after an empty popup`,
   timeOf('1000 lines') / 10 > MOST_A_LINE * timeOf('100 lines') &&
     'a thousand lines take too long a line',
+  timeOf(TABLE_MADE) > MOST_TABLE * timeOf(FILES_PARSED) && 'the food table takes too long to make',
   growth > MOST_GROWTH_MB && `the heap grew by ${growth.toFixed(0)} MB`,
 ].filter((fault) => fault !== false);
 for (const fault of faults) console.log(`FAULT ${fault}`);
