@@ -33,6 +33,8 @@ export interface Question {
   extent: Extent;
   /** Where the budget is out of reach: the changes that pay for themselves, within this many g a serving. */
   atMost?: number;
+  /** Servings it is eaten in, where those are more than the page's. */
+  pieces?: number;
 }
 
 /** Solves one model; the original stands when it is within the budget and every wish. */
@@ -57,8 +59,8 @@ function solveModel(
  * what they ask for.
  */
 export function solveDish(dish: Dish, question: Question, work: Work): Answer {
-  const { extent } = question;
-  const plain = solveModel(buildModel(dish, [], extent), question, false, work);
+  const { extent, pieces } = question;
+  const plain = solveModel(buildModel(dish, [], extent, pieces), question, false, work);
   const targets = leverTargets(
     (attribute) => linear(dish, plain.model.choices, attribute),
     dish,
@@ -66,7 +68,7 @@ export function solveDish(dish: Dish, question: Question, work: Work): Answer {
   );
   return targets.length === 0
     ? plain
-    : solveModel(buildModel(dish, targets, extent), question, true, work);
+    : solveModel(buildModel(dish, targets, extent, pieces), question, true, work);
 }
 
 /** The dish as it is, as an answer of its own. */

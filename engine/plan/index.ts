@@ -28,7 +28,7 @@ import { evaluate } from './model/expressions.ts';
 import { buildModel, type Extent } from './model/plan-model.ts';
 import { asksForMore } from './model/trouble.ts';
 import { dishNotes } from './plan-notes.ts';
-import { portionsOf } from './serving-size.ts';
+import { mostServings, type Portions, portionsOf, servingsThatFit } from './serving-size.ts';
 import { type Work, workOf } from './solver/work.ts';
 import { lighterWay, recommendedWay, smallerWay, type WayFound } from './ways.ts';
 
@@ -159,18 +159,54 @@ function paying(
   return fits(tight) ? tight : ask('lightest', Number.POSITIVE_INFINITY);
 }
 
+/** Share of the budget that a piece may come to when an easy number of pieces leaves some of it. Own choice. */
+const ROOM = 0.96;
+
+/** Times the light changes are planned again for the pieces they are then cut into. */
+const RECUTS = 3;
+
+/**
+ * The light changes, with the sweetener that a stomach bears in a piece of the size they are served in: first
+ * as many pieces as are sensible, then as few as those changes ask for.
+ */
+function lightAnswer(request: Request, portions: Portions, dish: Dish, work: Work): Answer {
+  const { options, start } = request;
+  const { budgetG } = options.goals;
+  const smallest = (budgetG * portions.most) / portions.servings;
+  const planned = (pieces: number): Answer => {
+    const ask = (extent: Extent, atMost?: number): Answer => {
+      const question: Question = { start, budgetG, extent, pieces };
+      return solveDish(dish, atMost === undefined ? question : { ...question, atMost }, work);
+    };
+    const low = ask('lighter');
+    return isMet(low.solved.net, options.goals) ? low : paying(low, smallest, ask);
+  };
+  const countFor = ({ solved }: Answer): number | null =>
+    servingsThatFit(solved.net, budgetG, portions);
+  // An easy number of pieces may leave room for less of a change; not for all of it, as figures are estimates.
+  const closestFor = (pieces: number, found: Answer): Answer => {
+    const room = (ROOM * budgetG * pieces) / portions.servings;
+    const closest = solveDish(dish, { start, budgetG: room, extent: 'lighter', pieces }, work);
+    return !closest.idle && countFor(closest) === pieces ? closest : found;
+  };
+  let pieces = mostServings(portions);
+  for (let round = 0; round < RECUTS; round++) {
+    const found = planned(pieces);
+    const count = countFor(found);
+    if (count !== null && count >= pieces) return closestFor(count, found);
+    if (count === null) return found;
+    pieces = count;
+  }
+  return planned(portions.servings);
+}
+
 function lightWay(request: Request, within: Plan): WayFound | null {
-  const { ingredients, read, options, start } = request;
+  const { ingredients, read, options } = request;
   const { goals, before } = options;
   const work: Work = workOf(PLAN_WORK);
-  const { budgetG } = goals;
   const dish = read(goals);
   const portions = portionsOf(dish.main.family, dish.servings, before);
-  const smallest = (budgetG * portions.most) / portions.servings;
-  const ask = (extent: Extent, atMost?: number): Answer =>
-    solveDish(dish, { start, budgetG, extent, ...(atMost === undefined ? {} : { atMost }) }, work);
-  const low = ask('lighter');
-  const found = isMet(low.solved.net, goals) ? low : paying(low, smallest, ask);
+  const found = lightAnswer(request, portions, dish, work);
   return lighterWay(found, within, portions, notesOf(ingredients, found, work), work);
 }
 

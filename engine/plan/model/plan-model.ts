@@ -71,12 +71,14 @@ function itselfRow(b: Builder, extent: Extent): void {
 
 /**
  * The programme of a dish without its budget; every row admits the original recipe. `targets` are
- * the composition that accepted changes after a bake ask for, `extent` how far the plan may go.
+ * the composition that accepted changes after a bake ask for, `extent` how far the plan may go, and
+ * `pieces` how many servings it is eaten in, which decides what a stomach bears.
  */
 export function buildModel(
   dish: Dish,
   targets: readonly LeverTarget[] = [],
   extent: Extent = 'within',
+  pieces: number = dish.servings,
 ): PlanModel {
   const lines = choicesFor(dish);
   const { choices, members, leftOut } = fewChoices(lines, dish);
@@ -94,7 +96,7 @@ export function buildModel(
       freezingRows(b, section);
       if (section.dough) tasteRows(b, section);
     }
-    stomachRows(b);
+    stomachRows(b, pieces);
     dishRows(b);
     identityRows(b);
     depthRows(b);

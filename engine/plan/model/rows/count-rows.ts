@@ -128,7 +128,12 @@ function leastRows(b: Builder, { id, choices }: Use, most: number, asked: boolea
 }
 
 /** A variable that is 1 as soon as one of the switches is. */
-function follower(b: Builder, id: string, trouble: number, leaders: readonly string[]): void {
+export function follower(
+  b: Builder,
+  id: string,
+  trouble: number,
+  leaders: readonly string[],
+): void {
   b.trouble(id, trouble);
   for (const leader of leaders)
     b.row(
@@ -149,6 +154,7 @@ function follower(b: Builder, id: string, trouble: number, leaders: readonly str
 export interface Bought {
   food: Food;
   id: string;
+  leaders: readonly string[];
 }
 
 const isNew = (dish: Dish, food: Food): boolean => !dish.parts.some((p) => p.food.id === food.id);
@@ -169,7 +175,7 @@ function foodRows(b: Builder, uses: readonly Use[]): Bought[] {
     const id = `food ${food.id}`;
     follower(b, id, purchaseTrouble(food, b.dish), leaders);
     b.costs(id, foodCost(b.dish, food), part);
-    return { food, id };
+    return { food, id, leaders };
   });
 }
 
@@ -200,7 +206,7 @@ export interface Counted {
 const polyolsIn = ({ per100g }: Food): number =>
   Object.values(per100g.polyolsG ?? {}).reduce((sum, grams) => sum + (grams ?? 0), 0);
 
-const SWEET_KINDS: readonly (readonly [string, (food: Food) => boolean])[] = [
+export const SWEET_KINDS: readonly (readonly [string, (food: Food) => boolean])[] = [
   ['allulose', (food) => hasTag(food, 'sweetener') && (food.per100g.alluloseG ?? 0) > 0],
   ['polyols', (food) => hasTag(food, 'sweetener') && polyolsIn(food) > 0],
 ];

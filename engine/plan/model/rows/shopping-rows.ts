@@ -5,6 +5,7 @@ import type { Part } from '../../dish/dish.ts';
 import { availabilityOf } from '../../dish/shopping.ts';
 import type { Builder } from '../row-builder.ts';
 import type { Bought, Counted, Use } from './count-rows.ts';
+import { atMost, lightRows } from './light-rows.ts';
 
 /** Most new foods of a kind in one dish: what a cook will buy and weigh. Own choice. */
 const MOST = { flours: 2, sweeteners: 2, specialities: 4 } as const;
@@ -15,20 +16,6 @@ const MOST_A_LINE = 1;
 /** The same for flours of doughs that one stand-in alone leaves without strength or softness. Own choice. */
 const MOST_OF_STRONG = 2;
 const STRONG: ReadonlySet<Family> = new Set(['lean-yeast-bread', 'tortilla', 'fresh-pasta']);
-
-/** Most lines changed and foods bought when the plan is to be light. Own choice. */
-const LIGHT = { lines: 2, foods: 2 } as const;
-
-function atMost(
-  b: Builder,
-  id: string,
-  max: number,
-  members: readonly { id: string }[],
-  text: string | null,
-): void {
-  if (members.length <= max) return;
-  b.row({ id, max, terms: members.map((m): [string, number] => [m.id, 1]) }, text);
-}
 
 /** Less of a sugar goes together with a stand-in for part of it. */
 const bringsFood = ({ choices }: Use): boolean =>
@@ -81,13 +68,10 @@ export function shoppingRows(
     );
     atMost(b, `few ${part.key}`, mostFor(b, part), counted, null);
   }
-  if (!light || uses.length === 0) return;
-  atMost(b, 'light-lines', LIGHT.lines, lines, null);
-  atMost(
-    b,
-    'light-foods',
-    LIGHT.foods,
-    bought((food) => where(food) !== 'cupboard'),
-    null,
-  );
+  if (light && uses.length > 0)
+    lightRows(
+      b,
+      lines,
+      bought((food) => where(food) !== 'cupboard'),
+    );
 }

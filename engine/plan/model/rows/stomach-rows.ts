@@ -35,8 +35,9 @@ function cap(
   of: (food: Food) => number,
   most: number,
   words: string,
+  pieces: number,
 ): void {
-  const dose = b.sum((c) => of(c.food) * c.eaten, b.dish.servings);
+  const dose = b.sum((c) => of(c.food) * c.eaten, pieces);
   b.cap(
     `dose ${id}`,
     dose,
@@ -46,31 +47,32 @@ function cap(
 }
 
 /** The single sweeteners and fibres, each to its own limit. */
-function singleRows(b: Builder, brought: readonly Food[]): void {
+function singleRows(b: Builder, brought: readonly Food[], pieces: number): void {
   if (brought.some((food) => alluloseIn(food) > 0)) {
     const most = b.dish.foods.byId('allulose')?.function?.doseCapG ?? ALLULOSE_G;
-    cap(b, 'allulose', alluloseIn, most, 'allulose');
+    cap(b, 'allulose', alluloseIn, most, 'allulose', pieces);
   }
   if (brought.some((food) => polyolsIn(food) > 0))
-    cap(b, 'polyols', polyolsIn, POLYOLS_G, 'sugar alcohols');
+    cap(b, 'polyols', polyolsIn, POLYOLS_G, 'sugar alcohols', pieces);
   for (const food of brought) {
     const most = food.function?.doseCapG;
     if (most === null || most === undefined || alluloseIn(food) > 0) continue;
     if (polyolsIn(food) > 0 && most >= POLYOLS_G) continue;
-    cap(b, food.id, (f) => (f.id === food.id ? 1 : 0), most, food.name);
+    cap(b, food.id, (f) => (f.id === food.id ? 1 : 0), most, food.name, pieces);
   }
 }
 
-/** Amounts that most adults bear in one serving, counted over the whole dish. */
-export function stomachRows(b: Builder): void {
+/** Amounts that most adults bear in one of the `pieces` that the whole dish is served in. */
+export function stomachRows(b: Builder, pieces: number): void {
   const brought = broughtFoods(b);
-  singleRows(b, brought);
+  singleRows(b, brought, pieces);
   if (brought.some((food) => stomachSweetenersIn(food) > 0)) {
-    cap(b, 'sweeteners', stomachSweetenersIn, SWEETENERS.most, 'sweeteners that draw water');
-    const dose = b.sum((c) => stomachSweetenersIn(c.food) * c.eaten, b.dish.servings);
+    const words = 'sweeteners that draw water';
+    cap(b, 'sweeteners', stomachSweetenersIn, SWEETENERS.most, words, pieces);
+    const dose = b.sum((c) => stomachSweetenersIn(c.food) * c.eaten, pieces);
     b.dearAbove('sweeteners-more', dose, SWEETENERS.dearFrom, SWEETENERS.perGram);
   }
-  const fibre = b.sum((c) => fibreIn(c.food) * c.eaten, b.dish.servings);
+  const fibre = b.sum((c) => fibreIn(c.food) * c.eaten, pieces);
   b.cap(
     'fibre-dose',
     fibre,
