@@ -22,6 +22,7 @@ import {
 } from './answer.ts';
 import type { Dish } from './dish/dish.ts';
 import { readDish } from './dish/read-dish.ts';
+import { piecesServed } from './dish/served-pieces.ts';
 import { frontierOf } from './frontier.ts';
 import { limitsOf } from './limits.ts';
 import { evaluate } from './model/expressions.ts';
@@ -205,14 +206,14 @@ function lightWay(request: Request, within: Plan): WayFound | null {
   const { goals, before } = options;
   const work: Work = workOf(PLAN_WORK);
   const dish = read(goals);
-  const portions = portionsOf(dish.main.family, dish.servings, before);
+  const portions = portionsOf(dish.main.family, dish.servings, before, piecesServed(dish));
   const found = lightAnswer(request, portions, dish, work);
   return lighterWay(found, within, portions, notesOf(ingredients, found, work), work);
 }
 
 function smallWay({ ingredients, read, options }: Request): WayFound | null {
   const dish = read(options.goals, true);
-  const portions = portionsOf(dish.main.family, dish.servings, options.before);
+  const portions = portionsOf(dish.main.family, dish.servings, options.before, piecesServed(dish));
   const notes: Note[] = dishNotes(ingredients, dish, []);
   return smallerWay(unchangedAnswer(buildModel(dish)), portions, notes, workOf(PLAN_WORK));
 }

@@ -7,6 +7,8 @@ export interface Portions {
   servings: number;
   most: number;
   pieces: boolean;
+  /** Pieces that the plates share evenly, such as fillets; null when nothing is served so. */
+  shared: number | null;
 }
 
 /** Loaves are cut into any number of slices. */
@@ -29,6 +31,7 @@ export function portionsOf(
   family: Family,
   servings: number,
   { cookedGrams, rawGrams }: Pick<Tally, 'cookedGrams' | 'rawGrams'>,
+  shared: number | null = null,
 ): Portions {
   const mass = (cookedGrams ?? rawGrams).best;
   const kind = PIECES[family];
@@ -42,9 +45,20 @@ export function portionsOf(
   const most = Math.floor(Math.min(servings * times, byMass) + 1e-9);
   return {
     servings,
-    most: Math.max(servings, most),
+    most: shared === null ? Math.max(servings, most) : mostPlates(shared, servings, most),
     pieces: piece !== null && !SLICED.has(family),
+    shared,
   };
+}
+
+/** Whether the pieces of a dish can be shared out to so many plates. */
+const sharesOut = (shared: number | null, count: number): boolean =>
+  shared === null || shared % count === 0;
+
+/** The most plates that get whole pieces; as many as there are when no other number does. */
+function mostPlates(shared: number, servings: number, most: number): number {
+  for (let count = most; count > servings; count--) if (sharesOut(shared, count)) return count;
+  return servings;
 }
 
 /**
@@ -54,12 +68,13 @@ export function portionsOf(
 export function servingsThatFit(
   net: number,
   budgetG: number,
-  { servings, most, pieces }: Portions,
+  { servings, most, pieces, shared }: Portions,
 ): number | null {
   if (net <= budgetG + 1e-9) return servings;
   if (budgetG <= 0) return null;
   const needed = Math.ceil((net * servings) / budgetG - 1e-9);
   if (needed > most) return null;
+  if (shared !== null) return sharesOut(shared, needed) ? needed : most;
   const easy = pieces ? EASY.find((count) => count >= needed) : needed;
   return easy !== undefined && easy <= most ? easy : needed;
 }

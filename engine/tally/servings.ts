@@ -44,13 +44,18 @@ const MOST_KCAL_OF_ONE = 900;
 /** From this on one piece, a sandwich or a burger, is a serving by itself, kcal. Own choice. */
 const MEAL_KCAL = 350;
 
+/** Titles of what is eaten beside something: potatoes by themselves. With potatoes in it, it is a plate of food. */
+const OF_POTATO =
+  /potat|kartoffel|patat|batata|pomme|aardappel|friet|fries|chips|wedge|mash|puree|gratin|hash|rosti|yam\b|squash|pumpkin|plantain|cassava|yuca|parsnip/i;
+
 /** Reference amount of a family, g eaten at one time (21 CFR 101.12(b)); a label unit, not advice. */
 function referenceGrams(family: Family, title: string): { grams: number; source: string } {
   const plain = withoutAccents(title);
   const byTitle = racc.titles.find(({ words }) =>
     new RegExp(`\\b(${words})s?\\b`, 'i').test(plain),
   );
-  return byTitle ?? FAMILY_GRAMS[family];
+  const mixed = family === 'potato-dish' && !OF_POTATO.test(plain);
+  return byTitle ?? FAMILY_GRAMS[mixed ? 'other' : family];
 }
 
 const plural = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
@@ -84,7 +89,7 @@ function fitting(candidates: readonly number[], misfit: Misfit): number | null {
 
 /** '2 dozen', '10 as a side (6 as a main)': every count in the page's words that measures nothing. */
 const COUNT =
-  /(?<![\d./,½¼¾⅓⅔-])(\d{1,3})(?![\d./,½¼¾⅓⅔]|\s*(?:-?\s*inch|cm\b|mm\b|g\b|kg\b|grams?\b|ml\b|l\b|oz\b|ounces?\b|lbs?\b|pounds?\b|cups?\b|quarts?\b|pints?\b|tbsp|tsp|tablespoons?|teaspoons?|"|″|%|kcal|calories|hours?|minutes?|(?:large |small )?(?:loaf|loaves|cakes?|pies?|tarts?|pizzas?|batch|recipes?|tins?|pans?|trays?|jars?)\b))(\s*dozen)?/gi;
+  /(?<![\d./,½¼¾⅓⅔-])(\d{1,3})(?![\d./,½¼¾⅓⅔]|\s*(?:-?\s*inch|cm\b|mm\b|g\b|kg\b|grams?\b|ml\b|l\b|oz\b|ounces?\b|lbs?\b|pounds?\b|cups?\b|quarts?\b|pints?\b|tbsp|tsp|tablespoons?|teaspoons?|"|″|%|kcal|calories|hours?|minutes?|(?:large |small |\d+[ -]?(?:oz|ounces?|ml|g)[ -])?(?:loaf|loaves|cakes?|pies?|tarts?|pizzas?|batch|recipes?|tins?|pans?|trays?|jars?)\b)|-(?:oz|ounces?|ml|lbs?|pounds?)\b)(\s*dozen)?/gi;
 const DOZEN = 12;
 
 /** All the counts that the page's statement of its yield names: servings, pieces, what is in brackets. */

@@ -6,6 +6,7 @@ import { netPerGram } from './food-figures.ts';
 import { brokenPromise } from './promises.ts';
 import { isPureSweetener, soldIn } from './shopping.ts';
 import { isFor, mustKeep, rulesFor, type SwapRule, suits } from './swap-rules.ts';
+import { isBodyOfItsOwn } from './thickens.ts';
 import { mentionsAny } from './word-search.ts';
 
 /** Foods that every kitchen has, whatever the list of what is at home says. */
@@ -88,6 +89,8 @@ function whyNot(
     return 'it would spoil this kind of dish';
   const kept = mustKeep(part.class, title, dish.method);
   if (kept) return kept;
+  if (part.role === 'thickener' && to.length > 0 && isBodyOfItsOwn(part, dish))
+    return 'it is more than thickens the liquid there is, so it is the body of something';
   const wished = to.map(({ food }) => forbidden(food, dish)).find((why) => why !== null);
   if (wished) return wished;
   const rare = to.find(({ food }) => isTooRare(food, section, goals));

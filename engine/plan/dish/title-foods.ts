@@ -64,13 +64,29 @@ function isNamed(word: string, title: string): boolean {
   return false;
 }
 
+/** Letters that the rest of a compound has at least: 'Kartoffelpfanne'. */
+const REST = 4;
+
+/** Whether a title's compound begins or ends with the name: 'aardappelschotel', 'Bratkartoffeln'. */
+function isInCompound(word: string, title: string): boolean {
+  const base = word.replace(/(?:en|n|er|s)$/, '');
+  if (base.length < 5) return false;
+  return (title.toLowerCase().match(/\p{L}{9,}/gu) ?? []).some((long) => {
+    const rest = long.length - base.length;
+    return rest >= REST && (long.startsWith(base) || long.endsWith(word));
+  });
+}
+
 /** Lines by the word of the title that names their food. */
 export function titleFoods(dish: Dish): Map<string, Part[]> {
   const named = new Map<string, Part[]>();
   for (const part of dish.parts) {
     if (part.net < 0.02 || part.eaten <= 0) continue;
     const names = [...wordsOf(part.name), ...wordsOf(part.food.name.replace(/[,(].*/, ''))];
-    const word = names.find((one) => isNamed(one, dish.title));
+    const bulk = part.role === 'starch-bulk';
+    const word = names.find(
+      (one) => isNamed(one, dish.title) || (bulk && isInCompound(one, dish.title)),
+    );
     if (word !== undefined) named.set(word, [...(named.get(word) ?? []), part]);
   }
   return named;

@@ -29,6 +29,8 @@ const STIRRED = 3.2;
 
 /** More liquid than this for a gram of what drinks it is a soup or a pot to boil in. Own choice. */
 const MOST_PER_GRAM = 6;
+/** Soft polenta and grits are stirred with more (common practice, no source). */
+const MOST_PER_GRAM_OF_MEAL = 8;
 /** What stays of the liquid at least, share and g: meat and vegetables cook in it too. Own choice. */
 const LEAST = { share: 0.2, grams: 100 };
 /** A change below this share is not worth asking for. Own choice. */
@@ -67,7 +69,8 @@ function potOf(part: Part, dish: Dish): Part[] {
       (unnamed ? one.group === part.group : shares(one.steps, around)),
   );
   const grams = pot.reduce((sum, one) => sum + one.grams, 0);
-  return grams <= MOST_PER_GRAM * part.grams ? pot : [];
+  const most = part.class === 'cornmeals' ? MOST_PER_GRAM_OF_MEAL : MOST_PER_GRAM;
+  return grams <= most * part.grams ? pot : [];
 }
 
 /** How much more or less of its liquid a part's line takes up than it did, g. */

@@ -144,6 +144,12 @@ export function fill(raw: string, context: CueContext): string {
     coveredFor: String(coveredFor(context)),
     longer: coveredFor(context) < SHORT ? '5-10' : '10-20',
     konjac: konjac === undefined ? 'konjac' : nameIn(konjac, context),
+    roots: listIn(
+      plan.items.flatMap((item) =>
+        item.grams > 0 && hasTag(item.foodId, 'slow-root') ? [nameIn(item, context)] : [],
+      ),
+      context,
+    ),
   };
   return text
     .replace(/\{(\w+)\}/g, (whole, key: string) => words[key] ?? whole)

@@ -3,6 +3,7 @@ import type { Ingredient, Plan, PlannedItem } from '../../model.ts';
 import { isSame, itemsFor } from '../lines/line-items.ts';
 import { isAddition, partOfItem, partOfKey } from '../parts/part-of.ts';
 import { withAdditions } from './addition-hosts.ts';
+import { companionsOf } from './companions.ts';
 import { type Mention, mergedByFood } from './mention.ts';
 import { madeName, newNameOf, singular } from './method-names.ts';
 import { markedElsewhere, sharedHeadOf, sharedMentions } from './shared-names.ts';
@@ -14,6 +15,7 @@ const CALLED: Record<string, string[]> = {
   'rice-white-dry': ['rice', 'reis', 'riz'],
   'breadcrumbs-dry': ['breadcrumbs', 'crumbs', 'bread crumbs'],
   panko: ['panko', 'breadcrumbs', 'crumbs'],
+  'potato-fries': ['frozen fries', 'french fries', 'fries'],
   'corn-kernels': ['sweet corn', 'sweetcorn', 'corn'],
   'chocolate-semisweet': ['chocolate chips', 'chocolate'],
   'chocolate-dark-70': ['chocolate'],
@@ -28,9 +30,9 @@ const CALLED: Record<string, string[]> = {
   ],
 };
 
-/** Rice, sugar, flour and semolina in languages that put the kind behind: 'arroz agulha', 'sucre en poudre'. */
+/** Rice, sugar, flour and potatoes in languages that put the kind behind: 'arroz agulha', 'sucre en poudre', and varieties: 'aardappelen Bintje'. */
 const KIND_BEHIND: ReadonlySet<string> = new Set(
-  'cioccolato chocolat chocolate fromage queso formaggio queijo pâtes pasta patate pommes patatas batatas lait leche latte leite pain pan pane pão riz arroz riso sucre azúcar açúcar zucchero farine harina farinha farina semoule sémola sêmola semola'.split(
+  'cioccolato chocolat chocolate fromage queso formaggio queijo pâtes pasta patata patate pommes patatas batata batatas aardappelen aardappels kartoffeln potatis poteter kartofler lait leche latte leite pain pan pane pão riz arroz riso sucre azúcar açúcar zucchero farine harina farinha farina semoule sémola sêmola semola'.split(
     ' ',
   ),
 );
@@ -131,8 +133,22 @@ const ofNoPart =
   (mention: Mention): Mention =>
     several ? { ...mention, part: null } : mention;
 
+/** The items that the page's steps take as they took the ingredient: not the egg or cheese that its swap brings besides. */
+function withoutCompanions(
+  items: PlannedItem[],
+  { key, match }: Ingredient,
+  { swaps }: Plan,
+): PlannedItem[] {
+  const aside = new Set(
+    swaps.filter((swap) => swap.key === key).flatMap((s) => [...companionsOf(s)]),
+  );
+  return items.filter(({ foodId }) => foodId === match?.foodId || !aside.has(foodId));
+}
+
 function mentionOf(ingredient: Ingredient, all: readonly Ingredient[], plan: Plan): Mention {
-  const items = mergedByFood([...itemsFor(plan, ingredient), ...standIns(plan, ingredient)]);
+  const whole = mergedByFood([...itemsFor(plan, ingredient), ...standIns(plan, ingredient)]);
+  const made = madeName(ingredient, whole, plan);
+  const items = made === null ? withoutCompanions(whole, ingredient, plan) : whole;
   const [only] = items;
   const touched =
     items.length > 0 || plan.swaps.some((s) => s.key === ingredient.key && s.keptGrams <= 0);
@@ -142,7 +158,7 @@ function mentionOf(ingredient: Ingredient, all: readonly Ingredient[], plan: Pla
     items,
     names: namesOf(ingredient, all),
     sharedHead: sharedHeadOf(ingredient, all),
-    newName: madeName(ingredient, items, plan) ?? newNameOf(ingredient, items),
+    newName: made ?? newNameOf(ingredient, items),
     changed: touched && !same,
     role: plan.roles[ingredient.key]?.[0] ?? null,
     part: partOfKey(plan, ingredient.key),

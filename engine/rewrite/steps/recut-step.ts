@@ -32,7 +32,7 @@ const SHAPES =
 const FILLED = /^(?:muffin|cupcake|paper|cases|liners|wells|ramekins)/i;
 const HEATS = /\b(?:bake|oven|fry|grill|boil|steam|poach)\b/i;
 const SERVES =
-  /(?<!\b(?:ready to|before|until|to) )\b(?:serve[sd]?|serving|enjoy|platter|dish up)\b/i;
+  /(?<=(?:^|[.!?] )to )serve\b|(?<!\b(?:ready to|before|until|to|if(?: you(?:['’]re| are))?) )\b(?:serve[sd]?|serving|enjoy|platter|dish up)\b/i;
 const CUTS = /\b(?:cut|slice|divide|portion)\b(?! side)/i;
 /** Remarks behind the method: on keeping, on other ways. */
 const REMARKS =

@@ -41,6 +41,7 @@ const INTO_LIQUID = /^where it goes into a liquid, dissolve it warm/i;
 
 /** Whether a clause of a handling holds: nothing is baked longer that no oven sees, and only an icing is thinned. */
 export function clauseHolds(clause: string, whole: string): boolean {
+  if (/\b(?:cut|leave out|halve) the milk\b/i.test(clause)) return MILK.test(whole);
   if (/\bbake \d+ minutes longer\b/i.test(clause)) return BAKES.test(whole);
   if (/\b(?:roast|bake)\b[^;]* at \d/i.test(clause) && !BAKES.test(whole)) return false;
   if (/\ban icing takes\b/i.test(clause)) return ICES.test(whole);
@@ -52,6 +53,7 @@ export function clauseHolds(clause: string, whole: string): boolean {
   return true;
 }
 
+const MILK = /\b(?:milk|milch|lait|melk|leche|latte|leite|mjölk|mælk)\b/i;
 const BAKES = /\b(?:bake|baked|baking|oven|roast(?:ed|ing)?)\b/i;
 const ICES = /\b(?:icing|glaze|drizzle|glasur|glaçage|glazuur|glaseado|glassa|cobertura|glasyr)\b/i;
 

@@ -11,6 +11,7 @@ import {
   localHandling,
   type MethodWords,
 } from '../languages/method-words.ts';
+import { companionsOf } from '../naming/companions.ts';
 import type { Mention } from '../naming/mention.ts';
 import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
 import { literal, namePattern } from '../wording/name-patterns.ts';
@@ -85,10 +86,16 @@ const namesFood = (text: string, { to }: Swap): boolean =>
     return text.toLowerCase().includes(last.toLowerCase().slice(0, -1));
   });
 
+/** What a handling is of: not what it says goes in with it. */
+function handledIn(swap: Swap): Swap['to'] {
+  const aside = companionsOf(swap);
+  return swap.to.filter(({ foodId }) => !aside.has(foodId));
+}
+
 /** 'Slice the eggplant 1 cm thick'; 'Make the curd of egg and butter: stir it'. */
 function englishText({ swap, spoken: whole, holds, mention }: Handling): string | null {
   const method = heldClauses(whole, holds);
-  const list = listOf([...new Set(swap.to.map(({ food }) => shortName(food)))]);
+  const list = listOf([...new Set(handledIn(swap).map(({ food }) => shortName(food)))]);
   const name = mention?.newName;
   const lower = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
   if (name && isMade(name)) {
@@ -107,7 +114,9 @@ function localText({ swap, method, holds, old }: Handling, words: MethodWords): 
   const local = heldClauses(whole, holds);
   if (local === '') return null;
   if (isTold(swap.method ?? '')) return capital(local);
-  const names = swap.to.map(({ foodId, food }) => localFoodName(foodId, words) ?? shortName(food));
+  const names = handledIn(swap).map(
+    ({ foodId, food }) => localFoodName(foodId, words) ?? shortName(food),
+  );
   const frame = swap.keptGrams > 0 ? words.swaps.partly : words.swaps.instead;
   return capital(
     frame

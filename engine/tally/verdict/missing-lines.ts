@@ -33,6 +33,21 @@ const DUSTING =
 const BESIDE =
   /\b(?:(?:to|for) (?:serve|serving|garnish|decorate)|garnish|served with|zum servieren|zum garnieren|pour servir|para servir|per servire|voor erbij|til servering|till servering)\b/;
 
+/** 'Toppings: shredded cheese, chips': each eats what they like. */
+const TOPPINGS = /^(?:optional )?(?:toppings?|garnish(?:es)?)\s*:/;
+/** Dishes that are nothing without the bread or wrap they are served in. */
+const HELD =
+  /\b(?:tacos?|tostadas?|burritos?|fajitas?|quesadillas?|wraps?|sandwich(?:es)?|burgers?|sliders?|gyros|kebabs?|toasts?)\b/;
+const HOLDERS: ReadonlySet<string> = new Set(['tortillas or wraps', 'bread or rolls']);
+
+/** Whether a line is eaten beside the dish, and by choice: not the tortillas of tacos. */
+function isBeside({ line }: Ingredient, title: string, kind: string | null): boolean {
+  const text = plainText(line.text);
+  if (line.optional || TOPPINGS.test(text)) return true;
+  const holds = HELD.test(plainText(title)) && (kindOf(kind ?? '') ?? { kind }).kind;
+  return BESIDE.test(text) && !(typeof holds === 'string' && HOLDERS.has(holds));
+}
+
 /** Grams of a serving, where the line has an amount that could be weighed. */
 function gramsOf({ weight }: Ingredient, servings: number): Bounds | null {
   if (weight === null) return null;
@@ -47,6 +62,7 @@ const SMALL_KINDS: ReadonlySet<string> = new Set([
   'nothing to count',
   'lemon or lime',
   'herb or leaf',
+  'hot pepper',
   'spice or seasoning',
 ]);
 
@@ -61,6 +77,9 @@ function portionOf(text: string, food: Food): Bounds {
   const small = kind !== null && SMALL_KINDS.has(kind.kind) ? kind.serving : group;
   return small[1] < group[1] ? small : group;
 }
+
+/** 'peppers' and nothing else is what stands beside the salt. */
+const BARE_PEPPER = /^peppers?$/;
 
 const ofKnownFood = (ingredient: Ingredient, figure: Interval, food: Food): Bounds =>
   times(portionOf(wordsOf(ingredient), food), [figure.low, figure.high]);
@@ -153,9 +172,10 @@ export function missingLines(
     const { line } = ingredient;
     if (line.optional && !isStarchOrSugar(ingredient)) return [];
     const food = ingredient.match ? options.foods.byId(ingredient.match.foodId) : null;
+    if (BARE_PEPPER.test(plainText(line.text).trim())) return [];
     const { kind, span } = spanOf(ingredient, food, besides, figureOf, servings);
     if (span !== null && span[1] <= MATTERS_FROM_G) return [];
-    const beside = line.optional || BESIDE.test(plainText(line.text)) ? { beside: true } : {};
+    const beside = isBeside(ingredient, options.title ?? '', kind) ? { beside: true } : {};
     return [{ key, text, why, kind, netCarbsG: span && between(span), ...beside }];
   });
   const foods = lines.map(({ food }) => food);

@@ -75,3 +75,16 @@ describe('foods of the title', () => {
     expect(sameKind(food('honey'), food('allulose-honey-style'))).toBe(true);
   });
 });
+
+describe('a compound of a title', () => {
+  it('names the potatoes in it too', () => {
+    const page: Pasted = {
+      title: 'Bunte Kartoffelpfanne mit Lauch',
+      serves: 'Für 4 Portionen',
+      lines: ['800 g Kartoffeln', '2 Stangen Lauch', '200 g Champignons', '3 EL Öl', '150 g Käse'],
+      steps: ['Kartoffeln würfeln und im Öl braten.', 'Lauch und Champignons mitbraten.'],
+      family: ['potato-dish'],
+    };
+    expect(kept(page, 'potato', 15)).toBeGreaterThan(0.2);
+  });
+});

@@ -43,6 +43,10 @@ describe('kinds of food by their words', () => {
     expect(line?.netCarbsG).toEqual({ low: 38, best: 46.5, high: 55 });
   });
 
+  it('a hot pepper strewn over is next to nothing', () => {
+    expect(missing(unknown('jalapeño', null))).toEqual([]);
+  });
+
   it('takes little of what dusts', () => {
     const [line] = missing(unknown('snorvel flour, for dusting', null));
     expect(line?.netCarbsG?.low).toBeCloseTo(0.65, 5);

@@ -252,6 +252,8 @@ function dish(r: Ratios, title: string, method: string): FamilyGuess {
   ) {
     return guess('breaded-food', 0.6, 'flour as a coating');
   }
+  const held = flourless(r, title);
+  if (held) return held;
   if (r.flour > 0 || has('starches') > 0) {
     return guess('thickened-sauce', 0.7, 'flour or starch only thickens');
   }

@@ -1,0 +1,75 @@
+/** Vegetables in place of potatoes are cut, boiled and mashed as they need it, and what binds them is told apart. */
+import { describe, expect, it } from 'vitest';
+import type { Adaptation } from '../../../engine/model.ts';
+import { adapted, type Pasted } from '../../plan/pasted.ts';
+
+const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
+  title,
+  serves: 'Serves 4',
+  lines,
+  steps,
+  family: ['potato-dish'],
+});
+
+const MASH = dish(
+  'Mashed potatoes with chives',
+  ['1 kg potatoes', '80 ml milk', '60 g butter', '1 tsp salt', '2 tbsp chives'],
+  [
+    'Peel the potatoes and cut them into quarters.',
+    'Cover the potatoes with cold water and boil 20 minutes, until tender.',
+    'Drain, add milk, butter and salt and mash the potatoes.',
+    'Strew with the chives.',
+  ],
+);
+
+const CAKES = dish(
+  'Grated potato pancakes',
+  ['1 kg potatoes', '1 onion', '2 eggs', '30 g flour', '4 tbsp oil'],
+  [
+    'Coarsely grate the potatoes: half of the potatoes fine, the other half coarse.',
+    'Squeeze dry, mix with onion, eggs and flour and fry in the oil.',
+  ],
+);
+
+const POT = dish(
+  'Beef and potato pot',
+  ['600 g beef', '1 kg potatoes', '2 onions', '500 ml beef stock', '2 tbsp oil'],
+  [
+    'Peel the potatoes and cut them into chunks.',
+    'Brown the beef with the onions.',
+    'Add the stock and the potatoes and simmer 40 minutes.',
+  ],
+);
+
+const method = ({ steps }: Adaptation): string => steps.map(({ after }) => after).join('\n');
+
+const toldFor = (recipe: Pasted, foodId: string): string | null => {
+  const result = adapted(recipe, { way: 'within' });
+  const has = result.plan.items.some((item) => item.foodId === foodId && item.grams > 0);
+  return has ? method(result) : null;
+};
+
+describe('what binds a vegetable that stands in', () => {
+  it('cream cheese is not cut into quarters', () => {
+    const text = toldFor(MASH, 'cream-cheese') ?? '';
+    expect(text).toMatch(/mash it with the cream cheese/);
+    expect(text).not.toMatch(/(?:Peel|cut|Cover)[^.]*cream cheese/);
+  });
+
+  it('egg is not grated', () => {
+    const text = method(adapted(CAKES));
+    expect(text).not.toMatch(/grate[^.;]*\begg/i);
+    expect(text).toMatch(/egg goes in with the shreds/);
+  });
+});
+
+describe('the time of what stands in for potatoes in a pot', () => {
+  it('is told', () => {
+    const text = method(
+      adapted(POT, { excludedFoods: ['turnip', 'chayote', 'celeriac', 'rutabaga'] }),
+    );
+    if (/cauliflower/.test(text)) expect(text).toMatch(/10-12 minutes of cooking are enough/);
+    const roots = method(adapted(POT, { excludedFoods: ['turnip', 'chayote', 'cauliflower'] }));
+    expect(roots).toMatch(/into pieces of about 1\.5 cm/);
+  });
+});
