@@ -16,15 +16,19 @@ const TAIL = 7;
 export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
   const last = tokens.length - 1;
   for (let i = Math.max(1, last - TAIL); i <= last; i++) {
-    const before = tokens[i - 1];
-    if (!before || !isNumber(tokens[i])) continue;
-    const run = readAmounts(tokens, i, lex);
+    if (!isNumber(tokens[i])) continue;
+    // 'je ca. 150 g'
+    let lead = i - 1;
+    while (isAt(lex.approx, tokens, lead) || lowAt(tokens, lead) === '.') lead--;
+    const before = tokens[lead];
+    const run = readAmounts(tokens, lead + 1, lex);
     const counted = parts.amounts.length > 0;
-    if (!run || !(run.next === tokens.length || (!counted && leadsOver(tokens, run, lex))))
-      continue;
+    if (!before || !run) continue;
+    const end = counted && saysEach(tokens, run.next, lex) ? tokens.length : run.next;
+    if (!(end === tokens.length || (!counted && leadsOver(tokens, run, lex)))) continue;
     const { amounts, size } = run.value;
     if (counted && amounts[0]?.unit == null) return tokens;
-    const per = counted && i > 1 && sizesEach(before.low, parts, lex);
+    const per = counted && lead > 0 && (end > run.next || sizesEach(before.low, parts, lex));
     if (!per && isWord(before) && lex.leading.has(before.low)) return tokens;
     if (counted && findCut(tokens.slice(0, i), lex) < i) return tokens;
     // 'sugar minus 2 tablespoons'
@@ -37,14 +41,23 @@ export function readTail(tokens: Token[], parts: Parts, lex: Lexicon): Token[] {
     for (const [n, a] of amounts.entries()) parts.amounts.push(n === 0 ? { ...a, kind } : a);
     if (parts.size.length === 0) parts.size = size;
     // 'à je 25 g'
-    const from = per && isAt(lex.each, tokens, i - 2) ? i - 2 : i - 1;
-    if (per) parts.known.push(tokens.slice(from, i));
+    const from = per && isAt(lex.each, tokens, lead - 1) ? lead - 1 : lead;
+    if (per) parts.known.push(tokens.slice(from, i), tokens.slice(run.next, end));
     parts.known.push(amountTokens(tokens.slice(i, run.next), run.value, lex));
     const mark = isMark(before) || per || lex.times.has(before.low);
     const name = tokens.slice(0, mark && i > 1 ? from : i);
-    return [...name, ...tokens.slice(run.next)];
+    return [...name, ...tokens.slice(end)];
   }
   return tokens;
+}
+
+/** 'environ chacun', 'cada uno', 'l'una': the tokens behind an amount say that each piece has it. */
+function saysEach(tokens: readonly Token[], from: number, lex: Lexicon): boolean {
+  const words = tokens.slice(from).filter(({ low }) => !lex.approx.has(low));
+  const text = words.map(({ low }) => (lex.each.has(low) ? '' : low)).join('');
+  // An 'each' right behind the amount was read with it.
+  const each = tokens.slice(from - 1).some(({ low }) => lex.each.has(low));
+  return /^(l')?(un[ao])?$/.test(text) && (each || text.length > 3);
 }
 
 /** 'Butter 100 g, weich', 'Burro 100 g a temperatura ambiente': a measure with words about the food after it. */
