@@ -23,6 +23,10 @@ const EASY: readonly number[] = sizes.easyCounts;
 
 const PIECES: Partial<Record<Family, { leastGrams: number; times: number }>> = sizes.pieces;
 
+/** A plate that is a meal stays one; what is less was a side or a sauce to begin with. */
+const leastPlate = (grams: number): number =>
+  grams >= sizes.plate.leastGrams ? sizes.plate.leastGrams : 0;
+
 /**
  * The servings of a dish. A piece of a bake or sweet keeps the least weight of its kind and a share of
  * its size; so does a plate of food, which is what weighs more than a piece does.
@@ -38,7 +42,8 @@ export function portionsOf(
   const large = mass / servings > sizes.plate.grams;
   const sweet = sizes.sweetPlate.families.includes(family) ? sizes.sweetPlate : null;
   const piece = large ? sweet : (kind ?? null);
-  const byMass = piece && mass > 0 ? mass / piece.leastGrams : Number.POSITIVE_INFINITY;
+  const least = piece?.leastGrams ?? leastPlate(mass / servings);
+  const byMass = least > 0 && mass > 0 ? mass / least : Number.POSITIVE_INFINITY;
   // One large glass or bowl is two small ones.
   const halves = servings === 1 && kind === undefined && mass >= 2 * sizes.plate.grams ? 2 : 1;
   const times = Math.max(halves, (piece ?? sizes.plate).times);

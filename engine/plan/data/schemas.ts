@@ -92,6 +92,8 @@ export const SwapRow = z.strictObject({
   titled: Words.optional(),
   /** Words of dishes it spoils. */
   unless: Words.optional(),
+  /** Ids of foods it does not go with, where the dish has a spoon of one or more for each serving. */
+  notBeside: z.array(z.string()).optional(),
   /** Grams of each component per gram replaced; none when there is simply less of it. */
   to: z.array(z.strictObject({ food: z.string(), ratio: z.number().positive() })),
   /** Largest share of the ingredient it may replace, 0..1. */

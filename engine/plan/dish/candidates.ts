@@ -74,6 +74,14 @@ const titleOf = (section: Section, dish: Dish): string => `${dish.title}\n${sect
 const wordsFor = (part: Part, section: Section, dish: Dish): string =>
   `${titleOf(section, dish)}\n${part.text}\n${part.steps}`;
 
+/** A spoon, g a serving. */
+const SPOON_G = 10;
+
+/** Whether a serving has a spoon or more of foods that a stand-in does not go with. */
+const isSpoiledBy = (ids: readonly string[], { parts, servings }: Dish): boolean =>
+  parts.reduce((sum, p) => sum + (ids.includes(p.food.id) ? p.grams * p.eaten : 0), 0) >=
+  SPOON_G * servings;
+
 type Component = Candidate['to'][number];
 
 /** Why the dish or the user's wishes forbid a swap, or null when they do not. */
@@ -87,6 +95,7 @@ function whyNot(
   const title = titleOf(section, dish);
   if (mentionsAny(rule.unless, wordsFor(part, section, dish)))
     return 'it would spoil this kind of dish';
+  if (rule.notBeside !== undefined && isSpoiledBy(rule.notBeside, dish)) return 'it would spoil this kind of dish';
   const kept = mustKeep(part.class, title, dish.method);
   if (kept) return kept;
   if (part.role === 'thickener' && to.length > 0 && isBodyOfItsOwn(part, dish))

@@ -43,6 +43,9 @@ const GENERAL = new Set(
   ),
 );
 
+/** Names of a way of making as much as of a pasta: filled and rolled crêpes, dumplings of ricotta bear them as well. */
+const MADE_ALIKE = new Set(['manicotti', 'cannelloni', 'canneloni', 'gnocchi', 'gnocco']);
+
 const stem = (word: string): string =>
   word
     .replace(/ies$/, 'y')
@@ -50,7 +53,9 @@ const stem = (word: string): string =>
     .replace(/(?<=[^s])s$/, '');
 
 const wordsOf = (text: string): string[] =>
-  (text.toLowerCase().match(/\p{L}{4,}/gu) ?? []).map(stem).filter((word) => !GENERAL.has(word));
+  (text.toLowerCase().match(/\p{L}{4,}/gu) ?? [])
+    .map(stem)
+    .filter((word) => !GENERAL.has(word) && !MADE_ALIKE.has(word));
 
 /** What stands before a word in a title and makes another food of it: 'sweet potato', 'coconut flour'. */
 const OTHER_FOOD =

@@ -39,7 +39,7 @@ const KIND_BEHIND: ReadonlySet<string> = new Set(
 
 /** Ends of compounds by which a method calls the whole: 'Mehl' of 'Weizenmehl', 'socker' of 'strösocker'. */
 const COMPOUND_ENDS =
-  /^\p{L}{2,}(mehl|zucker|nudeln|reis|kartoffeln|schokolade|milch|käse|brot|brösel|flocken|suiker|meel|bloem|melk|aardappelen|socker|mjöl|mjölk|sukker|melis|mel|melk|mælk|poteter|kartofler|potatis)$/u;
+  /^\p{L}{2,}(mehl|zucker|nudeln|reis|ris|rijst|noedels|kartoffeln|schokolade|milch|käse|brot|brösel|flocken|suiker|meel|bloem|melk|aardappelen|socker|mjöl|mjölk|sukker|melis|mel|melk|mælk|poteter|kartofler|potatis)$/u;
 
 /** The end of a compound, unless another line's name ends so too. */
 function compoundEnd(own: string, others: ReadonlySet<string>): string[] {
@@ -87,6 +87,14 @@ const withoutKind = (own: string): string[] => {
     : [bare];
 };
 
+/** Shapes by which a method calls pasta, whatever stands behind: 'manicotti' of 'manicotti pasta tubes'. */
+const SHAPE =
+  /(?<!\p{L})(?:manicotti|cannelloni|penne|rigatoni|fusilli|macaroni|linguine|fettuccine|tagliatelle|spaghetti|bucatini|farfalle|ziti|rotini|cavatappi|orecchiette|orzo|conchiglie|ramen|udon|soba|vermicelli|ravioli|tortellini)(?!\p{L})/gu;
+
+/** 'manicotti' and 'manicotti tubes' of 'manicotti pasta tubes'. */
+const shapesIn = (own: string): string[] =>
+  [...own.matchAll(SHAPE)].flatMap(([shape]) => [shape, `${shape} ${own.split(/\s+/).at(-1)}`]);
+
 function namesOf(ingredient: Ingredient, all: readonly Ingredient[]): string[] {
   const own = ingredient.item.name.toLowerCase().trim();
   // A second line of the very same name is told apart by the words around it.
@@ -109,6 +117,7 @@ function namesOf(ingredient: Ingredient, all: readonly Ingredient[]): string[] {
       ...firstWord(own, elsewhere),
       ...compoundEnd(own, elsewhere),
       ...withoutKind(own),
+      ...shapesIn(own).filter((shape) => ![...elsewhere].some((name) => name.includes(shape))),
       ...more,
     ]),
   ]

@@ -1,6 +1,7 @@
 /** The method's own steps with new names and amounts. */
 import type { Recipe, RewrittenStep } from '../../model.ts';
 import type { MethodContext } from '../cues/cue-context.ts';
+import { keyed } from '../languages/method-words.ts';
 import { renameForeign } from '../naming/bracketed-names.ts';
 import type { Mention } from '../naming/mention.ts';
 import { listOf } from '../naming/method-names.ts';
@@ -8,8 +9,18 @@ import { renameIn } from '../naming/rename.ts';
 import { partAt, type StepParts } from '../parts/step-parts.ts';
 import { withoutGoneBoiling } from '../wording/gone-boiling.ts';
 import { withoutWord } from '../wording/leave-out.ts';
+import { namePattern } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
-import { withoutBoiling } from './boiling.ts';
+import { namesOther, withoutBoiling } from './boiling.ts';
+import {
+  joinsText,
+  type LateGrain,
+  lateGrains,
+  mentionsAt,
+  withoutGrainsEnd,
+  withoutPuttingIn,
+  withoutToasting,
+} from './late-grains.ts';
 import { BY_PACKET } from './spoken-handling.ts';
 import { whyChanged } from './step-reasons.ts';
 import type { UsedSoFar } from './used-so-far.ts';
@@ -111,6 +122,72 @@ function englishStep(
   return { step: rewritten(step, byNoPacket(leaveOut(text, named), named), why), named: taken };
 }
 
+/** Whether a sentence that names an ingredient names no other food. */
+function isAlone(mention: Mention, text: string, mentions: readonly Mention[]): boolean {
+  const naming = sentencesOf(text).filter((one) => namePattern(mention).test(one));
+  return naming.length > 0 && !naming.some((one) => namesOther(one, mention, mentions));
+}
+
+/** Whether a step boils an ingredient by itself, with nothing else in the sentence. */
+const isBoiledApart = (
+  mention: Mention,
+  texts: readonly string[],
+  { words, mentions }: MethodContext,
+): boolean =>
+  texts.some((text) =>
+    words === null
+      ? withoutBoiling(withoutToasting(text), mentions).dropped.includes(mention)
+      : isAlone(mention, text, mentions) &&
+        withoutGoneBoiling(text, mentions, words).dropped.includes(mention),
+  );
+
+/** Grains whose stand-in joins at the end of a pot, unless a step boils them by themselves. */
+function lateIn(steps: Recipe['steps'], context: MethodContext): LateGrain[] {
+  const { words } = context;
+  const texts = steps.map(({ text }) => text);
+  const searched = words === null ? texts : texts.map((text) => keyed(text, words));
+  return lateGrains(searched, texts, context, (mention) => isBoiledApart(mention, texts, context));
+}
+
+/** The step as it reads without the grains that join later. */
+function beforeGrains(
+  step: Recipe['steps'][number],
+  at: number,
+  grains: readonly LateGrain[],
+): Recipe['steps'][number] {
+  const text = grains
+    .filter((grain) => at <= grain.at)
+    .reduce((now, grain) => withoutGrainsEnd(withoutPuttingIn(now, grain), grain), step.text);
+  return text.trim() === '' ? step : { ...step, text };
+}
+
+/** The step with what joins at its end. */
+function withGrains(
+  renamed: RenamedStep,
+  at: number,
+  grains: readonly LateGrain[],
+  { words }: MethodContext,
+  page: string,
+): RenamedStep {
+  const own = grains.filter((grain) => grain.at === at);
+  const told = own.flatMap((grain) => joinsText(grain, words) ?? []);
+  const { step } = renamed;
+  const after = [step.after, ...told].join(' ');
+  const change = after === page ? ('kept' as const) : ('changed' as const);
+  const why =
+    step.why ??
+    (told.length > 0
+      ? whyChanged(
+          own.map(({ mention }) => mention),
+          words,
+        ).join(' ')
+      : null);
+  return {
+    step: { ...step, before: page, after, change, why: change === 'kept' ? null : why },
+    named: [...renamed.named, ...own.map(({ mention }) => mention)],
+  };
+}
+
 /** Every step under the new names, and the ingredients that each names. */
 export function renamedSteps(
   steps: Recipe['steps'],
@@ -118,10 +195,14 @@ export function renamedSteps(
   context: MethodContext,
   used: UsedSoFar,
 ): RenamedStep[] {
-  return steps.map((step, at) => {
+  const grains = lateIn(steps, context);
+  return steps.map((page, at) => {
     used.nextStep();
-    return (
-      foreignStep(step, parts[at], context, used) ?? englishStep(step, parts[at], context, used)
-    );
+    const mentions = mentionsAt(context.mentions, grains, at);
+    const here = mentions === context.mentions ? context : { ...context, mentions };
+    const step = beforeGrains(page, at, grains);
+    const renamed =
+      foreignStep(step, parts[at], here, used) ?? englishStep(step, parts[at], here, used);
+    return grains.length === 0 ? renamed : withGrains(renamed, at, grains, context, page.text);
   });
 }

@@ -3,7 +3,7 @@ import { singular } from '../naming/method-names.ts';
 
 /** Things that are counted, by their last word. */
 const COUNTED =
-  /(?:^|\s)(?:wrap|bun|tortilla|roll|pita|bagel|muffin|cracker|cookie|waffle|sheet|round|slice|noodle|nut|bean|berry|strawberry|raspberry|blackberry|blueberry|turnip|radish|mushroom|chip|patty|flat bread)$/i;
+  /(?:^|\s)(?:wrap|bun|tortilla|roll|pita|bagel|muffin|cracker|cookie|waffle|sheet|round|crepe|slice|noodle|nut|bean|berry|strawberry|raspberry|blackberry|blueberry|turnip|radish|mushroom|chip|patty|flat bread)$/i;
 const ONE_BEFORE = /\b(?:a|an|each|every|one|another|this|per)\s+(?:\p{L}+\s+)?$/iu;
 
 const plural = (name: string): string =>
