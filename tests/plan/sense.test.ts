@@ -199,8 +199,10 @@ describe('methods a cook can follow', () => {
     expect(method('Victoria sponge')).toContain('Sandwich with the berry spread.');
   });
 
-  it('names rice by its stand-in where it is stirred in before the cooking', () => {
-    expect(method('Pilaf with chickpeas')).toMatch(/stir in (konjac rice|cauliflower)/);
+  it('stirs in what stands for rice once the pot has cooked: it would go to pulp in the stock', () => {
+    const text = method('Pilaf with chickpeas');
+    expect(text).toMatch(/[Ss]tir in the (konjac rice|cauliflower|hearts of palm rice) at the end/);
+    expect(text).not.toMatch(/\brice (?:is|and) (?:tender|stock)/);
   });
 
   it('names the flours of a short method where they go in', () => {

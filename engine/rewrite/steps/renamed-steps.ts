@@ -8,10 +8,6 @@ import { listOf } from '../naming/method-names.ts';
 import { renameIn } from '../naming/rename.ts';
 import { partAt, type StepParts } from '../parts/step-parts.ts';
 import { withoutGoneBoiling } from '../wording/gone-boiling.ts';
-import { withoutWord } from '../wording/leave-out.ts';
-import { namePattern } from '../wording/name-patterns.ts';
-import { sentencesOf } from '../wording/sentences.ts';
-import { namesOther, withoutBoiling } from './boiling.ts';
 import {
   joinsText,
   type LateGrain,
@@ -20,7 +16,11 @@ import {
   withoutGrainsEnd,
   withoutPuttingIn,
   withoutToasting,
-} from './late-grains.ts';
+} from '../wording/late-grains.ts';
+import { withoutWord } from '../wording/leave-out.ts';
+import { namePattern } from '../wording/name-patterns.ts';
+import { sentencesOf } from '../wording/sentences.ts';
+import { namesOther, withoutBoiling } from './boiling.ts';
 import { BY_PACKET } from './spoken-handling.ts';
 import { whyChanged } from './step-reasons.ts';
 import type { UsedSoFar } from './used-so-far.ts';

@@ -10,8 +10,8 @@ import {
 } from '../languages/method-words.ts';
 import type { Mention } from '../naming/mention.ts';
 import { capital, listOf, shortName } from '../naming/method-names.ts';
-import { namePattern } from '../wording/name-patterns.ts';
-import { boiledOf } from './boils-as.ts';
+import { boiledOf } from '../steps/boils-as.ts';
+import { namePattern } from './name-patterns.ts';
 
 /** Stand-ins that are done before they join, and what goes in with them. */
 const JOINS_LATE: ReadonlySet<string> = new Set([

@@ -1,0 +1,51 @@
+/** Cauliflower and the like in place of rice that cooks in the pot: they join when the rest is done. Invented recipes. */
+import { describe, expect, it } from 'vitest';
+import { adapted, type Pasted } from '../../plan/pasted.ts';
+
+const pot = (title: string, lines: string[], steps: string[]): Pasted => ({
+  title,
+  serves: 'Serves 4',
+  lines,
+  steps,
+  family: ['rice-dish'],
+});
+
+const told = (recipe: Pasted): string =>
+  adapted(recipe, { budgetG: 15, way: 'within', excludedFoods: ['konjac-rice'] })
+    .steps.map(({ after }) => after)
+    .join('\n');
+
+const ONE_PAN = pot(
+  'One-pan paprika chicken',
+  ['4 chicken breasts', '200 g white rice', '450 ml chicken stock', '1 onion', '2 tbsp oil'],
+  [
+    'Brown the chicken in the oil and set it aside.',
+    'Soften the onion. Stir in the rice and cook for 1 minute. Pour in the stock and bring it to a boil.',
+    'Return the chicken, cover and simmer for 18 minutes, or until the rice is tender and has absorbed the liquid.',
+    'Serve at once.',
+  ],
+);
+
+describe('rice cooked in the pot', () => {
+  it('is not spoken of once it is gone, and what stands in joins at the end', () => {
+    const text = told(ONE_PAN);
+    expect(text).toMatch(/simmer for 18 minutes\. Stir in the cauliflower at the end/);
+    expect(text).not.toMatch(/\bthe rice\b|until has/);
+  });
+
+  it('leaves rice boiled by itself to its own handling', () => {
+    const text = told(
+      pot(
+        'Chicken curry with rice',
+        ['4 chicken breasts', '200 g white rice', '400 ml coconut milk', '2 tbsp curry powder'],
+        [
+          'Cook the rice in plenty of salted water for 12 minutes and drain.',
+          'Fry the chicken with the curry powder, pour in the coconut milk and simmer for 15 minutes.',
+          'Serve the curry over the rice.',
+        ],
+      ),
+    );
+    expect(text).not.toMatch(/at the end and heat/);
+    expect(text).toMatch(/over the (?:cauliflower|riced broccoli)/);
+  });
+});
