@@ -52,6 +52,13 @@ function whyUncounted(ingredient: Ingredient, food: Food | null): string | null 
   return null;
 }
 
+/** 'Reserved bread crumbs from the sauce': what another line of the page is, kept back; without an amount of its own. */
+const KEPT_BACK =
+  /^(?:the )?reserved\b|\breserved (?:from|for)\b|\((?:from )?(?:above|the recipe above)\)$/i;
+
+const isKeptBack = ({ line, weight }: Ingredient): boolean =>
+  weight === null && KEPT_BACK.test(line.text.trim());
+
 function textOf(ingredient: Ingredient): string {
   return ingredient.line.items.length > 1 ? ingredient.item.name : ingredient.line.text;
 }
@@ -62,7 +69,7 @@ export function selectCounted(ingredients: readonly Ingredient[], foods: FoodTab
   const aside: CountedLine[] = [];
   const uncounted: Tally['uncounted'] = [];
   for (const ingredient of ingredients) {
-    if (ingredient.line.kind === 'heading') continue;
+    if (ingredient.line.kind === 'heading' || isKeptBack(ingredient)) continue;
     const food = ingredient.match === null ? null : foods.byId(ingredient.match.foodId);
     const why = whyUncounted(ingredient, food);
     const beside = whyAside(ingredient);

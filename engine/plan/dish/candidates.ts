@@ -95,7 +95,8 @@ function whyNot(
   const title = titleOf(section, dish);
   if (mentionsAny(rule.unless, wordsFor(part, section, dish)))
     return 'it would spoil this kind of dish';
-  if (rule.notBeside !== undefined && isSpoiledBy(rule.notBeside, dish)) return 'it would spoil this kind of dish';
+  if (rule.notBeside !== undefined && isSpoiledBy(rule.notBeside, dish))
+    return 'it would spoil this kind of dish';
   const kept = mustKeep(part.class, title, dish.method);
   if (kept) return kept;
   if (part.role === 'thickener' && to.length > 0 && isBodyOfItsOwn(part, dish))
@@ -136,6 +137,12 @@ const PINCH_OF_SUGAR_G = 12;
 const isPinch = ({ role, grams }: Part): boolean =>
   role === 'sweetness' && grams < PINCH_OF_SUGAR_G;
 
+/** A handful of nuts over a dish, g a serving: another nut there is a change that nobody tastes (common practice, no source). */
+const HANDFUL_OF_NUTS_G = 15;
+
+const isHandfulOfNuts = ({ food, grams }: Part, { main, servings }: Dish): boolean =>
+  !main.dough && hasTag(food, 'nut') && grams <= HANDFUL_OF_NUTS_G * servings;
+
 /** Lines with a negligible share of the dish's carbohydrate are left alone. */
 function worthwhile(candidates: Candidate[]): Candidate[] {
   const carbs = (c: Candidate): number => c.part.grams * c.part.net * c.part.eaten;
@@ -150,6 +157,7 @@ export function candidatesOf(dish: Dish): Pick<Dish, 'candidates' | 'refused'> {
   for (const part of dish.parts) {
     const section = dish.sections[part.section] ?? dish.main;
     if (part.fixed || part.net < 0.02 || part.eaten <= 0 || isPinch(part)) continue;
+    if (isHandfulOfNuts(part, dish)) continue;
     for (const rule of rulesFor(part.class)) {
       const found = candidateFor(rule, { part, section, dish });
       if (found === null) continue;

@@ -66,9 +66,9 @@ function lateItems(mention: Mention): PlannedItem[] {
 }
 
 /** The step in which grains put in at `first` are done; -1 when they do not cook in the pot. */
-function lastOfCooking(texts: readonly string[], first: number): number {
+function lastOfCooking(texts: readonly string[], page: readonly string[], first: number): number {
   const end = Math.min(texts.length, first + MOST_STEPS);
-  const served = texts.findIndex((text, at) => at > first && SERVED.test(text));
+  const served = page.findIndex((text, at) => at > first && SERVED.test(text));
   const pot = texts.slice(first, served < 0 ? end : Math.min(end, served));
   const whole = pot.slice(0, 3).join(' ');
   if (!LIQUID.test(pot.join(' ')) || DRAINED.test(whole)) return -1;
@@ -93,7 +93,7 @@ export function lateGrains(
     const first = texts.findIndex((text) => namePattern(mention).test(text));
     const after = page.slice(first, first + MOST_STEPS).join(' ');
     const enclosed = ENCLOSED.test(after.replace(/dutch oven/gi, 'pot'));
-    const at = first < 0 || enclosed ? -1 : lastOfCooking(texts, first);
+    const at = first < 0 || enclosed ? -1 : lastOfCooking(texts, page, first);
     if (at < 0) return [];
     const items = mention.items.filter((item) => isKept(mention, item));
     return [{ mention, at, late, early: { ...mention, items, newName: null, goesInWith: [] } }];
