@@ -23,7 +23,7 @@ const PASTA_WITH_CRUMBS = {
 describe('a line that keeps back what another line is', () => {
   it('is neither counted twice nor called uncounted', () => {
     const { before, verdict } = adapted(PASTA_WITH_CRUMBS, { budgetG: 15 });
-    expect(before.uncounted.filter(({ line }) => /Reserved/.test(line))).toEqual([]);
+    expect(before.uncounted.filter(({ text }) => /Reserved/.test(text))).toEqual([]);
     expect(verdict.state).not.toBe('fitsAsCounted');
   });
 });
