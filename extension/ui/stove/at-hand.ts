@@ -23,8 +23,34 @@ function isNamed(row: IngredientRow, words: ReadonlySet<string>): boolean {
   return noun !== undefined && words.has(stem(noun));
 }
 
+/** 'filling' in the list is 'fill' over the steps: words are one that begin alike. Own choice of length. */
+const BEGINS_ALIKE = 4;
+
+/** Whether a part of the list and a part of the method have the same name. */
+function samePart(group: string | null, section: string | null): boolean {
+  const begins = (text: string | null) =>
+    wordsOf(text ?? '')
+      .filter((word) => word.length >= BEGINS_ALIKE)
+      .map((word) => word.slice(0, BEGINS_ALIKE));
+  const wanted = begins(section);
+  return begins(group).some((one) => wanted.includes(one));
+}
+
+/** A step of one part says 'the sugar' of its own: the sugars of other parts stay away. */
+function ofItsPart(rows: readonly IngredientRow[], section: string | null): IngredientRow[] {
+  const nouns = new Set(
+    rows.flatMap(({ line, now }) =>
+      samePart(line.group, section) ? (nounOf(now?.name ?? '') ?? []) : [],
+    ),
+  );
+  return rows.filter(
+    ({ line, now }) => samePart(line.group, section) || !nouns.has(nounOf(now?.name ?? '') ?? ''),
+  );
+}
+
 /** Rows the step names, in the order of the list; what is left out of the recipe never comes. */
 export function atHand(rows: readonly IngredientRow[], step: RewrittenStep): IngredientRow[] {
   const words = new Set(wordsOf(step.after).map(stem));
-  return rows.filter((row) => !row.heading && row.now !== null && isNamed(row, words));
+  const named = rows.filter((row) => !row.heading && row.now !== null && isNamed(row, words));
+  return ofItsPart(named, step.section);
 }

@@ -1,5 +1,6 @@
 /** Times that a step names, so that a timer can be started for each. */
 import { numberValue } from '../../../engine/numerals.ts';
+import { locale } from '../words/say.ts';
 
 export interface StepTime {
   /** As the step says it: '5 minutes', '1 hour 30 minutes'. */
@@ -32,6 +33,23 @@ const MOST_TEXT = 4000;
 function secondsOf(figure: string, form: string): number {
   const each = SECONDS.find(([unit]) => unit.test(form))?.[1] ?? 0;
   return (numberValue(figure) ?? 0) * each;
+}
+
+const unit = (count: number, of: 'hour' | 'minute' | 'second'): string =>
+  new Intl.NumberFormat(locale(), { style: 'unit', unit: of, unitDisplay: 'long' }).format(count);
+
+/** '1 hour 30 minutes', in the words of the screen whatever the method's language. */
+export function lengthText(seconds: number): string {
+  const [hours, minutes, rest] = [
+    Math.floor(seconds / 3600),
+    Math.floor((seconds % 3600) / 60),
+    Math.round(seconds % 60),
+  ];
+  return [
+    ...(hours > 0 ? [unit(hours, 'hour')] : []),
+    ...(minutes > 0 ? [unit(minutes, 'minute')] : []),
+    ...(rest > 0 ? [unit(rest, 'second')] : []),
+  ].join(' ');
 }
 
 /** In the order of the text, each length of time once. */

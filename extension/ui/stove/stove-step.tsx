@@ -7,7 +7,7 @@ import { ToldList } from '../recipe/told-list.tsx';
 import { engineLang } from '../words/engine-language.ts';
 import { say } from '../words/say.ts';
 import { readyChime } from './chime.ts';
-import { stepTimes } from './step-times.ts';
+import { lengthText, stepTimes } from './step-times.ts';
 
 interface Props {
   step: CookedStep;
@@ -58,10 +58,10 @@ export function StoveStep({ step, at, count, factor, language, onTimer }: Props)
       {factor !== 1 && <p class="soft">{say('methodTimes', factorText(factor))}</p>}
       <ToldList told={step.told} />
       <div class="acts">
-        {stepTimes(step.after).map(({ text, seconds }) => (
+        {stepTimes(step.after).map(({ seconds }) => (
           <button key={seconds} type="button" class="button" onClick={() => start(seconds)}>
             <Icon name="clock" />
-            {say('startTimer', text)}
+            {say('startTimer', lengthText(seconds))}
           </button>
         ))}
       </div>
