@@ -1,14 +1,16 @@
 /** What is sold in one kind of shop; a tick says that it is at home now. */
-
+import type { FoodTable } from '../../../engine/index.ts';
 import { shelfNote } from '../cupboard/shelf-notes.ts';
-import { gramsOnScale } from '../figures/sources/source-words.ts';
+import { foodWord } from '../words/food-words.ts';
 import { capital, say } from '../words/say.ts';
 import type { Aisle, ToBuy } from './buy-list.ts';
 import { AISLE_TITLES } from './buy-text.ts';
+import { shopAmount } from './shop-amount.ts';
 
 export interface AisleProps {
   aisle: Aisle;
   foods: readonly ToBuy[];
+  table: Pick<FoodTable, 'byId'>;
   atHome: ReadonlySet<string>;
   onHome(food: ToBuy, atHome: boolean): void;
   /** Plans the recipe on the bench without this food; left out where it cannot be. */
@@ -19,6 +21,7 @@ const HINTS = { seldom: 'aisleSeldomHow', grocer: null, usual: 'aisleUsualHow' }
 
 function BuyRow({
   one,
+  table,
   atHome,
   onHome,
   onWithout,
@@ -27,6 +30,7 @@ function BuyRow({
 }) {
   const note = shelfNote(one.foodId);
   const has = atHome.has(one.foodId);
+  const name = foodWord(one.foodId, one.food);
   return (
     <li class="buy-row">
       <label class={has ? 'tick buy-has' : 'tick'}>
@@ -37,7 +41,7 @@ function BuyRow({
         />
         <span>
           <b class="buy-food">
-            {capital(one.food)}, {gramsOnScale(one.grams)} g
+            {capital(name)}, {shopAmount(one, table.byId(one.foodId))}
           </b>
           {note && (
             <span class="soft buy-note">
@@ -49,7 +53,7 @@ function BuyRow({
       {onWithout && !has && (
         <button type="button" class="button bare" onClick={() => onWithout(one)}>
           {say('cannotGetIt')}
-          <span class="hidden">: {one.food}</span>
+          <span class="hidden">: {name}</span>
         </button>
       )}
     </li>

@@ -17,6 +17,8 @@ export interface ToBuy {
   foodId: string;
   food: string;
   grams: number;
+  /** Sold by what it fills rather than by weight. */
+  poured: boolean;
   aisle: Aisle;
 }
 
@@ -32,13 +34,14 @@ function aisleOf(foodId: string): Aisle {
 export function buyList(dishes: readonly Dish[]): ToBuy[] {
   const foods = new Map<string, ToBuy>();
   for (const { plan, factor } of dishes) {
-    for (const { foodId, foodName, grams } of plan.items) {
+    for (const { foodId, foodName, grams, role } of plan.items) {
       if (NEVER_BOUGHT.has(foodId) || grams <= 0) continue;
       const before = foods.get(foodId)?.grams ?? 0;
       foods.set(foodId, {
         foodId,
         food: foodName,
         grams: before + grams * factor,
+        poured: role === 'liquid' || (foods.get(foodId)?.poured ?? false),
         aisle: aisleOf(foodId),
       });
     }

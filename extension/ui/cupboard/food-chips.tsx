@@ -1,5 +1,6 @@
 /** Foods as a row of names, each with a button that takes it off the list. */
 import type { PantryFood } from '../../store/pantry-food.ts';
+import { foodWord } from '../words/food-words.ts';
 import { say } from '../words/say.ts';
 
 interface Props {
@@ -15,10 +16,10 @@ export function FoodChips({ foods, act, onAct }: Props) {
     <ul class="chips">
       {foods.map((food) => (
         <li key={food.foodId}>
-          <span>{food.foodName}</span>
+          <span>{foodWord(food.foodId, food.foodName)}</span>
           <button type="button" class="button bare" onClick={() => onAct(food)}>
             {act}
-            <span class="hidden">{say('ofFood', food.foodName)}</span>
+            <span class="hidden">{say('ofFood', foodWord(food.foodId, food.foodName))}</span>
           </button>
         </li>
       ))}

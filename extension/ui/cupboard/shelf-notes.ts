@@ -11,6 +11,8 @@ interface Row {
 }
 
 const GOODS = new Map<string, Row>(Object.entries(data.goods));
+/** Needed less often: told where they are bought, not listed for a bare cupboard. */
+const FURTHER = new Map<string, Row>(Object.entries(data.further));
 
 export interface ShelfNote {
   is: string;
@@ -20,7 +22,7 @@ export interface ShelfNote {
 
 /** Null for foods that need no introduction. */
 export function shelfNote(foodId: string): ShelfNote | null {
-  const row = GOODS.get(foodId);
+  const row = GOODS.get(foodId) ?? FURTHER.get(foodId);
   const language = languageOf(locale());
   return row
     ? { is: row.is[language], called: row.called[language], storing: row.storing[language] }
@@ -29,3 +31,6 @@ export function shelfNote(foodId: string): ShelfNote | null {
 
 /** Ids of all goods that have a note, for a cupboard that is still bare. */
 export const notedGoods = (): string[] => [...GOODS.keys()];
+
+/** Ids of everything that has a note. */
+export const allNoted = (): string[] => [...GOODS.keys(), ...FURTHER.keys()];

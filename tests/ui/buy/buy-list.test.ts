@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { foodTable } from '../../../engine/index.ts';
 import { buyList, type Dish } from '../../../extension/ui/buy/buy-list.ts';
 import { buyText } from '../../../extension/ui/buy/buy-text.ts';
+import { foodWord } from '../../../extension/ui/words/food-words.ts';
 
 type Items = Dish['plan']['items'];
 
@@ -57,11 +59,11 @@ describe('what is to buy', () => {
   });
 
   it('is told as lines under their shop, with every food on it', () => {
-    const text = buyText(['Milk rolls', 'Onion tart'], list);
+    const text = buyText(['Milk rolls', 'Onion tart'], list, foodTable());
     expect(text.split('\n')[0]).toBe('Milk rolls, Onion tart');
     expect(text).toContain('Seldom in shops\n• vital wheat gluten, 135 g');
-    for (const { food } of list) expect(text).toContain(`• ${food}, `);
-    expect(buyText(['=1+1'], list).split('\n')[0]).toBe("'=1+1");
+    for (const { foodId, food } of list) expect(text).toContain(`• ${foodWord(foodId, food)}, `);
+    expect(buyText(['=1+1'], list, foodTable()).split('\n')[0]).toBe("'=1+1");
   });
 
   it('weighs the same in whatever order the dishes come', () => {

@@ -1,5 +1,6 @@
 /** What the recipe on the bench, and kept ones beside it, need from the shops. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { type FoodTable, foodTable } from '../../../../engine/index.ts';
 import { listRecipes } from '../../../store/kept/saved.ts';
 import type { SavedRecipe } from '../../../store/records.ts';
 import { AislePart } from '../../../ui/buy/aisle.tsx';
@@ -7,6 +8,7 @@ import { AISLES, buyList, type Dish, type ToBuy } from '../../../ui/buy/buy-list
 import { buyText } from '../../../ui/buy/buy-text.ts';
 import { DishChoice } from '../../../ui/buy/dish-choice.tsx';
 import { EmptyBoard } from '../../../ui/figures/loaf/empty-board.tsx';
+import { foodWord } from '../../../ui/words/food-words.ts';
 import { say, sayList } from '../../../ui/words/say.ts';
 import type { OpenRecipe, PlaceProps } from '../kitchen.ts';
 import '../../../ui/styles/buy.css';
@@ -61,19 +63,26 @@ function Already({ foods }: { foods: readonly ToBuy[] }) {
   if (foods.length === 0) return null;
   return (
     <p class="already">
-      <b>{say('inCupboardAlready')}</b> {sayList(foods.map(({ food }) => food))}.{' '}
+      <b>{say('inCupboardAlready')}</b>{' '}
+      {sayList(foods.map(({ foodId, food }) => foodWord(foodId, food)))}.{' '}
       <a href="#cupboard">{say('lookAtCupboard')}</a>
     </p>
   );
 }
 
-function BuyHead({ titles, missing }: { titles: readonly string[]; missing: readonly ToBuy[] }) {
+interface HeadProps {
+  titles: readonly string[];
+  missing: readonly ToBuy[];
+  table: FoodTable;
+}
+
+function BuyHead({ titles, missing, table }: HeadProps) {
   return (
     <header class="place-head">
       <h1>{say('placeBuy')}</h1>
       {missing.length > 0 && (
         <div class="acts">
-          <CopyButton text={buyText(titles, missing)} />
+          <CopyButton text={buyText(titles, missing, table)} />
           <button type="button" class="button" onClick={() => print()}>
             {say('print')}
           </button>
@@ -84,7 +93,8 @@ function BuyHead({ titles, missing }: { titles: readonly string[]; missing: read
 }
 
 export function BuyPlace({ kitchen, open }: PlaceProps) {
-  const { pantry } = kitchen;
+  const { pantry, own } = kitchen;
+  const table = useMemo(() => foodTable(own.foods), [own.foods]);
   const kept = useKept({ kitchen, open });
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set(kitchen.buyFor));
   // What was at home when the list was opened is no news; what is ticked now stays in sight.
@@ -111,6 +121,7 @@ export function BuyPlace({ kitchen, open }: PlaceProps) {
     <section class="place buy">
       <BuyHead
         titles={dishes.map(({ title }) => title)}
+        table={table}
         missing={listed.filter(({ foodId }) => !atHome.has(foodId))}
       />
       <DishChoice
@@ -123,6 +134,14 @@ export function BuyPlace({ kitchen, open }: PlaceProps) {
         <>
           <EmptyBoard />
           <p>{say('buyNoDish')}</p>
+          <div class="acts">
+            <a class="button first" href="#paste">
+              {say('placePaste')}
+            </a>
+            <a class="button" href="#kept">
+              {say('lookInKept')}
+            </a>
+          </div>
         </>
       )}
       {dishes.length > 0 && listed.length === 0 && <p>{say('nothingToBuy')}</p>}
@@ -130,6 +149,7 @@ export function BuyPlace({ kitchen, open }: PlaceProps) {
         {AISLES.map((aisle) => (
           <AislePart
             key={aisle}
+            table={table}
             aisle={aisle}
             foods={listed.filter((one) => one.aisle === aisle)}
             atHome={atHome}
