@@ -227,6 +227,25 @@ describe('the popup', () => {
     expect(await violations(popup)).toEqual([]);
   });
 
+  it.each([
+    'milk-rolls.html',
+    'lemon-cake.html',
+    'griddle-pancakes.html',
+    'weeknight-pasta.html',
+    'long.html',
+  ])('has the verdict, what to do and what to mind in its first 500 px: %s', async (page) => {
+    const popup = await popupOn(page);
+    await popup.setViewportSize({ width: 480, height: 600 });
+    const ends = await popup.evaluate(() =>
+      ['.verdict', '.goal-steppers', '.what-you-do', '.missing', '.concerns'].map((part) =>
+        Math.round(document.querySelector(part)?.getBoundingClientRect().bottom ?? 0),
+      ),
+    );
+    expect(Math.max(...ends)).toBeGreaterThan(300);
+    expect(Math.max(...ends)).toBeLessThanOrEqual(500);
+    await popup.close();
+  });
+
   it('has no text under 14 px and no target under 44 px', async () => {
     const popup = await popupOn(LOAF);
     await popup.setViewportSize({ width: 390, height: 700 });

@@ -123,7 +123,7 @@ describe('an uncertain line', () => {
     const tie = line.locator('.ties button', { hasText: 'bread flour' });
     const difference = /([+−])(\d+\.\d) g/.exec((await tie.textContent()) ?? '');
     if (!difference) throw new Error('no difference shown');
-    const nutrition = (await fold(bench, 'gives')).locator('.nutrition tr.strong .before');
+    const nutrition = (await fold(bench, 'gives')).locator('.nutrition .strong .before');
     const before = nutrition.locator('.figure-button');
     const figure = async () => number(await before.textContent());
     const was = await figure();
@@ -164,9 +164,9 @@ describe('the recipe place', () => {
 
   it('works a limit in at once and takes it out again', async () => {
     const free = await figuresOn(bench);
-    const range = bench.locator('.nutrition tr.strong .after .range');
+    const range = bench.locator('.nutrition .strong .range');
     const upper = async () =>
-      Number(/–(\d+(\.\d+)?)\)/.exec((await range.textContent()) ?? '')?.[1]);
+      Number(/ to (\d+(\.\d+)?)$/.exec((await range.textContent()) ?? '')?.[1]);
     expect(await upper()).toBeGreaterThan(15);
     await bench.getByLabel('Be cautious').check();
     await expect.poll(upper, { timeout: 5000 }).toBeLessThanOrEqual(15);

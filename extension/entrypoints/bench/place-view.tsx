@@ -41,7 +41,7 @@ function NoRecipe() {
           {say('placePaste')}
         </a>
         <a class="button" href="#kept">
-          {say('placeKept')}
+          {say('lookInKept')}
         </a>
       </div>
     </Message>

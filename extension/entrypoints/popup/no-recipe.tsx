@@ -4,6 +4,7 @@ import { browser } from 'wxt/browser';
 import { openStore } from '../../store/db.ts';
 import { listShelf } from '../../store/kept/shelf.ts';
 import type { ShelfRow } from '../../store/kept/shelf-row.ts';
+import { gramsWords } from '../../ui/figures/format.ts';
 import { EmptyBoard } from '../../ui/figures/loaf/empty-board.tsx';
 import { RowLoaf } from '../../ui/figures/loaf/row-loaf.tsx';
 import { say } from '../../ui/words/say.ts';
@@ -48,7 +49,8 @@ function LastKept() {
               >
                 <span lang={language ?? undefined}>{title}</span>
               </button>
-              {row && <RowLoaf {...row} fullG={fullG} wide={180} />}
+              {row && <span class="soft">{gramsWords(row.afterG)}</span>}
+              {row && <RowLoaf {...row} fullG={fullG} wide={160} />}
             </li>
           );
         })}

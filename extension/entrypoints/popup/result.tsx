@@ -13,12 +13,12 @@ import { Working } from '../../ui/controls/working.tsx';
 import { AllergenAlert } from '../../ui/figures/allergen-alert.tsx';
 import { Cautions } from '../../ui/figures/cautions-list.tsx';
 import { Concerns, NotCounted, Questions } from '../../ui/figures/concerns.tsx';
-import { NutrientTable } from '../../ui/figures/nutrient-table.tsx';
+import { ServingGives } from '../../ui/figures/serving-gives.tsx';
 import { CarbSources } from '../../ui/figures/sources/carb-sources.tsx';
 import { TraceContext, useLazyTrace } from '../../ui/figures/sources/trace-context.ts';
 import { VerdictCard } from '../../ui/figures/verdict-card.tsx';
 import { GoalSteppers } from '../../ui/goals/goal-steppers.tsx';
-import { WaySwitch, WaysOut } from '../../ui/goals/way-switch.tsx';
+import { betterWays, WaySwitch, WaysOut } from '../../ui/goals/way-switch.tsx';
 import { useNames, type WithStore } from '../../ui/hooks/use-names.ts';
 import { useWork, type WorkState } from '../../ui/hooks/use-work.ts';
 import { KeepButton } from '../../ui/kept/keep-button.tsx';
@@ -76,6 +76,7 @@ function Bar({ work, newId, notHeld, openAt }: BarProps) {
   const closed = notHeld && current.savedId === null;
   // What must be decided first has the one filled button.
   const undecided = (work.adaptation?.stillContains.length ?? 0) > 0;
+  const tooMuch = work.adaptation?.verdict.state === 'tooMuch';
   return (
     <footer class="popup-bar">
       {notHeld && (
@@ -85,11 +86,11 @@ function Bar({ work, newId, notHeld, openAt }: BarProps) {
       )}
       <button
         type="button"
-        class={undecided ? 'button wide' : 'button first'}
+        class={undecided || tooMuch ? 'button wide' : 'button first'}
         disabled={closed}
         onClick={() => openAt('#stove')}
       >
-        {say('cookThis')}
+        {say(tooMuch ? 'cookAnyway' : 'cookThis')}
       </button>
       <KeepButton what={work.options} again={current.savedId !== null} keep={keep} />
       <button type="button" class="button" disabled={closed} onClick={() => openAt('#recipe')}>
@@ -106,8 +107,15 @@ interface ViewProps {
   openLine(): void;
 }
 
+/** Where no other way brings it down, what would; the end of its range is no news then. */
+const wayDown = (adaptation: Adaptation): string | undefined =>
+  adaptation.verdict.state === 'tooMuch' && betterWays(adaptation).length === 0
+    ? say('tooMuchHow')
+    : undefined;
+
 /** All that matters, in the first 500 px. */
 function AtOnce({ work, adaptation, openLine }: Omit<ViewProps, 'preferences'>) {
+  const uncounted = adaptation.before.uncounted.length + adaptation.after.uncounted.length > 0;
   return (
     <>
       <Questions adaptation={adaptation} onSay={openLine} />
@@ -117,7 +125,7 @@ function AtOnce({ work, adaptation, openLine }: Omit<ViewProps, 'preferences'>) 
         onGoals={work.changeGoals}
         onLine={openLine}
       />
-      <VerdictCard adaptation={adaptation} />
+      <VerdictCard adaptation={adaptation} aside={wayDown(adaptation)} />
       <GoalSteppers adaptation={adaptation} goals={work.current.goals} onGoals={work.changeGoals} />
       <WaysOut adaptation={adaptation} onGoals={work.changeGoals} />
       <section class="what-you-do" aria-labelledby="do-title">
@@ -127,7 +135,7 @@ function AtOnce({ work, adaptation, openLine }: Omit<ViewProps, 'preferences'>) 
             <WaySwitch adaptation={adaptation} onGoals={work.changeGoals} />
           )}
         </div>
-        <ChangeList adaptation={adaptation} />
+        <ChangeList adaptation={adaptation} mostLines={uncounted ? 3 : 4} />
       </section>
       <NotCounted adaptation={adaptation} onSay={openLine} />
       <Concerns adaptation={adaptation} />
@@ -140,7 +148,7 @@ function Below({ adaptation, preferences }: Pick<ViewProps, 'adaptation' | 'pref
     <>
       <section class="gives">
         <h2>{say('whatGives', portionWord(adaptation))}</h2>
-        <NutrientTable adaptation={adaptation} preferences={preferences} />
+        <ServingGives adaptation={adaptation} preferences={preferences} />
       </section>
       <p class="care soft">{say('careTeam')}</p>
       <Fold name="sources" title={say('whereFiguresCome')}>

@@ -49,16 +49,30 @@ function OfTheDish({ adaptation, factor, dishGrams }: Omit<Props, 'onDish'>) {
   const { cookedGrams: cooked } = after;
   const whole = after.whole.netCarbsG;
   return (
-    <p class="soft">
-      {say('per100Has', amount(each.best))}
-      {likely(rangeText(each))}.{' '}
-      {most &&
-        `${say('budgetInGrams', short(goals.budgetG), gramsOnScale(most.best), gramsOnScale(most.low))} `}
-      {whole &&
-        cooked &&
-        `${say('wholeDishHas', amount(whole.best * factor), gramsRange(times(cooked, factor)))} `}
-      {say('dishWeightFrom', dishGrams === null ? after.cookedSource : say('weighedByYou'))}
-    </p>
+    <ul class="notes">
+      {most && (
+        <li>
+          {say(
+            'budgetInGrams',
+            short(goals.budgetG),
+            gramsOnScale(most.best),
+            gramsOnScale(most.low),
+          )}
+        </li>
+      )}
+      <li>
+        {say('per100Has', amount(each.best))}
+        {likely(rangeText(each))}.
+      </li>
+      {whole && cooked && (
+        <li>
+          {say('wholeDishHas', amount(whole.best * factor), gramsRange(times(cooked, factor)))}
+        </li>
+      )}
+      <li class="soft">
+        {say('dishWeightFrom', dishGrams === null ? after.cookedSource : say('weighedByYou'))}
+      </li>
+    </ul>
   );
 }
 

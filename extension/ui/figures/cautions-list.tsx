@@ -1,4 +1,4 @@
-/** Allergen changes, cautions and notes. The last line is always there. */
+/** Allergen changes, cautions and notes; the line on the care team stands below, always in sight. */
 import { cautionText } from '../../../engine/index.ts';
 import type { Adaptation } from '../../../engine/model.ts';
 import { allergenWord } from '../words/allergen-words.ts';
@@ -39,13 +39,12 @@ export function Cautions({ adaptation }: { adaptation: Adaptation }) {
       {allergensRemoved.length > 0 && (
         <li>{say('noLongerContains', sayList(allergensRemoved.map(allergenWord)))}</li>
       )}
-      <li>{say('estimatesOnly')}</li>
+      <li>{say('notForDoses')}</li>
       {cautionTexts(adaptation).map(({ text, byEngine }) => (
         <li key={text} lang={byEngine ? engineLang() : undefined}>
           {text}
         </li>
       ))}
-      <li>{say('careTeam')}</li>
     </ul>
   );
 }

@@ -1,7 +1,7 @@
 /** Figures as they stand on the screen. Rounding happens here and nowhere earlier. */
 import type { Interval, Nutrient } from '../../../engine/model.ts';
 import type { Preferences } from '../../store/prefs.ts';
-import { locale, type MessageKey } from '../words/say.ts';
+import { locale, type MessageKey, say } from '../words/say.ts';
 
 const writers = new Map<string, Intl.NumberFormat>();
 
@@ -55,30 +55,36 @@ export interface NutrientRow {
   unit: string;
   /** Stored figure to shown figure. */
   scale: number;
-  /** Part of the row above it. */
-  inner: boolean;
+  /** The budget rests on it. */
+  counted: boolean;
   digits: number;
 }
 
-const row = (nutrient: Nutrient, word: MessageKey, inner = false): NutrientRow => ({
+const row = (nutrient: Nutrient, word: MessageKey, counted = false): NutrientRow => ({
   nutrient,
   word,
   unit: 'g',
   scale: 1,
-  inner,
+  counted,
   digits: 1,
 });
 
 /** Net carbs of a serving, as they stand outside the table. */
-export const NET_CARBS: NutrientRow = row('netCarbsG', 'netCarbs');
+export const NET_CARBS: NutrientRow = row('netCarbsG', 'netCarbs', true);
 
-/** The rows of the nutrient table, in the order of a label, in the units the user prefers. */
+/** What is told of a serving: first what the budget rests on, then the rest, in the units the user prefers. */
 export function nutrientRows({
   energy,
   sodium,
 }: Pick<Preferences, 'energy' | 'sodium'>): NutrientRow[] {
   return [
     NET_CARBS,
+    row('carbohydrateG', 'carbohydrate', true),
+    row('sugarsG', 'innerSugars', true),
+    row('fiberG', 'innerFibre', true),
+    row('alluloseG', 'innerAllulose', true),
+    row('polyolsG', 'innerPolyols', true),
+    row('proteinG', 'protein'),
     {
       ...row('energyKcal', 'energy'),
       unit: energy,
@@ -86,13 +92,7 @@ export function nutrientRows({
       digits: 0,
     },
     row('fatG', 'fat'),
-    row('saturatedG', 'innerSaturated', true),
-    row('carbohydrateG', 'carbohydrate'),
-    row('fiberG', 'innerFibre', true),
-    row('sugarsG', 'innerSugars', true),
-    row('polyolsG', 'innerPolyols', true),
-    row('alluloseG', 'innerAllulose', true),
-    row('proteinG', 'protein'),
+    row('saturatedG', 'innerSaturated'),
     sodium === 'salt'
       ? { ...row('sodiumMg', 'salt'), scale: SALT_PER_SODIUM / 1000, digits: 2 }
       : { ...row('sodiumMg', 'sodium'), unit: 'mg', digits: 0 },
@@ -115,6 +115,16 @@ export function figureRange(
   if (!value) return '';
   const [low, high] = [value.low, value.high].map((one) => digitsOf(one * scale, digits));
   return low === high ? '' : `(${low}–${high})`;
+}
+
+/** 'likely 12.8 to 15.9', or '' when both round to the same. */
+export function likelyText(
+  value: Interval | null | undefined,
+  { scale, digits }: NutrientRow,
+): string {
+  if (!value) return '';
+  const [low = '', high = ''] = [value.low, value.high].map((one) => digitsOf(one * scale, digits));
+  return low === high ? '' : say('likelyBetween', low, high);
 }
 
 /** '25 Nov 2026, 13:05' in the browser's own order. */

@@ -6,6 +6,7 @@ import { engineLang } from '../words/engine-language.ts';
 import { say } from '../words/say.ts';
 import { apartWord } from './closeness-mark.tsx';
 import { gramsWords } from './format.ts';
+import { RowLoaf } from './loaf/row-loaf.tsx';
 
 /** More points than these are not a choice any more: own choice. */
 const MOST = 6;
@@ -28,9 +29,12 @@ interface Props {
 export function NearerFurther({ adaptation, options, onBudget }: Props) {
   const { plan, goals } = adaptation;
   const points = useMemo(() => pointsToShow(frontierOf(adaptation, options)), [adaptation]);
+  const wasG = adaptation.before.perServing.netCarbsG?.best ?? 0;
   return (
     <section class="nearer">
-      <p>{say('nearerNow', apartWord(plan.closeness))}</p>
+      <p>
+        {say('nearerNow', apartWord(plan.closeness))} {points.length > 1 && say('nearerHow')}
+      </p>
       {points.length > 1 && (
         <ul class="choices">
           {points.map((point) => {
@@ -45,6 +49,14 @@ export function NearerFurther({ adaptation, options, onBudget }: Props) {
                 >
                   <b>{gramsWords(budgetG)}</b>
                   <span>{apartWord(point.closeness)}</span>
+                  <RowLoaf
+                    beforeG={wasG}
+                    afterG={point.netCarbsG}
+                    highG={point.netCarbsG}
+                    budgetG={goals.budgetG}
+                    fullG={Math.max(wasG, ...points.map(({ netCarbsG }) => netCarbsG))}
+                    wide={180}
+                  />
                 </button>
               </li>
             );

@@ -39,6 +39,24 @@ function comparison(
     : sayWith('verdictOneOf', short(after), now, short(before), was);
 }
 
+/** A figure and the stop after it stay on one line. */
+function glued(pieces: readonly ComponentChildren[]): ComponentChildren[] {
+  return pieces.map((piece, at): ComponentChildren => {
+    const next = pieces[at + 1];
+    if (typeof piece === 'string') {
+      const after = typeof pieces[at - 1] === 'object' && /^[,.:]/.test(piece);
+      return after ? piece.slice(1) : piece;
+    }
+    const stop = typeof next === 'string' ? (/^[,.:]/.exec(next)?.[0] ?? '') : '';
+    return (
+      <span key={at} class="unbroken">
+        {piece}
+        {stop}
+      </span>
+    );
+  });
+}
+
 /** Both figures open what they rest on. */
 function Sentence({ adaptation, verdict, opened }: SentenceProps): ComponentChildren {
   const { after, before } = verdict;
@@ -58,7 +76,7 @@ function Sentence({ adaptation, verdict, opened }: SentenceProps): ComponentChil
       <span class="verdict-was">{about(before.best)}</span>
     </FigureButton>
   );
-  return <p class="verdict-say">{comparison(adaptation, now, was)}</p>;
+  return <p class="verdict-say">{glued(comparison(adaptation, now, was))}</p>;
 }
 
 interface Props {
@@ -66,10 +84,10 @@ interface Props {
   /** The loaf shows its ingredient groups. */
   groups?: boolean;
   /** Stands beside the state; the range's sentence when left out. */
-  children?: ComponentChildren;
+  aside?: string | undefined;
 }
 
-export function VerdictCard({ adaptation, groups = false, children }: Props) {
+export function VerdictCard({ adaptation, groups = false, aside }: Props) {
   const opened = useOpened();
   const verdict = shownVerdict(adaptation);
   const figures = loafFigures(adaptation);
@@ -87,10 +105,9 @@ export function VerdictCard({ adaptation, groups = false, children }: Props) {
       <div class="verdict-words">
         <div class="verdict-state" role="status">
           <StateMark state={verdict.state} />
-          <span class="soft">{rangeSentence(verdict, adaptation.goals.budgetG)}</span>
+          <span class="soft">{aside ?? rangeSentence(verdict, adaptation.goals.budgetG)}</span>
         </div>
         <Sentence adaptation={adaptation} verdict={verdict} opened={opened} />
-        {children}
       </div>
       {figures && <VerdictLoaf figures={figures} groups={groups} />}
       <SourcePanel opened={opened} adaptation={adaptation} />

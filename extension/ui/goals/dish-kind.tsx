@@ -42,7 +42,7 @@ export function DishKind({ goals, plan, onGoals }: Props) {
       </select>
       <span class="field-note" id={`${id}-why`}>
         {guessed && say('aGuess')}
-        <span lang={engineLang()}>{family.why}</span>
+        <span lang={engineLang()}>{say('seenBy', family.why)}</span>
       </span>
       {parts.length > 1 && (
         <>

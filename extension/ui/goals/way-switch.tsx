@@ -70,16 +70,21 @@ function wayOutWords({ plan }: Rework, adaptation: Adaptation): { head: string; 
   return { head: say(WORDS[plan.way]), text: changes };
 }
 
+/** The other ways that bring a serving down where it is too much. */
+export function betterWays({ verdict, ways, plan: taken }: Adaptation): Rework[] {
+  const now = verdict.netCarbsG?.best;
+  if (verdict.state !== 'tooMuch' || now === undefined) return [];
+  return ways.filter(
+    (one) =>
+      one.plan.way !== taken.way &&
+      one.verdict.netCarbsG !== null &&
+      one.verdict.netCarbsG.best < now,
+  );
+}
+
 /** Where a serving is too much: the other ways that bring it down, with their figures. */
 export function WaysOut({ adaptation, onGoals }: Props) {
-  const now = adaptation.verdict.netCarbsG?.best;
-  if (adaptation.verdict.state !== 'tooMuch' || now === undefined) return null;
-  const better = adaptation.ways.filter(
-    ({ plan, verdict }) =>
-      plan.way !== adaptation.plan.way &&
-      verdict.netCarbsG !== null &&
-      verdict.netCarbsG.best < now,
-  );
+  const better = betterWays(adaptation);
   if (better.length === 0) return null;
   return (
     <section class="ways-out" aria-labelledby="ways-out-title">

@@ -11,7 +11,7 @@ interface Props {
   again: boolean;
   /** It is on disk already, written by itself. */
   saved?: boolean;
-  /** The one filled button of the screen. */
+  /** The one filled button of the screen, as long as there is something to keep. */
   first?: boolean;
   keep(): Promise<SaveAnswer>;
 }
@@ -30,7 +30,7 @@ export function KeepButton({ what, again, saved = false, first = false, keep }: 
     <>
       <button
         type="button"
-        class={first ? 'button first keep' : 'button keep'}
+        class={first && word !== 'isKept' ? 'button first keep' : 'button keep'}
         disabled={state === 'keeping'}
         onClick={press}
       >

@@ -16,9 +16,13 @@ const fullOf = (rows: readonly ShelfRow[]): number =>
   Math.max(
     1,
     ...rows.map(({ figures }) =>
-      figures ? Math.min(Math.max(figures.beforeG, figures.afterG), 4 * figures.budgetG + 1) : 0,
+      figures ? Math.min(Math.max(figures.beforeG, figures.afterG), 6 * figures.budgetG + 1) : 0,
     ),
   );
+
+/** Budget of the last dish above that has figures. */
+const budgetAbove = (rows: readonly ShelfRow[], at: number): number | undefined =>
+  rows.slice(0, at).findLast(({ figures }) => figures !== null)?.figures?.budgetG;
 
 interface ListActs extends RowActs {
   /** Small photos of these recipes. */
@@ -45,8 +49,15 @@ function Rows({ rows, photosOf, ...acts }: ListActs & { rows: readonly ShelfRow[
   return (
     <>
       <ul class="kept-list">
-        {rows.slice(0, shown).map((row) => (
-          <KeptRow key={row.id} row={row} fullG={fullG} photo={photos[row.id] ?? null} {...acts} />
+        {rows.slice(0, shown).map((row, at) => (
+          <KeptRow
+            key={row.id}
+            row={row}
+            fullG={fullG}
+            photo={photos[row.id] ?? null}
+            labelled={budgetAbove(rows, at) !== row.figures?.budgetG}
+            {...acts}
+          />
         ))}
       </ul>
       {rows.length > shown && (

@@ -26,6 +26,8 @@ interface Props extends RowActs {
   photo: string | null;
   /** Grams at the right end of every loaf in the list. */
   fullG: number;
+  /** The first of its budget says what the knife is. */
+  labelled: boolean;
 }
 
 /** Closes when something outside it is pressed, or Escape. */
@@ -108,7 +110,7 @@ function Choice({ row, chosen, onChoose }: Pick<Props, 'row' | 'chosen' | 'onCho
   );
 }
 
-export function KeptRow({ row, fullG, photo, ...acts }: Props) {
+export function KeptRow({ row, fullG, photo, labelled, ...acts }: Props) {
   const [editing, setEditing] = useState(false);
   const [weighing, setWeighing] = useState(false);
   const choosing = acts.chosen !== null;
@@ -126,7 +128,7 @@ export function KeptRow({ row, fullG, photo, ...acts }: Props) {
           </span>
           <Said row={row} />
         </span>
-        {row.figures && <RowLoaf {...row.figures} fullG={fullG} />}
+        {row.figures && <RowLoaf {...row.figures} fullG={fullG} labelled={labelled} />}
       </a>
       <Menu row={row} onEdit={() => setEditing(true)} onWeigh={() => setWeighing(true)} {...acts} />
       {weighing && <RowSlice row={row} onDone={() => setWeighing(false)} {...acts.slices} />}

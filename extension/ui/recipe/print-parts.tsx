@@ -5,7 +5,7 @@ import { cautionTexts } from '../figures/cautions-list.tsx';
 import { figureText, nutrientRows, short } from '../figures/format.ts';
 import { engineLang } from '../words/engine-language.ts';
 import { portionStart, portionsText } from '../words/portion.ts';
-import { say } from '../words/say.ts';
+import { midSentence, say } from '../words/say.ts';
 import { factorText } from './shown-amounts.ts';
 
 /** Rows of a label that fit one line of paper each; the parts of carbohydrate are told by net carbs. */
@@ -22,7 +22,10 @@ export function PrintFigures({ adaptation, preferences, factor }: Props) {
   const { after, goals } = adaptation;
   const rows = nutrientRows(preferences).filter(({ nutrient }) => ON_PAPER.includes(nutrient));
   const told = (figures: Adaptation['after']['perServing']) =>
-    rows.map((row) => `${say(row.word)} ${figureText(figures[row.nutrient], row)} ${row.unit}`);
+    rows.map(
+      (row) =>
+        `${midSentence(say(row.word))} ${figureText(figures[row.nutrient], row)} ${row.unit}`,
+    );
   return (
     <div class="print-only print-figures">
       <p>
@@ -53,7 +56,7 @@ export function PrintCautions({ adaptation }: Pick<Props, 'adaptation'>) {
   return (
     <div class="print-only print-cautions">
       <p>
-        {say('estimatesOnly')}{' '}
+        {say('notForDoses')}{' '}
         {cautionTexts(adaptation)
           .slice(0, MOST_CAUTIONS - 1)
           .map(({ text, byEngine }) => (

@@ -40,6 +40,6 @@ export function lessonBakes({ bakes, earlier }: Lesson, { facts }: Named): strin
     const bake = facts.find((one) => one.id === id);
     return bake === undefined ? [] : [dayText(bake.day)];
   });
-  const from = sayCount('taughtFrom', bakes.length, days.join(', '));
+  const from = sayCount('taughtFrom', bakes.length, [...new Set(days)].join(', '));
   return earlier === 0 ? from : `${from} ${sayCount('taughtEarlier', earlier)}`;
 }

@@ -61,6 +61,10 @@ export function sayWith(key: MessageKey, ...parts: ComponentChildren[]): Compone
 export const sayList = (words: readonly string[]): string =>
   new Intl.ListFormat(tag, { style: 'long', type: 'conjunction' }).format(words);
 
+/** As it stands within a sentence: English begins it small, German nouns keep their capital. */
+export const midSentence = (text: string): string =>
+  languageOf(tag) === 'en' ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+
 /** With a capital at its start, as a line of its own begins. */
 export const capital = (text: string): string =>
   text.charAt(0).toLocaleUpperCase(tag) + text.slice(1);

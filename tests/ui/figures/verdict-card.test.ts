@@ -21,7 +21,7 @@ const verdict = (
 describe('what the range adds to the verdict', () => {
   it('is the upper end, never rounded down', () => {
     expect(rangeSentence(verdict('probablyFits', 13, 14.8, 16.2), 15)).toBe(
-      'It may be as much as 17 g.',
+      'It may be up to 17 g.',
     );
     expect(rangeSentence(verdict('fits', 9, 9.7, 11.01), 15)).toBe('At most 12 g.');
   });
@@ -30,7 +30,7 @@ describe('what the range adds to the verdict', () => {
     expect(rangeSentence(verdict('tooMuch', 14.2, 16.6, 19), 15)).toBe(
       'It may be as little as 14 g.',
     );
-    expect(rangeSentence(verdict('tooMuch', 20, 22, 24), 15)).toBe('It may be as much as 24 g.');
+    expect(rangeSentence(verdict('tooMuch', 20, 22, 24), 15)).toBe('It may be up to 24 g.');
   });
 
   it('is nothing where there is no range', () => {
@@ -81,7 +81,7 @@ describe('the sentence of the verdict', () => {
     expect(adaptation.after.servings).toBeGreaterThan(12);
     expect(text).toMatch(
       new RegExp(
-        `^One of ${adaptation.after.servings} has about [\\d.]+ g, one of 12 had [\\d.]+\\.$`,
+        `^One of ${adaptation.after.servings}: about [\\d.]+ g, one of 12 had [\\d.]+\\.$`,
       ),
     );
   });

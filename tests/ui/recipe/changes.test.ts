@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { changeWords } from '../../../extension/ui/recipe/change-list.tsx';
+import { changeWords, roomFor } from '../../../extension/ui/recipe/change-list.tsx';
 import { changesOf, partedChanges } from '../../../extension/ui/recipe/changes.ts';
 import { adaptedPage } from '../adapted.ts';
 
@@ -33,10 +33,21 @@ describe.each(PAGES)('what to do with %s', (page) => {
 
   it('names what comes in with its grams', () => {
     for (const change of changes) {
-      const { amount, text } = changeWords(change);
+      const lines = changeWords(change);
       const first = change.keptG > 0 ? change.from : change.to[0];
-      if (first) expect(`${amount} ${text}`).toContain(first.food);
-      expect(text).not.toMatch(/undefined|NaN|\$\d/);
+      if (first) expect(`${lines[0]?.amount} ${lines[0]?.text}`).toContain(first.food);
+      for (const { amount, text } of lines) {
+        expect(text).not.toMatch(/undefined|NaN|\$\d/);
+        expect(`${amount} ${text}`).toMatch(/\d g/);
+      }
     }
+  });
+
+  it('has at most four amounts in sight where the first change leaves room, and loses no change', () => {
+    const { main, small } = partedChanges(changes);
+    const { shown, folded } = roomFor(main, small, 4);
+    expect(shown[0]).toBe(main[0]);
+    if (shown.length > 1) expect(shown.flatMap(changeWords).length).toBeLessThanOrEqual(4);
+    expect([...shown, ...folded].length).toBe(changes.length);
   });
 });

@@ -17,7 +17,7 @@ export function BakesPlace({ kitchen, open }: PlaceProps) {
         <EmptyBoard />
         <p>{say('bakesNeedRecipe')}</p>
         <a class="button" href="#kept">
-          {say('placeKept')}
+          {say('lookInKept')}
         </a>
         <TaughtList lessons={kitchen.lessons} recipeId={null} accepted={[]} onWithdraw={() => {}} />
       </section>

@@ -7,7 +7,7 @@ import { Closeness } from '../../../ui/figures/closeness-mark.tsx';
 import { about } from '../../../ui/figures/format.ts';
 import { LeastCertain } from '../../../ui/figures/least-certain.tsx';
 import { NearerFurther } from '../../../ui/figures/nearer-further.tsx';
-import { NutrientTable } from '../../../ui/figures/nutrient-table.tsx';
+import { ServingGives } from '../../../ui/figures/serving-gives.tsx';
 import { CarbSources } from '../../../ui/figures/sources/carb-sources.tsx';
 import { StatedFigures } from '../../../ui/figures/stated-figures-table.tsx';
 import { AmountFields } from '../../../ui/goals/amount-fields.tsx';
@@ -39,7 +39,7 @@ function FigureFolds({ kitchen, open, onLine }: Props) {
         title={say('whatGives', portionWord(adaptation))}
         {...(protein ? { aside: say('proteinAside', about(protein.best)) } : {})}
       >
-        {() => <NutrientTable adaptation={adaptation} preferences={kitchen.preferences} />}
+        {() => <ServingGives adaptation={adaptation} preferences={kitchen.preferences} />}
       </Fold>
       <Fold
         name="sources"
@@ -175,12 +175,15 @@ export function RecipeFolds(props: Props) {
   return (
     <>
       <section class="folds" id="folds" aria-label={say('allTheRest')}>
+        <h2 class="folds-title">{say('foldsLook')}</h2>
         <FigureFolds {...props} />
-        <WishFolds kitchen={props.kitchen} open={open} />
-        <KeptFolds kitchen={props.kitchen} open={open} />
         <Fold name="cautions" title={say('cautions')}>
           {() => <Cautions adaptation={open.adaptation} />}
         </Fold>
+        <h2 class="folds-title">{say('foldsMine')}</h2>
+        <WishFolds kitchen={props.kitchen} open={open} />
+        <h2 class="folds-title">{say('foldsKeep')}</h2>
+        <KeptFolds kitchen={props.kitchen} open={open} />
       </section>
       <p class="care soft">{say('careTeam')}</p>
       {open.history.failure && (

@@ -1,5 +1,11 @@
 /** Where everything of a loaf's picture stands, for the width at hand. */
-import { LOAF_GROUPS, type LoafFigures, type LoafGroup, type LoafSide } from './loaf-figures.ts';
+import {
+  groupsShown,
+  LOAF_GROUPS,
+  type LoafFigures,
+  type LoafGroup,
+  type LoafSide,
+} from './loaf-figures.ts';
 import type { Box } from './loaf-shape.ts';
 
 export interface Piece {
@@ -33,7 +39,7 @@ const HEAD = 24;
 /** The double stripe under the loaf. */
 const FOOT = 8;
 /** Between dough and loaf. */
-const GAP = 8;
+const GAP = 7;
 /** A shorter dotted heel than this is left out, px. */
 const LEAST_REACH = 3;
 /** Lower loaves show no groups. */
@@ -44,8 +50,8 @@ const LABEL_TURNS = 0.47;
 /** Heights of dough and loaf by the width of the picture. */
 function heightsFor(wide: number): { dough: number; loaf: number } {
   if (wide >= 560) return { dough: 38, loaf: 56 };
-  if (wide >= 400) return { dough: 24, loaf: 38 };
-  return wide >= 300 ? { dough: 24, loaf: 36 } : { dough: 22, loaf: 33 };
+  if (wide >= 400) return { dough: 22, loaf: 34 };
+  return wide >= 300 ? { dough: 22, loaf: 34 } : { dough: 22, loaf: 33 };
 }
 
 /** A piece shorter than this cannot be drawn and is not cut off. */
@@ -65,13 +71,19 @@ export function cutAt(length: number, knife: number, floor: number, high: number
   ];
 }
 
-function blocksOf(side: LoafSide, scale: number, high: number): Baked['blocks'] {
+/** Groups that have no place in the key are left plain. */
+function blocksOf(
+  side: LoafSide,
+  shown: readonly LoafGroup[],
+  scale: number,
+  high: number,
+): Baked['blocks'] {
   if (high < LEAST_HIGH) return [];
   let at = EDGE;
   return LOAF_GROUPS.flatMap((group) => {
     const from = at;
     at += side.groups[group] * scale;
-    return at - from < 1 ? [] : [{ group, from, to: at }];
+    return at - from < 1 || !shown.includes(group) ? [] : [{ group, from, to: at }];
   });
 }
 
@@ -79,6 +91,7 @@ function blocksOf(side: LoafSide, scale: number, high: number): Baked['blocks'] 
 export function sceneOf(figures: LoafFigures, wide: number): Scene {
   const { before, after, highG, budgetG } = figures;
   const heights = heightsFor(wide);
+  const shown = groupsShown(figures);
   const full = Math.max(
     before.grams,
     after.grams,
@@ -97,11 +110,11 @@ export function sceneOf(figures: LoafFigures, wide: number): Scene {
     high: floor + FOOT,
     dough: {
       pieces: cutAt(before.grams * scale, knife, doughFloor, heights.dough),
-      blocks: blocksOf(before, scale, heights.dough),
+      blocks: blocksOf(before, shown, scale, heights.dough),
     },
     loaf: {
       pieces: cutAt(after.grams * scale, knife, floor, heights.loaf),
-      blocks: blocksOf(after, scale, heights.loaf),
+      blocks: blocksOf(after, shown, scale, heights.loaf),
     },
     reach: reach - end < LEAST_REACH ? null : reach,
     knife,

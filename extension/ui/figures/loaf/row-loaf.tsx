@@ -17,13 +17,41 @@ interface Props extends RowFigures {
   /** Grams at the right end, the same for all rows. */
   fullG: number;
   wide?: number;
+  /** Says what the knife stands for; one row in a list does. */
+  labelled?: boolean;
 }
 
 const FLOOR = 39;
 const DOUGH = 27;
 const LOAF = 30;
 
-export function RowLoaf({ beforeG, afterG, highG, budgetG, fullG, wide = 420 }: Props) {
+/** The knife's label is text beside the picture, so that it keeps its size where the picture shrinks. */
+function KnifeLabel({ at, budgetG }: { at: number; budgetG: number }) {
+  const left = at > 0.6;
+  return (
+    <span
+      class={left ? 'knife-label knife-label-left' : 'knife-label'}
+      style={{ insetInlineStart: `${100 * at}%` }}
+      aria-hidden="true"
+    >
+      {say('upToGrams', short(budgetG))}
+    </span>
+  );
+}
+
+export function RowLoaf(props: Props) {
+  if (!props.labelled) return <RowPicture {...props} />;
+  const { budgetG, fullG, wide = 420 } = props;
+  const at = (2 + (budgetG * (wide - 8)) / Math.max(fullG, 0.1)) / wide;
+  return (
+    <span class="row-loaf-box">
+      <KnifeLabel at={at} budgetG={budgetG} />
+      <RowPicture {...props} />
+    </span>
+  );
+}
+
+function RowPicture({ beforeG, afterG, highG, budgetG, fullG, wide = 420 }: Props) {
   const id = useId();
   const scale = (wide - 8) / Math.max(fullG, 0.1);
   const knife = 2 + budgetG * scale;

@@ -44,12 +44,12 @@ export function expectInTerminal(words: PopupWords, said: CommandLineResult): vo
   const lines = text.split('\n');
   expect(lines[0]).toBe(said.title);
   expect(lines[1]).toMatch(
-    /^(Probably fits|Fits|Fits for what was counted|Cannot be told|Too much)\. \S/,
+    /^(Probably fits|Fits|Fits, not all counted|Cannot be told|Too much)\. \S/,
   );
   expect(lines[2]).toBe(
     `${lines[2]?.split(' has ')[0]} has about ${shownGrams(said.after.netCarbsG)}, it was ${shownBefore(said.before.netCarbsG)}.`,
   );
   const doing = lines.slice(lines.indexOf('What you do') + 1);
   expect(doing[0]).toMatch(/^ {2}[\d.]+ g {2}\p{L}+/u);
-  expect(lines.find((line) => line.startsWith('Net carbs'))).toMatch(/\d\.\d.* \d+\.\d/);
+  expect(lines.find((line) => line.startsWith('net carbs'))).toMatch(/\d\.\d.* \d+\.\d/);
 }

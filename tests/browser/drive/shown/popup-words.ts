@@ -14,7 +14,7 @@ export interface PopupWords {
   moreChanges: string;
   /** What the user should mind, one text a line. */
   concerns: string[];
-  /** Heads and rows of what a serving gives: name, now, before. */
+  /** What a serving gives: name, now with its unit, before. */
   figures: string[][];
 }
 
@@ -46,8 +46,11 @@ function read(): PopupWords {
     changes: parted('.what-you-do .do li'),
     moreChanges: all('.what-you-do .more-lines').join(),
     concerns: all('.alert-title, .missing p, .concerns li'),
-    figures: [...document.querySelectorAll('.nutrients tr')].map((row) =>
-      [...row.children].map((cell) => text(cell)),
+    figures: [...document.querySelectorAll('.nutrition .give')].map((row) =>
+      ['.give-name', '.after', '.before'].map((part) => {
+        const piece = row.querySelector(part);
+        return piece ? text(piece) : '';
+      }),
     ),
   };
 }

@@ -1,0 +1,108 @@
+/** What a serving gives, in two short lists: what the budget counts, and what else is in it. */
+import type { Adaptation, Tally } from '../../../engine/model.ts';
+import type { Preferences } from '../../store/prefs.ts';
+import { portionStart } from '../words/portion.ts';
+import { midSentence, say } from '../words/say.ts';
+import { figureText, likelyText, type NutrientRow, nutrientRows, short } from './format.ts';
+import { GiveRow } from './give-row.tsx';
+import {
+  FigureButton,
+  type Opened,
+  type Side,
+  SourcePanel,
+  useOpened,
+} from './sources/figure-sources.tsx';
+import { Uncounted } from './uncounted.tsx';
+
+interface FigureProps {
+  tally: Tally;
+  side: Side;
+  row: NutrientRow;
+  opened: Opened;
+}
+
+function Figure({ tally, side, row, opened }: FigureProps) {
+  const figure = tally.perServing[row.nutrient];
+  const lowest = (tally.incomplete[row.nutrient]?.length ?? 0) > 0;
+  const name = `${say(row.word)}, ${say(side === 'before' ? 'loafBefore' : 'loafNow')}`;
+  const text = figureText(figure, row);
+  return (
+    <FigureButton opened={opened} figure={{ side, row }} name={name}>
+      {lowest && figure ? say('atLeast', text) : text}
+    </FigureButton>
+  );
+}
+
+interface Props {
+  adaptation: Adaptation;
+  preferences: Preferences;
+}
+
+/** Rows that say nothing where a dish has none of it: sugar alcohols and allulose. */
+const worthARow = ({ before, after }: Adaptation, { nutrient }: NutrientRow): boolean =>
+  (nutrient !== 'polyolsG' && nutrient !== 'alluloseG') ||
+  [before, after].some(({ perServing }) => perServing[nutrient]?.high !== 0);
+
+interface GroupProps {
+  title: string;
+  rows: readonly NutrientRow[];
+  adaptation: Adaptation;
+  opened: Opened;
+}
+
+function Group({ title, rows, adaptation, opened }: GroupProps) {
+  const { before, after } = adaptation;
+  return (
+    <section class="gives-group">
+      <h3>{title}</h3>
+      <ul>
+        {rows.map((row) => (
+          <GiveRow
+            key={row.nutrient}
+            strong={row.nutrient === 'netCarbsG'}
+            now={<Figure tally={after} side="after" row={row} opened={opened} />}
+            unit={row.unit}
+            name={midSentence(say(row.word))}
+            was={
+              <s>
+                <Figure tally={before} side="before" row={row} opened={opened} />
+              </s>
+            }
+            range={likelyText(after.perServing[row.nutrient], row)}
+          >
+            {opened.figure?.row.nutrient === row.nutrient && (
+              <SourcePanel opened={opened} adaptation={adaptation} />
+            )}
+          </GiveRow>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Whose figures are struck out; pieces of another size are named. */
+function struckWords({ before, after }: Adaptation): string {
+  const piece =
+    before.servings === after.servings ? '' : say('oneOf', short(before.servings), '').trim();
+  return say('struckIsBefore', piece === '' ? say('itWas') : midSentence(piece));
+}
+
+export function ServingGives({ adaptation, preferences }: Props) {
+  const { before, after } = adaptation;
+  const opened = useOpened();
+  const rows = nutrientRows(preferences).filter((row) => worthARow(adaptation, row));
+  const shared = { adaptation, opened };
+  return (
+    <section class="nutrition" aria-label={say('whatGives', portionStart(adaptation))}>
+      <div class="gives-groups">
+        <Group title={say('givesCounted')} rows={rows.filter((row) => row.counted)} {...shared} />
+        <Group title={say('givesRest')} rows={rows.filter((row) => !row.counted)} {...shared} />
+      </div>
+      <p class="soft">
+        {struckWords(adaptation)} {say('howToReadFigures')}{' '}
+        {say(before.rule.region === 'us' ? 'countedByUs' : 'countedByEu')}
+      </p>
+      <Uncounted before={before} after={after} />
+    </section>
+  );
+}
