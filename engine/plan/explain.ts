@@ -8,6 +8,7 @@ import type { Choice } from './model/decisions.ts';
 import type { PlanModel } from './model/plan-model.ts';
 import { isSetLine } from './model/rows/set-rows.ts';
 import { shareCap } from './model/rows/structure-rows.ts';
+import { additionKey } from './model/variable-ids.ts';
 
 type Values = ReadonlyMap<string, number>;
 
@@ -160,10 +161,6 @@ export function swapsOf(model: PlanModel, values: Values, amounts: readonly Amou
   }
   return [...ordered, ...added, ...raised, ...less];
 }
-
-/** Each part of a dish has its own addition, so that it can be told where it goes. */
-const additionKey = ({ food, section }: Amount): string =>
-  section === 0 ? `new.${food.id}` : `new.${food.id}.${section}`;
 
 /** Masses as planned items; what is added to a food the recipe has goes to that line. */
 export function itemsOf(dish: Dish, amounts: readonly Amount[]): PlannedItem[] {

@@ -7,6 +7,7 @@ import { type Amount, total } from './kitchen/planned-masses.ts';
 import { evaluate } from './model/expressions.ts';
 import { leastCarbs, type PlanModel } from './model/plan-model.ts';
 import { missedChange } from './model/rows/lever-rows.ts';
+import { isMeantBy } from './model/rows/set-rows.ts';
 import { COUNTED, WISHES, type Wish } from './model/rows/wish-rows.ts';
 import type { Program } from './solver/programme.ts';
 import type { Work } from './solver/work.ts';
@@ -47,9 +48,7 @@ function meets(model: PlanModel, wish: Wish, amounts: readonly Amount[]): boolea
 
 /** Whether a food has the grams that the user has set for it. */
 const isAsSet = (set: SetAmount, amounts: readonly Amount[]): boolean => {
-  const now = total(amounts, ({ key, food }) =>
-    key === set.key && food.id === set.foodId ? 1 : 0,
-  );
+  const now = total(amounts, (amount) => (isMeantBy(set, amount) ? 1 : 0));
   return Math.abs(now - set.grams) < 0.05;
 };
 

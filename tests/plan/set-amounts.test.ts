@@ -44,6 +44,34 @@ describe('an amount that the user sets', () => {
     expect(said(set, 'SET_AMOUNT').join()).toContain('5000 g');
   });
 
+  it.each([0.5, 1.5])(
+    'holds for what was added, %s times as much, or is missed with a word',
+    (times) => {
+      const free = plan(HEARTH_LOAF, { budgetG: 15 });
+      const added = free.items.filter(({ key }) => key.startsWith('new.'));
+      expect(added.length).toBeGreaterThan(0);
+      let taken = 0;
+      for (const { key, foodId, grams: was } of added) {
+        const wish = { key, foodId, grams: Math.round(10 * times * was) / 10 };
+        const set = plan(HEARTH_LOAF, { budgetG: 15, setAmounts: [wish] });
+        const holds = Math.abs(gramsOf(set, wish) - wish.grams) < 0.05;
+        expect(said(set, 'SET_AMOUNT').length > 0).toBe(!holds);
+        if (holds) taken += 1;
+      }
+      expect(taken).toBeGreaterThan(0);
+    },
+  );
+
+  it('of an addition far beyond the dish is left, and that is said', () => {
+    const free = plan(HEARTH_LOAF, { budgetG: 15 });
+    const added = free.items.find(({ key }) => key.startsWith('new.'));
+    if (!added) throw new Error('nothing is added');
+    const wish = { key: added.key, foodId: added.foodId, grams: 4000 };
+    const set = plan(HEARTH_LOAF, { budgetG: 15, setAmounts: [wish] });
+    expect(set.items).toEqual(free.items);
+    expect(said(set, 'SET_AMOUNT').join()).toContain('4000 g');
+  });
+
   it('of a random recipe is taken exactly, or missed with a word', () => {
     let taken = 0;
     fc.assert(

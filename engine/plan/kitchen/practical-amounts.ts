@@ -367,14 +367,38 @@ function sectionAmounts(
   };
 }
 
+/** An addition the kitchen works out may be set to this many times as much, unless it gets too wet. Own choice. */
+const MOST_TIMES = 2;
+
+/** Whether an addition that the programme did not choose may be what the user has set. */
+function mayBeSet(
+  amounts: readonly Amount[],
+  amount: Amount,
+  grams: number,
+  { section, dish }: { section: Section | undefined; dish: Dish },
+): boolean {
+  if (amount.origin !== 'add' || !section || grams > MOST_TIMES * amount.grams) return false;
+  const own = amounts.filter((a) => a.section === section.id);
+  return !tooWet(
+    own.map((a) => (a === amount ? { ...a, grams } : a)),
+    section,
+    dish,
+  );
+}
+
 /** What the user has set is as it was solved for, however the kitchen would round it. */
-function asSet(amounts: readonly Amount[], exact: readonly Amount[], { goals }: Dish): Amount[] {
+function asSet(amounts: readonly Amount[], exact: readonly Amount[], dish: Dish): Amount[] {
   return amounts.map((amount) => {
-    const set = setFor(goals, amount);
-    const solved = exact.find((a) => a.key === amount.key && a.food === amount.food);
-    return set && solved && Math.abs(solved.grams - set.grams) < 0.01
-      ? { ...amount, grams: set.grams }
-      : amount;
+    const set = setFor(dish.goals, amount);
+    if (!set) return amount;
+    const solved = exact.find(
+      (a) => a.key === amount.key && a.food === amount.food && a.section === amount.section,
+    );
+    const section = dish.sections.find(({ id }) => id === amount.section);
+    const taken = solved
+      ? Math.abs(solved.grams - set.grams) < 0.01
+      : mayBeSet(amounts, amount, set.grams, { section, dish });
+    return taken ? { ...amount, grams: set.grams } : amount;
   });
 }
 

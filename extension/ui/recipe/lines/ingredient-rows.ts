@@ -30,7 +30,7 @@ function foodIdOf({ key }: RewrittenLine, { ingredients }: Adaptation): string |
   const { foodId } = splitKey(key);
   return (
     foodId ??
-    (key.startsWith('new.') ? key.slice(4) : null) ??
+    (key.startsWith('new.') ? (key.split('.')[1] ?? null) : null) ??
     ingredients.find((one) => one.key === key)?.match?.foodId ??
     null
   );

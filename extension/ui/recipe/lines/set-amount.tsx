@@ -15,7 +15,7 @@ interface Settable {
   set: SetAmount | null;
 }
 
-/** What can be set on a row: a food of a page's line on which something changes; null where nothing can. */
+/** What can be set on a row: a food of a page's line on which something changes, or one that was added; null where nothing can. */
 export function settableOn(
   { line, foodId }: Pick<IngredientRow, 'line' | 'foodId'>,
   { plan }: Pick<Adaptation, 'plan'>,
@@ -25,7 +25,8 @@ export function settableOn(
   const item = plan.items.find((one) => one.key === key && one.foodId === foodId);
   if (!item) return null;
   const set = setAmounts.find((one) => one.key === key && one.foodId === foodId) ?? null;
-  const changes = plan.swaps.some((swap) => swap.key === key && swap.to.length > 0);
+  const changes =
+    key.startsWith('new.') || plan.swaps.some((swap) => swap.key === key && swap.to.length > 0);
   return changes || set ? { item, set } : null;
 }
 

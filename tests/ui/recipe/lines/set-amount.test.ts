@@ -21,7 +21,13 @@ describe('what can be set on a line', () => {
   it('is the flour that stays and what came in for it, not what is as the page has it', () => {
     const settable = rows.flatMap((row) => settableOn(row, free, [])?.item ?? []);
     expect(settable.length).toBeGreaterThan(1);
-    expect(new Set(settable.map(({ key }) => key))).toEqual(new Set(['0']));
+    const [added, lines] = [true, false].map((isNew) =>
+      settable.filter(({ key }) => key.startsWith('new.') === isNew),
+    );
+    expect(new Set(lines?.map(({ key }) => key))).toEqual(new Set(['0']));
+    expect(added?.map(({ key }) => key)).toEqual(
+      free.plan.items.flatMap(({ key }) => (key.startsWith('new.') ? [key] : [])),
+    );
     expect(settable.map(({ foodId }) => foodId)).toContain('bread-flour');
   });
 
