@@ -1,6 +1,6 @@
 /**
  * `npm run pictures [word]`: writes a picture of every place and state to `.output/pictures`, light and
- * dark, narrow and wide, English and German. A word takes only the pictures whose name holds it.
+ * dark, narrow and wide, English and German. A word takes only the pictures whose name holds it; several are parted by commas.
  */
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -228,7 +228,8 @@ async function shootAll(): Promise<void> {
   const profile = mkdtempSync(join(tmpdir(), 'crumbshift-pictures-'));
   const pages = await serveDemo(EXTRA_PAGES);
   const run = await openChromium({ profile });
-  const wanted = ({ name }: Shot) => name.includes(only.replace(/-de$/, ''));
+  const words = only.replace(/-de$/, '').split(',');
+  const wanted = ({ name }: Shot) => words.some((word) => name.includes(word));
   const asked = SHOTS.filter(wanted);
   try {
     for (const shot of EMPTY.filter(wanted)) await shoot(run, pages, shot, '');

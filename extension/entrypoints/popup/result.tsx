@@ -135,7 +135,7 @@ function AtOnce({ work, adaptation, openLine }: Omit<ViewProps, 'preferences'>) 
             <WaySwitch adaptation={adaptation} onGoals={work.changeGoals} />
           )}
         </div>
-        <ChangeList adaptation={adaptation} mostLines={uncounted ? 3 : 4} />
+        <ChangeList adaptation={adaptation} mostLines={uncounted ? 2 : 4} />
       </section>
       <NotCounted adaptation={adaptation} onSay={openLine} />
       <Concerns adaptation={adaptation} />
