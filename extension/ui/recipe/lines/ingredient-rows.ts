@@ -26,11 +26,15 @@ export interface IngredientRow {
 
 const shortName = (name: string): string => name.split(',')[0]?.trim() ?? name;
 
+/** 'new.egg' is an added egg, 'new.egg.1' one of the second part of the dish. */
+const addedFoodOf = (key: string): string | undefined =>
+  key.startsWith('new.') ? key.split('.')[1] : undefined;
+
 function foodIdOf({ key }: RewrittenLine, { ingredients }: Adaptation): string | null {
   const { foodId } = splitKey(key);
   return (
     foodId ??
-    (key.startsWith('new.') ? (key.split('.')[1] ?? null) : null) ??
+    addedFoodOf(key) ??
     ingredients.find((one) => one.key === key)?.match?.foodId ??
     null
   );
