@@ -33,10 +33,7 @@ const addedFoodOf = (key: string): string | undefined =>
 function foodIdOf({ key }: RewrittenLine, { ingredients }: Adaptation): string | null {
   const { foodId } = splitKey(key);
   return (
-    foodId ??
-    addedFoodOf(key) ??
-    ingredients.find((one) => one.key === key)?.match?.foodId ??
-    null
+    foodId ?? addedFoodOf(key) ?? ingredients.find((one) => one.key === key)?.match?.foodId ?? null
   );
 }
 
