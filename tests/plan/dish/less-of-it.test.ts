@@ -77,3 +77,17 @@ describe('less of a line', () => {
     expect(adapted(jam).plan.swaps.filter(({ to }) => to.length === 0)).toEqual([]);
   });
 });
+
+const CRUMBED = dish(
+  'Crumbed baked tomatoes with herbs',
+  'Serves 6',
+  ['6 tomatoes', '110 g breadcrumbs', '30 g parmesan', '1 tbsp olive oil', '1 clove garlic'],
+  ['Halve the tomatoes.', 'Mix crumbs, cheese, garlic and oil, strew over and bake 20 minutes.'],
+);
+
+describe('a line of which there is to be less', () => {
+  it('loses a share that is worth the trouble, not a spoonful', () => {
+    const swap = lessOf(adapted(CRUMBED, { budgetG: 14 }), /crumb/);
+    expect((swap?.keptGrams ?? 0) / (swap?.from?.grams ?? 1)).toBeLessThan(0.75);
+  });
+});

@@ -102,6 +102,14 @@ function switchRows(b: Builder, asked: (food: Food) => boolean): Use[] {
   });
 }
 
+/** Of a line of which there is simply to be less, at least this share of what may go: less is not done by halves. Own choice. */
+const LEAST_LESS = 0.6;
+
+const leastUse = ({ candidate, max }: Choice): number =>
+  candidate?.rule.to.length === 0
+    ? Math.max(LEAST_USE, LEAST_LESS * max)
+    : Math.min(LEAST_USE, max / 2);
+
 /**
  * Once a swap is used it takes a share of its line worth the trouble, all of it when halves make no
  * sense, and saves enough; of what an accepted change asks for, a pinch will do.
@@ -111,7 +119,7 @@ function leastRows(b: Builder, { id, choices }: Use, most: number, asked: boolea
   if (!first) return;
   const largest = Math.max(...choices.map(gramsOf));
   const whole = first.candidate?.rule.whole === true;
-  const share = whole ? first.max : Math.min(asked ? PINCH : LEAST_USE, most / 2);
+  const share = whole ? first.max : Math.min(asked ? PINCH : leastUse(first), most);
   b.row(
     {
       id: `least ${first.id}`,
