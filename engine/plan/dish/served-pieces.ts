@@ -9,7 +9,7 @@ const OF_BREAD =
 
 /** Meat that is cut up in the pot is no piece on the plate. */
 const CUT_UP =
-  /\b(?:slic|cut (?:it|them|the|into|in)|cub(?:e|ed|es|ing)\b|dic(?:e|ed|ing)\b|shred|chop(?:ped|ping)?\b(?! s)|strips|pull|flake|würfel|stücke|blok)/i;
+  /\b(?:slic|cut (?:it|them|the|into|in)|cub(?:e|ed|es|ing)\b|dic(?:e|ed|ing)\b|shred|chop(?:ped|ping)?\b(?! s)|strips|pull|flaked|würfel|stücke|blok)/i;
 /** Bread that goes into crumbs, cubes or a soak. */
 const TORN = /\b(?:crumb|cub(?:e|ed|es)\b|torn|tear|soak|processor|croutons?)/i;
 

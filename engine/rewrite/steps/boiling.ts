@@ -31,8 +31,6 @@ const ANIMAL =
 /** Something gets done, whatever it is called. */
 const GETS_DONE =
   /\b(?:cooked through|cooks? through|no longer pink|(?:not|no) pink|runs? clear|internal temperature|thermometer|opaque|fork[- ]tender|\d+ ?°)/i;
-/** 'Add the pasta and continue to cook': it goes into the pot of the dish, as its stand-in does. */
-const GOES_ON = /\badd\b[^.;]*\b(?:continue|keep|go on)\b[^.;]*\b(?:cook|simmer|boil)/i;
 /** A pot of several foods. */
 const MIXED_POT =
   /(?<!\b(?:for|with|to|into) )\bthe (?:\w+ )?(?:soup|stew|broth|stock|chill?i|curry|casserole|sauce|gumbo|chowder|mixture|vegetables|beans|lentils)\b|\beverything\b/i;
@@ -118,7 +116,6 @@ export function withoutBoiling(text: string, mentions: readonly Mention[]): Unbo
   for (const sentence of sentencesOf(text)) {
     const own = unboiled.find(
       (mention) =>
-        !GOES_ON.test(sentence) &&
         (isLeaf(mention) ? WARMS : COOKS).test(sentence) &&
         isCooked(sentence, mention) &&
         !cooksMore(sentence, mention) &&

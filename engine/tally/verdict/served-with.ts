@@ -10,6 +10,9 @@ const SERVED_ELSEWHERE =
 /** Of the starchy vegetables only potatoes are what a dish is served on. */
 const POTATO = /potato|kartoffel|pommes de terre|patata|aardappel|\bmash/;
 
+/** 'If you are serving it over pasta': what one may do instead. */
+const MAY_BE = /\bif (?:you(?:'re| are)? )?(?:serv|eat)/;
+
 const isPlateful = (kind: string, text: string): boolean =>
   STARCHY.has(kind) && (kind !== 'potatoes or starchy vegetable' || POTATO.test(text));
 
@@ -48,7 +51,8 @@ export function servedByMethod(
   const kinds = new Set(lines.map((line) => kindOf(line)?.kind));
   for (const sentence of sentences) {
     const served = servedKind(sentence, true);
-    if (served === null || kinds.has(served.kind ?? undefined)) continue;
+    if (served === null || MAY_BE.test(sentence) || kinds.has(served.kind ?? undefined)) continue;
+    if (served.kind === 'chips or fries' && kinds.has('potatoes or starchy vegetable')) continue;
     const text = `${served.kind}: “${sentence.trim().slice(0, 80)}”`;
     return { key, text, ...served, beside: true };
   }
