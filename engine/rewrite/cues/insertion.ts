@@ -1,6 +1,6 @@
 /** Steps and sentences that are put into a method, and their places. */
 import type { RewrittenStep } from '../../model.ts';
-import { namePattern } from '../wording/name-patterns.ts';
+import { isNamedIn } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 import type { Cue } from './cue.ts';
 import { isAbout } from './cue-applies.ts';
@@ -157,7 +157,7 @@ function takingSentence(
   return Math.max(
     0,
     sentencesOf(texts[at] ?? '').findIndex((sentence) =>
-      taken.some((mention) => namePattern(mention).test(sentence)),
+      taken.some((mention) => isNamedIn(sentence, mention)),
     ),
   );
 }

@@ -1,6 +1,6 @@
 /** Which ingredient a word of the method means, when several have that name. */
 
-import { namePattern } from '../wording/name-patterns.ts';
+import { isNamedIn } from '../wording/name-patterns.ts';
 import type { Mention } from './mention.ts';
 import { singular } from './method-names.ts';
 
@@ -91,7 +91,7 @@ function byCompany(
       (one) =>
         one.ingredient.line.group === group || !one.names.some((n) => other.names.includes(n)),
     );
-    if (alone && only && namePattern(other).test(sentence))
+    if (alone && only && isNamedIn(sentence, other))
       counts.set(group, (counts.get(group) ?? 0) + 1);
   }
   const ranked = [...counts].sort((a, b) => b[1] - a[1]);

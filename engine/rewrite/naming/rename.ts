@@ -18,10 +18,11 @@ import { type Found, keptText, replacement } from './replacement.ts';
 
 /** Whether a sentence boils an ingredient: 'cook the pasta', not 'add the cooked pasta and simmer'. */
 const boilsIn = (sentence: string, mention: Mention): boolean =>
-  new RegExp(
-    `\\b(?:boil|cook|simmer|parboil)\\b[^.;]{0,40}${namePattern(mention).source}`,
-    'iu',
-  ).test(sentence);
+  boiling(namePattern(mention)).test(sentence);
+const boiling = keptFor(
+  ({ source }: RegExp) =>
+    new RegExp(`\\b(?:boil|cook|simmer|parboil)\\b[^.;]{0,40}${source}`, 'iu'),
+);
 
 /**
  * In a step that boils pasta, rice or potatoes, only the part of the stand-ins that is boiled is meant;

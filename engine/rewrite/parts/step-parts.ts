@@ -1,7 +1,7 @@
 /** Which part of the dish each sentence of the method makes: crust or filling, cake or icing. */
 import type { Plan, Recipe } from '../../model.ts';
 import type { Mention } from '../naming/mention.ts';
-import { namePattern } from '../wording/name-patterns.ts';
+import { isNamedIn } from '../wording/name-patterns.ts';
 import { partOfKey } from './part-of.ts';
 
 /** Parts of one step: of the step as a whole, and of each of its sentences. Null when it cannot be told. */
@@ -83,7 +83,7 @@ function byOpening(sentence: string, words: PartWords): number | null {
 /** The part that most of the named ingredients belong to alone. */
 function byIngredients(text: string, { own }: PartWords): number | null {
   const counts = own.map(
-    (mentions) => mentions.filter((mention) => namePattern(mention).test(text)).length,
+    (mentions) => mentions.filter((mention) => isNamedIn(text, mention)).length,
   );
   const best = Math.max(...counts);
   return best > 0 && counts.filter((count) => count === best).length === 1

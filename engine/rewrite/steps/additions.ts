@@ -7,7 +7,7 @@ import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { localFoodName } from '../languages/method-words.ts';
 import type { Mention } from '../naming/mention.ts';
 import { capital, shortName } from '../naming/method-names.ts';
-import { namePattern } from '../wording/name-patterns.ts';
+import { isNamedIn } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 
 /** Additions that no step names. */
@@ -62,7 +62,7 @@ function placeBeside(
   if (steps.length === 0) return { at: elsewhere, behind: null };
   const at = Math.min(...steps);
   const behind = sentencesOf(texts[at] ?? '').findIndex((sentence) =>
-    own.some((mention) => namePattern(mention).test(sentence)),
+    own.some((mention) => isNamedIn(sentence, mention)),
   );
   return { at, behind: behind < 0 ? null : behind };
 }

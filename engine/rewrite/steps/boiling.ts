@@ -1,8 +1,8 @@
 /** Steps that boil pasta or rice, or warm tortillas, when what stands in is neither boiled nor warmed. */
-
+import { keptFor } from '../../kept-results.ts';
 import type { Mention } from '../naming/mention.ts';
 import { listOf } from '../naming/method-names.ts';
-import { namePattern } from '../wording/name-patterns.ts';
+import { isNamedIn, namePattern } from '../wording/name-patterns.ts';
 import { boiledOf } from './boils-as.ts';
 
 const COOKS = /\b(boil|cook|simmer|rinse|soak|parboil)\b/i;
@@ -39,15 +39,19 @@ const IS_DONE = '(?: is| are)? (?:just )?(?:al dente|tender|cooked|done|soft)';
 
 const sentencesOf = (text: string): string[] => text.split(/(?<=[.!;])\s+/);
 
+/** 'until the rice' */
+const looked = keptFor(({ source }: RegExp) => new RegExp(`\\buntil (?:the )?${source}`, 'iu'));
+const everywhere = keptFor(({ source }: RegExp) => new RegExp(source, 'giu'));
+
 /** Whether a sentence cooks an ingredient: 'simmer until the rice is tender' cooks what else is in the pot. */
 const isCooked = (sentence: string, mention: Mention): boolean => {
-  const looked = new RegExp(`\\buntil (?:the )?${namePattern(mention).source}`, 'iu');
-  return namePattern(mention).test(sentence.replace(looked, ''));
+  if (!isNamedIn(sentence, mention)) return false;
+  return isNamedIn(sentence.replace(looked(namePattern(mention)), ''), mention);
 };
 
 /** Whether more gets cooked in a sentence than an ingredient: without it, other food may stay raw. */
 function cooksMore(sentence: string, own: Mention): boolean {
-  const others = sentence.replace(new RegExp(namePattern(own).source, 'giu'), '');
+  const others = sentence.replace(everywhere(namePattern(own)), '');
   if (GETS_DONE.test(others)) return true;
   if (isLeaf(own)) return false;
   const inThePot = others.replace(SERVES, '').replace(MEANWHILE, '').replace(ALONGSIDE, '');
@@ -57,6 +61,7 @@ function cooksMore(sentence: string, own: Mention): boolean {
 /** 'until the meat is cooked through and the pasta is al dente' -> 'until the meat is cooked through'. */
 function untilOthersAreDone(sentence: string, unboiled: readonly Mention[]): string {
   return unboiled.reduce((text, mention) => {
+    if (!isNamedIn(text, mention)) return text;
     const done = `(?:the )?${namePattern(mention).source}${IS_DONE}`;
     return text
       .replace(new RegExp(`,? and ${done}\\b`, 'iu'), '')
@@ -71,7 +76,7 @@ const isLeaf = ({ items }: Mention): boolean =>
 function withoutWarming(sentence: string, mentions: readonly Mention[]): string {
   const [lead = ''] =
     /^(?:heat|warm|toast|char)\b[^,.;]*?(?:,|\band\b)\s*(?:then\s+)?/i.exec(sentence) ?? [];
-  const leaf = mentions.some((mention) => isLeaf(mention) && namePattern(mention).test(lead));
+  const leaf = mentions.some((mention) => isLeaf(mention) && isNamedIn(lead, mention));
   const rest = sentence.slice(lead.length);
   return leaf && rest !== '' ? `${rest.charAt(0).toUpperCase()}${rest.slice(1)}` : sentence;
 }
@@ -87,7 +92,7 @@ export const namesOther = (text: string, own: Mention, mentions: readonly Mentio
     (other) =>
       other.ingredient.key !== own.ingredient.key &&
       !other.names.some((name) => POT.test(name)) &&
-      namePattern(other).test(text),
+      isNamedIn(text, other),
   );
 
 /** 'boil the pasta and serve with the sauce' -> 'Serve the pasta with the sauce.' */

@@ -4,7 +4,7 @@ import type { CueContext } from '../cues/cue-context.ts';
 import { restsFirst } from '../cues/fitting-cues.ts';
 import type { Mention } from '../naming/mention.ts';
 import { withoutWord } from '../wording/leave-out.ts';
-import { namePattern } from '../wording/name-patterns.ts';
+import { isNamedIn, namePattern } from '../wording/name-patterns.ts';
 
 const UNITES = /\b(mix|stir|combine|work|knead|put|add|make|bring)\b/i;
 
@@ -26,7 +26,7 @@ function withoutWater(text: string, water: Mention): string | null {
 export function autolyses(texts: readonly string[], mentions: readonly Mention[]): boolean {
   const water = waterOf(mentions);
   if (water === undefined) return false;
-  const first = texts.find((text) => namePattern(water).test(text));
+  const first = texts.find((text) => isNamedIn(text, water));
   return first === undefined || withoutWater(first, water) !== null;
 }
 

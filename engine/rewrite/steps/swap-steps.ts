@@ -14,7 +14,7 @@ import {
 import { companionsOf } from '../naming/companions.ts';
 import type { Mention } from '../naming/mention.ts';
 import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
-import { literal, namePattern } from '../wording/name-patterns.ts';
+import { isNamedIn, literal } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 import { boiledOf } from './boils-as.ts';
 import {
@@ -66,8 +66,7 @@ function handlingOf(swap: Swap, context: CueContext, texts: readonly string[]): 
   const mention = mentions.find(({ ingredient }) => ingredient.key === swap.key);
   const { method = '' } = swap;
   // Words about the food that is left out altogether hold no more.
-  const speaksOfGone =
-    mention !== undefined && swap.keptGrams <= 0 && namePattern(mention).test(method);
+  const speaksOfGone = mention !== undefined && swap.keptGrams <= 0 && isNamedIn(method, mention);
   const kept = speaksOfGone ? '' : method;
   return {
     swap,

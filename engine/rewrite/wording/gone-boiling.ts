@@ -1,4 +1,5 @@
 /** Steps of other languages that boil what is no longer there. */
+import { keptFor } from '../../kept-results.ts';
 import { keyed, type MethodWords } from '../languages/method-words.ts';
 import type { Mention } from '../naming/mention.ts';
 import { boiledOf } from '../steps/boils-as.ts';
@@ -15,11 +16,13 @@ const DRAINS =
 const MEANWHILE =
   /(?<!\p{L})(?:mientras|hasta que|während|inzwischen|bis (?:die|der|das)|pendant|jusqu\p{L}*|terwijl|ondertussen|totdat|mentre|finché|enquanto|até|medan|tills|under tiden|mens|indtil|til de)(?!\p{L})/iu;
 
-const called = ({ names, ingredient }: Mention): RegExp =>
-  new RegExp(
-    `${START}(?:${[...names, ingredient.item.name].map(literal).join('|')})(?:[esnxatr]|en|er|et|ne|na|ene|erne|arna|orna)?${END}`,
-    'iu',
-  );
+const called = keptFor(
+  ({ names, ingredient }: Mention) =>
+    new RegExp(
+      `${START}(?:${[...names, ingredient.item.name].map(literal).join('|')})(?:[esnxatr]|en|er|et|ne|na|ene|erne|arna|orna)?${END}`,
+      'iu',
+    ),
+);
 
 const isGone = (mention: Mention): boolean => mention.changed && boiledOf(mention)?.length === 0;
 
