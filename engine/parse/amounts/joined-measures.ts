@@ -83,7 +83,7 @@ const SPOONED = new Set(['cup', 'tbsp', 'tsp']);
 
 /**
  * A measure that follows without any mark: '1 lb 2 oz' adds, '2 15-ounce cans' sizes, '12 oz 340 g' and
- * '1 tbsp 1 tablespoon' say the same again; false when it does not belong.
+ * '1 tbsp 1 tablespoon' or '½ cup 1 stick' say the same again; false when it does not belong.
  */
 export function juxtapose(run: Run, measure: Measure): boolean {
   const { unit, amount } = measure;
@@ -93,6 +93,10 @@ export function juxtapose(run: Run, measure: Measure): boolean {
     return true;
   }
   if (unit === null || unit === run.last) return false;
+  if (unit.name === 'stick' && isMeasured(run.last)) {
+    push(run, measure, 'same');
+    return true;
+  }
   const sized = run.last === null && isMeasured(unit);
   const high = amount.quantity;
   const range = last?.max === null && amount.max === null && high >= last.quantity;

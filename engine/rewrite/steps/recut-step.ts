@@ -10,15 +10,31 @@ export interface Servings {
 }
 
 const ENGLISH = {
-  pieces: 'Make {now} {pieces} instead of {was}; smaller ones are done sooner.',
-  filled: 'Fill {now} instead of {was}; smaller ones are done sooner.',
+  pieces: 'Make {now} {pieces} instead of {was}, each {size}; smaller ones are done sooner.',
+  filled: 'Fill {now} instead of {was}, with less in each; smaller ones are done sooner.',
   portions: 'Divide it into {now} portions instead of {was}.',
-  cut: 'Cut it into {now} instead of {was}.',
+  cut: 'Cut it into {now} pieces.',
+  each: 'Each is {size}; smaller ones are done sooner.',
   why: 'All figures are for one of {now}.',
 };
 
-const filled = (text: string, { page, now }: Servings): string =>
-  text.replace('{now}', String(now)).replace('{was}', String(Math.round(page * 10) / 10));
+/** Words for what a smaller piece is of the page's, by the share of it from which they hold. */
+const SIZES: readonly (readonly [number, string])[] = [
+  [0.85, 'a little smaller'],
+  [0.71, 'about three quarters of the size'],
+  [0.58, 'about two thirds of the size'],
+  [0.42, 'about half the size'],
+  [0, 'much smaller'],
+];
+
+const sizeText = ({ page, now }: Servings): string =>
+  SIZES.find(([from]) => page / now >= from)?.[1] ?? 'smaller';
+
+const filled = (text: string, servings: Servings): string =>
+  text
+    .replace('{now}', String(servings.now))
+    .replace('{was}', String(Math.round(servings.page * 10) / 10))
+    .replace('{size}', sizeText(servings));
 
 interface Method {
   steps: RewrittenStep[];
@@ -132,6 +148,33 @@ function stepBehind(method: Method, at: number, text: string, why: string): Meth
   };
 }
 
+/** How full the page fills a tin, which more pieces of the same batter do not come to. */
+const FULL =
+  /(?<!\bthan )(?:\b(?:about|only) )?(?<level>(?:\b[123]\/[234]|\bhalf|\btwo[- ]thirds|\bthree[- ]quarters|[½⅔¾])(?:rds|ths)?(?:\s?(?:-|–|to)\s?(?:[123]\/[234]|half|two[- ]thirds|three[- ]quarters|[½⅔¾]))?(?: of)?(?: the)?(?: way)? full)\b/gi;
+
+function lessFull(method: Method): Method {
+  const steps = method.steps.map((step) => {
+    const after = step.after.replace(FULL, 'less than $<level>');
+    return after === step.after ? step : { ...step, after, change: 'changed' as const };
+  });
+  return { ...method, steps };
+}
+
+/** Index of the sentence behind which the number of pieces is told: the one that shapes them, but before they are baked. */
+function besideShaping(text: string): number {
+  const sentences = sentencesOf(text);
+  const at = sentences.findIndex((sentence) => SHAPES.test(sentence));
+  if (at < 0) return lastOwnSentence(text);
+  return HEATS.test(sentences[at] ?? '') ? at - 1 : at;
+}
+
+/** Smaller pieces in a step that has its own number, told where they are shaped and baked after. */
+function withSize(text: string, servings: Servings, later: readonly string[]): string {
+  const pieces = SHAPES.exec(text)?.groups?.pieces;
+  if (pieces === undefined || !later.some((one) => HEATS.test(one))) return text;
+  return withSentence(text, besideShaping(text), filled(ENGLISH.each, servings));
+}
+
 const replaced = (method: Method, at: number, step: RewrittenStep): Method => ({
   ...method,
   steps: method.steps.with(at, step),
@@ -182,6 +225,27 @@ const searched = (steps: readonly RewrittenStep[], words: MethodWords | null): s
     before === null ? '' : words === null ? after : keyed(after, words),
   );
 
+/** The method with the new number where the page's stands; null where it stands nowhere. */
+function withOwnNumber(
+  method: Method,
+  servings: Servings,
+  family: Family,
+  why: string,
+): Method | null {
+  const { steps } = method;
+  const at = steps.findIndex((one) => one.before !== null && recounted(one, servings) !== null);
+  const step = steps[at];
+  const after = step === undefined ? null : recounted(step, servings);
+  if (step === undefined || after === null) return null;
+  const later = steps.slice(at + 1).map((one) => one.after);
+  const told = SHAPED.has(family) ? withSize(after, servings, later) : after;
+  const put = replaced(method, at, changedTo(step, told, why));
+  return FILLED.test(SHAPES.exec(after)?.groups?.pieces ?? '') ? lessFull(put) : put;
+}
+
+/** Dishes that are spooned from where they were baked. */
+const SPOONED = /\b(?:bowls?|glasses|spoon(?:ed|ing)|scoop(?:ed|ing))\b/i;
+
 /**
  * The method with the new number in the step that shapes pieces, or in the one that cuts or serves; the
  * same method where the number stays, or where there is none.
@@ -199,22 +263,19 @@ export function withRecut(
   const why = filled(says.why, servings);
   const unworded = words === null && isForeign(language);
   if (!unworded && words === null) {
-    const at = steps.findIndex((one) => one.before !== null && recounted(one, servings) !== null);
-    const step = steps[at];
-    const after = step === undefined ? null : recounted(step, servings);
-    if (step !== undefined && after !== null)
-      return replaced(method, at, changedTo(step, after, why));
+    const own = withOwnNumber(method, servings, family, why);
+    if (own !== null) return own;
   }
   const texts = searched(steps, words);
   const shapes = shapingStep(texts, family);
   const at = shapes >= 0 ? shapes : servingStep(texts);
   const pieces = shapes < 0 ? null : (SHAPES.exec(texts[shapes] ?? '')?.groups?.pieces ?? 'pieces');
-  const text = filled(sentenceFor(pieces, says, WHOLES.has(family)), servings);
   const step = steps[at];
+  const isWhole = WHOLES.has(family) && !SPOONED.test(step?.after ?? '');
+  const text = filled(sentenceFor(pieces, says, isWhole), servings);
   if (unworded || step === undefined) return stepBehind(method, at, text, why);
-  return replaced(
-    method,
-    at,
-    changedTo(step, withSentence(step.after, lastOwnSentence(step.after), text), why),
-  );
+  const isOwnWords = shapes >= 0 && words === null;
+  const behind = isOwnWords ? besideShaping(step.after) : lastOwnSentence(step.after);
+  const put = replaced(method, at, changedTo(step, withSentence(step.after, behind, text), why));
+  return isOwnWords && FILLED.test(pieces ?? '') ? lessFull(put) : put;
 }

@@ -69,7 +69,9 @@ describe('more pieces than the page makes', () => {
       'cake',
     );
     expect(mix).toBe('Mix the batter.');
-    expect(scoop).toMatch(/Fill 15 instead of 10; smaller ones are done sooner\.$/);
+    expect(scoop).toMatch(
+      /Fill 15 instead of 10, with less in each; smaller ones are done sooner\.$/,
+    );
   });
 
   it('are called as the page calls them', () => {
@@ -83,6 +85,38 @@ describe('more pieces than the page makes', () => {
     const [mince, fry] = afterOf(['Roll the mince into small meatballs.', 'Fry for 8 minutes.']);
     expect(mince).toBe('Roll the mince into small meatballs.');
     expect(fry).toMatch(/6 portions instead of 4/);
+  });
+
+  it('are told before they are baked, with the size they come to', () => {
+    const [scoop] = afterOf(
+      ['Scoop the dough by 2 tablespoons, and bake for 9 minutes. Leave to cool.'],
+      { page: 20, now: 40 },
+      'en',
+      'cookie',
+    );
+    expect(scoop).toMatch(
+      /^Make 40 pieces instead of 20, each about half the size; smaller ones are done sooner\. Scoop/,
+    );
+  });
+
+  it('leave less in each cup than the page fills it with', () => {
+    const [divide, bake] = afterOf(
+      ['Divide the batter among the 12 cupcake liners. They will be 2/3 of the way full.', 'Bake.'],
+      { page: 12, now: 24 },
+      'en',
+      'cake',
+    );
+    expect(divide).toBe(
+      'Divide the batter among the 24 cupcake liners. Each is about half the size; smaller ones are done sooner. They will be less than 2/3 of the way full.',
+    );
+    expect(bake).toBe('Bake.');
+  });
+
+  it('are cut from a cake, and spooned from a pudding', () => {
+    const cut = (last: string): string | undefined =>
+      afterOf(['Bake for 30 minutes.', last], { page: 8, now: 12 }, 'en', 'cake')[1];
+    expect(cut('Cool it and serve.')).toMatch(/Cut it into 12 pieces\.$/);
+    expect(cut('Serve warm, spooning it into bowls.')).toMatch(/12 portions instead of 8\.$/);
   });
 
   it('are no pieces where a spoon is measured or a side is cut', () => {
