@@ -132,6 +132,20 @@ describe('an icing that carries much of the sugar', () => {
     expect(butter?.why).toContain('Half of it is enough');
   });
 
+  it('is made by half where a juice of the title thins it, or an even number of whites', () => {
+    const topped = (title: string, ...icing: string[]): Pasted => ({
+      ...ICED,
+      title,
+      lines: [...ICED.lines.slice(0, 7), 'For the icing:', ...icing],
+    });
+    const lime = topped('Lime spice cake', '130 g powdered sugar', '45 g lime juice');
+    expect(grams(adapted(lime, { budgetG: 15, way: 'lighter' }), /lime juice/)[0]).toBeLessThan(30);
+    const royal = topped('Spice cake', '300 g powdered sugar', '2 egg whites');
+    expect(grams(adapted(royal, { budgetG: 15, way: 'lighter' }), /egg whites/)).toEqual([33]);
+    const odd = topped('Spice cake', '300 g powdered sugar', '1 egg white');
+    expect(grams(adapted(odd, { budgetG: 15, way: 'lighter' }), /egg white/)).toEqual([33]);
+  });
+
   it('keeps a body of sugar and powdered sweetener', () => {
     const result = adapted(ICED, { budgetG: 12, way: 'within' });
     const body = result.plan.items

@@ -26,6 +26,16 @@ const WORTH_HALVING = 0.15;
 /** Share of an icing from which a food of the title makes it a part of the dish in its own right. Own choice. */
 const FILLING = 0.25;
 
+/** Share of an icing from which its sugar makes it a glaze, whatever of the title flavours it. Own choice. */
+const GLAZE = 0.6;
+
+/** g of one white of a large egg (SR 172183). */
+const WHITE_G = 33;
+
+/** Whites of which half is a whole number again. */
+const evenWhites = ({ food, grams }: Part): boolean =>
+  food.id === 'egg-white' && Math.round(grams / WHITE_G) % 2 === 0;
+
 /** A dish above its budget by less than this share needs no such cut. Own choice. */
 const ABOVE = 1.15;
 
@@ -47,13 +57,15 @@ function isHalved(own: readonly Part[], dish: Dish): boolean {
   const { parts, goals } = dish;
   const sugar = mass(own.filter(({ role }) => role === 'sweetness'));
   const free = own.every(
-    ({ role, key }) =>
-      role !== 'egg' &&
-      !goals.pinned.includes(key) &&
-      !goals.setAmounts.some((one) => one.key === key),
+    (part) =>
+      (part.role !== 'egg' || evenWhites(part)) &&
+      !goals.pinned.includes(part.key) &&
+      !goals.setAmounts.some((one) => one.key === part.key),
   );
   const named = [...titleFoods(dish).values()].flat().filter((part) => own.includes(part));
-  const filling = mass(named.filter(({ role }) => role !== 'sweetness')) >= FILLING * mass(own);
+  const filling =
+    sugar < GLAZE * mass(own) &&
+    mass(named.filter(({ role }) => role !== 'sweetness')) >= FILLING * mass(own);
   return (
     free && !filling && sugar >= SUGARY * mass(own) && carbs(own) >= WORTH_HALVING * carbs(parts)
   );
@@ -62,8 +74,11 @@ function isHalved(own: readonly Part[], dish: Dish): boolean {
 /** What is strewn over an icing, or is its taste, stays as it is. */
 const STREWN: ReadonlySet<string> = new Set(['nuts and seeds', 'fruit', 'vegetables']);
 
+/** Juice of a fruit thins an icing, and goes with its sugar. */
+const isStrewn = ({ food }: Part): boolean => STREWN.has(food.group) && !/juice/.test(food.id);
+
 const halved = (part: Part): Part =>
-  part.grams < PINCH_G || STREWN.has(part.food.group)
+  part.grams < PINCH_G || isStrewn(part)
     ? part
     : {
         ...part,

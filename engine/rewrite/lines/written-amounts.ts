@@ -109,15 +109,20 @@ export function liquidText(food: Food, grams: number, role: Role): string | null
   return `${ml < 100 ? Math.round(ml) : Math.round(ml / 5) * 5} ml`;
 }
 
+const LIFTS: ReadonlySet<string> = new Set(['baking-powder', 'baking-soda']);
+
 /**
- * The grams a reworked line states: binders to a quarter teaspoon where the food has one, the rest
+ * The grams a reworked line states: binders, powder and soda to a quarter teaspoon where the food has one, the rest
  * rounded as scales read. A binder too small for a quarter teaspoon stays in hundredths of a gram.
  */
 export function kitchenGrams(food: Food, grams: number, role: Role): number {
   const teaspoon = gramsPer(food, 'tsp');
   if (
     teaspoon !== null &&
-    (role === 'binder' || hasTag(food, 'binder') || hasTag(food, 'gelling')) &&
+    (role === 'binder' ||
+      hasTag(food, 'binder') ||
+      hasTag(food, 'gelling') ||
+      LIFTS.has(food.id)) &&
     grams < 8 * teaspoon
   ) {
     const quarters = Math.round((grams / teaspoon) * 4);
@@ -148,8 +153,14 @@ export function pieceText(
   return `${count} ${count === 1 ? one : many} (${grams} g${shelled})`;
 }
 
-/** '350 g (2⅓ cups)' or '350 g'. */
+/** Below this a kitchen scale shows little, so the spoon is named first, g. */
+const SPOONED_BELOW_G = 5;
+
+/** '350 g (2⅓ cups)', '¼ tsp (1.1 g)' or '350 g'. */
 export function amountText(food: Food, grams: number, region: Region): string {
   const beside = besideText(food, grams, region);
-  return beside === null ? `${grams} g` : `${grams} g (${beside})`;
+  if (beside === null) return `${grams} g`;
+  return grams < SPOONED_BELOW_G
+    ? `${beside.replace('about ', '')} (${grams} g)`
+    : `${grams} g (${beside})`;
 }

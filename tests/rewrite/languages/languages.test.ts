@@ -151,7 +151,7 @@ describe('a loaf in German', () => {
 
   it('puts German steps at their places', () => {
     expect(texts[at(/verkneten/)]).toMatch(
-      /^2,8 g \(1 TL\) Xanthan trocken .* Mehl \(jetzt 1[56]0 g .* und 3[45]0 g .*\), Wasser/,
+      /^1 TL \(2,8 g\) Xanthan trocken .* Mehl \(jetzt 1[56]0 g .* und 3[45]0 g .*\), Wasser/,
     );
     expect(texts[at(/40 Minuten backen/)]).toMatch(
       /Fertig bei einer Kerntemperatur von 98-99 °C\./,

@@ -71,7 +71,7 @@ describe('lines', () => {
       '3 large eggs (150 g shelled), beaten',
     );
     expect(lines.find(({ key }) => key === 'new.xanthan-gum')?.after).toMatch(
-      /^2\.8 g \(1 tsp\) xanthan gum$/,
+      /^1 tsp \(2\.8 g\) xanthan gum$/,
     );
   });
 
