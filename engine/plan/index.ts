@@ -25,6 +25,7 @@ import { readDish } from './dish/read-dish.ts';
 import { piecesServed } from './dish/served-pieces.ts';
 import { frontierOf } from './frontier.ts';
 import { limitsOf } from './limits.ts';
+import { closenessOf, lossOf } from './model/closeness.ts';
 import { evaluate } from './model/expressions.ts';
 import { buildModel, type Extent } from './model/plan-model.ts';
 import { asksForMore } from './model/trouble.ts';
@@ -160,8 +161,8 @@ function paying(
   return fits(tight) ? tight : ask('lightest', Number.POSITIVE_INFINITY);
 }
 
-/** Share of the budget that a piece may come to when an easy number of pieces leaves some of it. Own choice. */
-const ROOM = 0.96;
+/** Shares of the budget that a piece may come to when an easy number of pieces leaves some of it: figures are estimates. Own choice. */
+const ROOM = [0.96, 1] as const;
 
 /** Times the light changes are planned again for the pieces they are then cut into. */
 const RECUTS = 3;
@@ -184,11 +185,17 @@ function lightAnswer(request: Request, portions: Portions, dish: Dish, work: Wor
   };
   const countFor = ({ solved }: Answer): number | null =>
     servingsThatFit(solved.net, budgetG, portions);
-  // An easy number of pieces may leave room for less of a change; not for all of it, as figures are estimates.
+  const closeness = ({ model, solved }: Answer): number =>
+    closenessOf(lossOf(model, solved.solution.values));
+  // An easy number of pieces may leave room for less of a change.
   const closestFor = (pieces: number, found: Answer): Answer => {
-    const room = (ROOM * budgetG * pieces) / portions.servings;
-    const closest = solveDish(dish, { start, budgetG: room, extent: 'lighter', pieces }, work);
-    return !closest.idle && countFor(closest) === pieces ? closest : found;
+    for (const share of ROOM) {
+      const room = (share * budgetG * pieces) / portions.servings;
+      const closest = solveDish(dish, { start, budgetG: room, extent: 'lighter', pieces }, work);
+      const fits = !closest.idle && countFor(closest) === pieces;
+      if (fits && closeness(closest) > closeness(found)) return closest;
+    }
+    return found;
   };
   let pieces = mostServings(portions);
   for (let round = 0; round < RECUTS; round++) {
