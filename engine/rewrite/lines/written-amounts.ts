@@ -109,20 +109,15 @@ export function liquidText(food: Food, grams: number, role: Role): string | null
   return `${ml < 100 ? Math.round(ml) : Math.round(ml / 5) * 5} ml`;
 }
 
-const LIFTS: ReadonlySet<string> = new Set(['baking-powder', 'baking-soda']);
-
 /**
- * The grams a reworked line states: binders, powder and soda to a quarter teaspoon where the food has one, the rest
+ * The grams a reworked line states: binders to a quarter teaspoon where the food has one, the rest
  * rounded as scales read. A binder too small for a quarter teaspoon stays in hundredths of a gram.
  */
 export function kitchenGrams(food: Food, grams: number, role: Role): number {
   const teaspoon = gramsPer(food, 'tsp');
   if (
     teaspoon !== null &&
-    (role === 'binder' ||
-      hasTag(food, 'binder') ||
-      hasTag(food, 'gelling') ||
-      LIFTS.has(food.id)) &&
+    (role === 'binder' || hasTag(food, 'binder') || hasTag(food, 'gelling')) &&
     grams < 8 * teaspoon
   ) {
     const quarters = Math.round((grams / teaspoon) * 4);
