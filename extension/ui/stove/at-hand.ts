@@ -18,9 +18,16 @@ const stem = (word: string): string =>
 /** The noun of a name: its last word before a comma. */
 const nounOf = (name: string): string | undefined => wordsOf(name.split(',')[0] ?? '').at(-1);
 
+/** Nouns that say nothing alone: 'blend' may be of flours or of sweeteners. */
+const VAGUE = new Set(['blend', 'mix', 'mixture', 'powder', 'mischung', 'pulver'].map(stem));
+
 function isNamed(row: IngredientRow, words: ReadonlySet<string>): boolean {
-  const noun = nounOf(row.now?.name ?? '');
-  return noun !== undefined && words.has(stem(noun));
+  const name = row.now?.name ?? '';
+  const noun = nounOf(name);
+  if (noun === undefined || !words.has(stem(noun))) return false;
+  if (!VAGUE.has(stem(noun))) return true;
+  const others = wordsOf(name.split(',')[0] ?? '').slice(0, -1);
+  return others.length === 0 || others.some((word) => words.has(stem(word)));
 }
 
 /** 'filling' in the list is 'fill' over the steps: words are one that begin alike. Own choice of length. */

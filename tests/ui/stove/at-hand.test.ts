@@ -20,6 +20,7 @@ const ROWS = [
   row('2', 'dark sugar', 'For the filling'),
   row('3', 'cinnamon', 'For the filling'),
   row('4', 'icing sugar', 'For the glaze'),
+  row('5', 'seed and bran blend', 'For the dough'),
 ];
 
 const keysFor = (section: string | null, after: string): string[] =>
@@ -32,6 +33,11 @@ describe('what a step takes', () => {
     expect(keysFor('Dough', 'Mix the flour and the sugar.')).toEqual(['0', '1']);
     expect(keysFor('Fill and shape', 'Scatter the sugar and cinnamon.')).toEqual(['2', '3']);
     expect(keysFor('Bake and glaze', 'Stir the sugar smooth.')).toEqual(['4']);
+  });
+
+  it('is no blend of something else', () => {
+    expect(keysFor('Dough', 'The nut blend browns early.')).toEqual([]);
+    expect(keysFor('Dough', 'Add the bran blend.')).toEqual(['5']);
   });
 
   it('may be of another part where its own has none', () => {
