@@ -188,7 +188,8 @@ function finished(
   const text = wordsOf(item, line);
   const bought =
     weighed.basis === 'mass'
-      ? (drained(weighed.grams, item, text, food) ?? withoutRefuse(weighed.grams, item, line, food))
+      ? (drained(weighed.grams, item, text, food) ??
+        withoutRefuse(weighed.grams, item, line, food, options.recipe.title))
       : null;
   const { low, best, high } = bought?.grams ?? weighed.grams;
   const eaten = eatenShare(item, line, food, best, options.recipe, options.region);

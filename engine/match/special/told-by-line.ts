@@ -43,11 +43,23 @@ function coated(name: string): string | null {
   return SWEET.test(coat) ? 'candied nuts' : `${coat}-coated nuts`;
 }
 
+const THIGH = /^(?:chicken thighs?|thighs?)\b/i;
+const SKINLESS = /\bskinless\b/i;
+/** What may be taken instead does not tell what is meant. */
+const INSTEAD = /\b(?:or|can also|could also|you can|if you)\b[^,;()]*/gi;
+
+const VEGAN = /\b(?:vegan|non-?dairy|plant-based|dairy-?free)\b/i;
+const HARD_CHEESE =
+  /\b(?:cheddar|mozzarella|parmesan|gouda|feta|provolone|monterey jack|pepper jack|swiss cheese|shredded cheese)\b/i;
+
 /** The name with what the line says of it; unchanged where it says nothing. */
 export function toldByLine(name: string, line: Line): string {
   const lean = byLean(name, line.text);
   if (lean !== null) return lean;
   if (FRESH_NOODLES.test(name)) return 'fresh noodles';
   if (SUN_DRIED.test(name) && IN_OIL.test(line.text)) return 'oil-packed sun-dried tomatoes';
+  if (VEGAN.test(name) && HARD_CHEESE.test(name)) return 'vegan cheese';
+  if (THIGH.test(name) && SKINLESS.test(line.text.replace(INSTEAD, '')))
+    return 'skinless boneless chicken thigh';
   return coated(name) ?? name;
 }

@@ -1,5 +1,6 @@
 /** What is thrown away of a food bought whole. */
 
+import { hasTag } from '../../foods/tags.ts';
 import { massInterval } from '../../interval.ts';
 import type { Food, Interval, Item, Line } from '../../model.ts';
 import trimming from '../data/trimming.json' with { type: 'json' };
@@ -11,12 +12,19 @@ const TRIMMED =
 
 /** Words that say so wherever they stand on the line. */
 const TRIMMED_ANYWHERE =
-  /\b(florets?|boneless|shelled|pitted|fillets?|peeled weight|trimmed weight|flesh only|geputzt gewogen|poids epluche|schoongemaakt gewogen|peso limpio|peso pulito|sem desperdicios|rensad vikt|renset vægt|renset vekt|ohne schale|sans coquille|zonder schaal|sin c[aá]scara|senza guscio|sem casca|utan skal|uden skal|uten skall)\b/;
+  /\b(florets?|boneless|shelled|pitted|fillets?|peeled weight|trimmed weight|flesh only|geputzt gewogen|poids epluche|schoongemaakt gewogen|peso limpio|peso pulito|sem desperdicios|rensad vikt|renset vægt|renset vekt|ohne schale|sans coquille|zonder schaal|sin c[aá]scara|senza guscio|sem casca|utan skal|uden skal|uten skall|nettogewicht|netto|poids net|peso neto|peso netto|peso liquido|nettovikt|nettovekt)\b/;
 
 export interface WithoutRefuse {
   grams: Interval;
   assumption: string;
 }
+
+/** '(can also use boneless)': what may be taken instead says nothing of what is weighed. */
+const INSTEAD = /\b(?:can also|could also|you can|if you (?:prefer|like))\b[^,;()]*/g;
+
+/** Dishes that the whole citrus fruit goes into, peel and all, by their titles. */
+const PEEL_EATEN =
+  /\b(?:marmalade|orangenmarmelade|candied (?:lemon|orange|citrus)|preserved lemons?|whole[- ](?:lemon|orange|lime|clementine)s?)\b/;
 
 /** What the line says before it names the food: '140 g finely diced onion' weighs the dice. */
 function wordsBefore(item: Item, line: Line): string {
@@ -66,10 +74,12 @@ export function withoutRefuse(
   item: Item,
   line: Line,
   food: Food | null,
+  title = '',
 ): WithoutRefuse | null {
   if (food === null) return null;
-  const text = plain(line.text);
+  const text = plain(line.text).replace(INSTEAD, '');
   const refuse = food.refuseShare ?? 0;
+  if (hasTag(food, 'citrus-fruit') && PEEL_EATEN.test(plain(title))) return null;
   if (refuse <= 0) return withoutBone(grams, text, food);
   if (refuse >= 1 || food.state !== 'raw') return null;
   const before = `${wordsBefore(item, line)} ${plain(item.name)}`;

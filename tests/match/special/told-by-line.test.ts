@@ -53,3 +53,18 @@ describe('packed or coated with what', () => {
     expect(foodOf(text)).toBe(id);
   });
 });
+
+describe('skin and dairy', () => {
+  test.each([
+    ['2 lb chicken thighs (skinless, boneless)', 'chicken-thigh'],
+    ['2 lb chicken thighs', 'chicken-thigh-skin'],
+    ['2 lb bone-in chicken thighs (can also use skinless)', 'chicken-thigh-skin'],
+    ['1 cup shredded vegan cheddar cheese', 'vegan-cheese'],
+    ['1 cup dairy-free shredded mozzarella', 'vegan-cheese'],
+    ['1 cup shredded cheddar', 'cheddar'],
+    ['1 tbsp sun-dried tomato oil', 'olive-oil'],
+    ['1 tsp red pepper chili flakes', 'chili-flakes'],
+  ])('%s -> %s', (text, id) => {
+    expect(foodOf(text)).toBe(id);
+  });
+});
