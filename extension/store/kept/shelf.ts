@@ -97,3 +97,22 @@ export async function listShelf(store: Store): Promise<Shelf> {
     };
   });
 }
+
+/**
+ * Rows of the latest recipes alone, so that a long shelf shows its top at once. None where the shelf is no
+ * longer than that, or where a row is missing, old or damaged: the whole list is worth waiting for then.
+ * @throws the storage layer's error.
+ */
+export async function latestOnShelf(store: Store, most: number): Promise<ShelfRow[]> {
+  return store.transaction('r', store.recipes, store.shelf, async () => {
+    if ((await store.recipes.count()) <= most) return [];
+    const latest = store.recipes.orderBy('updatedAt').reverse().limit(most);
+    const [times, ids] = await Promise.all([latest.keys(), latest.primaryKeys()]);
+    const kept: unknown[] = await store.shelf.bulkGet(ids);
+    const rows = kept.flatMap((row, at) => {
+      const read = ShelfRow.safeParse(row);
+      return read.success && read.data.updatedAt === times[at] ? [read.data] : [];
+    });
+    return rows.length < ids.length ? [] : rows.filter(({ deletedAt }) => deletedAt === null);
+  });
+}

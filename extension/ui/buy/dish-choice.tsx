@@ -1,12 +1,12 @@
 /** The dishes that are bought for; kept ones can be added. */
 import { useState } from 'preact/hooks';
-import type { SavedRecipe } from '../../store/records.ts';
+import type { ShelfRow } from '../../store/kept/shelf-row.ts';
 import { say } from '../words/say.ts';
 
 interface Props {
   /** Title of the recipe on the bench, always in the list; null when there is none. */
   open: string | null;
-  kept: readonly SavedRecipe[];
+  kept: readonly ShelfRow[];
   chosen: ReadonlySet<string>;
   onChoose(id: string, chosen: boolean): void;
 }
@@ -17,7 +17,7 @@ const MOST_SHOWN = 12;
 function KeptDishes({ kept, chosen, onChoose }: Omit<Props, 'open'>) {
   const [wanted, setWanted] = useState('');
   const word = wanted.trim().toLocaleLowerCase();
-  const found = kept.filter(({ recipe }) => recipe.title.toLocaleLowerCase().includes(word));
+  const found = kept.filter(({ title }) => title.toLocaleLowerCase().includes(word));
   return (
     <div class="kept-dishes">
       {kept.length > MOST_SHOWN && (
@@ -31,16 +31,16 @@ function KeptDishes({ kept, chosen, onChoose }: Omit<Props, 'open'>) {
         </label>
       )}
       <div class="acts">
-        {found.slice(0, MOST_SHOWN).map(({ id, recipe }) => (
+        {found.slice(0, MOST_SHOWN).map(({ id, title, language }) => (
           <button
             key={id}
             type="button"
             class="button"
             aria-pressed={chosen.has(id)}
-            lang={recipe.language ?? undefined}
+            lang={language ?? undefined}
             onClick={() => onChoose(id, !chosen.has(id))}
           >
-            {recipe.title}
+            {title}
           </button>
         ))}
       </div>
@@ -50,7 +50,7 @@ function KeptDishes({ kept, chosen, onChoose }: Omit<Props, 'open'>) {
 
 export function DishChoice({ open, kept, chosen, onChoose }: Props) {
   const [adding, setAdding] = useState(open === null);
-  const chosenTitles = kept.filter(({ id }) => chosen.has(id)).map(({ recipe }) => recipe.title);
+  const chosenTitles = kept.filter(({ id }) => chosen.has(id)).map(({ title }) => title);
   const titles = [...(open === null ? [] : [open]), ...chosenTitles];
   if (titles.length === 0 && kept.length === 0) return null;
   return (

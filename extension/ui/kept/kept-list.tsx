@@ -9,7 +9,7 @@ import { KeptSearch } from './search-form.tsx';
 import { EVERYTHING, findKept, tagsOf } from './search-kept.ts';
 
 /** Rows drawn at once; more come when asked for, so that thousands open as fast as ten. Own choice. */
-const PAGE = 40;
+export const ROWS_AT_ONCE = 40;
 
 /** Grams at the right end: the longest dough of the list, no more than a few budgets. */
 const fullOf = (rows: readonly ShelfRow[]): number =>
@@ -43,7 +43,7 @@ function usePhotos(
 }
 
 function Rows({ rows, photosOf, ...acts }: ListActs & { rows: readonly ShelfRow[] }) {
-  const [shown, setShown] = useState(PAGE);
+  const [shown, setShown] = useState(ROWS_AT_ONCE);
   const photos = usePhotos(rows.slice(0, shown), photosOf);
   const fullG = fullOf(rows.slice(0, shown));
   return (
@@ -61,7 +61,7 @@ function Rows({ rows, photosOf, ...acts }: ListActs & { rows: readonly ShelfRow[
         ))}
       </ul>
       {rows.length > shown && (
-        <button type="button" class="button" onClick={() => setShown(shown + PAGE)}>
+        <button type="button" class="button" onClick={() => setShown(shown + ROWS_AT_ONCE)}>
           {sayCount('moreDishes', rows.length - shown)}
         </button>
       )}
@@ -71,11 +71,13 @@ function Rows({ rows, photosOf, ...acts }: ListActs & { rows: readonly ShelfRow[
 
 interface Props extends ListActs {
   rows: readonly ShelfRow[];
+  /** All rows are here, not only the latest: what is said of their number waits for that. */
+  whole: boolean;
   bin: readonly ShelfRow[];
   onRestore(row: ShelfRow): void;
 }
 
-export function KeptList({ rows, bin, onRestore, ...acts }: Props) {
+export function KeptList({ rows, whole, bin, onRestore, ...acts }: Props) {
   const [wanted, setWanted] = useState(EVERYTHING);
   const found = findKept(rows, wanted);
   return (
@@ -88,9 +90,9 @@ export function KeptList({ rows, bin, onRestore, ...acts }: Props) {
       )}
       {rows.length > 0 && <KeptSearch wanted={wanted} tags={tagsOf(rows)} onWanted={setWanted} />}
       <p class="hidden" role="status">
-        {sayCount('dishesFound', found.length)}
+        {whole && sayCount('dishesFound', found.length)}
       </p>
-      {rows.length > 0 && found.length === 0 && <p>{say('noDishFound')}</p>}
+      {whole && rows.length > 0 && found.length === 0 && <p>{say('noDishFound')}</p>}
       <Rows rows={found} {...acts} />
       {bin.length > 0 && (
         <Fold title={sayCount('binTitle', bin.length)} aside={say('binHow')} name="bin">

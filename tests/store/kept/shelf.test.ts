@@ -11,7 +11,7 @@ import {
   saveRecipe,
   sayOfRecipe,
 } from '../../../extension/store/kept/saved.ts';
-import { listShelf } from '../../../extension/store/kept/shelf.ts';
+import { latestOnShelf, listShelf } from '../../../extension/store/kept/shelf.ts';
 import { sampleRecipe, sampleWork } from '../sample.ts';
 
 let store: Store;
@@ -116,5 +116,42 @@ describe('the shelf', () => {
     });
     expect((await listShelf(store)).rows).toHaveLength(2001);
     expect(read).toBe(0);
+  });
+});
+
+describe('the top of a long shelf', () => {
+  const latest = async () => (await latestOnShelf(store, 2)).map(({ title }) => title);
+
+  it('is the latest dishes, without those put away', async () => {
+    for (const [at, title] of ['First', 'Second', 'Third', 'Fourth'].entries())
+      await kept(title, at + 1);
+    expect(await latest()).toEqual(['Fourth', 'Third']);
+    const [fourth] = await latestOnShelf(store, 2);
+    await deleteRecipe(store, fourth?.id ?? '', 9);
+    expect(await latest()).toEqual(expect.not.arrayContaining(['Fourth']));
+    expect((await latest()).every((title) => ['Third', 'Second'].includes(title))).toBe(true);
+  });
+
+  it('is not shown where the shelf is short', async () => {
+    await kept('First', 1);
+    await kept('Second', 2);
+    expect(await latest()).toEqual([]);
+  });
+
+  it('is not shown while a row is missing, old or damaged, or a recipe has none', async () => {
+    const rows = [await kept('First', 1), await kept('Second', 2), await kept('Third', 3)];
+    const { id } = rows[2] as (typeof rows)[number];
+    const row = await store.shelf.get(id);
+    if (!row) throw new Error('no row');
+    for (const damage of [{ ...row, updatedAt: 0 }, { ...row, tags: 7 }, { id }]) {
+      await store.table('shelf').put(damage);
+      expect(await latest()).toEqual([]);
+    }
+    await store.shelf.delete(id);
+    expect(await latest()).toEqual([]);
+    await store.shelf.put(row);
+    expect(await latest()).toEqual(['Third', 'Second']);
+    await store.table('recipes').put({ id: 'broken', updatedAt: 8, recipe: 'no recipe' });
+    expect(await latest()).toEqual([]);
   });
 });

@@ -1,7 +1,9 @@
 /** What the recipe on the bench, and kept ones beside it, need from the shops. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { type FoodTable, foodTable } from '../../../../engine/index.ts';
-import { listRecipes } from '../../../store/kept/saved.ts';
+import { getRecipe } from '../../../store/kept/saved.ts';
+import { listShelf } from '../../../store/kept/shelf.ts';
+import type { ShelfRow } from '../../../store/kept/shelf-row.ts';
 import type { SavedRecipe } from '../../../store/records.ts';
 import { AislePart } from '../../../ui/buy/aisle.tsx';
 import { AISLES, buyList, type Dish, type ToBuy } from '../../../ui/buy/buy-list.ts';
@@ -14,16 +16,29 @@ import type { OpenRecipe, PlaceProps } from '../kitchen.ts';
 import '../../../ui/styles/buy.css';
 
 /** Kept dishes that have a result, without the one on the bench. */
-function useKept({ kitchen, open }: PlaceProps): readonly SavedRecipe[] {
-  const [kept, setKept] = useState<readonly SavedRecipe[]>([]);
+function useKept({ kitchen, open }: PlaceProps): readonly ShelfRow[] {
+  const [kept, setKept] = useState<readonly ShelfRow[]>([]);
   useEffect(() => {
-    listRecipes(kitchen.store).then(
-      ({ recipes }) => setKept(recipes.filter(({ adaptation }) => adaptation !== null)),
+    listShelf(kitchen.store).then(
+      ({ rows }) => setKept(rows.filter(({ state }) => state !== null)),
       () => setKept([]),
     );
   }, [kitchen.saves, kitchen.imports]);
   const openId = open?.work.current.savedId ?? null;
   return kept.filter(({ id }) => id !== openId);
+}
+
+/** The recipes of these ids, read one by one: thousands may be kept. Null for one that cannot be read. */
+function useRecipes({ kitchen }: PlaceProps, ids: ReadonlySet<string>) {
+  const [read, setRead] = useState<ReadonlyMap<string, SavedRecipe | null>>(new Map());
+  const wanted = [...ids].join(' ');
+  useEffect(() => {
+    Promise.all([...ids].map(async (id) => [id, await getRecipe(kitchen.store, id)] as const)).then(
+      (rows) => setRead(new Map(rows)),
+      () => setRead(new Map()),
+    );
+  }, [wanted, kitchen.saves, kitchen.imports]);
+  return read;
 }
 
 const dishesOf = (open: OpenRecipe | null, chosen: readonly SavedRecipe[]): Dish[] => [
@@ -95,14 +110,15 @@ function BuyHead({ titles, missing, table }: HeadProps) {
 export function BuyPlace({ kitchen, open }: PlaceProps) {
   const { pantry, own } = kitchen;
   const table = useMemo(() => foodTable(own.foods), [own.foods]);
-  const kept = useKept({ kitchen, open });
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set(kitchen.buyFor));
+  const recipes = useRecipes({ kitchen, open }, chosen);
+  const kept = useKept({ kitchen, open }).filter(({ id }) => recipes.get(id) !== null);
   // What was at home when the list was opened is no news; what is ticked now stays in sight.
   const [homeBefore] = useState(() => new Set(pantry.foods.map(({ foodId }) => foodId)));
   const atHome = useMemo(() => new Set(pantry.foods.map(({ foodId }) => foodId)), [pantry.foods]);
   const dishes = dishesOf(
     open,
-    kept.filter(({ id }) => chosen.has(id)),
+    kept.flatMap(({ id }) => (chosen.has(id) && recipes.get(id)) || []),
   );
   const foods = buyList(dishes);
   const already = foods.filter(({ foodId }) => homeBefore.has(foodId) && atHome.has(foodId));

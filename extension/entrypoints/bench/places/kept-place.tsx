@@ -13,12 +13,12 @@ import {
   retag,
   sayOfRecipe,
 } from '../../../store/kept/saved.ts';
-import { listShelf, type Shelf } from '../../../store/kept/shelf.ts';
+import { latestOnShelf, listShelf, type Shelf } from '../../../store/kept/shelf.ts';
 import type { ShelfRow } from '../../../store/kept/shelf-row.ts';
 import { taughtOf } from '../../../store/kept/taught-kept.ts';
 import type { SavedRecipe } from '../../../store/records.ts';
 import { Transfer } from '../../../ui/kept/backup.tsx';
-import { KeptList } from '../../../ui/kept/kept-list.tsx';
+import { KeptList, ROWS_AT_ONCE } from '../../../ui/kept/kept-list.tsx';
 import { NotKeptList } from '../../../ui/kept/not-kept-list.tsx';
 import type { SliceActs } from '../../../ui/kept/row-slice.tsx';
 import { SeveralPart } from '../../../ui/kept/several-part.tsx';
@@ -94,19 +94,37 @@ function Undo({ away, onUndo }: UndoProps) {
   );
 }
 
+interface SeenShelf extends Shelf {
+  /** Not only its latest rows, which are shown while the rest is read. */
+  whole: boolean;
+}
+
+/** What was set is on the screen, or never will be because the page is not in sight. */
+const painted = (): Promise<unknown> =>
+  Promise.race([
+    new Promise((done) => requestAnimationFrame(() => setTimeout(done))),
+    new Promise((done) => setTimeout(done, 200)),
+  ]);
+
 function useShelf(store: Store, saves: number, imports: number) {
-  const [shelf, setShelf] = useState<Shelf | null>(null);
+  const [shelf, setShelf] = useState<SeenShelf | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   const attempt = async (job: () => Promise<unknown>) => {
     try {
       await job();
-      setShelf(await listShelf(store));
+      setShelf({ ...(await listShelf(store)), whole: true });
       setFailure(null);
     } catch (error) {
       setFailure(storageMessage(error));
     }
   };
-  useEffect(() => void attempt(async () => {}), [saves, imports]);
+  const showLatest = async () => {
+    const rows = await latestOnShelf(store, ROWS_AT_ONCE);
+    if (rows.length === 0) return;
+    setShelf((now) => now ?? { rows, bin: [], damaged: 0, whole: false });
+    await painted();
+  };
+  useEffect(() => void attempt(shelf === null ? showLatest : async () => {}), [saves, imports]);
   return { shelf, failure, attempt };
 }
 
@@ -177,6 +195,7 @@ export function KeptPlace({ kitchen }: PlaceProps) {
           photosOf={(ids) => smallPhotos(store, ids)}
           slices={sliceActs(kitchen)}
           rows={shelf.rows}
+          whole={shelf.whole}
           bin={shelf.bin}
           onPutAway={(row) => change(() => deleteRecipe(store, row.id, Date.now()), row)}
           onRestore={({ id }) => change(() => restoreRecipe(store, id))}
