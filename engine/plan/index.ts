@@ -30,7 +30,13 @@ import { evaluate } from './model/expressions.ts';
 import { buildModel, type Extent } from './model/plan-model.ts';
 import { asksForMore } from './model/trouble.ts';
 import { dishNotes } from './plan-notes.ts';
-import { mostServings, type Portions, portionsOf, servingsThatFit } from './serving-size.ts';
+import {
+  mostServings,
+  type Portions,
+  portionsOf,
+  type Served,
+  servingsThatFit,
+} from './serving-size.ts';
 import { type Work, workOf } from './solver/work.ts';
 import { lighterWay, recommendedWay, smallerWay, type WayFound } from './ways.ts';
 
@@ -57,8 +63,11 @@ export interface Ways {
 /** Work the plan of one way may take, cells of tableaux: a third of a second of a small laptop. Own choice. */
 const PLAN_WORK = 2e8;
 
-/** Less than this share of the net carbs saved by all changes together is not worth any of them. Own choice. */
-const WORTHWHILE = 0.1;
+/**
+ * Less than this share of the net carbs saved by all changes together is not worth any of them: where the
+ * budget stays out of reach, and of a light plan, whose smaller piece does the rest. Own choice.
+ */
+const WORTHWHILE = { far: 0.2, light: 0.15 } as const;
 
 /** One request: the recipe, and what is asked of it. */
 interface Request {
@@ -125,7 +134,8 @@ function withinWay({ ingredients, read, options, start }: Request): {
   const asked =
     goals.adjustments.length + goals.setAmounts.length > 0 || asksForMore(found.model.dish);
   const left = found.model.dish.notReworked !== null;
-  const idle = left || (!isMet(net, goals) && !asked && net > (1 - WORTHWHILE) * still.solved.net);
+  const idle =
+    left || (!isMet(net, goals) && !asked && net > (1 - WORTHWHILE.far) * still.solved.net);
   const taken = idle ? still : found;
   const met = isMet(taken.solved.net, goals);
   const limits = limitsOf(found, met, (wishes) => buildModel(read(wishes)), work);
@@ -175,7 +185,11 @@ function lightAnswer(request: Request, portions: Portions, dish: Dish, work: Wor
   const { options, start } = request;
   const { budgetG } = options.goals;
   const smallest = (budgetG * portions.most) / portions.servings;
-  const planned = (pieces: number): Answer => {
+  // Of bites two are eaten at once, so that each may bring half as much.
+  const eatenIn = (pieces: number): number =>
+    Math.max(portions.servings, (pieces * portions.doses) / portions.most);
+  const planned = (count: number): Answer => {
+    const pieces = eatenIn(count);
     const ask = (extent: Extent, atMost?: number): Answer => {
       const question: Question = { start, budgetG, extent, pieces };
       return solveDish(dish, atMost === undefined ? question : { ...question, atMost }, work);
@@ -191,7 +205,9 @@ function lightAnswer(request: Request, portions: Portions, dish: Dish, work: Wor
   const closestFor = (pieces: number, found: Answer): Answer => {
     for (const share of ROOM) {
       const room = (share * budgetG * pieces) / portions.servings;
-      const closest = solveDish(dish, { start, budgetG: room, extent: 'lighter', pieces }, work);
+      const eaten = eatenIn(pieces);
+      const question: Question = { start, budgetG: room, extent: 'lighter', pieces: eaten };
+      const closest = solveDish(dish, question, work);
       const fits = !closest.idle && countFor(closest) === pieces;
       if (fits && closeness(closest) > closeness(found)) return closest;
     }
@@ -208,21 +224,37 @@ function lightAnswer(request: Request, portions: Portions, dish: Dish, work: Wor
   return planned(portions.servings);
 }
 
+/** What decides how small a serving of a dish may be. */
+function servedOf({ main, title, servings, parts }: Dish): Served {
+  const mass = parts.reduce((sum, { grams, eaten }) => sum + grams * eaten, 0);
+  return { family: main.family, title, servings, flourShare: main.flourBase / Math.max(mass, 1) };
+}
+
 function lightWay(request: Request, within: Plan): WayFound | null {
   const { ingredients, read, options } = request;
   const { goals, before } = options;
   const work: Work = workOf(PLAN_WORK);
   const dish = read(goals);
-  const portions = portionsOf(dish.main.family, dish.servings, before, piecesServed(dish));
+  const portions = portionsOf(servedOf(dish), before, piecesServed(dish));
   const found = lightAnswer(request, portions, dish, work);
   return lighterWay(found, within, portions, notesOf(ingredients, found, work), work);
 }
 
 function smallWay({ ingredients, read, options }: Request): WayFound | null {
   const dish = read(options.goals, true);
-  const portions = portionsOf(dish.main.family, dish.servings, options.before, piecesServed(dish));
+  const portions = portionsOf(servedOf(dish), options.before, piecesServed(dish));
   const notes: Note[] = dishNotes(ingredients, dish, []);
   return smallerWay(unchangedAnswer(buildModel(dish)), portions, notes, workOf(PLAN_WORK));
+}
+
+/** Whether a light plan's changes are worth making: not where a smaller piece of the original fits as well for little more. */
+function paysOff(
+  { plan, net }: WayFound,
+  smaller: WayFound | null,
+  { options: { goals }, start }: Request,
+): boolean {
+  const asked = goals.adjustments.length + goals.setAmounts.length > 0 || asksForMore({ goals });
+  return asked || net <= (1 - WORTHWHILE.light) * start || (plan.met && smaller === null);
 }
 
 /**
@@ -241,7 +273,10 @@ export function planWays(
   const { found, way } = withinWay(request);
   if (found.idle && (way.plan.met || way.plan.notReworked !== null))
     return { plans: [way.plan], recommended: 'within' };
-  const others = [lightWay(request, way.plan), smallWay(request)].filter((w) => w !== null);
+  const smaller = smallWay(request);
+  const light = lightWay(request, way.plan);
+  const lighter = light !== null && paysOff(light, smaller, request) ? light : null;
+  const others = [lighter, smaller].filter((w) => w !== null);
   return {
     plans: [way.plan, ...others.map(({ plan }) => plan)],
     recommended: recommendedWay(way, others, found.model.dish.servings),

@@ -1,27 +1,68 @@
 /** How far a dish may be cut into more servings before one is too small to be served. */
 import type { Family, Tally } from '../model.ts';
 import sizes from './data/serving-sizes.json' with { type: 'json' };
+import { mentionsAny } from './dish/word-search.ts';
 
-/** How many servings a dish is reckoned with, how many it may be cut into at most, and whether those are pieces shaped or cut from a tin. */
+/**
+ * How many servings a dish is reckoned with, how many it may be cut into at most, in how many a stomach meets
+ * it then, and whether those are pieces shaped or cut from a tin.
+ */
 export interface Portions {
   servings: number;
   most: number;
+  doses: number;
   pieces: boolean;
   /** Pieces that the plates share evenly, such as fillets; null when nothing is served so. */
   shared: number | null;
 }
 
+/** What of a dish decides how small a serving of it may be. */
+export interface Served {
+  family: Family;
+  title: string;
+  servings: number;
+  /** Flour in a gram of the dish. */
+  flourShare: number;
+}
+
 /** Loaves are cut into any number of slices. */
-const SLICED: ReadonlySet<Family> = new Set([
-  'quick-bread',
-  'lean-yeast-bread',
-  'enriched-yeast-bread',
-]);
+const SLICED: ReadonlySet<Family> = new Set(['quick-bread', 'lean-yeast-bread']);
 
 /** Numbers of pieces that a tin, a tray or a loaf is easily cut or shaped into. */
 const EASY: readonly number[] = sizes.easyCounts;
 
-const PIECES: Partial<Record<Family, { leastGrams: number; times: number }>> = sizes.pieces;
+interface Piece {
+  leastGrams: number;
+  times: number;
+}
+
+/** Of pieces lighter than this two are eaten at once, g (common practice, no source). */
+const TWO_AT_ONCE_G = 40;
+
+const PIECES: Partial<Record<Family, Piece>> = sizes.pieces;
+const USUAL_GRAMS: Partial<Record<Family, number>> = sizes.several.usualGrams;
+
+/** The piece of a kind that the title names. */
+const titledPiece = ({ family, title }: Served): Piece | null =>
+  sizes.titles.find(
+    ({ words, families }) => families.includes(family) && mentionsAny(words, title),
+  ) ?? null;
+
+/** What is large and of a plain dough or batter is several pieces or slices: then one of them is a serving. */
+function oneOfSeveral({ family, flourShare }: Served): Piece | null {
+  const leastGrams = USUAL_GRAMS[family];
+  const plain =
+    flourShare >= sizes.several.plainFlourShare || sizes.several.always.includes(family);
+  return leastGrams === undefined || !plain ? null : { leastGrams, times: Infinity };
+}
+
+function pieceOf(dish: Served, large: boolean): Piece | null {
+  const titled = titledPiece(dish);
+  if (titled) return titled;
+  if (!large) return PIECES[dish.family] ?? null;
+  const sweet = sizes.sweetPlate.families.includes(dish.family) ? sizes.sweetPlate : null;
+  return oneOfSeveral(dish) ?? sweet;
+}
 
 /** A plate that is a meal stays one; what is less was a side or a sauce to begin with. */
 const leastPlate = (grams: number): number =>
@@ -32,25 +73,25 @@ const leastPlate = (grams: number): number =>
  * its size; so does a plate of food, which is what weighs more than a piece does.
  */
 export function portionsOf(
-  family: Family,
-  servings: number,
+  dish: Served,
   { cookedGrams, rawGrams }: Pick<Tally, 'cookedGrams' | 'rawGrams'>,
   shared: number | null = null,
 ): Portions {
+  const { family, servings } = dish;
   const mass = (cookedGrams ?? rawGrams).best;
-  const kind = PIECES[family];
-  const large = mass / servings > sizes.plate.grams;
-  const sweet = sizes.sweetPlate.families.includes(family) ? sizes.sweetPlate : null;
-  const piece = large ? sweet : (kind ?? null);
+  const piece = pieceOf(dish, mass / servings > sizes.plate.grams);
   const least = piece?.leastGrams ?? leastPlate(mass / servings);
   const byMass = least > 0 && mass > 0 ? mass / least : Number.POSITIVE_INFINITY;
   // One large glass or bowl is two small ones.
-  const halves = servings === 1 && kind === undefined && mass >= 2 * sizes.plate.grams ? 2 : 1;
+  const isGlass = servings === 1 && PIECES[family] === undefined;
+  const halves = isGlass && mass >= 2 * sizes.plate.grams ? 2 : 1;
   const times = Math.max(halves, (piece ?? sizes.plate).times);
-  const most = Math.floor(Math.min(servings * times, byMass) + 1e-9);
+  const cut = Math.max(servings, Math.floor(Math.min(servings * times, byMass) + 1e-9));
+  const most = shared === null ? cut : mostPlates(shared, servings, cut);
   return {
     servings,
-    most: shared === null ? Math.max(servings, most) : mostPlates(shared, servings, most),
+    most,
+    doses: mass / most < TWO_AT_ONCE_G ? Math.max(servings, most / 2) : most,
     pieces: piece !== null && !SLICED.has(family),
     shared,
   };
@@ -81,11 +122,12 @@ export function servingsThatFit(
   if (needed > most) return null;
   if (shared !== null) return sharesOut(shared, needed) ? needed : most;
   const easy = pieces ? EASY.find((count) => count >= needed) : needed;
-  return easy !== undefined && easy <= most ? easy : needed;
+  return easy !== undefined && easy <= STRETCH * most ? easy : needed;
 }
 
-/** Share of the most pieces that an easier number must come to. Own choice. */
-const NEAR_MOST = 0.95;
+/** Share of the most pieces that an easier number must come to, and may go beyond. Own choice. */
+const NEAR_MOST = 0.88;
+const STRETCH = 1.15;
 
 /** The most servings a dish may be cut into, as a number of pieces that is easily cut. */
 export function mostServings({ most, pieces }: Portions): number {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Adaptation, Plan, Way } from '../../engine/model.ts';
+import type { Adaptation, Plan, Tally, Way } from '../../engine/model.ts';
+import { mostServings, portionsOf, servingsThatFit } from '../../engine/plan/serving-size.ts';
 import { recommendedWay, type WayFound } from '../../engine/plan/ways.ts';
 import { adapted, type Pasted } from './pasted.ts';
 
@@ -83,5 +84,51 @@ describe('a light plan', () => {
       lighter(CREAMED).plan.swaps.flatMap(({ key, to }) => (to.length > 0 ? [key] : [])),
     );
     expect(lines.size).toBeLessThanOrEqual(3);
+  });
+});
+
+const weighing = (best: number): Pick<Tally, 'cookedGrams' | 'rawGrams'> => {
+  const grams = { low: best, best, high: best };
+  return { cookedGrams: grams, rawGrams: grams };
+};
+
+describe('the smallest serving', () => {
+  it('of a plain dough that is several pieces for each guest is one piece', () => {
+    const dish = { family: 'enriched-yeast-bread', servings: 4, flourShare: 0.46 } as const;
+    const balls = portionsOf({ ...dish, title: 'Dough balls' }, weighing(960));
+    expect(balls.most).toBe(17);
+    const filled = portionsOf({ ...dish, title: 'Nut buns', flourShare: 0.2 }, weighing(960));
+    expect(filled.most).toBe(8);
+  });
+
+  it('of pancakes is two small ones, however many the page gives a guest', () => {
+    const dish = {
+      family: 'pancake',
+      title: 'Oat pancakes',
+      servings: 4,
+      flourShare: 0.2,
+    } as const;
+    expect(portionsOf(dish, weighing(1280)).most).toBe(16);
+  });
+
+  it('of bars is smaller than of a pie', () => {
+    const dish = { family: 'pie-crust', servings: 10, flourShare: 0.2 } as const;
+    const bars = portionsOf({ ...dish, title: 'Walnut bars' }, weighing(1500));
+    const pie = portionsOf({ ...dish, title: 'Walnut pie' }, weighing(1500));
+    expect(bars.most).toBe(24);
+    expect(pie.most).toBe(16);
+  });
+
+  it('is cut in a number that a round tin is cut into', () => {
+    const dish = { family: 'pie-crust', title: 'Plum pie', servings: 8, flourShare: 0.2 } as const;
+    const portions = portionsOf(dish, weighing(1400));
+    expect(mostServings(portions)).toBe(12);
+    expect(servingsThatFit(20, 15, portions)).toBe(12);
+  });
+
+  it('meets a stomach twice where it is a bite', () => {
+    const dish = { family: 'cookie', title: 'Thins', servings: 20, flourShare: 0.4 } as const;
+    const { most, doses } = portionsOf(dish, weighing(800));
+    expect([most, doses]).toEqual([40, 20]);
   });
 });

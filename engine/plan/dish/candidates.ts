@@ -82,6 +82,9 @@ const isSpoiledBy = (ids: readonly string[], { parts, servings }: Dish): boolean
   parts.reduce((sum, p) => sum + (ids.includes(p.food.id) ? p.grams * p.eaten : 0), 0) >=
   SPOON_G * servings;
 
+/** The list of words by which a dough is folded into layers. */
+const LAMINATED = '@laminated';
+
 type Component = Candidate['to'][number];
 
 /** Why the dish or the user's wishes forbid a swap, or null when they do not. */
@@ -93,7 +96,9 @@ function whyNot(
   const { goals } = dish;
   if (goals.excludedSwaps.includes(rule.id)) return 'you excluded it';
   const title = titleOf(section, dish);
-  if (mentionsAny(rule.unless, wordsFor(part, section, dish)))
+  // Folding into layers is told in steps that name no flour.
+  const folds = rule.unless?.includes(LAMINATED) === true && mentionsAny([LAMINATED], dish.method);
+  if (folds || mentionsAny(rule.unless, wordsFor(part, section, dish)))
     return 'it would spoil this kind of dish';
   if (rule.notBeside !== undefined && isSpoiledBy(rule.notBeside, dish))
     return 'it would spoil this kind of dish';

@@ -104,7 +104,8 @@ export function buildModel(
     setRows(b);
     leverRows(b, targets);
     const asked = (food: Food): boolean => askedFor(targets, food);
-    shoppingRows(b, countRows(b, asked), asked, extent === 'lighter' || extent === 'lightest');
+    const light = extent === 'lighter' || extent === 'lightest';
+    shoppingRows(b, countRows(b, asked, light), asked, light);
     itselfRow(b, extent);
   }
   const rule = dish.goals.rule;

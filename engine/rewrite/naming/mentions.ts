@@ -4,6 +4,7 @@ import { isSame, itemsFor } from '../lines/line-items.ts';
 import { isAddition, partOfItem, partOfKey } from '../parts/part-of.ts';
 import { withAdditions } from './addition-hosts.ts';
 import { companionsOf } from './companions.ts';
+import { crumbNames, isCrumbs, pressedOf } from './crumb-names.ts';
 import { type Mention, mergedByFood } from './mention.ts';
 import { madeName, newNameOf, singular } from './method-names.ts';
 import { markedElsewhere, sharedHeadOf, sharedMentions } from './shared-names.ts';
@@ -95,6 +96,14 @@ const SHAPE =
 const shapesIn = (own: string): string[] =>
   [...own.matchAll(SHAPE)].flatMap(([shape]) => [shape, `${shape} ${own.split(/\s+/).at(-1)}`]);
 
+/** Names of the other lines. */
+const namesElsewhere = ({ item }: Ingredient, all: readonly Ingredient[]): Set<string> =>
+  new Set(
+    all
+      .map((one) => one.item.name.toLowerCase().trim())
+      .filter((name) => name !== item.name.toLowerCase().trim()),
+  );
+
 function namesOf(ingredient: Ingredient, all: readonly Ingredient[]): string[] {
   const own = ingredient.item.name.toLowerCase().trim();
   // A second line of the very same name is told apart by the words around it.
@@ -104,9 +113,7 @@ function namesOf(ingredient: Ingredient, all: readonly Ingredient[]): string[] {
       .flatMap(({ item }) => endings(item.name.toLowerCase().trim()).map(singular)),
   );
   const unshared = endings(own).filter((name) => name === own || !others.has(singular(name)));
-  const elsewhere = new Set(
-    all.map(({ item }) => item.name.toLowerCase().trim()).filter((name) => name !== own),
-  );
+  const elsewhere = namesElsewhere(ingredient, all);
   const more = [
     ...(CALLED[ingredient.match?.foodId ?? ''] ?? []),
     ...ingredient.item.alternatives.map(({ name }) => name.toLowerCase().trim()),
@@ -131,9 +138,15 @@ export function mentionsOf(ingredients: readonly Ingredient[], plan: Plan): Ment
     .filter(({ match, line }) => match !== null && line.kind === 'ingredient')
     .map((ingredient) => mentionOf(ingredient, ingredients, plan));
   const single = withAdditions(markedElsewhere(own), plan);
+  const pressed = pressedOf(single);
   const parts = plan.parts.length < 2 ? [] : plan.parts.map((_, at) => at);
   const ofParts = parts.flatMap((at) => sharedMentions(single.filter(({ part }) => part === at)));
-  return [...single, ...ofParts, ...sharedMentions(single).map(ofNoPart(parts.length > 0))];
+  return [
+    ...single,
+    ...pressed,
+    ...ofParts,
+    ...sharedMentions(single).map(ofNoPart(parts.length > 0)),
+  ];
 }
 
 /** Names that ingredients of several parts share mean none of the parts. */
@@ -162,13 +175,18 @@ function mentionOf(ingredient: Ingredient, all: readonly Ingredient[], plan: Pla
   const touched =
     items.length > 0 || plan.swaps.some((s) => s.key === ingredient.key && s.keptGrams <= 0);
   const same = items.length === 1 && only !== undefined && isSame(only, ingredient);
+  const newName = made ?? newNameOf(ingredient, items);
+  const names = namesOf(ingredient, all);
+  const changed = touched && !same;
   return {
     ingredient,
     items,
-    names: namesOf(ingredient, all),
+    names: isCrumbs({ newName, changed })
+      ? crumbNames(names, namesElsewhere(ingredient, all))
+      : names,
     sharedHead: sharedHeadOf(ingredient, all),
-    newName: made ?? newNameOf(ingredient, items),
-    changed: touched && !same,
+    newName,
+    changed,
     role: plan.roles[ingredient.key]?.[0] ?? null,
     part: partOfKey(plan, ingredient.key),
     goesInWith: [],

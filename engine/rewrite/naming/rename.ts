@@ -170,7 +170,8 @@ export function renameIn(
     const mention = ownerOf(owners, groups.name, place);
     const end = at + whole.length;
     if (mention === null || isOtherUse(text, end - groups.name.length, end, mention)) return all;
-    if (isNamedAlready(mention, text, end) || isRemark(mention, sentence, text)) return all;
+    if (isNamedAlready(mention, text, end, groups.name) || isRemark(mention, sentence, text))
+      return all;
     named.add(mention);
     context.used.name(mention);
     const meant = mention.changed ? inBoilingStep(mention, text, mentions) : mention;
@@ -205,9 +206,9 @@ const IS_MANY =
 const tidied = (text: string): string =>
   text
     .replace(/\b(flours|sweeteners)((?:,| and|, and) (?:the )?\1)+\b/gi, '$1')
+    .replace(/\b(\w+ crumbs)(?:\/| or )\1\b/gi, '$1')
     .replace(/\b(sheets|noodles|crumbs|rice|chips|fluffy|cold|fresh|cooked) \1\b/gi, '$1')
     .replace(/\b(wraps|buns|sheets|breads|muffins|bagels) slices?\b/gi, '$1')
-    .replace(/\b(egg crepes?) egg crepes?\b/gi, '$1')
     .replace(/\bflours?(?:,| and|, and) flours\b/gi, 'flours')
     .replace(IS_MANY, '$1 are')
     .replace(/\b(flours|sweeteners) has\b/gi, '$1 have');

@@ -7,6 +7,7 @@ import type { Mention } from '../naming/mention.ts';
 import { listOf } from '../naming/method-names.ts';
 import { renameIn } from '../naming/rename.ts';
 import { partAt, type StepParts } from '../parts/step-parts.ts';
+import { withoutCrushing } from '../wording/crushing.ts';
 import { withoutGoneBoiling } from '../wording/gone-boiling.ts';
 import {
   joinsText,
@@ -105,8 +106,9 @@ function englishStep(
   used: UsedSoFar,
 ): RenamedStep {
   const unboiled = withoutBoiling(step.text, mentions);
+  const uncrushed = withoutCrushing(unboiled.text, mentions);
   const { text, named } = renameIn(
-    unboiled.text,
+    uncrushed.text,
     mentions,
     { foods, region, used },
     {
@@ -116,9 +118,10 @@ function englishStep(
   );
   const why = [
     ...unboiled.dropped.map(({ newName }) => `Not boiled here: ${newName ?? 'what is left'}.`),
+    ...uncrushed.dropped.map(({ newName }) => `Fine already: ${newName ?? 'the crumbs'}.`),
     ...whyChanged(named, null),
   ];
-  const taken = [...named, ...unboiled.dropped];
+  const taken = [...named, ...unboiled.dropped, ...uncrushed.dropped];
   return { step: rewritten(step, byNoPacket(leaveOut(text, named), named), why), named: taken };
 }
 

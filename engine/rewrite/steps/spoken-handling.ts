@@ -43,6 +43,9 @@ const INTO_LIQUID = /^where it goes into a liquid, dissolve it warm/i;
 export function clauseHolds(clause: string, whole: string): boolean {
   if (/\b(?:cut|leave out|halve) the milk\b/i.test(clause)) return MILK.test(whole);
   if (/\bbake \d+ minutes longer\b/i.test(clause)) return BAKES.test(whole);
+  if (/^toast\b[^;]*\bdry pan\b/i.test(clause)) return !BAKED.test(whole);
+  // A crust or sponge made in place of a bought one is baked, whatever the page does.
+  if (MADE_FIRST.test(clause)) return true;
   if (/\b(?:roast|bake)\b[^;]* at \d/i.test(clause) && !BAKES.test(whole)) return false;
   if (/\ban icing takes\b/i.test(clause)) return ICES.test(whole);
   if (/^warm the mix\b/i.test(clause))
@@ -54,6 +57,9 @@ export function clauseHolds(clause: string, whole: string): boolean {
 }
 
 const MILK = /\b(?:milk|milch|lait|melk|leche|latte|leite|mjölk|mælk)\b/i;
+const MADE_FIRST = /\bpress into a greased\b/i;
+/** What is baked anyway, and not only in words for a dish: 'baking dish', 'no-bake'. */
+const BAKED = /\boven\b|(?<!\bno[- ])\bbake[ds]?\b(?! (?:dish|pan|sheet|tin))/i;
 const BAKES = /\b(?:bake|baked|baking|oven|roast(?:ed|ing)?)\b/i;
 const ICES = /\b(?:icing|glaze|drizzle|glasur|glaçage|glazuur|glaseado|glassa|cobertura|glasyr)\b/i;
 

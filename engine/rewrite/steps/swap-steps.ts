@@ -161,13 +161,17 @@ const HEATS =
 /** Index of the first step that takes the swapped ingredient, of several the first that heats where the handling does; the part's first when none takes it. */
 function placeOf(
   { key, method = '' }: Swap,
-  { course }: CueContext,
+  { course, mentions }: CueContext,
   texts: readonly string[],
 ): number {
   const named = (key === null ? undefined : course.named.get(key)) ?? [];
+  const [first] = named;
+  // What is made first is made before it is named at all.
+  const own = mentions.find(({ ingredient }) => ingredient.key === key);
+  if (first !== undefined && isMade(own?.newName ?? '')) return first;
   const heated = HEATED.test(method) ? named.find((at) => HEATS.test(texts[at] ?? '')) : undefined;
   const together = texts.findLastIndex((text) => PUTS_TOGETHER.test(text));
-  return heated ?? named[0] ?? Math.max(course.firstStep, together);
+  return heated ?? first ?? Math.max(course.firstStep, together);
 }
 
 /** Index of the sentence of a step that takes what came in, else of one that names what it stands for; the first when none does. */

@@ -63,8 +63,13 @@ export function isOtherUse(
 }
 
 /** 'konjac rice' is not renamed once more for its 'rice'. */
-export function isNamedAlready({ newName, changed }: Mention, text: string, end: number): boolean {
-  if (!changed || newName === null) return false;
+export function isNamedAlready(
+  { newName, changed }: Mention,
+  text: string,
+  end: number,
+  word: string,
+): boolean {
+  if (!changed || newName === null || word.length > newName.length) return false;
   return text.slice(0, end).toLowerCase().endsWith(newName.toLowerCase());
 }
 

@@ -37,6 +37,8 @@ export function shortCalled(mention: Mention, found: string, mentions: readonly 
   if (items.some(({ foodId }) => foodId === ingredient.match?.foodId)) return found;
   const head = lastWord(newName);
   const words = newName.toLowerCase().split(/\s+/).map(singular);
+  // 'The oreo crust' is a crust still.
+  if (words.length === 1 && head === lastWord(found)) return newName;
   if (words.includes(lastWord(found))) return found;
   const [only] = items;
   if (items.length !== 1 || only === undefined) return newName;

@@ -158,7 +158,7 @@ export function follower(
     );
 }
 
-/** A new food, and the switches that bring it. */
+/** A new food, the variable that counts it, and the switches that bring it. */
 export interface Bought {
   food: Food;
   id: string;
@@ -219,26 +219,33 @@ export const SWEET_KINDS: readonly (readonly [string, (food: Food) => boolean])[
   ['polyols', (food) => hasTag(food, 'sweetener') && polyolsIn(food) > 0],
 ];
 
-/** Two kinds of bulk sweetener in one dish taste of two things and leave two bags half used. */
-function sweetKindRows(b: Builder, uses: readonly Use[]): void {
+/** Whether a use brings a new sweetener of a kind. */
+const brings = (b: Builder, { choices }: Use, is: (food: Food) => boolean): boolean =>
+  choices.some((c) => foodsOf(c).some((food) => isNew(b.dish, food) && is(food)));
+
+/**
+ * Two kinds of bulk sweetener in one dish taste of two things and leave two bags half used; a light plan
+ * has none but those that belong together in one stand-in.
+ */
+function sweetKindRows(b: Builder, uses: readonly Use[], light: boolean): void {
+  const isPair = (use: Use): boolean => SWEET_KINDS.every(([, is]) => brings(b, use, is));
+  const counted = light ? uses.filter((use) => !isPair(use)) : uses;
   const kinds = SWEET_KINDS.flatMap(([kind, is]) => {
-    const leaders = uses.filter(({ choices }) =>
-      choices.some((c) => foodsOf(c).some((food) => isNew(b.dish, food) && is(food))),
-    );
+    const leaders = counted.filter((use) => brings(b, use, is));
     return leaders.length > 0 ? [{ id: `sweet ${kind}`, leaders: leaders.map((u) => u.id) }] : [];
   });
   if (kinds.length < SWEET_KINDS.length) return;
   for (const { id, leaders } of kinds) follower(b, id, 0, leaders);
-  b.trouble('sweet both', TWO_KINDS_TROUBLE);
   const terms = kinds.map(({ id }): [string, number] => [id, 1]);
-  b.row({ id: 'sweet both', max: 1, terms: [...terms, ['sweet both', -1]] }, null);
+  if (!light) b.trouble('sweet both', TWO_KINDS_TROUBLE);
+  b.row({ id: 'sweet both', max: 1, terms: light ? terms : [...terms, ['sweet both', -1]] }, null);
 }
 
 /** Swaps in use, the foods they bring and the lines they change; little of what is `asked` for may be enough. */
-export function countRows(b: Builder, asked: (food: Food) => boolean): Counted {
+export function countRows(b: Builder, asked: (food: Food) => boolean, light: boolean): Counted {
   const uses = switchRows(b, asked);
   const additions = additionRows(b);
-  sweetKindRows(b, uses);
+  sweetKindRows(b, uses, light);
   return { uses, foods: foodRows(b, [...uses, ...additions]), lines: lineRows(b, uses) };
 }
 

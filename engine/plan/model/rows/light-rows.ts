@@ -1,9 +1,13 @@
-/** Rows on a light plan: two changes and two products. Sugar is one change and its stand-in one product, in however many lines. */
+/**
+ * Rows on a light plan: two changes and two products. Sugar is one change and its stand-in one product, in however
+ * many lines; so are the flours of a dough.
+ */
+import type { Part } from '../../dish/dish.ts';
 import type { Builder } from '../row-builder.ts';
 import { type Bought, type Counted, follower, SWEET_KINDS } from './count-rows.ts';
 
 /** Most changes and products of a light plan, and most lines they are made in. Own choice. */
-const LIGHT = { changes: 2, products: 2, lines: 3 } as const;
+const LIGHT = { changes: 2, products: 2, lines: 4 } as const;
 
 export function atMost(
   b: Builder,
@@ -27,11 +31,19 @@ function together(
   return [{ id }];
 }
 
+/** Lines that a cook changes in one thought: all the sugars, all the flours of a dough. */
+function changeOf({ role, base, section, key }: Part): string {
+  if (role === 'sweetness') return 'sugar';
+  return base ? `flours ${section}` : key;
+}
+
 export function lightRows(b: Builder, lines: Counted['lines'], bought: readonly Bought[]): void {
-  const ofSugar = lines.filter(({ part }) => part.role === 'sweetness');
-  const sugars = ofSugar.map(({ id, uses }) => ({ id, leaders: uses.map((use) => use.id) }));
-  const others = lines.filter(({ part }) => part.role !== 'sweetness');
-  const changes = [...others, ...together(b, 'light sugar', sugars)];
+  const groups = new Map<string, { id: string; leaders: string[] }[]>();
+  for (const { part, id, uses } of lines) {
+    const change = changeOf(part);
+    groups.set(change, [...(groups.get(change) ?? []), { id, leaders: uses.map((use) => use.id) }]);
+  }
+  const changes = [...groups].flatMap(([change, own]) => together(b, `light ${change}`, own));
   atMost(b, 'light-changes', LIGHT.changes, changes, null);
   atMost(b, 'light-lines', LIGHT.lines, lines, null);
   const kindOf = ({ food }: Bought): string | undefined =>

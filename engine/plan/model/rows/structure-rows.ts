@@ -256,7 +256,20 @@ function waterRows(b: Builder, section: Section): void {
 /** How far the fat inside a nut or seed flour shortens, against butter or oil (common practice, no source). */
 const SHORTENING_IN_FLOUR = 0.4;
 
+/** The dough's own fat gives way to that of the new flours, and to nothing else. */
+function fatCutRow(b: Builder, section: Section): void {
+  if (b.dish.goals.energyLimitKcal !== null) return;
+  const cuts = b.choices.flatMap(({ id, cut, section: of }): [string, number][] =>
+    cut?.role === 'fat' && of === section.id ? [[id, cut.grams * figure.fat(cut.food)]] : [],
+  );
+  if (cuts.length === 0) return;
+  const brought = b.sum(inBase(section, figure.fat));
+  const terms: [string, number][] = brought.terms.map(([id, gain]) => [id, -Math.max(0, gain)]);
+  b.row({ id: idIn(section, 'fat-cut'), max: 0, terms: [...cuts, ...terms] }, null);
+}
+
 function fatRows(b: Builder, section: Section): void {
+  fatCutRow(b, section);
   const { window, addPct, maxPct } = section.limits.fat;
   const id = (name: string): string => idIn(section, name);
   const fats = b.sum(
