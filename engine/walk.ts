@@ -68,6 +68,14 @@ export interface RecipeTally {
   notes: Note[];
 }
 
+/** Whether a smaller serving is of no use, as what is not counted may fill the budget by itself. */
+const outgrown = (rework: Rework | undefined): boolean =>
+  rework?.plan.way === 'smaller' &&
+  'missing' in rework.verdict &&
+  rework.verdict.missing.some(
+    ({ netCarbsG }) => netCarbsG !== null && netCarbsG.best >= rework.verdict.budgetG,
+  );
+
 const stepTexts = (recipe: Recipe): string[] => recipe.steps.map((step) => step.text);
 
 /** The recipe in the language its lines speak. */
@@ -298,7 +306,8 @@ export function adaptRecipe(given: Recipe, wished: Goals, options: WalkOptions =
   const first = reworkOf(within, shared);
   const ways = [first, ...others.map((plan) => reworkOf(plan, shared))];
   const named = (way: Way): Rework | undefined => ways.find(({ plan }) => plan.way === way);
-  const asked = goals.way === 'recommended' ? recommended : goals.way;
+  const best = outgrown(named(recommended)) ? 'within' : recommended;
+  const asked = goals.way === 'recommended' ? best : goals.way;
   const chosen = named(asked) ?? named(recommended) ?? first;
   return {
     recipe,
@@ -308,7 +317,7 @@ export function adaptRecipe(given: Recipe, wished: Goals, options: WalkOptions =
     ingredients,
     before,
     questions,
-    recommended,
+    recommended: best,
     ways,
     ...chosen,
     notes: [...standing.notes, ...chosen.plan.notes],

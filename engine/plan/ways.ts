@@ -95,6 +95,13 @@ const isNearlyMet = ({ plan, net }: WayFound, servings: number): boolean =>
 const isBuyable = ({ shopping }: Plan): boolean =>
   shopping.filter(({ availability }) => availability === 'speciality').length <= MOST_SPECIALITIES;
 
+/** Whether fewer changes bring a serving of the same size within the budget, and no further from the original. */
+const isNoFurther = (lighter: Plan, within: Plan, servings: number): boolean =>
+  lighter.met &&
+  lighter.servings === servings &&
+  lighter.swaps.length < within.swaps.length &&
+  lighter.closeness >= within.closeness;
+
 /**
  * The way we would take: `within` when it is close to the original and easily bought, else the nearest of
  * the others. Where none of those comes within the budget, a heavier rework that does is better.
@@ -106,7 +113,12 @@ export function recommendedWay(
 ): Way {
   const { plan } = within;
   const fits = (least: number): boolean => plan.met && plan.closeness >= least && isBuyable(plan);
-  if (fits(LEAST_CLOSENESS)) return 'within';
+  if (fits(LEAST_CLOSENESS)) {
+    const lighter = others.find((other) => other.plan.way === 'lighter');
+    return lighter !== undefined && isNoFurther(lighter.plan, plan, servings)
+      ? 'lighter'
+      : 'within';
+  }
   const close = others.filter((other) => other.plan.closeness >= LEAST_CLOSENESS);
   const [nearest] = (close.length > 0 ? close : [...others]).sort(
     (a, b) => nearness(b, servings) - nearness(a, servings),

@@ -25,6 +25,17 @@ describe('the way we would take', () => {
     expect(recommended(found('within', 0.7, 14), found('smaller', 1, 25, 7))).toBe('within');
   });
 
+  it('is the lighter one where fewer changes bring the same serving within the budget', () => {
+    const changed = (way: WayFound, swaps: number): WayFound => ({
+      ...way,
+      plan: { ...way.plan, swaps: Array.from({ length: swaps }) } as unknown as Plan,
+    });
+    const within = changed(found('within', 0.66, 15), 4);
+    expect(recommended(within, changed(found('lighter', 0.69, 14), 2))).toBe('lighter');
+    expect(recommended(within, changed(found('lighter', 0.6, 14), 2))).toBe('within');
+    expect(recommended(within, changed(found('lighter', 0.69, 20, 6), 2))).toBe('within');
+  });
+
   it('is a smaller piece where both reworks make another dish of it', () => {
     const heavy = [found('within', 0.3, 12), found('lighter', 0.5, 14)] as const;
     expect(recommended(heavy[0], heavy[1], found('smaller', 1, 33, 9))).toBe('smaller');

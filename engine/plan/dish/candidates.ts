@@ -81,6 +81,11 @@ const SPOON_G = 10;
 const isSpoiledBy = (ids: readonly string[], { parts, servings }: Dish): boolean =>
   parts.reduce((sum, p) => sum + (ids.includes(p.food.id) ? p.grams * p.eaten : 0), 0) >=
   SPOON_G * servings;
+/** What may be put on top or eaten with it says nothing of how a food is used: '... topped with marshmallows'. */
+const TOPPINGS =
+  /\b(?:optional(?:ly)?|if (?:you like|desired)|topp(?:ed|ings?)|garnish\w*|serve[ds]?) [^.;\n]*/gi;
+
+const withoutToppings = (words: string): string => words.replace(TOPPINGS, ' ');
 
 /** The list of words by which a dough is folded into layers. */
 const LAMINATED = '@laminated';
@@ -98,7 +103,7 @@ function whyNot(
   const title = titleOf(section, dish);
   // Folding into layers is told in steps that name no flour.
   const folds = rule.unless?.includes(LAMINATED) === true && mentionsAny([LAMINATED], dish.method);
-  if (folds || mentionsAny(rule.unless, wordsFor(part, section, dish)))
+  if (folds || mentionsAny(rule.unless, withoutToppings(wordsFor(part, section, dish))))
     return 'it would spoil this kind of dish';
   if (rule.notBeside !== undefined && isSpoiledBy(rule.notBeside, dish))
     return 'it would spoil this kind of dish';

@@ -8,6 +8,8 @@ import type { Amount } from './planned-masses.ts';
 const CLASSES = new Map(table.takes.map((row) => [row.class, row.ml]));
 const FOODS = new Map<string, number>(Object.entries(table.foods));
 const POT = new Set(table.pot);
+/** What oats swell in besides, in a porridge. */
+const PORRIDGE = new Set(table.porridge);
 
 /** Boiled in water of its own that is poured off. */
 const POURED_OFF = /\bdrain|\bcolander|\bstrain/i;
@@ -23,14 +25,17 @@ const SOUPS = [
   'minestrone',
   'congee',
 ];
+const PORRIDGES = ['porridge', 'oatmeal', 'overnight', 'oats ', 'bircher'];
+const BAKED = ['bake', 'cookie', 'muffin', 'bars'];
 const RISOTTO = ['risotto', 'orzotto', 'farrotto'];
 /** g of liquid a gram of risotto rice is stirred with, as the pan stands open (common practice, no source). */
 const STIRRED = 3.2;
 
 /** More liquid than this for a gram of what drinks it is a soup or a pot to boil in. Own choice. */
 const MOST_PER_GRAM = 6;
-/** Soft polenta and grits are stirred with more (common practice, no source). */
-const MOST_PER_GRAM_OF_MEAL = 8;
+/** Soft polenta, grits and porridge are stirred with more (common practice, no source). */
+const OPEN_PAN: ReadonlySet<string> = new Set(['cornmeals', 'oats']);
+const MOST_PER_GRAM_IN_OPEN_PAN = 8;
 /** What stays of the liquid at least, share and g: meat and vegetables cook in it too. Own choice. */
 const LEAST = { share: 0.2, grams: 100 };
 /** A change below this share is not worth asking for. Own choice. */
@@ -55,6 +60,13 @@ function stepsAround({ steps }: Part, { method }: Dish): string {
   return all.filter((step, at) => own.has(step) || own.has(all[at - 1] ?? '')).join('\n');
 }
 
+/** Whether a food is what the part swells in. */
+function isLiquidOf(part: Part, { food }: Part, { title }: Dish): boolean {
+  if (part.class !== 'oats') return POT.has(food.id);
+  if (!mentionsAny(PORRIDGES, title) || mentionsAny(BAKED, title)) return false;
+  return POT.has(food.id) || PORRIDGE.has(food.id);
+}
+
 /** The lines of liquid that a part cooks in; none when it is boiled apart or in much of it. */
 function potOf(part: Part, dish: Dish): Part[] {
   // The method may call it by another word; then it is looked for among the lines of its own group.
@@ -63,13 +75,13 @@ function potOf(part: Part, dish: Dish): Part[] {
   const around = stepsAround(part, dish);
   const pot = dish.parts.filter(
     (one) =>
-      POT.has(one.food.id) &&
+      isLiquidOf(part, one, dish) &&
       one.section === part.section &&
       !dish.goals.pinned.includes(one.key) &&
       (unnamed ? one.group === part.group : shares(one.steps, around)),
   );
   const grams = pot.reduce((sum, one) => sum + one.grams, 0);
-  const most = part.class === 'cornmeals' ? MOST_PER_GRAM_OF_MEAL : MOST_PER_GRAM;
+  const most = OPEN_PAN.has(part.class) ? MOST_PER_GRAM_IN_OPEN_PAN : MOST_PER_GRAM;
   return grams <= most * part.grams ? pot : [];
 }
 

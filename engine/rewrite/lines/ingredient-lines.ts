@@ -2,7 +2,15 @@
 import { lineOfKey } from '../../ingredient-keys.ts';
 import type { Ingredient, PlannedItem, Recipe, RewrittenLine } from '../../model.ts';
 import { additionsFor, isDropped, isSame, itemsFor, whyOf } from './line-items.ts';
-import { itemText, type LineContext, ownName, ownWords, tailOf, tailOnly } from './line-wording.ts';
+import {
+  itemText,
+  type LineContext,
+  type LineWords,
+  ownName,
+  ownWords,
+  tailOf,
+  tailOnly,
+} from './line-wording.ts';
 import { amountText, kitchenGrams } from './written-amounts.ts';
 
 /** A line of the result with what it was made from. */
@@ -13,7 +21,7 @@ export interface LineRow {
   /** The original ingredient the line belongs to; null for additions and lines without a food. */
   ingredient: Ingredient | null;
   /** What stands for the food's name, and behind it. */
-  words: { name: string; tail: string } | null;
+  words: LineWords | null;
 }
 
 function additionLine(item: PlannedItem, context: LineContext, group: string | null): LineRow {

@@ -8,6 +8,7 @@ import {
   localUnits,
   type MethodWords,
 } from '../languages/method-words.ts';
+import { countOfRest, countOfStandIn, type PieceCount, standInText } from './piece-counts.ts';
 import { amountText, kitchenGrams, pieceText } from './written-amounts.ts';
 
 export interface LineContext {
@@ -18,11 +19,21 @@ export interface LineContext {
   local?: MethodWords | null;
 }
 
+/** How many pieces the old amount came to: 'sliced, approx. 7 apples'. */
+const COUNTED_BESIDE =
+  /^\(?(?:approx(?:imately)?|about|around|roughly|ca|circa|etwa|environ|ongeveer)\.? \d/i;
+
+const withoutCounts = (preparation: string | null): string | undefined =>
+  preparation
+    ?.split(', ')
+    .filter((part) => !COUNTED_BESIDE.test(part))
+    .join(', ');
+
 /** What follows the name on the original line and still holds: preparation, purpose, note. */
 export function tailOf(ingredient: Ingredient): string {
   const { item, line } = ingredient;
   const note = line.note !== null && !/\d/.test(line.note) ? line.note : null;
-  const words = [item.preparation, line.purpose, note].filter((word) => word !== null);
+  const words = [withoutCounts(item.preparation), line.purpose, note].filter((word) => word);
   const tail = words.length > 0 ? `, ${words.join(', ')}` : '';
   return line.optional && !/optional/i.test(tail) ? `${tail} (optional)` : tail;
 }
@@ -31,23 +42,37 @@ const CONTAINERS: ReadonlySet<string> = new Set(['can', 'tin', 'jar', 'carton', 
 /** A spoon of 'tomato puree' is paste, two 'peppers' are no spice: in grams the name alone must tell. */
 const NAMED_BY_AMOUNT = /^(tomato pur[ée]e|peppers?|jelly|coriander)$/i;
 
+/** Nouns that the first of two names shares with the second: 'palm or coconut sugar'. */
+const SHARED_HEAD = /\s(sugar|syrup|vinegar|beans|rice|flour|milk|bread|noodles)$/i;
+
+/** The name of an item, with the noun that it leaves to its alternative. */
+function withHead({ name, alternatives }: Ingredient['item']): string {
+  const head = SHARED_HEAD.exec(alternatives[0]?.name ?? '')?.[1];
+  return head === undefined || /\s/.test(name.trim()) || name.toLowerCase().includes(head)
+    ? name
+    : `${name} ${head}`;
+}
+
 /** An ingredient's name on a line in grams: its own words, or the food's where the amount told what it is. */
 export function ownName({ item }: Ingredient, food: Food | null): string {
   const contained = item.amounts.some(({ unit }) => unit !== null && CONTAINERS.has(unit));
   const unclear = contained || NAMED_BY_AMOUNT.test(item.name.trim());
-  return unclear && food !== null ? food.name : item.name;
+  return unclear && food !== null ? food.name : withHead(item);
 }
 
 /** A food's name in the recipe's language; the English one where it has none there. */
 export const foodName = (item: PlannedItem, local: MethodWords | null): string =>
   (local === null ? null : localFoodName(item.foodId, local)) ?? item.foodName;
 
+/** What stands behind the amount on a line, and what is counted of it. */
+export interface LineWords {
+  name: string;
+  tail: string;
+  count?: PieceCount | null;
+}
+
 /** A planned item as a line of its own: '350 g (2⅓ cups) high-fibre wheat flour blend, sifted'. */
-export function itemText(
-  item: PlannedItem,
-  context: LineContext,
-  words?: { name: string; tail: string },
-): string {
+export function itemText(item: PlannedItem, context: LineContext, words?: LineWords): string {
   const food = context.foods.byId(item.foodId);
   const local = context.local ?? null;
   const name = words?.name ?? foodName(item, local);
@@ -56,6 +81,8 @@ export function itemText(
   const grams = kitchenGrams(food, item.grams, item.role);
   const pieces = pieceText(food, grams, local);
   if (pieces !== null) return `${pieces}${tail}`;
+  const counted = words?.count && standInText(words.count, name, grams, local);
+  if (counted) return `${counted}${tail}${edibleTail(food, name + tail, local)}`;
   const amount = amountText(food, grams, context.region);
   const localAmount = local === null ? amount : localUnits(decimals(amount), local);
   return `${localAmount} ${name}${tail}${edibleTail(food, name + tail, local)}`;
@@ -87,10 +114,10 @@ export function tailOnly(
   item: PlannedItem,
   ingredient: Ingredient,
   local: MethodWords | null,
-): { name: string; tail: string } {
+): LineWords {
   const { purpose } = ingredient.line;
   const tail = purpose === null ? coatingTail(item, ingredient, local) : `, ${purpose}`;
-  return { name: foodName(item, local), tail };
+  return { name: foodName(item, local), tail, count: countOfStandIn(item, ingredient) };
 }
 
 /** The line's own food in a new amount. */
@@ -99,8 +126,9 @@ export function ownWords(
   ingredient: Ingredient,
   food: Food | null,
   local: MethodWords | null,
-): { name: string; tail: string } {
+): LineWords {
   const said = tailOf(ingredient);
   const coats = ingredient.line.purpose === null ? coatingTail(item, ingredient, local) : '';
-  return { name: ownName(ingredient, food), tail: `${said}${coats}` };
+  const count = food === null || local !== null ? null : countOfRest(item, ingredient, food);
+  return { name: ownName(ingredient, food), tail: `${said}${coats}`, count };
 }

@@ -2,6 +2,7 @@
 import type { Amount, Food, Role } from '../../model.ts';
 import { gramsOf, OUNCES_PER_POUND } from '../../units.ts';
 import { edibleTail } from './line-wording.ts';
+import { halvesOf, type PieceCount, pluralUnit, standInText } from './piece-counts.ts';
 import {
   besideText,
   fractionText,
@@ -14,8 +15,6 @@ import {
 export type System = 'metric' | 'us';
 
 const GRAMS_PER_OUNCE = gramsOf('oz') ?? Number.NaN;
-/** Counts are shown in halves when the scaled count is this near to one: own choice. */
-const NEAR_COUNT = 0.04;
 
 /** A food to be written on a line. */
 export interface Portion {
@@ -25,7 +24,9 @@ export interface Portion {
   name: string;
   tail: string;
   /** '2 large onions': what was counted, already scaled. */
-  count: { quantity: number; unit: string | null; size: string | null } | null;
+  count: PieceCount | null;
+  /** Whether the count is that of what the food stands for. */
+  standIn?: boolean;
 }
 
 const ounces = (grams: number): string => {
@@ -45,15 +46,6 @@ function amountIn(system: System, food: Food, grams: number, role: Role): string
   return grammed(grams, grams < GRAMS_PER_OUNCE ? null : ounces(grams));
 }
 
-/** Abbreviations stay as they are in the plural. */
-const plural = (unit: string, quantity: number): string =>
-  quantity <= 1 || /s$|^(m?[gl]|k?g|[cd]l|oz|lb|fl oz|tbsp|tsp)$/.test(unit)
-    ? unit
-    : unit
-        .replace(/(ch|sh|x)$/, '$1e')
-        .replace(/(lea|loa)f$/, '$1ve')
-        .concat('s');
-
 /** Things whose grams in brackets would be read as those of each one: '3 cans (400 g)'. */
 const SIZED: ReadonlySet<string> = new Set(
   'bag block bottle box can carton container envelope jar packet pouch roll sachet tin tub'.split(
@@ -67,12 +59,12 @@ const isSized = (unit: string | null): boolean =>
 function countText({ count, name }: Portion): string | null {
   // 'Cloves' alone is the spice, behind a number it would be garlic's.
   if (count === null || isSized(count.unit) || /^cloves?$/i.test(name)) return null;
-  const halves = Math.round(count.quantity * 2) / 2;
-  if (halves === 0 || Math.abs(halves - count.quantity) > NEAR_COUNT * count.quantity) return null;
+  const halves = halvesOf(count.quantity);
+  if (halves === null) return null;
   const words = [
     fractionText(halves),
     count.size,
-    count.unit === null ? null : plural(count.unit, halves),
+    count.unit === null ? null : pluralUnit(count.unit, halves),
     name,
   ];
   return words.filter((word) => word !== null && word !== '').join(' ');
@@ -84,8 +76,11 @@ export function portionText(portion: Portion, system: System): { text: string; g
   const grams = kitchenGrams(food, portion.grams, role);
   const pieces = pieceText(food, grams);
   if (pieces !== null) return { text: `${pieces}${tail}`, grams };
-  const counted = countText(portion);
+  const counted = portion.standIn
+    ? portion.count && standInText(portion.count, name, grams, null)
+    : countText(portion);
   const edible = edibleTail(food, name + tail);
+  if (counted !== null && portion.standIn) return { text: `${counted}${tail}${edible}`, grams };
   if (counted !== null) return { text: `${counted} (${grams} g)${tail}${edible}`, grams };
   return { text: `${amountIn(system, food, grams, role)} ${name}${tail}${edible}`, grams };
 }
@@ -99,6 +94,9 @@ export function amountTimes({ quantity, max, unit }: Amount, factor: number): st
   };
   const end = max === null ? '' : `-${tidy(max * factor)}`;
   const times = Math.max(quantity, max ?? 0) * factor;
-  const words = [`${tidy(quantity * factor)}${end}`, unit === null ? null : plural(unit, times)];
+  const words = [
+    `${tidy(quantity * factor)}${end}`,
+    unit === null ? null : pluralUnit(unit, times),
+  ];
   return words.filter((word) => word !== null).join(' ');
 }

@@ -9,8 +9,8 @@ import {
   type MethodWords,
   methodWords,
 } from '../languages/method-words.ts';
-import { type LineRow, lineRows } from './ingredient-lines.ts';
-import { edibleTail, foodName, ownName, tailOf } from './line-wording.ts';
+import { lineRows } from './ingredient-lines.ts';
+import { edibleTail, foodName, type LineWords, ownName, tailOf } from './line-wording.ts';
 import { amountTimes, type Portion, portionText, type System } from './scaled-amounts.ts';
 import { kitchenGrams } from './written-amounts.ts';
 
@@ -119,7 +119,7 @@ function scaledIngredient(
 
 function scaledItem(
   item: PlannedItem,
-  { name, tail }: NonNullable<LineRow['words']>,
+  { name, tail, count = null }: LineWords,
   { factor, system, foods, foreign, local }: Scale,
 ): { text: string; grams: number | null } {
   const food = foods.byId(item.foodId);
@@ -130,7 +130,9 @@ function scaledItem(
     const edible = edibleTail(food, name + tail, local);
     return { text: `${decimals(String(printed))} g ${name}${tail}${edible}`, grams: printed };
   }
-  return portionText({ food, grams, role: item.role, name, tail, count: null }, system);
+  const counted = count === null ? null : { ...count, quantity: count.quantity * factor };
+  const portion = { food, grams, role: item.role, name, tail, count: counted, standIn: true };
+  return portionText(portion, system);
 }
 
 function scaledAdaptation(adaptation: Adaptation, scale: Scale): ScaledLine[] {

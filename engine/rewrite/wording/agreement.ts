@@ -6,7 +6,7 @@ const COUNTED =
   /(?:^|\s)(?:wrap|bun|tortilla|roll|pita|bagel|muffin|cracker|cookie|waffle|sheet|round|crepe|slice|noodle|nut|bean|berry|strawberry|raspberry|blackberry|blueberry|turnip|radish|mushroom|chip|patty|flat bread)$/i;
 const ONE_BEFORE = /\b(?:a|an|each|every|one|another|this|per)\s+(?:\p{L}+\s+)?$/iu;
 
-const plural = (name: string): string =>
+export const plural = (name: string): string =>
   /[^aeiou]y$/i.test(name)
     ? `${name.slice(0, -1)}ies`
     : /(?:sh|ch|x|ss)$/i.test(name)
