@@ -93,7 +93,7 @@ describe('dishes a cook would serve', () => {
         ['Warm all with the sugar; optional toppings such as mini marshmallows or brittle.'],
       ),
     );
-    expect(found.plan.swaps.some(({ from }) => from.foodId === 'sugar')).toBe(true);
+    expect(found.plan.swaps.some(({ from }) => from?.foodId === 'sugar')).toBe(true);
   });
 
   it('turnovers are not cut into more pieces than were shaped', () => {

@@ -109,6 +109,11 @@ function coatingTail(item: PlannedItem, ingredient: Ingredient, local: MethodWor
   return crumbs && !own ? ', for coating in place of breadcrumbs' : ', for coating';
 }
 
+/** Bread that the line has in cubes comes in cubes again. */
+function piecesTail({ foodId }: PlannedItem, { line }: Ingredient): string {
+  return /bread/.test(foodId) && /\b(?:cubes|cubed)\b/i.test(line.text) ? ', in cubes' : '';
+}
+
 /** A stand-in keeps what the original was for ('for dusting'), not how the original was cut. */
 export function tailOnly(
   item: PlannedItem,
@@ -116,7 +121,8 @@ export function tailOnly(
   local: MethodWords | null,
 ): LineWords {
   const { purpose } = ingredient.line;
-  const tail = purpose === null ? coatingTail(item, ingredient, local) : `, ${purpose}`;
+  const purposeTail = purpose === null ? coatingTail(item, ingredient, local) : `, ${purpose}`;
+  const tail = `${local === null ? piecesTail(item, ingredient) : ''}${purposeTail}`;
   return { name: foodName(item, local), tail, count: countOfStandIn(item, ingredient) };
 }
 

@@ -4,6 +4,8 @@ import { singular } from '../naming/method-names.ts';
 /** Things that are counted, by their last word. */
 const COUNTED =
   /(?:^|\s)(?:wrap|bun|tortilla|roll|pita|bagel|muffin|cracker|cookie|waffle|sheet|round|crepe|slice|noodle|nut|bean|berry|strawberry|raspberry|blackberry|blueberry|turnip|radish|mushroom|chip|patty|flat bread)$/i;
+/** Words for one piece, so that one of what replaces it is meant. */
+const ONE_PIECE = /(?:tortilla|bun|roll|baguette|wrap|pita|bagel|burger)$/i;
 const ONE_BEFORE = /\b(?:a|an|each|every|one|another|this|per)\s+(?:\p{L}+\s+)?$/iu;
 
 export const plural = (name: string): string =>
@@ -23,6 +25,7 @@ export function agreeing(newName: string, found: string, before: string): string
   const isMany = one !== newName;
   const wasMany = singular(found) !== found;
   if (isMany && !wasMany && ONE_BEFORE.test(before)) return one;
+  if (!isMany && !wasMany && ONE_PIECE.test(found)) return newName;
   return !isMany && (wasMany || !ONE_BEFORE.test(before)) && !/^(?:a|one)\b/.test(found)
     ? plural(newName)
     : newName;

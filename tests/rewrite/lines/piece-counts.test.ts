@@ -35,7 +35,9 @@ describe('what is counted on a line stays counted', () => {
 
   it('not what was weighed or measured', () => {
     expect(exchanged('200 g white bread', 'bread-low-carb', 200)).toBe('200 g high-fibre bread');
-    expect(exchanged('3 cups bread cubes', 'bread-low-carb', 150)).toBe('150 g high-fibre bread');
+    expect(exchanged('3 cups bread cubes', 'bread-low-carb', 150)).toBe(
+      '150 g high-fibre bread, in cubes',
+    );
   });
 
   it('reads as the same grams again', () => {
