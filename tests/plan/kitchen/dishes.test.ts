@@ -1,7 +1,7 @@
 /** What a cook does first with sandwiches, bowls, pulses and drinks; invented recipes. */
 import { describe, expect, it } from 'vitest';
-import type { Adaptation } from '../../engine/model.ts';
-import { adapted, type Pasted } from './pasted.ts';
+import type { Adaptation } from '../../../engine/model.ts';
+import { adapted, type Pasted } from '../pasted.ts';
 
 const dish = (title: string, serves: string, lines: string[], steps: string[]): Pasted => ({
   title,
