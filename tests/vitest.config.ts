@@ -26,7 +26,13 @@ const THOROUGH = [
 const BROWSER = ['tests/browser/**/*.test.ts'];
 
 /** Nothing but Node; the food table and the words are loaded once a worker, not once a file. */
-const NODE = { environment: 'node', isolate: false, testTimeout: 20_000 } as const;
+const NODE = {
+  environment: 'node',
+  isolate: false,
+  // A busy machine takes several times as long.
+  testTimeout: 60_000,
+  setupFiles: ['tests/seed.ts'],
+};
 
 export default defineConfig({
   root: `${import.meta.dirname}/..`,
