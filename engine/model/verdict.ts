@@ -20,7 +20,7 @@ export type MissingLine = z.infer<typeof MissingLine>;
 
 const counted = { netCarbsG: Interval, budgetG: z.number().nonnegative() };
 
-export const VerdictState = z.enum(['fits', 'probablyFits', 'fitsAsCounted', 'tooMuch']);
+const VerdictState = z.enum(['fits', 'probablyFits', 'fitsAsCounted', 'tooMuch']);
 export type VerdictState = z.infer<typeof VerdictState>;
 
 /** What is said of a verdict: 'cannotBeTold' where what is missing may take a serving past the budget. */

@@ -4,7 +4,7 @@
  */
 
 /** Processor time of some work, ms; collecting of garbage and compiling count as well. */
-export function processorMs(work: () => unknown): number {
+function processorMs(work: () => unknown): number {
   const start = process.cpuUsage();
   work();
   const { user, system } = process.cpuUsage(start);

@@ -4,7 +4,7 @@ import { build } from 'vite';
 import { expect, it } from 'vitest';
 
 /** Bytes of the minified bundle without the language data: own choice. */
-const BOUND = 40 * 1024;
+const BOUND = 42 * 1024;
 
 /** Bytes of the reader minified into one module, language data left out. */
 async function codeSize(): Promise<number> {
@@ -30,7 +30,7 @@ async function codeSize(): Promise<number> {
 /** The lines that name the data files go with the data: another language adds no code. */
 const ownCode = (code: string): string => code.replace(/import \w+ from ?"[^"]+\.json"[^;]*;/g, '');
 
-it('is less than 40 KB of minified code', async () => {
+it('is less than 42 KB of minified code', async () => {
   const size = await codeSize();
   expect(size).toBeGreaterThan(10_000);
   expect(size).toBeLessThan(BOUND);

@@ -35,7 +35,7 @@ describe('sentences of the engine', () => {
   });
 
   it('are marked among the notes; cautions are said in the words of the screen', () => {
-    const adaptation = adaptedPage('weeknight-pasta.html');
+    const adaptation = adaptedPage('lemon-cake.html');
     speak('de');
     const told = cautionTexts(adaptation);
     const of = (wanted: boolean): string[] =>
