@@ -140,7 +140,7 @@ export function planOf(found: Answer, served: Served, limits: Plan['limits'], no
     budgetG: goals.budgetG,
     met: served.met,
     items: itemsOf(dish, amounts),
-    swaps: swapsOf(model, values, amounts),
+    swaps: swapsOf(model, values, amounts, served),
     shopping: shoppingOf(dish, amounts),
     stomach: stomachOf(dish, amounts, served.servings),
     reserveWaterG: reserve,

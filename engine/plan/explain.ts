@@ -67,26 +67,40 @@ const cautionsOf = (cautions: readonly string[], to: readonly Amount[]): string[
 const allergensOf = (amounts: readonly Amount[]): Allergen[] =>
   [...new Set(amounts.flatMap((a) => a.food.allergens))].sort();
 
+/** What an explanation must know of the way it stands in. */
+export interface ServedAs {
+  /** Servings this way makes, which may be more than the page's. */
+  servings: number;
+  /** Is a serving of it within the budget? */
+  met: boolean;
+}
+
+/** What keeps the rest of a line where it is. */
+function boundOf(dish: Dish, part: Part, met: boolean): string {
+  if (isSetLine(dish.goals, part.key)) return 'as you set it';
+  return met
+    ? `as much as the ${one(dish.goals.budgetG)} g budget and the dish allow`
+    : 'as much as this way of it leaves';
+}
+
 function whySwap(
   model: PlanModel,
   choice: Choice,
   keptGrams: number,
   to: readonly Amount[],
+  { servings, met }: ServedAs,
 ): string {
   const { dish } = model;
   const part = choice.candidate?.part;
   if (!part) return '';
-  const per = (g: number, net: number): number => (g * net * part.eaten) / dish.servings;
+  const per = (g: number, net: number): number => (g * net * part.eaten) / servings;
   const before = per(part.written, part.net);
   const after =
     per(keptGrams, part.net) +
     to.reduce((sum, a) => sum + per(a.grams, netPerGram(a.food, dish.goals.rule) ?? 0), 0);
   const stays =
     keptGrams > 0 ? `${grams(keptGrams)} ${part.food.name} stays` : `no ${part.food.name} stays`;
-  const bound = isSetLine(dish.goals, part.key)
-    ? 'as you set it'
-    : `as much as the ${one(dish.goals.budgetG)} g budget and the dish allow`;
-  const reach = `${stays}, ${bound}.`;
+  const reach = `${stays}, ${boundOf(dish, part, met)}.`;
   const fall = `from ${one(before)} to ${one(Math.min(after, before))} g a serving`;
   if (to.length === 0) return `Less of it is enough: net carbs from this line fall ${fall}.`;
   const own = to.filter((a) => a.choice === choice);
@@ -100,7 +114,12 @@ function whySwap(
 }
 
 /** The changes of a plan, largest saving of net carbs first, then additions and smaller amounts. */
-export function swapsOf(model: PlanModel, values: Values, amounts: readonly Amount[]): Swap[] {
+export function swapsOf(
+  model: PlanModel,
+  values: Values,
+  amounts: readonly Amount[],
+  served: ServedAs,
+): Swap[] {
   const { dish } = model;
   const inUse = ({ id }: Choice): boolean => (values.get(id) ?? 0) > TINY;
   const chosen = new Set(
@@ -137,6 +156,7 @@ export function swapsOf(model: PlanModel, values: Values, amounts: readonly Amou
           choice,
           keptGrams,
           amounts.filter((a) => a.key === part.key && a.origin === 'swap'),
+          served,
         ),
         effect: rule.effect,
         ...(rule.method === '' ? {} : { method: rule.method }),
