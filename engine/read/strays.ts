@@ -45,9 +45,9 @@ export function withoutStrays(steps: readonly Step[], lines: readonly string[]):
   return tidySteps(kept);
 }
 
-/** What a list of ingredients names, in a line of its own: prices, file sizes, figures of nutrition. */
+/** What a list of ingredients names, in a line of its own: prices, file sizes, figures of nutrition, where the list is. */
 const NO_FOOD =
-  /^[$€£¥]\s?\d[\d.,]*$|^\d+[.,]\d{2}\s?[$€£¥]$|\d\s?[kM]B\b|^(?:serving|portion)s?[\s-]size\b|^(?:ingredients?|zutaten|ingrédients|ingredientes|ingrediënten):\s?\S|^<?\d[\d.,]*\s?(?:m?g|µg)?\s(?:of\s)?(?:calories|(?:total|saturated|trans) fat|cholesterol|sodium|potassium|(?:total |dietary )?fib(?:er|re)|protein|(?:total )?carbohydrates?|carbs|kcal|kj)$|^(?:calories|kalorien)[\s:]+\d+$|^(?:energy|(?:total|saturated) fat|saturates|cholesterol|carbohydrates?|carbs|(?:dietary )?fib(?:er|re)|protein|eiweiß|kohlenhydrate|koolhydraten|vitamin \w{1,3}|calcium|iron|potassium|sodium)[\s:]+<?\d[\d.,]*\s?(?:m?g|µg|kcal|cal|kj|%)$|\bdaily values?\b/i;
+  /^[$€£¥]\s?\d[\d.,]*$|^\d+[.,]\d{2}\s?[$€£¥]$|\d\s?[kM]B\b|^(?:serving|portion)s?[\s-]size\b|^(?:ingredients?|zutaten|ingrédients|ingredientes|ingrediënten):\s?\S|^<?\d[\d.,]*\s?(?:m?g|µg)?\s(?:of\s)?(?:calories|(?:total|saturated|trans) fat|cholesterol|sodium|potassium|(?:total |dietary )?fib(?:er|re)|protein|(?:total )?carbohydrates?|carbs|kcal|kj)$|^(?:calories|kalorien)[\s:]+\d+$|^(?:energy|(?:total|saturated) fat|saturates|cholesterol|carbohydrates?|carbs|(?:dietary )?fib(?:er|re)|protein|eiweiß|kohlenhydrate|koolhydraten|vitamin \w{1,3}|calcium|iron|potassium|sodium)[\s:]+<?\d[\d.,]*\s?(?:m?g|µg|kcal|cal|kj|%)$|\bdaily values?\b|^\*{0,2}not included:?$|^(?:for|see)\b[^,;]{0,20}\bingredients?(?: list)?\b[^.]{0,20}\b(?:see|below|above|nutrition)\b/i;
 
 /** True for a line that is no ingredient whatever it stands among. */
 function isNoIngredient(line: string): boolean {

@@ -9,8 +9,8 @@ import { joinedWith, keyed, localFoodName, type MethodWords } from '../languages
 import { kitchenGrams, pieceText } from '../lines/written-amounts.ts';
 import { boiledOf } from '../steps/boils-as.ts';
 import type { UsedSoFar } from '../steps/used-so-far.ts';
-import { END, literal, START } from '../wording/name-patterns.ts';
 import { shareNamed } from './amounts-in-steps.ts';
+import { foreignPattern, formsOf } from './foreign-forms.ts';
 import type { Mention } from './mention.ts';
 import { shortName } from './method-names.ts';
 import { inPart, type Stated, sentenceAt, statesAmount } from './owners.ts';
@@ -138,20 +138,19 @@ export function renameForeign(
   partAt: (at: number) => number | null = () => null,
 ): { text: string; named: Mention[] } {
   const owners = byName(mentions);
-  const names = [...owners.keys()].sort((a, b) => b.length - a.length);
-  if (names.length === 0 || isHeading(text)) return { text, named: [] };
-  const pattern = new RegExp(
-    `${START}(?<name>${names.map(literal).join('|')})(?:[esnxatr]|en|er|et|ne|na|ene|erne|arna|orna)?${END}`,
-    'giu',
-  );
+  const forms = formsOf([...owners.keys()]);
+  if (forms.size === 0 || isHeading(text)) return { text, named: [] };
+  const pattern = foreignPattern([...forms.keys()]);
   const named = new Set<Mention>();
   const boils = /\bboil\b/.test(keyed(text, context.words));
   const renamed = text.replace(pattern, (...found) => {
     const whole = found[0] as string;
-    const { name } = found.at(-1) as { name: string };
+    const groups = found.at(-1) as { name?: string; stem?: string };
+    const form = (groups.name ?? groups.stem ?? '').toLowerCase();
+    const name = forms.get(form) ?? form;
     const at = found.at(-3) as number;
     const stated = statedBefore(text.slice(0, at), whole, context.words);
-    const mention = ownerOf(owners.get(name.toLowerCase()) ?? [], stated, partAt(at));
+    const mention = ownerOf(owners.get(name) ?? [], stated, partAt(at));
     if (mention === null || OTHER_WAY.test(sentenceAt(text, at))) return whole;
     const share = stated === null ? null : shareNamed(mention, stated.quantity, stated.unit);
     if (named.has(mention) && share === null) return whole;

@@ -94,7 +94,10 @@ const SHAPE =
 
 /** 'manicotti' and 'manicotti tubes' of 'manicotti pasta tubes'. */
 const shapesIn = (own: string): string[] =>
-  [...own.matchAll(SHAPE)].flatMap(([shape]) => [shape, `${shape} ${own.split(/\s+/).at(-1)}`]);
+  [...own.matchAll(SHAPE)].flatMap(([shape]) => {
+    const last = own.split(/\s+/).at(-1) ?? '';
+    return [shape, `${shape} ${last}`, `${shape} ${singular(last)}`];
+  });
 
 /** Names of the other lines. */
 const namesElsewhere = ({ item }: Ingredient, all: readonly Ingredient[]): Set<string> =>

@@ -12,7 +12,7 @@ import { isLead, isPassing } from '../wording/short-names.ts';
 import { AMOUNT, type RenameContext, withGrams } from './amounts-in-steps.ts';
 import { BARE_REST, bareRest } from './bare-rest.ts';
 import type { Mention } from './mention.ts';
-import { isSweetener, listOf, newNameOf, shortName } from './method-names.ts';
+import { isSweetener, listOf, newNameOf, shortName, singular } from './method-names.ts';
 import { ownerOf, ownersOf, type Place, sentenceAt } from './owners.ts';
 import { type Found, keptText, replacement } from './replacement.ts';
 
@@ -195,12 +195,21 @@ export function renameIn(
       ? capitalised(marked, whole)
       : marked;
   });
-  return { text: tidied(joined(withArticles(renamed, '\u2060'))), named: [...named] };
+  const once = withoutDoubles(joined(withArticles(renamed, '\u2060')), named);
+  return { text: tidied(once), named: [...named] };
 }
 
 /** Names of many that a page's 'is' does not agree with. */
 const IS_MANY =
   /\b(flours|sweeteners|noodles|strands|sheets|wraps|buns|nuts|hearts of palm|\w+(?:ooms|nips|shes|beans|rries|rrots|lentils)) is\b/gi;
+
+/** 'egg crepe egg crepe' of 'manicotti tube' -> 'egg crepe'. */
+const withoutDoubles = (text: string, named: ReadonlySet<Mention>): string =>
+  [...named].reduce((now, { changed, newName }) => {
+    if (!changed || newName === null || / (?:and|,) /.test(newName)) return now;
+    const one = literal(singular(newName));
+    return now.replace(new RegExp(`${START}(?:${one}s?) (${one}s?)${END}`, 'giu'), '$1');
+  }, text);
 
 /** 'the flours and the flours' -> 'the flours'. */
 const tidied = (text: string): string =>

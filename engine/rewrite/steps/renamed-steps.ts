@@ -1,7 +1,7 @@
 /** The method's own steps with new names and amounts. */
 import type { Recipe, RewrittenStep } from '../../model.ts';
 import type { MethodContext } from '../cues/cue-context.ts';
-import { keyed } from '../languages/method-words.ts';
+import { keyed, type MethodWords } from '../languages/method-words.ts';
 import { renameForeign } from '../naming/bracketed-names.ts';
 import type { Mention } from '../naming/mention.ts';
 import { listOf } from '../naming/method-names.ts';
@@ -22,7 +22,7 @@ import { withoutWord } from '../wording/leave-out.ts';
 import { namePattern } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 import { namesOther, withoutBoiling } from './boiling.ts';
-import { BY_PACKET } from './spoken-handling.ts';
+import { BY_FOREIGN_PACKET, BY_PACKET } from './spoken-handling.ts';
 import { whyChanged } from './step-reasons.ts';
 import type { UsedSoFar } from './used-so-far.ts';
 
@@ -47,9 +47,9 @@ function leaveOut(text: string, named: readonly Mention[]): string {
   return unnamed.length === 0 ? result : `${result} Leave out the ${listOf(unnamed)}.`;
 }
 
-/** 'Cook the zucchini according to the package': a vegetable has none. */
-function byNoPacket(text: string, named: readonly Mention[]): string {
-  const fresh = named.filter(
+/** What came in whole and has no packet with directions. */
+const unpacked = (named: readonly Mention[]): Mention[] =>
+  named.filter(
     ({ changed, items, ingredient }) =>
       changed &&
       items.length > 0 &&
@@ -58,6 +58,26 @@ function byNoPacket(text: string, named: readonly Mention[]): string {
           foodId !== ingredient.match?.foodId && !/noodle|pasta|rice|couscous/i.test(foodName),
       ),
   );
+
+/** The same in a method of another language, whose sentence names what it stands for. */
+function byNoForeignPacket(
+  text: string,
+  named: readonly Mention[],
+  { now, leaveOut: left }: MethodWords,
+): string {
+  if (unpacked(named).length === 0) return text;
+  return sentencesOf(text)
+    .map((sentence) =>
+      sentence.includes(`(${now} `) || sentence.includes(`(${left})`)
+        ? sentence.replace(BY_FOREIGN_PACKET, '')
+        : sentence,
+    )
+    .join(' ');
+}
+
+/** 'Cook the zucchini according to the package': a vegetable has none. */
+function byNoPacket(text: string, named: readonly Mention[]): string {
+  const fresh = unpacked(named);
   if (fresh.length === 0) return text;
   return sentencesOf(text)
     .map((sentence) =>
@@ -96,7 +116,8 @@ function foreignStep(
     parts === undefined ? null : partAt(parts, at),
   );
   const taken = [...new Set([...named, ...unboiled.dropped])];
-  return { step: rewritten(step, text, whyChanged(taken, words)), named: taken };
+  const after = byNoForeignPacket(text, named, words);
+  return { step: rewritten(step, after, whyChanged(taken, words)), named: taken };
 }
 
 function englishStep(

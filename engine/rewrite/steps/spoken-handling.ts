@@ -23,7 +23,7 @@ export function withObject(method: string, food: string): string | null {
 
 /** Handling that is about the dish as a whole, or about what follows: it stands behind the step's words. */
 const FOLLOWS =
-  /^(?:add|sauce|strew|eat|let|leave|serve|salt the|bake (?:it )?(?:\d+ minutes (?:less|longer)|at|\{d)|sweeten|thicken|moisten|thin|only|needs|stir (?:it )?in (?:at|for|off|raw)|fold in|press firmly|cook on|use (?:to|a third)|boil \d+ minutes less|dust|use maple)\b/i;
+  /^(?:add|sauce|strew|eat|let|leave|serve|salt the|bake (?:it )?(?:until the edges|\d+ minutes (?:less|longer)|at|\{d)|sweeten|thicken|moisten|thin|only|needs|stir (?:it )?in (?:at|for|off|raw)|fold in|press firmly|cook on|use (?:to|a third)|boil \d+ minutes less|dust|use maple)\b/i;
 
 /** Whether a handling is told behind what the step says, not before. */
 export const isTold = (method: string): boolean => FOLLOWS.test(method);
@@ -78,3 +78,7 @@ export function heldFor(method: string, sentence: string): string {
 /** Cooking by a packet's directions, as the packet of the stand-in tells it too. */
 export const BY_PACKET =
   /,? ?\b(?:according to|following|as per|per|as directed on|using) (?:the |its |their )?(?:pack(?:age|aging|et)?|box|bag|manufacturer['’]?s?|label)(?: ?['’]?s)?(?: (?:directions|instructions))?(?:,? until (?:it['’]s |it is |they are |just |cooked )?al dente)?/i;
+
+/** The same in other languages. */
+export const BY_FOREIGN_PACKET =
+  /,? ?(?<!\p{L})(?:nach (?:der )?(?:packungs(?:angabe|anleitung|anweisung)(?:en)?|packung)|(?:laut|gemäß) packung\p{L}*|volgens (?:de )?(?:(?:instructies|aanwijzingen) )?(?:op )?(?:de |het )?(?:verpakking|pak)|selon (?:les )?(?:instructions|indications) (?:du|de la|sur le|figurant sur le) (?:paquet|emballage|sachet)|según (?:las )?(?:instrucciones|indicaciones) del (?:paquete|envase|fabricante)|secondo (?:le )?(?:istruzioni|indicazioni) (?:sulla|della) confezione|conforme (?:as )?(?:instruções|indicações) da embalagem|enligt (?:anvisning\p{L}* på )?(?:förpackning\p{L}*|paketet)|(?:etter|efter) (?:anvisning\p{L}* på )?(?:pakken|pakningen|emballagen))(?!\p{L})/iu;

@@ -154,6 +154,8 @@ const boilsAsPasta = ({ to }: Swap): boolean =>
 /** Where what no step names goes in. */
 const PUTS_TOGETHER =
   /\b(?:assembl\w*|top(?:ped)? with|serve|build|fill|garnish\w*|combine everything)\b/i;
+/** What rests so long that it is begun before all else. */
+const AHEAD = /\b(?:chill|overnight|an hour|\d+ hours)\b/i;
 const HEATED = /^(?:simmer|boil|roast|fry|brown|cook|melt|warm|heat|toast)\b/i;
 const HEATS =
   /\b(?:cook|simmer|boil|fry|roast|bake|heat|oven|pan|pot|saucepan|skillet|saut[eé]|melt|warm|toast|grill)\b/i;
@@ -168,7 +170,8 @@ function placeOf(
   const [first] = named;
   // What is made first is made before it is named at all.
   const own = mentions.find(({ ingredient }) => ingredient.key === key);
-  if (first !== undefined && isMade(own?.newName ?? '')) return first;
+  if (first !== undefined && isMade(own?.newName ?? ''))
+    return AHEAD.test(method) ? Math.min(first, course.firstStep) : first;
   const heated = HEATED.test(method) ? named.find((at) => HEATS.test(texts[at] ?? '')) : undefined;
   const together = texts.findLastIndex((text) => PUTS_TOGETHER.test(text));
   return heated ?? first ?? Math.max(course.firstStep, together);
@@ -186,6 +189,13 @@ function sentenceOf(text: string, { mention, swap }: Handling): number {
   return Math.max(0, fresh >= 0 ? fresh : saying(mention?.names ?? []));
 }
 
+/** The sentence behind which a handling is told: one about baking behind the last that bakes. */
+function toldBehind(method: string, text: string, last: number): number {
+  if (!/^bake\b/i.test(method)) return last;
+  const baking = sentencesOf(text).findLastIndex((sentence) => /\bbake\b/i.test(sentence));
+  return baking < 0 ? last : baking;
+}
+
 /** A step as it is told: within the one that takes the food, or before it where it takes long. */
 function insertionOf(handling: Handling, text: string, at: number, step: RewrittenStep): Insertion {
   const { swap, method, mention } = handling;
@@ -195,7 +205,7 @@ function insertionOf(handling: Handling, text: string, at: number, step: Rewritt
     return own;
   const sentence = sentenceOf(text, handling);
   const last = sentencesOf(text).length - 1;
-  const behind = isTold(swap.method ?? '') ? last : sentence - 1;
+  const behind = isTold(swap.method ?? '') ? toldBehind(method, text, last) : sentence - 1;
   return { ...own, rank: isTold(swap.method ?? '') ? RANKS.after : RANKS.use, behind };
 }
 

@@ -1,6 +1,7 @@
 /** Steps of other languages that boil what is no longer there. */
 import { keptFor } from '../../kept-results.ts';
 import { keyed, type MethodWords } from '../languages/method-words.ts';
+import { ENDINGS, formsOf } from '../naming/foreign-forms.ts';
 import type { Mention } from '../naming/mention.ts';
 import { boiledOf } from '../steps/boils-as.ts';
 import { END, literal, START } from './name-patterns.ts';
@@ -19,7 +20,7 @@ const MEANWHILE =
 const called = keptFor(
   ({ names, ingredient }: Mention) =>
     new RegExp(
-      `${START}(?:${[...names, ingredient.item.name].map(literal).join('|')})(?:[esnxatr]|en|er|et|ne|na|ene|erne|arna|orna)?${END}`,
+      `${START}(?:${[...formsOf([...names, ingredient.item.name]).keys()].map(literal).join('|')})${ENDINGS}${END}`,
       'iu',
     ),
 );

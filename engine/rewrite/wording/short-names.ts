@@ -1,7 +1,7 @@
 /** Short everyday names of stand-ins after they have been named in full: 'the noodles', 'the sweetener'. */
 import { hasTag } from '../../foods/tags.ts';
 import type { Mention } from '../naming/mention.ts';
-import { isMade, isSweetener, shortName, singular } from '../naming/method-names.ts';
+import { isMade, isSweetener, listOf, shortName, singular } from '../naming/method-names.ts';
 
 const lastWord = (name: string): string => singular(name.toLowerCase().split(/\s+/).at(-1) ?? '');
 
@@ -27,6 +27,19 @@ const otherSweetener = (own: Mention, mentions: readonly Mention[]): boolean =>
       ),
   );
 
+/** Vegetables that lie in the dish beside each other, each to be seen: what is served is said of both. */
+const isCutAlike = (items: Mention['items']): boolean =>
+  items.length === 2 &&
+  items.every(({ foodId }) => hasTag(foodId, 'boils-as-potato') || hasTag(foodId, 'potato'));
+
+const withFresh = ({ items, ingredient }: Mention, found: string): string =>
+  listOf([
+    found,
+    ...items.flatMap(({ foodId, foodName }) =>
+      foodId === ingredient.match?.foodId ? [] : [shortName(foodName)],
+    ),
+  ]);
+
 /**
  * What an ingredient is called once the method has named it: the page's own word where some of the food
  * stays or the new one ends in it too, else the last word of the new name, where that tells enough.
@@ -34,7 +47,8 @@ const otherSweetener = (own: Mention, mentions: readonly Mention[]): boolean =>
 export function shortCalled(mention: Mention, found: string, mentions: readonly Mention[]): string {
   const { newName, items, ingredient } = mention;
   if (newName === null || newName === 'flours' || isMade(newName)) return newName ?? found;
-  if (items.some(({ foodId }) => foodId === ingredient.match?.foodId)) return found;
+  if (items.some(({ foodId }) => foodId === ingredient.match?.foodId))
+    return isCutAlike(items) ? withFresh(mention, found) : found;
   const head = lastWord(newName);
   const words = newName.toLowerCase().split(/\s+/).map(singular);
   // 'The oreo crust' is a crust still.

@@ -12,19 +12,40 @@ const POTATO = /potato|kartoffel|pommes de terre|patata|aardappel|\bmash/;
 
 /** 'If you are serving it over pasta': what one may do instead. */
 const MAY_BE = /\bif (?:you(?:'re| are)? )?(?:serv|eat)/;
+/** Plates and bowls that have a food in their names: 'spoon it into a pasta dish'. */
+const VESSEL =
+  /\b(?:pasta|noodle|soup|pie)[ -](?:dish(?:es)?|bowls?|plates?|platters?)\b|\b(?:nudel|pasta|suppen|soep)-?(?:teller|schale|schussel|bord|kom|tallrik|tallerken)[a-z]*/g;
+
+/** What one may put in, said behind 'if': 'if using potatoes, add those', 'apples (and potatoes if using)'. */
+const IF_USED =
+  /\bif (?:you(?:'re| are)? )?(?:using|adding) ((?:[a-z-]+ ){0,2}[a-z-]+)(?=,)|\band ((?:[a-z-]+ ){0,1}[a-z-]+),? if (?:you(?:'re| are)? )?(?:using|adding)\b(?= ?[).,])/;
 
 const isPlateful = (kind: string, text: string): boolean =>
   STARCHY.has(kind) && (kind !== 'potatoes or starchy vegetable' || POTATO.test(text));
 
 /** The starchy kind that the text serves the dish with, its row with the span of one serving. */
 function servedKind(text: string, foreign: boolean): Omit<MissingLine, 'key' | 'text'> | null {
-  const here = SERVED_WITH.exec(text)?.[1];
-  const elsewhere = foreign ? SERVED_ELSEWHERE.exec(text)?.slice(1).join(' ') : undefined;
+  const said = text.replace(VESSEL, 'bowl');
+  const here = SERVED_WITH.exec(said)?.[1];
+  const elsewhere = foreign ? SERVED_ELSEWHERE.exec(said)?.slice(1).join(' ') : undefined;
   const beside = here ?? elsewhere;
   const kind = beside === undefined ? null : kindOf(beside);
   if (beside === undefined || kind === null || !isPlateful(kind.kind, beside)) return null;
   return {
     why: `to be eaten with ${kind.kind}, which no line counts`,
+    kind: kind.kind,
+    netCarbsG: between(times(kind.serving, kind.per100)),
+  };
+}
+
+/** Starch by the plateful that the method takes only 'if using'; its row with the span of one serving. */
+function kindIfUsed(text: string): Omit<MissingLine, 'key' | 'text'> | null {
+  const used = IF_USED.exec(text)?.slice(1).find(Boolean);
+  const last = used?.split(' ').at(-1);
+  const kind = last === undefined ? null : kindOf(last);
+  if (last === undefined || kind === null || !isPlateful(kind.kind, last)) return null;
+  return {
+    why: `the method has ${last} in it if one likes, and no line counts them`,
     kind: kind.kind,
     netCarbsG: between(times(kind.serving, kind.per100)),
   };
@@ -40,8 +61,8 @@ export function servedWith(ingredient: Ingredient, counted: readonly Food[]): Mi
 }
 
 /**
- * 'Serve over rice' in a sentence of the method, where no line is of that kind; by choice, so nothing
- * of it has to be added. The first such sentence only.
+ * 'Serve over rice' or 'if using potatoes, add those' in a sentence of the method, where no line is of
+ * that kind; by choice, so nothing of it has to be added. The first such sentence only.
  */
 export function servedByMethod(
   sentences: readonly string[],
@@ -50,8 +71,9 @@ export function servedByMethod(
 ): MissingLine | null {
   const kinds = new Set(lines.map((line) => kindOf(line)?.kind));
   for (const sentence of sentences) {
-    const served = servedKind(sentence, true);
-    if (served === null || MAY_BE.test(sentence) || kinds.has(served.kind ?? undefined)) continue;
+    const served =
+      (MAY_BE.test(sentence) ? null : servedKind(sentence, true)) ?? kindIfUsed(sentence);
+    if (served === null || kinds.has(served.kind ?? undefined)) continue;
     if (served.kind === 'chips or fries' && kinds.has('potatoes or starchy vegetable')) continue;
     const text = `${served.kind}: “${sentence.trim().slice(0, 80)}”`;
     return { key, text, ...served, beside: true };

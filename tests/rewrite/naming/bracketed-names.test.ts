@@ -107,3 +107,56 @@ describe('what is not boiled now', () => {
     expect(noodles('es', '400 g de espaguetis', [step])[0]).toMatch(/pica la cebolla/);
   });
 });
+
+describe('a name in another form', () => {
+  it.each([
+    [
+      'nl',
+      '600 g aardappelen',
+      'Schil de aardappels en de raapjes.',
+      'aardappels (nu 600 g bloemkool) en',
+    ],
+    [
+      'nl',
+      '600 g aardappelen',
+      'Leg een laag aardappel in de schaal.',
+      'aardappel (nu 600 g bloemkool) in',
+    ],
+    [
+      'de',
+      '600 g Kartoffeln',
+      'Die Apfel- und Kartoffelstücke zugeben.',
+      'Kartoffelstücke (jetzt 600 g Blumenkohl)',
+    ],
+    [
+      'de',
+      '600 g Kartoffeln',
+      'Jede Kartoffel vierteln und salzen.',
+      'Kartoffel (jetzt 600 g Blumenkohl)',
+    ],
+    [
+      'nl',
+      '600 g aardappelen',
+      'Doe de aardappelblokjes in de pan.',
+      'aardappelblokjes (nu 600 g bloemkool)',
+    ],
+  ])('%s: %s is found in "%s"', (language, line, step, end) => {
+    const [after] = method(
+      language,
+      [line],
+      [step],
+      [{ key: '0', kept: 0, to: [['cauliflower', 600]] }],
+    );
+    expect(after).toContain(end);
+  });
+
+  it('is no other word that begins so', () => {
+    const [after] = method(
+      'de',
+      ['600 g Kartoffeln'],
+      ['Mit Kartoffelstärke binden.'],
+      [{ key: '0', kept: 0, to: [['cauliflower', 600]] }],
+    );
+    expect(after).toBe('Mit Kartoffelstärke binden.');
+  });
+});

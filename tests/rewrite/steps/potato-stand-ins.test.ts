@@ -73,3 +73,40 @@ describe('the time of what stands in for potatoes in a pot', () => {
     expect(roots).toMatch(/into pieces of about 1\.5 cm/);
   });
 });
+
+describe('the time of cauliflower beside the boiled potatoes', () => {
+  const OTHERS = ['turnip', 'chayote', 'celeriac', 'rutabaga', 'kohlrabi', 'radish'];
+  const bites = dish(
+    'Cod cakes with potatoes',
+    ['400 g cod', '700 g potatoes', '2 eggs', '30 g breadcrumbs', '4 tbsp oil', '1 tsp salt'],
+    [
+      'Mix the cod with the eggs and breadcrumbs, mash down on the mix and shape cakes.',
+      'Cut the potatoes into small bite-size pieces, cover with water and boil 15 minutes.',
+      'Fry the cakes in the oil.',
+      'Transfer the potatoes to plates and lay the cakes on top.',
+    ],
+  );
+  const soup = dish(
+    'Cabbage soup',
+    ['500 g white cabbage', '400 g potatoes', '1 onion', '1 l vegetable stock', '2 tbsp oil'],
+    [
+      'Peel the potatoes and cut them small.',
+      'Fry the onion in the oil, add cabbage, potatoes and stock and simmer 25 minutes.',
+      'Purée finely and serve.',
+    ],
+  );
+
+  it('follows the size the page cuts', () => {
+    const text = method(adapted(bites, { way: 'within', budgetG: 8, excludedFoods: OTHERS }));
+    expect(text).toMatch(/cauliflower/);
+    expect(text).toMatch(/in small pieces is done in 6-8 minutes/);
+    expect(text).not.toMatch(/large florets/);
+    expect(text).toMatch(/Transfer the (?:potatoes and )?cauliflower/);
+  });
+
+  it('is not said of a soup that is puréed', () => {
+    const text = method(adapted(soup, { way: 'within', budgetG: 8, excludedFoods: OTHERS }));
+    expect(text).toMatch(/cauliflower/);
+    expect(text).not.toMatch(/large florets|6-8 minutes/);
+  });
+});

@@ -21,4 +21,27 @@ describe('what the method serves a dish with', () => {
       undefined,
     );
   });
+
+  it.each([
+    'spoon the mash over a shallow bowl or pasta dish and top with the sauce.',
+    'serve in soup bowls with the herbs.',
+    'auf nudeltellern anrichten und servieren.',
+  ])('is not the plate it lies on: %s', (sentence) => {
+    expect(kindOf(sentence, ['400 g pork'])).toBe(undefined);
+  });
+
+  it.each([
+    'if using potatoes, add those to the bottom of the pot.',
+    'add the leeks (and potatoes if using) on top.',
+  ])('is what it takes only by choice, too: %s', (sentence) => {
+    expect(kindOf(sentence, ['600 g chicken'])).toBe('potatoes or starchy vegetable');
+    expect(kindOf(sentence, ['600 g chicken', '300 g potatoes'])).toBe(undefined);
+  });
+
+  it.each([
+    'if using a bread machine, put everything in its tin.',
+    'if using wooden skewers, soak them.',
+  ])('is no tool: %s', (sentence) => {
+    expect(kindOf(sentence, ['600 g chicken'])).toBe(undefined);
+  });
 });
