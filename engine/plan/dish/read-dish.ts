@@ -10,6 +10,7 @@ import { whyLeftAlone } from './left-alone.ts';
 import { promisesOf } from './promises.ts';
 import { alsoCoats, type FoodRole, roleIn } from './roles.ts';
 import { type DishSection, sectionsOf } from './sections.ts';
+import { thickeningFlours } from './thickening-flour.ts';
 
 const ASIDE = /\b(to serve|for serving|to garnish|for garnish|garnish|to decorate)\b/i;
 
@@ -126,6 +127,14 @@ function partsOf(
   });
 }
 
+/** What only thickens a sauce beside a dough is a little flour, which stays as it is. */
+function withThickeners(parts: readonly Part[], steps: readonly string[]): Part[] {
+  const keys = thickeningFlours(parts, steps);
+  return parts.map((part) =>
+    keys.has(part.key) ? { ...part, role: 'thickener', base: false, fixed: true } : part,
+  );
+}
+
 /** The section with the masses of its parts. */
 function weighed(section: Section, parts: readonly Part[]): void {
   const own = parts.filter((part) => part.section === section.id);
@@ -140,7 +149,7 @@ export function readDish(ingredients: readonly Ingredient[], options: DishOption
   const found = sectionsOf(ingredients, { title, steps }, foods);
   const sections = sectionList(found.length > 0 ? found : [UNKNOWN], options.family);
   const main = sections[0] as Section;
-  const parts = partsOf(ingredients, sections, main, options);
+  const parts = withThickeners(partsOf(ingredients, sections, main, options), steps);
   const dish: Dish = {
     promises: promisesOf(
       title,

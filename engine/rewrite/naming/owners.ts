@@ -66,6 +66,8 @@ export interface Place {
   mentions: readonly Mention[];
   /** Whether an earlier step named an ingredient. */
   isNamedBefore: (mention: Mention) => boolean;
+  /** Share of an ingredient that earlier steps have left of a part; null when it cannot be told. */
+  left: (mention: Mention) => number | null;
 }
 
 function bySection(own: readonly Mention[], { section }: Place): Mention | undefined {
@@ -137,6 +139,29 @@ function plainest(own: readonly Mention[]): Mention | undefined {
   return plain.length === 1 ? plain[0] : undefined;
 }
 
+const IS_SHARED =
+  /\b(?:divided|separated|plus (?:more|extra)|for (?:dusting|sprinkling|rolling))\b/i;
+
+/** What is put in now, not looked at: 'until the sugar has dissolved'. */
+const PUTS_IN =
+  /^(?!.*\b(?:until|once|when)\b).*\b(?:sprinkl\w*|add|spread|scatter|strew|combine|mix|stir|whisk|toss|beat|cream)\b/i;
+
+/** 'the sugar' of a later step, where all of the line called just so is in already: the one plain line that no step has named. */
+function nextPlain(
+  any: readonly Mention[],
+  exact: readonly Mention[],
+  { isNamedBefore, left, sentence }: Place,
+): Mention | undefined {
+  if (!PUTS_IN.test(sentence)) return undefined;
+  const isIn = (mention: Mention): boolean =>
+    isNamedBefore(mention) &&
+    left(mention) === null &&
+    !IS_SHARED.test(mention.ingredient.line.text);
+  if (exact.length === 0 || !exact.every(isIn)) return undefined;
+  const fresh = any.filter((mention) => !exact.includes(mention) && !isNamedBefore(mention));
+  return plainest(fresh);
+}
+
 /** Of lines with the very same name the first that no earlier step named, else the last. */
 function inTurn(own: readonly Mention[], { isNamedBefore }: Place): Mention | undefined {
   const name = own[0]?.ingredient.item.name.toLowerCase();
@@ -182,6 +207,7 @@ export function ownerOf({ named, byHead }: Owners, name: string, place: Place): 
     const here = inPart(any, place);
     const one =
       byAmount(any, place) ??
+      nextPlain(any, exact ?? [], place) ??
       (here.length === 1 ? here[0] : undefined) ??
       bySection(any, place) ??
       byCompany(any, place.sentence, place) ??

@@ -164,6 +164,7 @@ export function renameIn(
       amount: amountOf(groups),
       mentions,
       isNamedBefore: context.used.isNamedBefore,
+      left: (one: Mention) => context.used.left(one),
     };
     // Of '1-2 tablespoons cream' no single amount can be told.
     if (groups.quantity !== undefined && /\d\s?(?:-|–|to)\s?$/.test(text.slice(0, at))) return all;

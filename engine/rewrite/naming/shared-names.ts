@@ -23,7 +23,8 @@ export function sharedMentions(mentions: readonly Mention[]): Mention[] {
   const heads = new Set(mentions.map(lastWord));
   return [...heads].flatMap((head): Mention[] => {
     const sharing = mentions.filter((mention) => lastWord(mention) === head);
-    const [first] = sharing;
+    // What becomes of them is told where one that changed goes in.
+    const first = sharing.find(({ changed }) => changed) ?? sharing[0];
     if (first === undefined || sharing.length < 2 || !sharing.some(({ changed }) => changed))
       return [];
     const items = mergedByFood(sharing.flatMap((mention) => mention.items));

@@ -99,12 +99,24 @@ function englishText({ swap, spoken: whole, holds, mention }: Handling): string 
   const lower = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
   if (name && isMade(name)) {
     const made = `Make the ${name} of ${list}`;
-    return method === '' ? `Mix the ${name} of ${list}.` : `${made}: ${lower}`;
+    if (method === '') return `Mix the ${name} of ${list}.`;
+    return `${made}: ${lower}${unspoken(method, swap)}`;
   }
   if (method === '') return null;
   const alone = namesFood(method, swap) || isTold(method) || /^[a-z]+ (?:the|a) /i.test(method);
   return withObject(method, list) ?? (alone ? method : `${capital(list)}: ${lower}`);
 }
+
+/** What is dry in a thing made first and its handling does not speak of: 'stir in the allulose'. */
+function unspoken(method: string, swap: Swap): string {
+  if (!TOASTS.test(method)) return '';
+  const names = handledIn(swap)
+    .filter(({ food }) => !namesFood(method, { ...swap, to: [{ foodId: '', food, grams: 0 }] }))
+    .map(({ food }) => shortName(food));
+  return names.length === 0 ? '' : ` Stir in the ${listOf([...new Set(names)])}.`;
+}
+
+const TOASTS = /^toast\b[^;]*\bdry pan\b/i;
 
 /** The same in another language; null where its handling has not been put into it. */
 function localText({ swap, method, holds, old }: Handling, words: MethodWords): string | null {

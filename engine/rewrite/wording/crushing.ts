@@ -10,6 +10,15 @@ const CRUSHES =
 const TO_CRUMBS =
   /\b(?:fine(?:ly)?|crumbs?|ground|crush\w*|food processor|blender|bag|sand|rolling pin)\b/i;
 
+const PULSES =
+  /(?<!\bto )\b(?:pulse|process|blitz|blend)(?= (?:again |briefly |together |just )*(?:until|to|till)\b)/gi;
+
+/** Nothing is pulsed where no machine is left: it is stirred. */
+const stirred = (text: string): string =>
+  /\b(?:food )?processor\b|\bblender\b/i.test(text)
+    ? text
+    : text.replace(PULSES, (verb) => (/^[A-Z]/.test(verb) ? 'Stir' : 'stir'));
+
 /** The step without its crushing; a step that is nothing else says so. */
 export function withoutCrushing(text: string, mentions: readonly Mention[]): Unboiled {
   const crumbs = mentions.filter(isCrumbs);
@@ -22,7 +31,8 @@ export function withoutCrushing(text: string, mentions: readonly Mention[]): Unb
     dropped.add(own);
     return false;
   });
-  if (kept.length > 0 || dropped.size === 0) return { text: kept.join(' '), dropped: [...dropped] };
+  if (dropped.size === 0) return { text: kept.join(' '), dropped: [] };
+  if (kept.length > 0) return { text: stirred(kept.join(' ')), dropped: [...dropped] };
   const [first] = dropped;
   return {
     text: `Skip this step: the ${first?.newName ?? 'crumbs'} need no crushing.`,

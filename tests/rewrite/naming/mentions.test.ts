@@ -94,3 +94,19 @@ it('a short word that two lines share names neither', () => {
   );
   expect(after).toBe('Ajouter le sucre.');
 });
+
+it('sugar of a later step is the line that no step has put in, where the first is in', () => {
+  const [dough, filling, dissolved] = method(
+    ['60 g sugar', '400 g flour', '200 g white sugar, divided', '100 g icing sugar'],
+    [
+      'Combine the sugar and flour.',
+      'Roll the dough out and sprinkle half of the sugar over it.',
+      'Wait until the sugar has dissolved.',
+    ],
+    [{ key: '2', kept: 40, to: [['allulose', 160]] }],
+    { parts: [['0', '1'], ['2'], ['3']] },
+  );
+  expect(dough).toBe('Combine the sugar and flour.');
+  expect(filling).toContain('80 g allulose');
+  expect(dissolved).not.toContain('allulose');
+});
