@@ -2,6 +2,8 @@
 import type { Family, MethodNote, RewrittenStep } from '../../model.ts';
 import { isForeign, keyed, type MethodWords, methodWords } from '../languages/method-words.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
+import { cutsLots, lotsOf, recountedLots } from './recut-lots.ts';
+import { fitToSize } from './smaller-pieces.ts';
 
 /** Servings of the page, and of the way the recipe is reworked. */
 export interface Servings {
@@ -43,7 +45,7 @@ interface Method {
 
 /** A step that makes pieces of a dough, batter or mince, and what they are called. */
 const SHAPES =
-  /\b(?:divide|portion|scoop|shape|form|roll|drop|pipe|spoon|fill|ladle|pour|cut|stamp)\b[^.]{0,80}?\b(?<pieces>balls|rounds|rolls|buns|cookies|patties|burgers|meatballs|muffin cups|muffin tins?|cupcake (?:liners|cases)|(?:paper )?(?:cases|liners)|wells|ramekins|scones|biscuits|dumplings|bagels|dough balls|circles)\b|\bcut out\b|\bstamp\b|\bscoops?\b[^.]{0,80}\b(?:dough|batter)\b/i;
+  /\b(?:divide|portion|scoop|shape|form|roll|drop|pipe|spoon|fill|ladle|pour|cut|stamp)\b[^.]{0,80}?(?<!\bprepare (?:the )?)\b(?<pieces>balls|rounds|rolls|buns|cookies|patties|burgers|meatballs|muffin cups|muffin tins?|cupcake (?:liners|cases)|(?:paper )?(?:cases|liners)|wells|ramekins|scones|biscuits|dumplings|bagels|dough balls|circles)\b|\bcut out\b|\bstamp\b|\bscoops?\b[^.]{0,80}\b(?:dough|batter)\b/i;
 /** Pieces that are filled, not shaped. */
 const FILLED = /^(?:muffin|cupcake|paper|cases|liners|wells|ramekins)/i;
 const HEATS = /\b(?:bake|oven|fry|grill|boil|steam|poach)\b/i;
@@ -56,7 +58,7 @@ const REMARKS =
 
 /** 'into 12 equal pieces', 'makes 10-12': how many a step makes. */
 const COUNT =
-  /\b(?<lead>(?:into|in|makes?|make|form|shape|get|for|among|between|serves|cut)(?: about| approximately| the)? )(?<low>\d+)(?:\s?(?:-|–|to|or)\s?(?<high>\d+))?\b(?!\s?(?:[-–x×/.]|inch|cm|mm|g\b|oz|lb|min|hour|sec|day|ml|cups?\b|tbsp|tsp|tables|teas|%|°|to \d))/i;
+  /\b(?<lead>(?:into|in|makes?|making|make|form|shape|get|for|among|between|serves|cut)(?: about| approximately| the)? )(?<low>\d+)(?:\s?(?:-|–|to|or)\s?(?<high>\d+))?\b(?!\s?(?:[-–x×/.]|inch|cm|mm|g\b|oz|lb|min|hour|sec|day|ml|cups?\b|tbsp|tsp|tables|teas|%|°|to \d))/i;
 
 interface Count {
   text: string;
@@ -236,12 +238,34 @@ function withOwnNumber(
   const at = steps.findIndex((one) => one.before !== null && recounted(one, servings) !== null);
   const step = steps[at];
   const after = step === undefined ? null : recounted(step, servings);
-  if (step === undefined || after === null) return null;
+  if (step === undefined || after === null) return inLots(method, servings, why);
   const later = steps.slice(at + 1).map((one) => one.after);
   const told = SHAPED.has(family) ? withSize(after, servings, later) : after;
   const put = replaced(method, at, changedTo(step, told, why));
   return FILLED.test(SHAPES.exec(after)?.groups?.pieces ?? '') ? lessFull(put) : put;
 }
+
+/** The method with the numbers of each log or sheet; null where it counts no lots. */
+function inLots(method: Method, servings: Servings, why: string): Method | null {
+  const texts = method.steps.map(({ before, after }) => (before === null ? '' : after));
+  const lots = lotsOf(texts, servings);
+  if (lots === null) return null;
+  const size = filled(ENGLISH.each, servings);
+  const first = texts.findIndex((text) => cutsLots(text, servings.page / lots));
+  const steps = method.steps.map((step, at) => {
+    const put = step.before === null ? step.after : recountedLots(step.after, servings, lots);
+    const told = at === first ? withSentence(put, lotsSentence(step.after), size) : put;
+    return told === step.after ? step : changedTo(step, told, why);
+  });
+  return { ...method, steps };
+}
+
+/** Index of the sentence that cuts the lots. */
+const lotsSentence = (text: string): number =>
+  Math.max(
+    0,
+    sentencesOf(text).findIndex((one) => COUNT.test(one) && CUTS.test(one)),
+  );
 
 /** Dishes that are spooned from where they were baked. */
 const SPOONED = /\b(?:bowls?|glasses|spoon(?:ed|ing)|scoop(?:ed|ing))\b/i;
@@ -256,8 +280,22 @@ export function withRecut(
   language: string | null,
   family: Family = 'other',
 ): Method {
+  if (method.steps.length === 0 || servings.now <= servings.page) return method;
+  const put = withNumber(method, servings, language, family);
+  const isPieces = put.steps.some(({ after }) => TOLD_SMALLER.test(after));
+  if (!isPieces || methodWords(language) !== null || isForeign(language)) return put;
+  return { ...put, steps: fitToSize(put.steps, servings.page / servings.now) };
+}
+
+const TOLD_SMALLER = /smaller ones are done sooner\./;
+
+function withNumber(
+  method: Method,
+  servings: Servings,
+  language: string | null,
+  family: Family,
+): Method {
   const { steps } = method;
-  if (steps.length === 0 || servings.now <= servings.page) return method;
   const words = methodWords(language);
   const says = words?.recut ?? ENGLISH;
   const why = filled(says.why, servings);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adaptRecipe, DEFAULT_GOALS, readText } from '../../../engine/index.ts';
-import type { MethodNote, RewrittenStep } from '../../../engine/model.ts';
+import type { Family, MethodNote, RewrittenStep } from '../../../engine/model.ts';
 import { withRecut } from '../../../engine/rewrite/steps/recut-step.ts';
 
 const step = (after: string): RewrittenStep => ({
@@ -26,7 +26,7 @@ const afterOf = (
   texts: string[],
   servings = { page: 4, now: 6 },
   language = 'en',
-  family: 'other' | 'cookie' | 'cake' = 'other',
+  family: Family = 'other',
 ): string[] =>
   withRecut(method(...texts), servings, language, family).steps.map(({ after }) => after);
 
@@ -97,6 +97,56 @@ describe('more pieces than the page makes', () => {
     expect(scoop).toMatch(
       /^Make 40 pieces instead of 20, each about half the size; smaller ones are done sooner\. Scoop/,
     );
+  });
+
+  it('are counted anew where the page counts them by the log and by the sheet', () => {
+    expect(
+      afterOf(
+        [
+          'Roll each half up and cut it into 16 even slices per log.',
+          'Lay them out, 16 per sheet, and let them rise.',
+          'Bake for 16 minutes.',
+        ],
+        { page: 32, now: 72 },
+        'en',
+        'enriched-yeast-bread',
+      ),
+    ).toEqual([
+      'Roll each half up and cut it into 36 even slices per log. Each is about half the size; smaller ones are done sooner.',
+      'Lay them out, 36 per sheet, and let them rise.',
+      'Bake for 16 minutes.',
+    ]);
+  });
+
+  it('have a scoop of their size, and are looked at sooner in place of a longer bake', () => {
+    const [scoop, bake] = afterOf(
+      [
+        'Using a large cookie scoop (about 1/4 cup), scoop the dough onto a sheet.',
+        'Bake for 9-10 minutes. In the cooler oven it takes 1-2 minutes longer. Cool for 5 minutes.',
+      ],
+      { page: 12, now: 24 },
+      'en',
+      'cookie',
+    );
+    expect(scoop).toMatch(/^Using a smaller cookie scoop \(about 2 tablespoons\)/);
+    expect(scoop).toMatch(/Make 24 pieces instead of 12/);
+    expect(bake).toBe(
+      'Bake for 9-10 minutes. Look at the smaller ones after about 6 minutes. Cool for 5 minutes.',
+    );
+  });
+
+  it('are portions where the method makes another number of pieces than the page serves', () => {
+    const [prepare, scoop] = afterOf(
+      [
+        'Pour the filling into a dish and prepare the biscuits.',
+        'Scoop biscuits onto the filling, making approximately 12 biscuits, and bake. Serve.',
+      ],
+      { page: 9, now: 13 },
+      'en',
+      'biscuit',
+    );
+    expect(prepare).toBe('Pour the filling into a dish and prepare the biscuits.');
+    expect(scoop).toMatch(/13 portions instead of 9\.$/);
   });
 
   it('leave less in each cup than the page fills it with', () => {

@@ -1,0 +1,51 @@
+/** Scoops and spoons of dough in a method that makes more and smaller pieces. */
+import { numberValue } from '../../numerals.ts';
+import { sentencesOf } from './sentences.ts';
+
+const TEASPOONS: Readonly<Record<string, number>> = { cup: 48, tablespoon: 3, teaspoon: 1 };
+
+/** Measures that kitchens have, in teaspoons. */
+const MEASURES: readonly (readonly [number, string])[] = [
+  [1, '1 teaspoon'],
+  [1.5, '1½ teaspoons'],
+  [2, '2 teaspoons'],
+  [3, '1 tablespoon'],
+  [4.5, '1½ tablespoons'],
+  [6, '2 tablespoons'],
+  [9, '3 tablespoons'],
+  [12, '¼ cup'],
+  [16, '⅓ cup'],
+  [24, '½ cup'],
+];
+
+const PORTIONS = /\b(?:scoop\w*|drop|portion\w*|spoon(?:ful)?s?|dough balls?|balls of dough)\b/i;
+/** Further off than this no measure is told. Own choice. */
+const NEAR = 0.3;
+const MEASURE =
+  /(?<quantity>\d+(?: \d\/\d|\/\d|\.\d+)?|[¼½¾⅓⅔]|\d[¼½¾⅓⅔])(?:-| )(?<unit>cup|tablespoon|tbsp|teaspoon|tsp)s?\b(?! of (?:the )?(?!\w+ dough|\w+ batter|dough|batter|cookie))/gi;
+const LONG: Readonly<Record<string, string>> = { tbsp: 'tablespoon', tsp: 'teaspoon' };
+
+/** The nearest measure of a kitchen; null when none is near. */
+function measureOf(teaspoons: number): string | null {
+  const off = ([each]: readonly [number, string]): number => Math.abs(Math.log(each / teaspoons));
+  const [best] = MEASURES.toSorted((a, b) => off(a) - off(b));
+  return best === undefined || off(best) > NEAR ? null : best[1];
+}
+
+function smallerMeasures(sentence: string, share: number): string {
+  if (!PORTIONS.test(sentence)) return sentence;
+  const put = sentence.replace(MEASURE, (...found) => {
+    const { quantity = '', unit = '' } = found.at(-1) as Record<string, string>;
+    const low = unit.toLowerCase();
+    const value = (numberValue(quantity) ?? Number.NaN) * (TEASPOONS[LONG[low] ?? low] ?? 0);
+    return (value > 0 ? measureOf(value * share) : null) ?? (found[0] as string);
+  });
+  return put.replace(/\blarge(?= (?:cookie |ice[- ]cream )?scoop\b)/gi, 'smaller');
+}
+
+/** A step whose pieces weigh this share (0..1) of the page's, with the measures of their dough to match. */
+export const withSmallerScoops = (text: string, share: number): string =>
+  sentencesOf(text).reduce(
+    (now, sentence) => now.replace(sentence, () => smallerMeasures(sentence, share)),
+    text,
+  );
