@@ -14,8 +14,8 @@ import { keyed, methodWords } from './languages/method-words.ts';
 import { rewriteLines } from './lines/ingredient-lines.ts';
 import { listedFlours } from './naming/flour-places.ts';
 import { mentionsOf } from './naming/mentions.ts';
+import { withRecut } from './recut/recut-step.ts';
 import { rewriteSteps } from './steps/method-steps.ts';
-import { withRecut } from './steps/recut-step.ts';
 import { autolyses } from './steps/rested-flour.ts';
 
 export interface RewriteOptions {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { adaptRecipe, DEFAULT_GOALS, readText } from '../../../engine/index.ts';
 import type { Family, MethodNote, RewrittenStep } from '../../../engine/model.ts';
-import { withRecut } from '../../../engine/rewrite/steps/recut-step.ts';
+import { withRecut } from '../../../engine/rewrite/recut/recut-step.ts';
 
 const step = (after: string): RewrittenStep => ({
   section: null,

@@ -2,7 +2,7 @@
 import type { RewrittenStep } from '../../model.ts';
 import { bakeMinutes } from '../oven/oven-heat.ts';
 import { sentencesOf } from '../wording/sentences.ts';
-import { withSmallerScoops } from '../wording/smaller-scoops.ts';
+import { withSmallerScoops } from './smaller-scoops.ts';
 
 /** From this share (0..1) of the page's size on a piece is baked like the page's. Own choice. */
 const MUCH_SMALLER = 0.72;

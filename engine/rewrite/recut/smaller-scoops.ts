@@ -1,6 +1,6 @@
 /** Scoops and spoons of dough in a method that makes more and smaller pieces. */
 import { numberValue } from '../../numerals.ts';
-import { sentencesOf } from './sentences.ts';
+import { sentencesOf } from '../wording/sentences.ts';
 
 const TEASPOONS: Readonly<Record<string, number>> = { cup: 48, tablespoon: 3, teaspoon: 1 };
 
