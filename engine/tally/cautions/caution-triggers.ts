@@ -9,6 +9,8 @@ const FALL_SHARE = 0.3;
 const LARGE_FALL_G = 30;
 /** A serving with hardly any carbohydrate, g. Own choice. */
 const NEARLY_NONE_G = 5;
+/** Allulose of a serving that a stomach may feel, g. Own choice. */
+const MUCH_ALLULOSE_G = 10;
 /** Most sodium of a serving before it is called salty, mg; three quarters of the WHO's limit for a day. */
 const SALTY_MG = 1500;
 
@@ -29,6 +31,8 @@ const hasPolyol =
   (...kinds: readonly string[]) =>
   ({ per100g }: Food): boolean =>
     kinds.some((kind) => (per100g.polyolsG?.[kind] ?? 0) > 0);
+
+const hasAllulose = ({ per100g }: Food): boolean => (per100g.alluloseG ?? 0) > 0;
 
 const hasGluten = (food: Food): boolean => food.allergens.includes('gluten');
 
@@ -79,7 +83,7 @@ export const TRIGGERS: readonly Trigger[] = [
       /slow cooker/i.test(words),
   ],
   ['SALTY', ({ now }) => now('sodiumMg') >= SALTY_MG],
-  ['ALLULOSE', ({ now }) => now('alluloseG') > 10],
+  ['ALLULOSE', (f) => f.now('alluloseG') > MUCH_ALLULOSE_G || f.adds(hasAllulose)],
   ['POLYOLS', polyolsMatter],
   ['MORE_FIBRE', ({ change }) => change('fiberG') >= 8],
   [

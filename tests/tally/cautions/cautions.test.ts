@@ -21,11 +21,12 @@ const almond = makeFood(
   { allergens: ['tree nuts'] },
 );
 const xylitol = makeFood('xylitol', { carbohydrateG: 100, fiberG: 0, polyolsG: { xylitol: 100 } });
+const allulose = makeFood('allulose', { carbohydrateG: 100, fiberG: 0, alluloseG: 100 });
 const psyllium = makeFood('psyllium-husk-powder', { carbohydrateG: 80, fiberG: 78 });
 const noodles = makeFood('konjac-noodles', { carbohydrateG: 3, fiberG: 3 });
 // SR 173468: 38,758 mg of sodium in 100 g.
 const salt = makeFood('salt', { carbohydrateG: 0, fiberG: 0, sodiumMg: 38758 });
-const foods = makeTable(flour, gluten, almond, xylitol, psyllium, noodles, salt);
+const foods = makeTable(flour, gluten, almond, xylitol, allulose, psyllium, noodles, salt);
 
 const reckon = (rows: [string, number][]): Tally =>
   tally(
@@ -197,6 +198,16 @@ describe('cautions', () => {
         ],
       ),
     ).not.toContain('POLYOLS');
+  });
+
+  it('speaks of any allulose that was brought, as it is no food everywhere', () => {
+    const rows = (grams: number): [string, number][] => [
+      ['allulose', grams],
+      ['bread-flour', 200],
+    ];
+    expect(codes([['bread-flour', 250]], rows(3))).toContain('ALLULOSE');
+    expect(codes(rows(3), rows(3))).not.toContain('ALLULOSE');
+    expect(codes(rows(12), rows(12))).toContain('ALLULOSE');
   });
 
   it('tells allergens that came and went', () => {
