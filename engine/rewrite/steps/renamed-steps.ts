@@ -14,13 +14,14 @@ import {
   type LateGrain,
   lateGrains,
   mentionsAt,
+  withoutForeignGrainsEnd,
   withoutGrainsEnd,
   withoutPuttingIn,
   withoutToasting,
 } from '../wording/late-grains.ts';
 import { withoutWord } from '../wording/leave-out.ts';
 import { namePattern } from '../wording/name-patterns.ts';
-import { sentencesOf } from '../wording/sentences.ts';
+import { sentencesOf, withSentence } from '../wording/sentences.ts';
 import { namesOther, withoutBoiling } from './boiling.ts';
 import { BY_FOREIGN_PACKET, BY_PACKET } from './spoken-handling.ts';
 import { whyChanged } from './step-reasons.ts';
@@ -181,8 +182,23 @@ function beforeGrains(
 ): Recipe['steps'][number] {
   const text = grains
     .filter((grain) => at <= grain.at)
-    .reduce((now, grain) => withoutGrainsEnd(withoutPuttingIn(now, grain), grain), step.text);
+    .reduce(
+      (now, grain) =>
+        withoutForeignGrainsEnd(withoutGrainsEnd(withoutPuttingIn(now, grain), grain), grain),
+      step.text,
+    );
   return text.trim() === '' ? step : { ...step, text };
+}
+
+const SERVES_NOW =
+  /(?<!\p{L})(?:serv(?:e|ed|ing|eer\p{L}*|eren|ieren|iere|ez|ir|ire|ite|era|er)|sirv[ae]\p{L}*|anrichten|opdien\p{L}*)(?!\p{L})/iu;
+
+/** The text with a sentence at its end, but before the one that serves. */
+function beforeServing(text: string, sentence: string): string {
+  const own = sentencesOf(text);
+  const last = own.length - 1;
+  const serves = last > 0 && SERVES_NOW.test(own[last] ?? '') && !/\d/.test(own[last] ?? '');
+  return withSentence(text, serves ? last - 1 : last, sentence);
 }
 
 /** The step with what joins at its end. */
@@ -196,7 +212,7 @@ function withGrains(
   const own = grains.filter((grain) => grain.at === at);
   const told = own.flatMap((grain) => joinsText(grain, words) ?? []);
   const { step } = renamed;
-  const after = [step.after, ...told].join(' ');
+  const after = told.reduce((now, sentence) => beforeServing(now, sentence), step.after);
   const change = after === page ? ('kept' as const) : ('changed' as const);
   const why =
     step.why ??

@@ -11,6 +11,7 @@ import {
 import type { Mention } from '../naming/mention.ts';
 import { capital, listOf, shortName } from '../naming/method-names.ts';
 import { boiledOf } from '../steps/boils-as.ts';
+import { withoutForeignEnd } from './foreign-grains.ts';
 import { namePattern } from './name-patterns.ts';
 
 /** Stand-ins that are done before they join, and what goes in with them. */
@@ -140,6 +141,10 @@ export function withoutGrainsEnd(text: string, { early, mention }: LateGrain): s
       '',
     );
 }
+
+/** The same in other languages. */
+export const withoutForeignGrainsEnd = (text: string, { early, mention }: LateGrain): string =>
+  early.items.length > 0 ? text : withoutForeignEnd(text, mention);
 
 /** The text without sentences that toast the grains in the fat: those boil nothing by itself. */
 export const withoutToasting = (text: string): string =>

@@ -48,4 +48,39 @@ describe('rice cooked in the pot', () => {
     expect(text).not.toMatch(/at the end and heat/);
     expect(text).toMatch(/over the (?:cauliflower|riced broccoli)/);
   });
+
+  it('joins before the dish is served', () => {
+    const text = told(
+      pot(
+        'One-pan tomato rice with beef',
+        ['500 g ground beef', '200 g white rice', '450 ml beef stock', '1 onion', '2 tbsp oil'],
+        [
+          'Brown the beef with the onion. Stir in the rice and the stock.',
+          'Cover and simmer for 18 minutes. Stir well and serve at once.',
+        ],
+      ),
+    );
+    expect(text).toMatch(/at the end and heat it through for 2-3 minutes\. Stir well and serve/);
+  });
+
+  it('is not waited for in another language either', () => {
+    const { after } = (() => {
+      const result = adapted(
+        pot(
+          'Rijstpan met gehakt',
+          ['500 g rundergehakt', '200 g witte rijst', '450 ml runderbouillon', '1 ui', '2 el olie'],
+          [
+            'Bak het gehakt met de ui rul in de olie. Voeg de bouillon en de rijst toe.',
+            'Laat 15 minuten pruttelen totdat de rijst gaar is. Na 15 minuten is de rijst gaar en kun je de kaas toevoegen. Roer goed en serveer direct.',
+          ],
+        ),
+        { budgetG: 15, way: 'within', excludedFoods: ['konjac-rice'] },
+      );
+      return { after: result.steps.map((step) => step.after).join('\n') };
+    })();
+    if (/bloemkool/i.test(after)) {
+      expect(after).not.toMatch(/rijst(?: \(weglaten\))? gaar/);
+      expect(after).toMatch(/Bloemkool: op het eind[^.]*\. Roer goed en serveer/);
+    }
+  });
 });
