@@ -219,6 +219,7 @@ const tidied = (text: string): string =>
     .replace(/\b(\w+ crumbs)(?:\/| or )\1\b/gi, '$1')
     .replace(/\b(sheets|noodles|crumbs|rice|chips|fluffy|cold|fresh|cooked) \1\b/gi, '$1')
     .replace(/\b(wraps|buns|sheets|breads|muffins|bagels) slices?\b/gi, '$1')
+    .replace(/\b(egg crepes?) egg crepes?\b/gi, '$1')
     .replace(/\bflours?(?:,| and|, and) flours\b/gi, 'flours')
     .replace(IS_MANY, '$1 are')
     .replace(/\b(flours|sweeteners) has\b/gi, '$1 have');
