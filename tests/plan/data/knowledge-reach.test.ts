@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Family } from '../../../engine/model.ts';
 import { limitsOf } from '../../../engine/plan/dish/family/family-limits.ts';
 import { SWAP_RULES, type SwapRule } from '../../../engine/plan/dish/swap-rules.ts';
-import { foods, plan, type Sample } from '../build.ts';
+import { foods, plan, type Sample, tallyOf } from '../build.ts';
 import { samplesFor, titlesFor } from './knowledge-samples.ts';
 
 /** What a baker has for a dough, and a cook for sweet things, besides a swap's own foods. */
@@ -13,6 +13,9 @@ const FOR_SWEET = ['monk-fruit-extract'];
 
 /** Budgets tried, g a serving: the least that can be reached, and looser ones, where a closer swap wins. */
 const BUDGETS = [0, 1, 2, 4, 8, 16, 24, 40, 80];
+
+/** And shares of what a serving has: what saves little alone is proposed where little is to be saved. */
+const SHARES_OF_START = [0.95, 0.9, 0.8];
 
 /** Shares of the sample's servings tried: a swap is proposed only where it saves enough in one. */
 const SERVED = [1, 1 / 4, 1 / 10];
@@ -59,13 +62,18 @@ function uses(rule: SwapRule, sample: Sample, budgetG: number): boolean {
   return result.swaps.some(({ id }) => id === rule.id);
 }
 
+function budgetsOf(sample: Sample): number[] {
+  const start = tallyOf(sample).perServing.netCarbsG?.best ?? 0;
+  return [...BUDGETS, ...SHARES_OF_START.map((share) => share * start)];
+}
+
 const used = (rule: SwapRule): boolean =>
   samplesFor(rule)
     .slice(0, TRIES)
     .some((sample) =>
       SERVED.some((share) => {
-        const servings = Math.max(1, Math.ceil(sample.servings * share));
-        return BUDGETS.some((budgetG) => uses(rule, { ...sample, servings }, budgetG));
+        const served = { ...sample, servings: Math.max(1, Math.ceil(sample.servings * share)) };
+        return budgetsOf(served).some((budgetG) => uses(rule, served, budgetG));
       }),
     );
 
