@@ -45,19 +45,22 @@ const NAMED_BY_AMOUNT = /^(tomato pur[ée]e|peppers?|jelly|coriander)$/i;
 /** Nouns that the first of two names shares with the second: 'palm or coconut sugar'. */
 const SHARED_HEAD = /\s(sugar|syrup|vinegar|beans|rice|flour|milk|bread|noodles)$/i;
 
-/** The name of an item, with the noun that it leaves to its alternative. */
-function withHead({ name, alternatives }: Ingredient['item']): string {
+/** The name of an item, with the noun that it leaves to its alternative and its food has: 'honey or maple syrup' leaves none. */
+function withHead({ name, alternatives }: Ingredient['item'], food: Food | null): string {
   const head = SHARED_HEAD.exec(alternatives[0]?.name ?? '')?.[1];
-  return head === undefined || /\s/.test(name.trim()) || name.toLowerCase().includes(head)
-    ? name
-    : `${name} ${head}`;
+  const leaves =
+    head !== undefined &&
+    !/\s/.test(name.trim()) &&
+    !name.toLowerCase().includes(head) &&
+    food?.name.toLowerCase().includes(head.toLowerCase());
+  return leaves ? `${name} ${head}` : name;
 }
 
 /** An ingredient's name on a line in grams: its own words, or the food's where the amount told what it is. */
 export function ownName({ item }: Ingredient, food: Food | null): string {
   const contained = item.amounts.some(({ unit }) => unit !== null && CONTAINERS.has(unit));
   const unclear = contained || NAMED_BY_AMOUNT.test(item.name.trim());
-  return unclear && food !== null ? food.name : withHead(item);
+  return unclear && food !== null ? food.name : withHead(item, food);
 }
 
 /** A food's name in the recipe's language; the English one where it has none there. */
