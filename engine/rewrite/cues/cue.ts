@@ -28,7 +28,7 @@ export interface Cue {
   /** What a swap may say of its food's handling that this cue says too. */
   covers?: string;
   /** Of the cues of one group only the first speaks, so that none contradicts another. */
-  group?: 'core' | 'cooling' | 'rest' | 'flours';
+  group?: 'core' | 'cooling' | 'rest' | 'flours' | 'roots';
   /**
    * `use`: before the step that first takes what it is about; `before` and `after` the step that fits
    * `where`; `within` it, behind the sentence that fits.

@@ -38,6 +38,8 @@ interface Warning {
   here?: boolean;
   /** Within the step, behind the sentence that fits. */
   inside?: boolean;
+  /** Not where that step or a later one says this. */
+  notThen?: string;
   /** What the title says instead, when no step does. */
   titled?: string;
   text: string;
@@ -52,6 +54,9 @@ function sentenceFitting(text: string, words: RegExp): number {
   return at < 0 ? sentences.length - 1 : at;
 }
 
+const saysLater = ({ notThen }: Warning, texts: readonly string[]): boolean =>
+  notThen !== undefined && new RegExp(notThen, 'i').test(texts.join('\n'));
+
 /** Warnings before steps that cannot work as written, because what they rest on is gone. */
 export function warningsFor({ context, texts }: PartMethod): Insertion[] {
   const found: Insertion[] = [];
@@ -65,7 +70,7 @@ export function warningsFor({ context, texts }: PartMethod): Insertion[] {
     const titled =
       warning.titled !== undefined && new RegExp(warning.titled, 'i').test(context.title);
     const at = step < 0 && titled ? 0 : step;
-    if (at < 0) continue;
+    if (at < 0 || saysLater(warning, texts.slice(at))) continue;
     const lost = context.mentions.find(
       (mention) =>
         mention.changed &&

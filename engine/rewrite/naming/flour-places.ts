@@ -17,7 +17,7 @@ const INTO_WET = /\b(?:into|to) (?:the )?(?:wet|butter|egg|batter|bowl of|creame
 
 /** Flour that goes in bit by bit is a mix made first. */
 const SHARED_OUT =
-  /\b(?:half|thirds?|quarters?|the rest|rest of|remaining|gradually|batches|additions|at a time)\b/i;
+  /\b(?:half|thirds?|quarters?|the rest|rest of|remaining|gradually|batches|additions|at a time|(?:cup|spoon|bit|handful) by (?:cup|spoon|bit|handful)|little by little)\b/i;
 
 /** Sentences of the method that take an ingredient; a sauce takes the flour that thickens, where there is one. */
 function placesOf(

@@ -22,7 +22,7 @@ const PORTIONS = /\b(?:scoop\w*|drop|portion\w*|spoon(?:ful)?s?|dough balls?|bal
 /** Further off than this no measure is told. Own choice. */
 const NEAR = 0.3;
 const MEASURE =
-  /(?<quantity>\d+(?: \d\/\d|\/\d|\.\d+)?|[¼½¾⅓⅔]|\d[¼½¾⅓⅔])(?:-| )(?<unit>cup|tablespoon|tbsp|teaspoon|tsp)s?\b(?! of (?:the )?(?!\w+ dough|\w+ batter|dough|batter|cookie))/gi;
+  /(?<![\d½¼–-]\s?|\d (?:to|or) )(?<quantity>\d+(?: \d\/\d|\/\d|\.\d+)?|[¼½¾⅓⅔]|\d[¼½¾⅓⅔])(?:-| )(?<unit>cup|tablespoon|tbsp|teaspoon|tsp)s?\b(?! of (?!(?:the )?(?:\w+ )?(?:dough|batter)\b))/gi;
 const LONG: Readonly<Record<string, string>> = { tbsp: 'tablespoon', tsp: 'teaspoon' };
 
 /** The nearest measure of a kitchen; null when none is near. */

@@ -5,6 +5,7 @@ import type { CueContext } from '../cues/cue-context.ts';
 import { listIn, withAmount } from '../cues/cue-text.ts';
 import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { localFoodName } from '../languages/method-words.ts';
+import { companionsOf } from '../naming/companions.ts';
 import type { Mention } from '../naming/mention.ts';
 import { capital, shortName } from '../naming/method-names.ts';
 import { isNamedIn } from '../wording/name-patterns.ts';
@@ -66,6 +67,39 @@ function placeBeside(
   );
   return { at, behind: behind < 0 ? null : behind };
 }
+
+const MASHES = /\bmash/i;
+
+/** What goes in with a vegetable that stands in, such as the butter of a mash, where no handling says it. */
+export function companionSteps(
+  context: CueContext,
+  handling: string,
+  texts: readonly string[],
+): Insertion[] {
+  const { words, plan, course } = context;
+  const { dish } = words?.additions ?? ENGLISH_ADDITIONS;
+  const why = words?.additionWhy ?? 'New in this version, so the method does not name it.';
+  return plan.swaps.flatMap((swap): Insertion[] => {
+    const aside = companionsOf(swap);
+    const untold = plan.items.filter((item) => {
+      const name = (words && localFoodName(item.foodId, words)) ?? shortName(item.foodName);
+      const isOwn = item.key === swap.key || item.key.startsWith(`new.${item.foodId}`);
+      return isOwn && aside.has(item.foodId) && item.grams > 0 && !isSaid(name, handling);
+    });
+    const steps = (swap.key === null ? undefined : course.named.get(swap.key)) ?? [];
+    const at = steps.find((step) => MASHES.test(texts[step] ?? '')) ?? steps.at(-1);
+    if (untold.length === 0 || at === undefined) return [];
+    const list = listIn(
+      untold.map((item) => withAmount(item, context)),
+      context,
+    );
+    const behind = Math.max(0, sentencesOf(texts[at] ?? '').length - 1);
+    return [{ at, behind, rank: RANKS.after, step: addition(dish.replace('{list}', list), why) }];
+  });
+}
+
+const isSaid = (name: string, text: string): boolean =>
+  text.toLowerCase().includes(name.toLowerCase());
 
 /** What no step names: dry things beside the flour, moist ones where the first moist one goes in. `texts`: the method's own steps as they read now. */
 export function additionSteps(

@@ -14,7 +14,7 @@ import { type PartMethod, partMethods } from '../parts/part-contexts.ts';
 import { stepParts } from '../parts/step-parts.ts';
 import { massFactor, withStatedWeights } from '../wording/stated-weights.ts';
 import { adjustedSteps } from './accepted-changes.ts';
-import { additionSteps } from './additions.ts';
+import { additionSteps, companionSteps } from './additions.ts';
 import { withOvens } from './cooler-ovens.ts';
 import { withInsertions } from './insert-steps.ts';
 import { methodLedger } from './method-ledger.ts';
@@ -58,7 +58,13 @@ function partInsertions(
   const written = [...steps, ...cues.map(({ step }) => step), ...swaps.map(({ step }) => step)]
     .map(({ after }) => after)
     .join(' ');
-  return [...cues, ...swaps, ...additionSteps(context, written, texts)];
+  const handling = [...cues, ...swaps].map(({ step }) => step.after).join(' ');
+  return [
+    ...cues,
+    ...swaps,
+    ...companionSteps(context, handling, texts),
+    ...additionSteps(context, written, texts),
+  ];
 }
 
 /**

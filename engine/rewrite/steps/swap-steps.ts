@@ -215,7 +215,8 @@ function insertionOf(handling: Handling, text: string, at: number, step: Rewritt
   const own = { at, rank: RANKS.use, behind: null, step };
   if (made || step.lang !== undefined || takesLong(method) || /^(?:Skip this step|$)/.test(text))
     return own;
-  const sentence = sentenceOf(text, handling);
+  // Nothing is sifted while a pan bubbles.
+  const sentence = /^sift\b/i.test(method) ? 0 : sentenceOf(text, handling);
   const last = sentencesOf(text).length - 1;
   const behind = isTold(swap.method ?? '') ? toldBehind(method, text, last) : sentence - 1;
   return { ...own, rank: isTold(swap.method ?? '') ? RANKS.after : RANKS.use, behind };

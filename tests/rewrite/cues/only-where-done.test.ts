@@ -123,3 +123,58 @@ it('mixes the flours before dry ingredients that no step names', () => {
   const [dry] = steps.filter(({ before }) => before?.startsWith('Sift') === true);
   expect(dry?.after).toMatch(/^Mix 150 g .* and 100 g .* Sift together the dry ingredients\./);
 });
+
+describe('handling that does not fit the page', () => {
+  const rolls = (steps: string[]): string =>
+    told(
+      makeRecipe('Citrus rolls', ['500 g bread flour', '7 g dry yeast', '300 ml water'], steps),
+      'enriched-yeast-bread',
+      [['low-carb-wheat-flour-blend', 250]],
+    );
+
+  it('a longer rise is told beside the rise, not beside a rest of ten minutes', () => {
+    const text = rolls([
+      'Mix the bread flour, yeast and water and knead. Let it rise 10 minutes.',
+      'Shape 12 rolls and let rise 10-30 minutes.',
+      'Bake for 15 minutes.',
+    ]);
+    expect(text).toMatch(/rise 10 minutes\.\n/);
+    expect(text).toMatch(/rise 10-30 minutes\. Let it rise 1[½¼] times/);
+  });
+
+  it('nothing cools before it is cut where a glaze goes on it hot', () => {
+    const bake = [
+      'Mix the bread flour, yeast and water, knead, rise for 1 hour.',
+      'Bake 15 minutes.',
+    ];
+    expect(rolls(bake)).toMatch(/cool for half an hour/);
+    expect(
+      rolls([...bake, 'When the rolls come out of the oven, spread the glaze over them.']),
+    ).not.toMatch(/cool for half an hour/);
+  });
+
+  it('a filling that is chilled for hours is not used at once', () => {
+    const cream = (then: string): string =>
+      told(
+        makeRecipe(
+          'Berry cream',
+          ['120 g sugar', '400 ml heavy cream'],
+          ['Whip the cream with the sugar until stiff peaks form.', then],
+        ),
+        'custard',
+        [['allulose', 120]],
+      );
+    expect(cream('Serve with berries.')).toMatch(/use it at once/);
+    expect(cream('Spread it in the tin and chill for 6 hours.')).not.toMatch(/use it at once/);
+  });
+
+  it('powder is sifted before the pan bubbles', () => {
+    const recipe = makeRecipe(
+      'Pan icing',
+      ['200 g powdered sugar', '60 g butter', '40 ml milk'],
+      ['Stir the butter and milk in a pan. Once bubbling, stir in the powdered sugar as an icing.'],
+    );
+    const text = told(recipe, 'cake', [['powdered-allulose', 200]], 'Sift it.');
+    expect(text).toMatch(/^Sift the .*\. Stir the butter/);
+  });
+});

@@ -119,9 +119,10 @@ describe('more pieces than the page makes', () => {
   });
 
   it('have a scoop of their size, and are looked at sooner in place of a longer bake', () => {
-    const [scoop, bake] = afterOf(
+    const [scoop, drop, bake] = afterOf(
       [
         'Using a large cookie scoop (about 1/4 cup), scoop the dough onto a sheet.',
+        'Drop 1 tbsp of the plain dough, then 1 tbsp of dark dough, 2-3 tablespoons apart, and 1 tbsp of sugar.',
         'Bake for 9-10 minutes. In the cooler oven it takes 1-2 minutes longer. Cool for 5 minutes.',
       ],
       { page: 12, now: 24 },
@@ -130,6 +131,9 @@ describe('more pieces than the page makes', () => {
     );
     expect(scoop).toMatch(/^Using a smaller cookie scoop \(about 2 tablespoons\)/);
     expect(scoop).toMatch(/Make 24 pieces instead of 12/);
+    expect(drop).toBe(
+      'Drop 1½ teaspoons of the plain dough, then 1½ teaspoons of dark dough, 2-3 tablespoons apart, and 1 tbsp of sugar.',
+    );
     expect(bake).toBe(
       'Bake for 9-10 minutes. Look at the smaller ones after about 6 minutes. Cool for 5 minutes.',
     );

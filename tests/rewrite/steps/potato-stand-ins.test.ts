@@ -110,3 +110,37 @@ describe('the time of cauliflower beside the boiled potatoes', () => {
     expect(text).not.toMatch(/large florets|6-8 minutes/);
   });
 });
+
+describe('dumplings of mashed potatoes', () => {
+  const DUMPLINGS: Pasted = {
+    ...dish(
+      'Dumplings with potato and curd',
+      [
+        'For the filling:',
+        '900 g potatoes',
+        '200 g farmer cheese',
+        '1 onion',
+        'For the dough:',
+        '350 g flour',
+        '120 ml milk',
+        '20 g butter',
+      ],
+      [
+        'Place the potatoes in a pot, cover with water and cook until tender.',
+        'Mash the potatoes and mix with the farmer cheese and the onion.',
+        'Make a dough of the flour, milk and butter.',
+        'Fill, seal and boil the dumplings.',
+      ],
+    ),
+    family: ['fresh-pasta'],
+  };
+  const text = method(adapted(DUMPLINGS, { budgetG: 15, excludedFoods: ['turnip', 'rutabaga'] }));
+
+  it('boil the roots once', () => {
+    expect(text).not.toMatch(/Boil the roots/);
+  });
+
+  it('say where the butter of the mash goes in', () => {
+    expect(text).toMatch(/Mash the potatoes and celeriac.*butter too\./);
+  });
+});
