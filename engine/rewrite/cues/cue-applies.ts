@@ -24,6 +24,13 @@ function areCut(context: CueContext, list: readonly string[], keepsNone: boolean
   });
 }
 
+/** Whether an ingredient is less by a third or more, with nothing in its place. */
+function isShrunk(mention: Mention): boolean {
+  const id = mention.ingredient.match?.foodId;
+  const alone = mention.items.length > 0 && mention.items.every(({ foodId }) => foodId === id);
+  return alone && keptShare(mention) <= 2 / 3;
+}
+
 /** Whether flour or starch is left among what thickens. */
 const starchStays = ({ plan }: CueContext): boolean =>
   plan.items.some(
@@ -64,6 +71,8 @@ export function applies(cue: Cue, context: CueContext): boolean {
   if (cue.present !== undefined && !listsOneOf(all, cue.present)) return false;
   if (cue.makes === true && !context.plan.swaps.some((swap) => isMadeBy(cue, swap))) return false;
   if (cue.cut !== undefined && !areCut(context, cue.cut, cue.keepsNone === true)) return false;
+  if (cue.shrinks === true && !context.mentions.some((mention) => isAbout(cue, mention)))
+    return false;
   if (cue.fromShare !== undefined && newShare(context) < cue.fromShare) return false;
   if (cue.starchStays !== undefined && cue.starchStays !== starchStays(context)) return false;
   if (cue.severalFlours === true && floursOf(context).length < 2) return false;
@@ -82,9 +91,11 @@ export function applies(cue: Cue, context: CueContext): boolean {
 }
 
 /** Whether a cue is about what became of an ingredient: it is cut, or has what the cue is for in its place. */
-export function isAbout(cue: Cue, { ingredient, changed, items, goesInWith }: Mention): boolean {
+export function isAbout(cue: Cue, mention: Mention): boolean {
+  const { ingredient, changed, items, goesInWith } = mention;
   if (!changed && goesInWith.length === 0) return false;
   const now = [...items, ...goesInWith].map(({ foodId }) => foodId);
   const isCut = cue.cut === undefined || isListed(ingredient.match?.foodId ?? '', cue.cut);
+  if (cue.shrinks === true) return isCut && isShrunk(mention);
   return isCut && (cue.added === undefined || listsOneOf(now, cue.added));
 }

@@ -17,6 +17,8 @@ export interface Cue {
   saysLessLiquid?: boolean;
   /** A third at most of what is cut is left. */
   keepsNone?: boolean;
+  /** What is cut is a third less or more, and nothing stands in for it. */
+  shrinks?: boolean;
   /** Whether flour or starch that thickens is to stay beside the gum, or none. */
   starchStays?: boolean;
   severalFlours?: boolean;
