@@ -31,6 +31,7 @@ import { buildModel, type Extent } from './model/plan-model.ts';
 import { asksForMore } from './model/trouble.ts';
 import { dishNotes } from './plan-notes.ts';
 import {
+  isWorthCutting,
   mostServings,
   type Portions,
   portionsOf,
@@ -218,6 +219,7 @@ function lightAnswer(request: Request, portions: Portions, dish: Dish, work: Wor
     const found = planned(pieces);
     const count = countFor(found);
     if (count !== null && count >= pieces) return closestFor(count, found);
+    if (count === null && !isWorthCutting(found.solved.net, budgetG, portions)) break;
     if (count === null) return found;
     pieces = count;
   }

@@ -12,6 +12,8 @@ export interface Portions {
   most: number;
   doses: number;
   pieces: boolean;
+  /** A plate or bowl of food, neither shaped nor cut. */
+  plate: boolean;
   /** Pieces that the plates share evenly, such as fillets; null when nothing is served so. */
   shared: number | null;
 }
@@ -93,6 +95,7 @@ export function portionsOf(
     most,
     doses: mass / most < TWO_AT_ONCE_G ? Math.max(servings, most / 2) : most,
     pieces: piece !== null && !SLICED.has(family),
+    plate: piece === null && dish.flourShare === 0 && halves === 1,
     shared,
   };
 }
@@ -135,4 +138,18 @@ export function mostServings({ most, pieces }: Portions): number {
     ? EASY.findLast((count) => count <= most && count >= NEAR_MOST * most)
     : undefined;
   return easy ?? most;
+}
+
+/** A rest above the budget, share of it, up to which a smaller plate is worth it; above, a plate stays one. Own choice. */
+const MOST_OVER = 1.5;
+
+/** Whether as many servings as are sensible come near enough to the budget to be worth cutting. */
+export const isWorthCutting = (net: number, budgetG: number, portions: Portions): boolean =>
+  !portions.plate || (net * portions.servings) / mostServings(portions) <= MOST_OVER * budgetG;
+
+/** The servings a dish is recommended in: as many as fit, else as many as are sensible, else those of the page. */
+export function servingsFor(net: number, budgetG: number, portions: Portions): number {
+  const fitting = servingsThatFit(net, budgetG, portions);
+  if (fitting !== null) return fitting;
+  return isWorthCutting(net, budgetG, portions) ? mostServings(portions) : portions.servings;
 }

@@ -2,7 +2,7 @@
 import type { Note, Plan, Way } from '../model.ts';
 import { type Answer, isMet, planOf } from './answer.ts';
 import { wishLimits } from './limits.ts';
-import { mostServings, type Portions, servingsThatFit } from './serving-size.ts';
+import { type Portions, servingsFor, servingsThatFit } from './serving-size.ts';
 import type { Work } from './solver/work.ts';
 
 /** A heavier rework than this is better food as a smaller piece of a lighter one: bakers and cooks graded 104 plans. */
@@ -45,7 +45,7 @@ function served(way: Way, found: Answer, portions: Portions, notes: Note[], work
   const { goals } = found.model.dish;
   const { net } = found.solved;
   const { servings } = portions;
-  const count = servingsThatFit(net, goals.budgetG, portions) ?? mostServings(portions);
+  const count = servingsFor(net, goals.budgetG, portions);
   const limits = [...servedLimits(net, servings, count, goals.budgetG), ...wishLimits(found, work)];
   const met = isMet((net * servings) / count, goals);
   return { plan: planOf(found, { way, servings: count, met }, limits, notes), net };
@@ -102,9 +102,22 @@ const isNoFurther = (lighter: Plan, within: Plan, servings: number): boolean =>
   lighter.swaps.length < within.swaps.length &&
   lighter.closeness >= within.closeness;
 
+/** A plate smaller than this share of the page's is a meal no longer. Own choice. */
+const SMALL_SERVING = 0.7;
+
+const isOrdinary = ({ shopping }: Plan): boolean =>
+  shopping.every(({ availability }) => availability !== 'speciality');
+
+/** Whether a heavy `within` is better all the same: the nearest is too much, or small where ordinary foods do. */
+function beatsNearest(within: Plan, nearest: WayFound | undefined, servings: number): boolean {
+  if (!within.met || within.closeness < HEAVY_CLOSENESS || !isBuyable(within)) return false;
+  if (nearest === undefined || !isNearlyMet(nearest, servings)) return true;
+  return servings / nearest.plan.servings < SMALL_SERVING && isOrdinary(within);
+}
+
 /**
  * The way we would take: `within` when it is close to the original and easily bought, else the nearest of
- * the others. Where none of those comes within the budget, a heavier rework that does is better.
+ * all. Where that is a small part of the meal, or not within the budget, a heavier rework that is is better.
  */
 export function recommendedWay(
   within: WayFound,
@@ -112,18 +125,18 @@ export function recommendedWay(
   servings: number,
 ): Way {
   const { plan } = within;
-  const fits = (least: number): boolean => plan.met && plan.closeness >= least && isBuyable(plan);
-  if (fits(LEAST_CLOSENESS)) {
+  if (plan.met && plan.closeness >= LEAST_CLOSENESS && isBuyable(plan)) {
     const lighter = others.find((other) => other.plan.way === 'lighter');
     return lighter !== undefined && isNoFurther(lighter.plan, plan, servings)
       ? 'lighter'
       : 'within';
   }
-  const close = others.filter((other) => other.plan.closeness >= LEAST_CLOSENESS);
+  const missed = !plan.met && isBuyable(plan) && !others.some((other) => other.plan.met);
+  const near = missed ? [...others, within] : others;
+  const close = near.filter((other) => other.plan.closeness >= LEAST_CLOSENESS);
   const [nearest] = (close.length > 0 ? close : [...others]).sort(
     (a, b) => nearness(b, servings) - nearness(a, servings),
   );
-  if (fits(HEAVY_CLOSENESS) && !others.some((other) => isNearlyMet(other, servings)))
-    return 'within';
+  if (beatsNearest(plan, nearest, servings)) return 'within';
   return nearest?.plan.way ?? 'within';
 }

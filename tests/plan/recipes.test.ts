@@ -209,7 +209,6 @@ const OUT_OF_REACH = [
   'Ham and mushroom pan pizza',
   'Chicken pot pie',
   'Potato gnocchi',
-  'Berry and banana smoothie',
 ];
 
 /** Of those, what is mashed and rolled has no stand-in that would hold together. */

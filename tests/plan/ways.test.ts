@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Adaptation, Plan, Tally, Way } from '../../engine/model.ts';
-import { mostServings, portionsOf, servingsThatFit } from '../../engine/plan/serving-size.ts';
+import {
+  mostServings,
+  portionsOf,
+  servingsFor,
+  servingsThatFit,
+} from '../../engine/plan/serving-size.ts';
 import { recommendedWay, type WayFound } from '../../engine/plan/ways.ts';
 import { adapted, type Pasted } from './pasted.ts';
 
@@ -39,6 +44,21 @@ describe('the way we would take', () => {
   it('is a smaller piece where both reworks make another dish of it', () => {
     const heavy = [found('within', 0.3, 12), found('lighter', 0.5, 14)] as const;
     expect(recommended(heavy[0], heavy[1], found('smaller', 1, 33, 9))).toBe('smaller');
+  });
+
+  it('is a heavy rework of ordinary foods rather than two thirds of a plate', () => {
+    const heavy = found('within', 0.46, 15);
+    expect(recommended(heavy, found('lighter', 0.66, 22, 6))).toBe('within');
+    expect(recommended(heavy, found('lighter', 0.66, 18, 5))).toBe('lighter');
+    const special = { foodId: 'konjac-rice', availability: 'speciality' };
+    const bought = { ...heavy, plan: { ...heavy.plan, shopping: [special] } as unknown as Plan };
+    expect(recommended(bought, found('lighter', 0.66, 22, 6))).toBe('lighter');
+  });
+
+  it('is within where neither meets the budget and that leaves less above it', () => {
+    const lighter = found('lighter', 0.8, 40);
+    expect(recommended(found('within', 0.7, 24), lighter)).toBe('within');
+    expect(recommended(found('within', 0.7, 24), found('lighter', 0.7, 18, 5))).toBe('lighter');
   });
 
   it('is the lighter of two heavy reworks where there is no other', () => {
@@ -135,6 +155,15 @@ describe('the smallest serving', () => {
     const portions = portionsOf(dish, weighing(1400));
     expect(mostServings(portions)).toBe(12);
     expect(servingsThatFit(20, 15, portions)).toBe(12);
+  });
+
+  it('is the page’s own where a smaller plate is far too much all the same', () => {
+    const dish = { family: 'rice-dish', title: 'Rice bowl', servings: 2, flourShare: 0 } as const;
+    const portions = portionsOf(dish, weighing(900));
+    expect(servingsFor(48, 15, portions)).toBe(2);
+    expect(servingsFor(30, 15, portions)).toBe(3);
+    const pizza = portionsOf({ ...dish, title: 'Pizza', flourShare: 0.3 }, weighing(900));
+    expect(servingsFor(48, 15, pizza)).toBe(3);
   });
 
   it('meets a stomach twice where it is a bite', () => {

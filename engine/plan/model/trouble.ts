@@ -26,9 +26,13 @@ export const TWO_KINDS_TROUBLE = 0.06;
 const NOT_LIKED = 0.04;
 const PLACE_IN_LIST = 0.01;
 
-/** Net carbs a swap saves at least, g a serving, and share of what is above the budget. Own choice. */
+/**
+ * Net carbs a swap saves at least, g a serving, and share of what is above the budget; that share where
+ * there is simply less of something on a plate, which needs no shopping. Own choice.
+ */
 const LEAST_SAVING_G = 1.5;
 const LEAST_SAVING_SHARE = 0.1;
+const LEAST_SAVING_OF_LESS = 0.05;
 
 /** Where the user's own order puts a sweetener; nothing for other foods, or without an order. */
 function likingTrouble(food: Food, order: readonly string[]): number {
@@ -48,11 +52,16 @@ export function purchaseTrouble(food: Food, { goals }: Dish): number {
 export const asksForMore = ({ goals }: Pick<Dish, 'goals'>): boolean =>
   goals.fibreFloorG !== null || goals.sodiumLimitMg !== null || goals.energyLimitKcal !== null;
 
+/** Whether a choice leaves some of a line out and puts nothing in its place. */
+export const isLess = ({ candidate }: Pick<Choice, 'candidate'>): boolean =>
+  candidate?.rule.to.length === 0;
+
 /** Net carbs of a serving that a swap must save to be proposed, g; 0 when other wishes count as well. */
-export function leastSaving(dish: Dish): number {
+export function leastSaving(dish: Dish, less: boolean): number {
   if (asksForMore(dish)) return 0;
   const now = dish.parts.reduce((sum, p) => sum + p.net * p.grams * p.eaten, 0) / dish.servings;
-  return Math.max(LEAST_SAVING_G, LEAST_SAVING_SHARE * (now - dish.goals.budgetG));
+  const share = less && !dish.main.dough ? LEAST_SAVING_OF_LESS : LEAST_SAVING_SHARE;
+  return Math.max(LEAST_SAVING_G, share * (now - dish.goals.budgetG));
 }
 
 /** Net carbs of a serving that a unit of a choice saves, g. */

@@ -98,3 +98,33 @@ describe('a dough that is folded into layers', () => {
       expect(plan.swaps.filter(({ from }) => /flour/.test(from?.food ?? ''))).toEqual([]);
   });
 });
+
+/** An invented plate with one large source of carbohydrate and two small ones. */
+const BEAN_BOWL: Pasted = {
+  title: 'Rice bowl with beans and sweetcorn',
+  family: ['rice-dish'],
+  serves: 'Serves 4',
+  lines: [
+    '240 g rice',
+    '1 can (240 g drained) kidney beans',
+    '200 g sweetcorn',
+    '400 g chicken breast',
+    '60 g dried apricots',
+    '2 tbsp oil',
+  ],
+  steps: [
+    'Boil the rice.',
+    'Fry the chicken, stir in the beans, the corn and the apricots and serve over the rice.',
+  ],
+};
+
+describe('a light plate', () => {
+  it('has less of one thing more, which needs no shopping', () => {
+    const { plan } = adapted(BEAN_BOWL, { budgetG: 15, way: 'lighter' });
+    const less = plan.swaps.filter(({ from, to }) => from !== null && to.length === 0);
+    const replaced = plan.swaps.filter(({ from, to }) => from !== null && to.length > 0);
+    expect(replaced.length).toBeLessThanOrEqual(2);
+    expect(less.length).toBeGreaterThanOrEqual(1);
+    expect(less.length + replaced.length).toBe(3);
+  });
+});

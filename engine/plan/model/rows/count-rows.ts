@@ -6,6 +6,7 @@ import type { Row } from '../../solver/programme.ts';
 import { type Choice, foodCost, LEAST_USE, SWAP_COST } from '../decisions.ts';
 import type { Builder, PlanVariable } from '../row-builder.ts';
 import {
+  isLess,
   LINE_TROUBLE,
   leastSaving,
   purchaseTrouble,
@@ -105,10 +106,10 @@ function switchRows(b: Builder, asked: (food: Food) => boolean): Use[] {
 /** Of a line of which there is simply to be less, at least this share of what may go: less is not done by halves. Own choice. */
 const LEAST_LESS = 0.6;
 
-const leastUse = ({ candidate, max }: Choice): number =>
-  candidate?.rule.to.length === 0
-    ? Math.max(LEAST_USE, LEAST_LESS * max)
-    : Math.min(LEAST_USE, max / 2);
+const leastUse = (choice: Choice): number =>
+  isLess(choice)
+    ? Math.max(LEAST_USE, LEAST_LESS * choice.max)
+    : Math.min(LEAST_USE, choice.max / 2);
 
 /**
  * Once a swap is used it takes a share of its line worth the trouble, all of it when halves make no
@@ -129,7 +130,7 @@ function leastRows(b: Builder, { id, choices }: Use, most: number, asked: boolea
     },
     null,
   );
-  const least = asked ? 0 : leastSaving(b.dish);
+  const least = asked ? 0 : leastSaving(b.dish, choices.every(isLess));
   if (least <= 0) return;
   const saved = choices.map((c): [string, number] => [c.id, savingOf(c, b.dish)]);
   b.row({ id: `worth ${first.id}`, min: 0, terms: [...saved, [id, -least]], switch: id }, null);

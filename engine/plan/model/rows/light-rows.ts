@@ -1,13 +1,14 @@
 /**
- * Rows on a light plan: two changes and two products. Sugar is one change and its stand-in one product, in however
- * many lines; so are the flours of a dough.
+ * Rows on a light plan: two changes and two products, and one thing more of which there is simply less. Sugar is one
+ * change and its stand-in one product, in however many lines; so are the flours of a dough.
  */
 import type { Part } from '../../dish/dish.ts';
 import type { Builder } from '../row-builder.ts';
-import { type Bought, type Counted, follower, SWEET_KINDS } from './count-rows.ts';
+import { isLess } from '../trouble.ts';
+import { type Bought, type Counted, follower, SWEET_KINDS, type Use } from './count-rows.ts';
 
-/** Most changes and products of a light plan, and most lines they are made in. Own choice. */
-const LIGHT = { changes: 2, products: 2, lines: 4 } as const;
+/** Most changes of a light plan, those that only take less counted too, its products, and its lines. Own choice. */
+const LIGHT = { changes: 2, withLess: 3, products: 2, lines: 4 } as const;
 
 export function atMost(
   b: Builder,
@@ -37,14 +38,39 @@ function changeOf({ role, base, section, key }: Part): string {
   return base ? `flours ${section}` : key;
 }
 
-export function lightRows(b: Builder, lines: Counted['lines'], bought: readonly Bought[]): void {
-  const groups = new Map<string, { id: string; leaders: string[] }[]>();
-  for (const { part, id, uses } of lines) {
-    const change = changeOf(part);
-    groups.set(change, [...(groups.get(change) ?? []), { id, leaders: uses.map((use) => use.id) }]);
+const isLessOnly = ({ choices }: Use): boolean => choices.every(isLess);
+
+/** Few changes; one more where nothing is bought or weighed out for it. */
+function changeRows(b: Builder, lines: Counted['lines']): void {
+  const groups = new Map<string, Counted['lines']>();
+  for (const line of lines) {
+    const change = changeOf(line.part);
+    groups.set(change, [...(groups.get(change) ?? []), line]);
   }
-  const changes = [...groups].flatMap(([change, own]) => together(b, `light ${change}`, own));
-  atMost(b, 'light-changes', LIGHT.changes, changes, null);
+  const all = [...groups].flatMap(([change, own]) =>
+    together(
+      b,
+      `light ${change}`,
+      own.map(({ id, uses }) => ({ id, leaders: uses.map((use) => use.id) })),
+    ),
+  );
+  // A dough or batter has no such thing: what it loses, it misses.
+  const most = b.dish.main.dough ? LIGHT.changes : LIGHT.withLess;
+  atMost(b, 'light-changes-with-less', most, all, null);
+  if (most === LIGHT.changes) return;
+  const replacing = [...groups].flatMap(([change, own]) => {
+    const uses = new Set(own.flatMap((line) => line.uses).filter((use) => !isLessOnly(use)));
+    return together(
+      b,
+      `light new ${change}`,
+      [...uses].map(({ id }) => ({ id, leaders: [id] })),
+    );
+  });
+  atMost(b, 'light-changes', LIGHT.changes, replacing, null);
+}
+
+export function lightRows(b: Builder, lines: Counted['lines'], bought: readonly Bought[]): void {
+  changeRows(b, lines);
   atMost(b, 'light-lines', LIGHT.lines, lines, null);
   const kindOf = ({ food }: Bought): string | undefined =>
     SWEET_KINDS.find(([, is]) => is(food))?.[0];
