@@ -12,7 +12,7 @@ const PIECES =
 const MANY = /^(\p{L}{5,}?)(?:en|n|s|er)$/u;
 
 /** The stem of a plural of one word; the name itself where it is none. */
-export function stemOf(name: string): string {
+function stemOf(name: string): string {
   return MANY.exec(name)?.[1] ?? name;
 }
 
