@@ -43,21 +43,22 @@ function whyAside(ingredient: Ingredient): string | null {
   return null;
 }
 
+const KEPT_BACK =
+  /^(?:the )?reserved\b|\breserved (?:from|for)\b|\((?:from )?(?:above|the recipe above)\)$/i;
+
+/** 'Reserved bread crumbs from the sauce': kept back of another line, and without an amount of its own. */
+export const isKeptBack = ({ line, weight }: Ingredient): boolean =>
+  weight === null && KEPT_BACK.test(line.text.trim());
+
 function whyUncounted(ingredient: Ingredient, food: Food | null): string | null {
   if (ingredient.line.kind === 'reference')
     return 'another recipe, whose figures are not known here';
+  if (isKeptBack(ingredient)) return 'kept back of what other lines hold';
   if (ingredient.match === null) return 'no food in the table matches';
   if (food === null) return `the food '${ingredient.match.foodId}' is not in the table`;
   if (ingredient.weight === null && food.id !== 'water') return 'no amount given';
   return null;
 }
-
-/** 'Reserved bread crumbs from the sauce': what another line of the page is, kept back; without an amount of its own. */
-const KEPT_BACK =
-  /^(?:the )?reserved\b|\breserved (?:from|for)\b|\((?:from )?(?:above|the recipe above)\)$/i;
-
-const isKeptBack = ({ line, weight }: Ingredient): boolean =>
-  weight === null && KEPT_BACK.test(line.text.trim());
 
 function textOf(ingredient: Ingredient): string {
   return ingredient.line.items.length > 1 ? ingredient.item.name : ingredient.line.text;
@@ -69,7 +70,7 @@ export function selectCounted(ingredients: readonly Ingredient[], foods: FoodTab
   const aside: CountedLine[] = [];
   const uncounted: Tally['uncounted'] = [];
   for (const ingredient of ingredients) {
-    if (ingredient.line.kind === 'heading' || isKeptBack(ingredient)) continue;
+    if (ingredient.line.kind === 'heading') continue;
     const food = ingredient.match === null ? null : foods.byId(ingredient.match.foodId);
     const why = whyUncounted(ingredient, food);
     const beside = whyAside(ingredient);

@@ -21,9 +21,19 @@ const PASTA_WITH_CRUMBS = {
 };
 
 describe('a line that keeps back what another line is', () => {
-  it('is neither counted twice nor called uncounted', () => {
+  it('is listed with its reason, not counted twice, and does not make the verdict unsure', () => {
     const { before, verdict } = adapted(PASTA_WITH_CRUMBS, { budgetG: 15 });
-    expect(before.uncounted.filter(({ text }) => /Reserved/.test(text))).toEqual([]);
+    expect(before.uncounted.filter(({ text }) => /Reserved/.test(text))).toMatchObject([
+      { why: 'kept back of what other lines hold' },
+    ]);
     expect(verdict.state).not.toBe('fitsAsCounted');
+  });
+
+  it('is missing where it says not whence and no line counts it', () => {
+    const lines = [...PASTA_WITH_CRUMBS.lines.slice(0, 4), 'Reserved cooked rice'];
+    const { verdict } = adapted({ ...PASTA_WITH_CRUMBS, lines }, { budgetG: 15 });
+    expect('missing' in verdict && verdict.missing.map(({ text }) => text)).toContain(
+      'Reserved cooked rice',
+    );
   });
 });

@@ -1,6 +1,7 @@
 /** Lines outside the totals that may hold starch or sugar, with a rough span of what they would add. */
 import type { Food, Ingredient, Interval, MissingLine } from '../../model.ts';
 import { foodNumbers } from '../composition.ts';
+import { isKeptBack } from '../counted.ts';
 import data from '../data/missing-kinds.json' with { type: 'json' };
 import { lineNutrient, type NumberedLine, numberedLines, type TallyOptions } from '../index.ts';
 import {
@@ -77,6 +78,9 @@ function portionOf(text: string, food: Food): Bounds {
   const small = kind !== null && SMALL_KINDS.has(kind.kind) ? kind.serving : group;
   return small[1] < group[1] ? small : group;
 }
+
+/** Where what is kept back was made: its own lines are counted there. */
+const SAYS_WHENCE = /\bfrom\b|\babove\)/i;
 
 /** 'peppers' and nothing else is what stands beside the salt. */
 const BARE_PEPPER = /^peppers?$/;
@@ -172,6 +176,11 @@ export function missingLines(
     const { line } = ingredient;
     if (line.optional && !isStarchOrSugar(ingredient)) return [];
     const food = ingredient.match ? options.foods.byId(ingredient.match.foodId) : null;
+    if (
+      isKeptBack(ingredient) &&
+      (SAYS_WHENCE.test(text) || lines.some((one) => one.food === food))
+    )
+      return [];
     if (BARE_PEPPER.test(plainText(line.text).trim())) return [];
     const { kind, span } = spanOf(ingredient, food, besides, figureOf, servings);
     if (span !== null && span[1] <= MATTERS_FROM_G) return [];
