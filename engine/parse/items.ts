@@ -100,8 +100,16 @@ function substituteOf(tokens: readonly Token[], lex: Lexicon): Named | null {
   return name.length > 0 ? { amounts: head?.value.amounts ?? [], tokens: name } : null;
 }
 
+/** No ingredient line names more; a longer text is prose, and one name that no food answers to. */
+const MOST_FOODS = 40;
+
 /** Name tokens of each food: 'salt and pepper' has two, '2 cups macaroni and cheese' one. */
 function foodsOf(parts: Parts, lex: Lexicon): Token[][] {
+  const foods = splitFoods(parts, lex);
+  return foods.length > MOST_FOODS ? [parts.name] : foods;
+}
+
+function splitFoods(parts: Parts, lex: Lexicon): Token[][] {
   if (parts.list)
     return splitAt(parts.name, lex.and).flatMap((run) => split(run).map((s) => s.tokens));
   return parts.amounts.length === 0 ? splitAt(parts.name, lex.and) : [parts.name];

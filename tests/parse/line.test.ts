@@ -155,3 +155,15 @@ it.each([
 ])('%s: optional %s', (text, optional) => {
   expect(parseLine(text).optional).toBe(optional);
 });
+
+describe('many foods on one line', () => {
+  it.each([
+    [30, 30],
+    [40, 40],
+    [41, 1],
+    [400, 1],
+  ])('%i names are %i foods: more than a line ever has is prose', (names, foods) => {
+    const text = Array.from({ length: names }, () => 'water').join(' and ');
+    expect(parseLine(text, { language: 'en' }).items).toHaveLength(foods);
+  });
+});
