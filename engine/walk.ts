@@ -20,6 +20,7 @@ import type {
   Rework,
   Tally,
   Way,
+  WayOutcome,
 } from './model.ts';
 import { parseLine } from './parse/index.ts';
 import { languageOfLines } from './parse/lines-language.ts';
@@ -69,11 +70,11 @@ export interface RecipeTally {
 }
 
 /** Whether a smaller serving is of no use, as what is not counted may fill the budget by itself. */
-const outgrown = (rework: Rework | undefined): boolean =>
-  rework?.plan.way === 'smaller' &&
-  'missing' in rework.verdict &&
-  rework.verdict.missing.some(
-    ({ netCarbsG }) => netCarbsG !== null && netCarbsG.best >= rework.verdict.budgetG,
+const outgrown = (outcome: WayOutcome | undefined): boolean =>
+  outcome?.plan.way === 'smaller' &&
+  'missing' in outcome.verdict &&
+  outcome.verdict.missing.some(
+    ({ netCarbsG }) => netCarbsG !== null && netCarbsG.best >= outcome.verdict.budgetG,
   );
 
 const stepTexts = (recipe: Recipe): string[] => recipe.steps.map((step) => step.text);
@@ -244,11 +245,17 @@ interface Reworking {
   taught: readonly Adjustment[];
 }
 
-/** The dish as a plan has it: counted again, with its lines and method. */
-function reworkOf(plan: Plan, work: Reworking): Rework {
-  const { recipe, goals, options, foods, family, ingredients, before, taught } = work;
-  const afterIngredients = plannedIngredients(plan, ingredients);
-  const afterOptions = {
+/** A way with what it was counted from. */
+interface Outcome {
+  way: WayOutcome;
+  ingredients: Ingredient[];
+}
+
+/** The dish as a plan has it, counted again. */
+function outcomeOf(plan: Plan, work: Reworking): Outcome {
+  const { recipe, goals, options, foods, family } = work;
+  const ingredients = plannedIngredients(plan, work.ingredients);
+  const counting = {
     foods,
     servings: plan.servings,
     rule: goals.rule,
@@ -257,9 +264,17 @@ function reworkOf(plan: Plan, work: Reworking): Rework {
     minutes: recipe.minutes.cook,
     cookedGrams: options.reworkedGrams ?? null,
     cookedShare: taughtShare(options.taught, family.id),
-    methodOnly: methodOnly(stepTexts(recipe), ingredients, foods),
+    methodOnly: methodOnly(stepTexts(recipe), work.ingredients, foods),
   };
-  const after = tally(afterIngredients, afterOptions);
+  const after = tally(ingredients, counting);
+  const verdict = verdictOf(after, ingredients, goals.budgetG, counting);
+  return { way: { plan, after, verdict }, ingredients };
+}
+
+/** An outcome written out: the lines and the method to cook by, and what to heed. */
+function writtenOut({ way, ingredients: planned }: Outcome, work: Reworking): Rework {
+  const { recipe, goals, foods, ingredients, before, taught } = work;
+  const { plan, after } = way;
   const { lines, steps, methodNotes } = rewriteRecipe(recipe, ingredients, plan, {
     foods,
     pageServings: before.servings,
@@ -268,26 +283,24 @@ function reworkOf(plan: Plan, work: Reworking): Rework {
   });
   const foodsOf = (list: readonly Ingredient[]): Food[] =>
     list.flatMap((i) => (i.match ? [foods.byId(i.match.foodId)] : [])).filter((f) => f !== null);
-  const allergens = allergenChange(foodsOf(ingredients), foodsOf(afterIngredients));
+  const allergens = allergenChange(foodsOf(ingredients), foodsOf(planned));
   const words = [recipe.title, ...stepTexts(recipe)].join('\n');
   return {
-    plan,
-    after,
-    verdict: verdictOf(after, afterIngredients, goals.budgetG, afterOptions),
+    ...way,
     lines,
     steps,
     methodNotes,
     allergensAdded: allergens.added,
     allergensRemoved: allergens.removed,
-    stillContains: stillContains(afterIngredients, goals.avoid, foods),
+    stillContains: stillContains(planned, goals.avoid, foods),
     cautions: cautionsFor({ before, after, plan, foods, words, language: recipe.language }),
   };
 }
 
 /**
- * The main job: the recipe as it stands, the ways to bring a serving within the budget, and for each
- * the recipe after it with its lines and method. The way asked for stands for the whole, the recommended
- * one when that is not there. Deterministic; never throws on a readable recipe.
+ * The main job: the recipe as it stands, the ways to bring a serving within the budget with the
+ * figures of each, and the recipe by one of them with its lines and method: the way asked for, the
+ * recommended one when that is not there. Deterministic; never throws on a readable recipe.
  */
 export function adaptRecipe(given: Recipe, wished: Goals, options: WalkOptions = {}): Adaptation {
   const recipe = inItsLanguage(given);
@@ -303,12 +316,13 @@ export function adaptRecipe(given: Recipe, wished: Goals, options: WalkOptions =
   );
   const shared = { recipe, goals, options, foods, family, ingredients, before, taught };
   const [within, ...others] = plans;
-  const first = reworkOf(within, shared);
-  const ways = [first, ...others.map((plan) => reworkOf(plan, shared))];
-  const named = (way: Way): Rework | undefined => ways.find(({ plan }) => plan.way === way);
-  const best = outgrown(named(recommended)) ? 'within' : recommended;
+  const first = outcomeOf(within, shared);
+  const outcomes = [first, ...others.map((plan) => outcomeOf(plan, shared))];
+  const named = (name: Way): Outcome | undefined =>
+    outcomes.find(({ way }) => way.plan.way === name);
+  const best = outgrown(named(recommended)?.way) ? 'within' : recommended;
   const asked = goals.way === 'recommended' ? best : goals.way;
-  const chosen = named(asked) ?? named(recommended) ?? first;
+  const chosen = writtenOut(named(asked) ?? named(recommended) ?? first, shared);
   return {
     recipe,
     goals: wished,
@@ -318,7 +332,7 @@ export function adaptRecipe(given: Recipe, wished: Goals, options: WalkOptions =
     before,
     questions,
     recommended: best,
-    ways,
+    ways: outcomes.map(({ way }) => way),
     ...chosen,
     notes: [...standing.notes, ...chosen.plan.notes],
   };

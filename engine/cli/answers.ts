@@ -13,6 +13,7 @@ import {
   type Recipe,
   type Rework,
   type Tally,
+  type WayOutcome,
 } from '../model.ts';
 import { lineLanguage, parseLine } from '../parse/index.ts';
 import { verdictText } from '../tally/verdict/verdict-text.ts';
@@ -127,7 +128,7 @@ export function tallyRecord(
 }
 
 /** Lines the verdict lacks, with the rough net carbs a serving they may add. */
-const missingRecords = ({ verdict }: Rework) =>
+const missingRecords = ({ verdict }: WayOutcome) =>
   ('missing' in verdict ? verdict.missing : []).map(({ text, why, kind, netCarbsG }) => ({
     line: text,
     why,
@@ -147,16 +148,15 @@ function swapRecords({ swaps }: Plan, ingredients: readonly Ingredient[]) {
   }));
 }
 
-/** The dish one way, in full. */
-function wayRecord(rework: Rework, ingredients: readonly Ingredient[]) {
-  const { plan, after } = rework;
+/** What one way comes to. */
+function wayRecord({ plan, after, verdict }: WayOutcome, ingredients: readonly Ingredient[]) {
   return {
     way: plan.way,
     servings: plan.servings,
     met: plan.met,
-    verdict: rework.verdict.state,
-    verdictText: verdictText(rework.verdict),
-    missing: missingRecords(rework),
+    verdict: verdict.state,
+    verdictText: verdictText(verdict),
+    missing: missingRecords({ plan, after, verdict }),
     after: perServing(after),
     swaps: swapRecords(plan, ingredients),
     shopping: plan.shopping.map(({ food, grams, availability }) => ({
@@ -168,17 +168,21 @@ function wayRecord(rework: Rework, ingredients: readonly Ingredient[]) {
       sweetenersG: round(plan.stomach.sweetenersG),
       addedFibreG: round(plan.stomach.addedFibreG),
     },
-    ingredients: rework.lines.flatMap(({ after: text }) => (text === null ? [] : [text])),
-    steps: rework.steps.map((step) => step.after),
-    methodNotes: rework.methodNotes.map((note) => ({ ...note, grams: round(note.grams) })),
-    cautions: rework.cautions.map((caution) => caution.text),
-    allergensAdded: rework.allergensAdded,
-    stillContains: rework.stillContains,
     closeness: round(plan.closeness),
     limits: [...plan.limits, ...plan.notes].map(({ text }) => text),
     uncounted: after.uncounted.map(({ text, why }) => ({ line: text, why })),
   };
 }
+
+/** The chosen way to cook by. */
+const writtenRecord = (rework: Rework) => ({
+  ingredients: rework.lines.flatMap(({ after }) => (after === null ? [] : [after])),
+  steps: rework.steps.map(({ after }) => after),
+  methodNotes: rework.methodNotes.map((note) => ({ ...note, grams: round(note.grams) })),
+  cautions: rework.cautions.map(({ text }) => text),
+  allergensAdded: rework.allergensAdded,
+  stillContains: rework.stillContains,
+});
 
 const frontierRecords = (adaptation: Adaptation, ownFoods: readonly Food[]) =>
   frontierOf(adaptation, { ownFoods }).map((point) => ({
@@ -187,7 +191,7 @@ const frontierRecords = (adaptation: Adaptation, ownFoods: readonly Food[]) =>
   }));
 
 /**
- * A recipe reworked: the way taken in the record's own fields, every way in full in `ways`; the curve of
+ * A recipe reworked: the way taken in the record's own fields, what every way comes to in `ways`; the curve of
  * net carbs against closeness only when it is asked for, as it takes longer than the rest, else null.
  */
 export function adaptRecord(
@@ -208,11 +212,12 @@ export function adaptRecord(
     questions: adaptation.questions.map(({ text }) => text),
     before: perServing(before),
     ...wayRecord(adaptation, ingredients),
+    ...writtenRecord(adaptation),
     limits: [...plan.limits, ...adaptation.notes].map(({ text }) => text),
     recommended: adaptation.recommended,
     /** Servings of the page, which `before` is reckoned with. */
     servingsBefore: before.servings,
-    ways: adaptation.ways.map((rework) => wayRecord(rework, ingredients)),
+    ways: adaptation.ways.map((way) => wayRecord(way, ingredients)),
     frontier: frontier ? frontierRecords(adaptation, ownFoods) : null,
   };
 }

@@ -30,11 +30,16 @@ export const RewrittenStep = z.object({
 });
 export type RewrittenStep = z.infer<typeof RewrittenStep>;
 
-/** The dish one way: its plan, the figures of a serving, the new lines and the method. */
-export const Rework = z.object({
+/** What one way comes to: its plan, and the figures of a serving. */
+export const WayOutcome = z.object({
   plan: Plan,
   after: Tally,
   verdict: Verdict,
+});
+export type WayOutcome = z.infer<typeof WayOutcome>;
+
+/** The dish one way, written out: its outcome, the new lines and the method. */
+export const Rework = WayOutcome.extend({
   lines: z.array(RewrittenLine),
   steps: z.array(RewrittenStep),
   /** Where every food goes in; what the method cannot tell carries words for the cook. */
@@ -63,8 +68,8 @@ export const Adaptation = Rework.extend({
   questions: z.array(Note),
   /** The way we would take. */
   recommended: Way,
-  /** Every way there is, `within` first; one that would be the same as another, or no sensible piece, is left out. Empty in a stored result. */
-  ways: z.array(Rework),
+  /** Every way there is, `within` first; one that would be the same as another, or no sensible piece, is left out. Empty in a stored result. Only the chosen one is written out. */
+  ways: z.array(WayOutcome),
   notes: z.array(Note),
 });
 export type Adaptation = z.infer<typeof Adaptation>;

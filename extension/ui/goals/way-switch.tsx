@@ -1,10 +1,10 @@
 /** The ways to make the dish: within the budget, lighter, or a smaller piece of it. */
-import type { Adaptation, Goals, Rework } from '../../../engine/model.ts';
+import type { Adaptation, Goals, WayOutcome } from '../../../engine/model.ts';
 import { gramsWords } from '../figures/format.ts';
 import { portionNoun } from '../words/portion.ts';
 import { type MessageKey, say, sayCount } from '../words/say.ts';
 
-type Way = Rework['plan']['way'];
+type Way = WayOutcome['plan']['way'];
 
 const WORDS: Record<Way, MessageKey> = {
   within: 'wayWithin',
@@ -61,7 +61,7 @@ export function WaySelect({ adaptation, onGoals }: Props) {
   );
 }
 
-function wayOutWords({ plan }: Rework, adaptation: Adaptation): { head: string; text: string } {
+function wayOutWords({ plan }: WayOutcome, adaptation: Adaptation): { head: string; text: string } {
   if (plan.way === 'smaller') {
     const noun = portionNoun(adaptation, plan.servings);
     return { head: say('cutInto', plan.servings, noun), text: say('sameDishSmaller') };
@@ -71,7 +71,7 @@ function wayOutWords({ plan }: Rework, adaptation: Adaptation): { head: string; 
 }
 
 /** The other ways that bring a serving down where it is too much. */
-export function betterWays({ verdict, ways, plan: taken }: Adaptation): Rework[] {
+export function betterWays({ verdict, ways, plan: taken }: Adaptation): WayOutcome[] {
   const now = verdict.netCarbsG?.best;
   if (verdict.state !== 'tooMuch' || now === undefined) return [];
   return ways.filter(
