@@ -10,7 +10,7 @@ import { type Amount, originalAmounts, total } from './kitchen/planned-masses.ts
 import { wishesMet } from './missed-wishes.ts';
 import { closenessOf, closenessParts, lossOf } from './model/closeness.ts';
 import { linear } from './model/expressions.ts';
-import { buildModel, type Extent, type PlanModel } from './model/plan-model.ts';
+import { buildModel, type Extent, type PlanModel, plainModel } from './model/plan-model.ts';
 import { leverTargets } from './model/rows/lever-rows.ts';
 import { withoutSet } from './model/rows/set-rows.ts';
 import { dishNotes, workNote } from './plan-notes.ts';
@@ -60,7 +60,7 @@ function solveModel(
  */
 export function solveDish(dish: Dish, question: Question, work: Work): Answer {
   const { extent, pieces } = question;
-  const plain = solveModel(buildModel(dish, [], extent, pieces), question, false, work);
+  const plain = solveModel(plainModel(dish, extent, pieces), question, false, work);
   const targets = leverTargets(
     (attribute) => linear(dish, plain.model.choices, attribute),
     dish,

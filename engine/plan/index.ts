@@ -27,7 +27,7 @@ import { frontierOf } from './frontier.ts';
 import { limitsOf } from './limits.ts';
 import { closenessOf, lossOf } from './model/closeness.ts';
 import { evaluate } from './model/expressions.ts';
-import { buildModel, type Extent } from './model/plan-model.ts';
+import { type Extent, plainModel } from './model/plan-model.ts';
 import { asksForMore } from './model/trouble.ts';
 import { dishNotes } from './plan-notes.ts';
 import {
@@ -131,7 +131,7 @@ function withinWay({ ingredients, read, options, start }: Request): {
   // Out of reach all the same: then no further than a dish one would still serve.
   const found = isMet(far.solved.net, goals) ? far : servable(far, dish, start, work);
   const { net } = found.solved;
-  const still = unchangedAnswer(buildModel(read(goals, true)));
+  const still = unchangedAnswer(plainModel(read(goals, true)));
   const asked =
     goals.adjustments.length + goals.setAmounts.length > 0 || asksForMore(found.model.dish);
   const left = found.model.dish.notReworked !== null;
@@ -139,7 +139,7 @@ function withinWay({ ingredients, read, options, start }: Request): {
     left || (!isMet(net, goals) && !asked && net > (1 - WORTHWHILE.far) * still.solved.net);
   const taken = idle ? still : found;
   const met = isMet(taken.solved.net, goals);
-  const limits = limitsOf(found, met, (wishes) => buildModel(read(wishes)), work);
+  const limits = limitsOf(found, met, (wishes) => plainModel(read(wishes)), work);
   if (idle && !left)
     limits.push({
       code: 'NOT_WORTHWHILE',
@@ -246,7 +246,7 @@ function smallWay({ ingredients, read, options }: Request): WayFound | null {
   const dish = read(options.goals, true);
   const portions = portionsOf(servedOf(dish), options.before, piecesServed(dish));
   const notes: Note[] = dishNotes(ingredients, dish, []);
-  return smallerWay(unchangedAnswer(buildModel(dish)), portions, notes, workOf(PLAN_WORK));
+  return smallerWay(unchangedAnswer(plainModel(dish)), portions, notes, workOf(PLAN_WORK));
 }
 
 /** Whether a light plan's changes are worth making: not where a smaller piece of the original fits as well for little more. */

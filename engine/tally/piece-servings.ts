@@ -1,8 +1,9 @@
 /** A note for dishes of small pieces (dumplings, meatballs) whose count stands for servings. */
+import { LETTER } from '../letters.ts';
 import type { Note, Recipe } from '../model.ts';
 import dishes from './data/piece-dishes.json' with { type: 'json' };
 
-const wholeWords = (words: string): string => `(?<!\\p{L})(?:${words})(?!\\p{L})`;
+const wholeWords = (words: string): string => `(?<!${LETTER})(?:${words})(?!${LETTER})`;
 /** Chinese and Japanese leave no blanks between words. */
 const PIECES = new RegExp(`${wholeWords(dishes.pieces)}|${dishes.unbroken}`, 'iu');
 /** 'Dumpling sauce' is poured, not counted. */

@@ -1,4 +1,5 @@
 /** Builds the programme of a dish: choices, limits as rows, closeness to the original as the objective. */
+import { keptFor } from '../../kept-results.ts';
 import type { ClosenessPart, Food } from '../../model.ts';
 import type { Dish } from '../dish/dish.ts';
 import * as figure from '../dish/food-figures.ts';
@@ -126,6 +127,21 @@ export function buildModel(
     partOf: b.partOf,
     net,
   };
+}
+
+const plainModels = keptFor((_: Dish) => new Map<string, PlanModel>());
+
+/** The programme of a dish without changes after a bake, as {@link buildModel}: made once, as the ways of one plan ask for it again. */
+export function plainModel(
+  dish: Dish,
+  extent: Extent = 'within',
+  pieces: number = dish.servings,
+): PlanModel {
+  const known = plainModels(dish);
+  const key = `${extent} ${pieces}`;
+  const model = known.get(key) ?? buildModel(dish, [], extent, pieces);
+  known.set(key, model);
+  return model;
 }
 
 /** The programme with net carbs of a serving at most `budget`; distance from the original is minimised. */

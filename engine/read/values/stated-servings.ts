@@ -1,8 +1,9 @@
 /** Servings that a text states: '4 servings', 'serves 4-6', 'für 4 Personen'. */
+
+import { LETTER, LETTERS, WORD } from '../../letters.ts';
 import type { Yield } from '../../model.ts';
 import { numberValue } from '../../numerals.ts';
 import words from '../data/serving-words.json' with { type: 'json' };
-import { LETTER, LETTERS, WORD } from './letters.ts';
 
 const WORD_NUMBERS = words.numbers
   .map(([word]) => String(word))

@@ -1,9 +1,10 @@
 /** Servings and pieces that a page says a recipe makes. */
+
+import { LETTER, LETTERS } from '../../letters.ts';
 import type { Yield } from '../../model.ts';
 import servingWords from '../data/serving-words.json' with { type: 'json' };
 import words from '../data/yield-words.json' with { type: 'json' };
 import { cleanText, isLeftover } from '../document/clean-text.ts';
-import { LETTER, LETTERS } from './letters.ts';
 import {
   BOUND,
   COUNT_PEOPLE,

@@ -1,8 +1,8 @@
 /** Tells what a line of the page heads: ingredients, the method, or what comes after the recipe. */
 import { withoutAccents } from '../../accents.ts';
+import { LETTER } from '../../letters.ts';
 import words from '../data/heading-words.json' with { type: 'json' };
 import type { Block, HeadingReading } from '../document/block.ts';
-import { LETTER } from '../values/letters.ts';
 import { listed } from '../values/word-lists.ts';
 import {
   headingKey,

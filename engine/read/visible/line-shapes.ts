@@ -1,5 +1,5 @@
 /** Shapes of visible lines: does one start with an amount, is it a sentence, is it only an amount. */
-import { LETTER, LETTERS, WORD } from '../values/letters.ts';
+import { LETTER, LETTERS, WORD } from '../../letters.ts';
 
 const NUMBER = String.raw`(?:\d+(?:[.,/]\d+)?(?:\s?[¼-¾⅐-⅞])?|[¼-¾⅐-⅞])`;
 const ABOUT = String.raw`(?:(?:ca\.?|c\.|about|approx\.?|approximately|etwa|env\.?|environ|circa|cirka|~|≈|ongeveer)\s*)?`;

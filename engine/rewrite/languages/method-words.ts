@@ -1,6 +1,7 @@
 /** Words of other languages for steps that are put in. A new language is a file in `data/words/`. */
 import * as z from 'zod';
 import { keptFor, keptResults } from '../../kept-results.ts';
+import { LETTER } from '../../letters.ts';
 import da from './data/da.json' with { type: 'json' };
 import de from './data/de.json' with { type: 'json' };
 import es from './data/es.json' with { type: 'json' };
@@ -129,7 +130,7 @@ interface Stem {
 const stemsOf = (words: MethodWords): Stem[] =>
   words.keys.map(([stem, english]) => ({
     stem: new RegExp(stem, 'iu'),
-    word: new RegExp(`[\\p{L}]*(?:${stem})[\\p{L}]*`, 'giu'),
+    word: new RegExp(`${LETTER}*(?:${stem})${LETTER}*`, 'giu'),
     english,
   }));
 

@@ -1,10 +1,11 @@
 /** Patterns that find names in running text. */
 import { keptFor, keptResults } from '../../kept-results.ts';
+import { WORD } from '../../letters.ts';
 import type { Mention } from '../naming/mention.ts';
 
 /** Word boundaries that know letters beyond ASCII. */
-export const START = String.raw`(?<![\p{L}\p{N}])`;
-export const END = String.raw`(?![\p{L}\p{N}])`;
+export const START = `(?<!${WORD})`;
+export const END = `(?!${WORD})`;
 
 /** The text as a pattern that matches nothing but itself. */
 export const literal = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
