@@ -124,6 +124,11 @@ const isGroundCoriander = ({ name, preparation, amounts: [first] }: Item): boole
   first?.unit === 'tsp' &&
   !/fresh|chop|leaf|leaves|torn|pick/i.test(preparation ?? '');
 
+/** A spoon of both is counted as the salt, which weighs twice as much and matters more. */
+const isSaltAndPepper = ({ name, amounts }: Item): boolean =>
+  amounts.length > 0 &&
+  /^(?:[a-z]+ )*salt (?:&|and) (?:(?:black|ground|white) )*pepper$/i.test(name.trim());
+
 /** Cocktail and dessert usage: the sweet canned product. */
 const isCreamOfCoconut = ({ name }: Item): boolean => /\bcream of coconut\b/i.test(name);
 
@@ -138,6 +143,7 @@ interface SpecialName {
 /** The first that fits decides. */
 const SPECIAL_NAMES: readonly SpecialName[] = [
   { reads: 'sweetened coconut cream', when: isCreamOfCoconut },
+  { reads: 'salt and pepper', when: isSaltAndPepper },
   { reads: 'cooked chicken', when: isCookedChicken },
   { reads: 'chicken breast', when: isChickenMeat },
   { reads: 'bone-in chicken thigh', when: isChickenPieces },

@@ -28,8 +28,12 @@ function byLean(name: string, text: string): string | null {
 /** 'Fresh thin noodles' are the moist ones, of whatever cut; those of rice and buckwheat are others. */
 const FRESH_NOODLES = /^fresh (?!.*\b(?:rice|udon|glass|soba|dried|dry)\b).*\b(?:noodles?|pasta)$/i;
 
-const SUN_DRIED = /^(?:chopped |sliced )*sun-?dried tomato(?:es)?$/i;
+/** A size and a jar may be left before the name: '14oz jar sun-dried tomatoes in oil'. */
+const SUN_DRIED = /^(?:[a-z0-9]+ )*sun-?dried tomato(?:es)?(?: in (?:olive )?oil)?$/i;
 const IN_OIL = /\b(?:in (?:olive )?oil|oil[- ]packed|drained)\b/i;
+
+const CHIPOTLE = /^(?:(?:whole|large|small) )*chipotle(?:s|(?: chil[a-z]+| peppers?))?$/i;
+const IN_ADOBO = /\badobo\b/i;
 
 const NUTS = /\b(?:nuts?|peanuts?|almonds?|cashews?|pecans?|walnuts?|hazelnuts?)$/i;
 /** 'Peanuts coated with sugar' are neither plain nuts nor sugar. */
@@ -58,6 +62,7 @@ export function toldByLine(name: string, line: Line): string {
   if (lean !== null) return lean;
   if (FRESH_NOODLES.test(name)) return 'fresh noodles';
   if (SUN_DRIED.test(name) && IN_OIL.test(line.text)) return 'oil-packed sun-dried tomatoes';
+  if (CHIPOTLE.test(name) && IN_ADOBO.test(line.text)) return 'chipotle peppers in adobo';
   if (VEGAN.test(name) && HARD_CHEESE.test(name)) return 'vegan cheese';
   if (THIGH.test(name) && SKINLESS.test(line.text.replace(INSTEAD, '')))
     return 'skinless boneless chicken thigh';

@@ -22,6 +22,7 @@ function isFurther(seg: readonly Token[], parts: Parts, bracket: boolean, lex: L
   const name = head ? seg[head.next] : undefined;
   if (!head || !isWord(name) || lex.more.has(name.low) || lex.purposeStarts.has(name.low))
     return false;
+  if (isMoreOfIt(seg, head.next, lex)) return false;
   const rest = seg.slice(head.next);
   const kind = classify(rest, lex);
   if (from > 0)
@@ -29,6 +30,12 @@ function isFurther(seg: readonly Token[], parts: Parts, bracket: boolean, lex: L
   if (kind !== 'name' || sizesOne(head.value.amounts)) return false;
   const food = rest.slice(0, findCut(rest, lex));
   return couldBeFood(food, lex) && !food.some((t) => parts.name.some((n) => alike(n.low, t.low)));
+}
+
+/** 'plus a few extra for garnish': more of the same food, named no more. */
+function isMoreOfIt(seg: readonly Token[], at: number, lex: Lexicon): boolean {
+  const next = seg[at + 1];
+  return isAt(lex.leads, seg, at) && (!isWord(next) || lex.purposeStarts.has(next.low));
 }
 
 /** Whether two words are the same, plural aside. */

@@ -120,12 +120,13 @@ function bathPurpose(name: string, line: Line, text: string): Purpose | null {
 const EXTRA =
   /^(?:plus|and|with|\+|&)?\s*(?:a (?:little|bit) |some |a few )?(?:more|extra|additional)\b/;
 /** 'Butter & extra' for greasing. */
-const ENDS_IN_EXTRA = /(?:&|\+|\band|\bplus)\s*(?:more|extra)$/i;
+const ENDS_IN_EXTRA = /(?:&|\+|\band|\bplus)\s*(?:(?:a (?:little|bit|few)|some) )?(?:more|extra)$/i;
 
 /** The line's words of purpose. 'Plus extra for dusting' speaks of the extra, not of the amount. */
 function purposeWords(item: Item, line: Line): string {
   const stated = item.amounts.length > 0;
-  const ofExtra = stated && ENDS_IN_EXTRA.test(item.name.trim());
+  const told = [item.name, item.preparation ?? ''].map((part) => part.trim());
+  const ofExtra = stated && told.some((part) => ENDS_IN_EXTRA.test(part));
   const purpose = ofExtra ? null : line.purpose;
   const parts = [purpose, line.note, item.preparation].filter((part) => part !== null);
   const purposeText = parts

@@ -159,14 +159,20 @@ function byPractice(
 interface KindRow extends PieceRow {
   /** The counted unit; left out for whole pieces. */
   unit?: string;
+  /** Only where as many of them are counted. */
+  from?: number;
 }
 const KINDS: readonly KindRow[] = kinds;
 
 /** 'Fingerling potatoes', 'baguette slices': kinds that share a food with far larger or smaller ones. */
 function byKind(count: number, unit: string | null, item: Item): Weighed | null {
   const name = plain(`${item.size ?? ''} ${item.name}`.trim());
+  const stated = item.amounts[0]?.quantity ?? count;
   const rowFor = (asked: string | null): (typeof KINDS)[number] | undefined =>
-    KINDS.find((row) => (row.unit ?? null) === asked && hasWord(name, row.words));
+    KINDS.find(
+      (row) =>
+        (row.unit ?? null) === asked && stated >= (row.from ?? 0) && hasWord(name, row.words),
+    );
   const row = rowFor(unit) ?? (unit === 'piece' ? rowFor(null) : undefined);
   return row === undefined
     ? null

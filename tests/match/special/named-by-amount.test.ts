@@ -21,6 +21,19 @@ test.each([
   expect(match(text)?.foodId).toBe(id);
 });
 
+test.each([
+  ['1/2 tsp salt & pepper', 'salt'],
+  ['1/4 teaspoon sea salt & black pepper, or as you like it', 'salt'],
+  ['3 tablespoons hazelnut coffee creamer', 'coffee-creamer'],
+  ['1/4 cup sweet cream creamer', 'coffee-creamer'],
+  ['1/4 cup fat-free half-and-half creamer', 'half-and-half-fat-free'],
+  ['1 cup strong coffee', 'coffee'],
+  ['24 dried corn husks, soaked', undefined],
+  ['2 tablespoons psyllium husk', 'psyllium-husk-whole'],
+])('%s -> %s', (text, id) => {
+  expect(match(text)?.foodId).toBe(id);
+});
+
 describe('pepper: spice or vegetable', () => {
   test.each([
     ['2 peppers, sliced', 'bell-pepper-red'],

@@ -27,6 +27,18 @@ describe('how lean', () => {
   });
 });
 
+describe('in what it is packed', () => {
+  test.each([
+    ['3 whole chipotle peppers packed in adobo sauce', 'chipotle-adobo'],
+    ['2 chipotles, packed in adobo, finely chopped', 'chipotle-adobo'],
+    ['2 dried chipotle peppers', 'ancho-chile'],
+    ['1 small jar sun-dried tomatoes in oil, sliced', 'sun-dried-tomato-oil'],
+    ['1 x 300/10oz jar sun-dried tomatoes in olive oil', 'sun-dried-tomato-oil'],
+  ])('%s -> %s', (text, id) => {
+    expect(foodOf(text)).toBe(id);
+  });
+});
+
 describe('how fresh, or cooked when', () => {
   test.each([
     ['300 g fresh thin wok noodles', 'pasta-fresh'],

@@ -106,6 +106,13 @@ describe('what is poured, dusted and brushed on', () => {
     expect(eaten('2 eggs (reserve one yolk for the egg wash)')).toEqual(ALL);
   });
 
+  test('extra for a garnish is not the amount that goes in', () => {
+    expect(eaten('2 tablespoons capers, chopped, plus a few extra for garnish')).toEqual(ALL);
+    expect(eaten('2 tablespoons capers (chopped (plus a few extra for garnish)')).toEqual(ALL);
+    expect(eaten('40 g walnuts, toasted and some more to serve')).toEqual(ALL);
+    expect(eaten('2 tablespoons capers, chopped, for garnish')?.best).toBe(0);
+  });
+
   test('juice to serve is eaten, a garnish is not counted', () => {
     expect(eaten('juice of 1 lime, to serve')).toEqual(ALL);
     expect(eaten('50 g parmesan, to serve')?.best).toBe(0);

@@ -51,6 +51,17 @@ describe('salt, eggs, butter, yeast', () => {
     expect(grams(text)).toBeLessThan(expected * 1.05);
   });
 
+  test.each([
+    ['10 very small potatoes', 500, PRACTICE],
+    ['2 dozen small potatoes', 1200, PRACTICE],
+    ['3 small potatoes', 510, 'USDA SR 170026'],
+    ['2 boneless lamb loin fillets', 400, PRACTICE],
+    ['4 lamb fillets', 800, PRACTICE],
+  ])('pieces far from the usual, %s: %d g (%s)', (text, expected) => {
+    expect(grams(text)).toBeGreaterThan(expected * 0.95);
+    expect(grams(text)).toBeLessThan(expected * 1.05);
+  });
+
   test('salt and pepper to taste: a pinch of salt until the whole recipe is weighed', () => {
     const [salt, pepper] = weights('salt and pepper to taste', ['1 kg ground beef']);
     expect(salt?.id).toBe('salt');
