@@ -1,4 +1,4 @@
-/** The one answer about the budget: fits, probably fits, fits for what was counted, too much. */
+/** The one answer about the budget: fits, probably fits, fits with not all counted, too much. */
 import type { Ingredient, MissingLine, Tally, Verdict } from '../../model.ts';
 import { showGrams } from '../displayed-figures.ts';
 import type { TallyOptions } from '../index.ts';

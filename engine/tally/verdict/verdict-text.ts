@@ -34,7 +34,7 @@ function countedText(
   if (netCarbsG === null) return `Not known: nothing could be counted against ${budget}.`;
   return verdictWord(verdict) === 'cannotBeTold'
     ? `Cannot be told: what was counted has ${grams(netCarbsG)} net carbs a serving, within ${budget}, but not all was counted.`
-    : `Fits for what was counted: one serving has ${grams(netCarbsG)} net carbs, within ${budget}.`;
+    : `Fits, not all counted: one serving has ${grams(netCarbsG)} net carbs, within ${budget}.`;
 }
 
 /** 'Fits: one serving has 12 g (10-14) net carbs, within the budget of 15 g.' and its like. */

@@ -67,7 +67,7 @@ describe('what the method serves it with', () => {
   ])('%s is named as by choice, and nothing plainly fits', (kind, step) => {
     const { verdict } = adapted(FILLING, step);
     expect(verdict.state).toBe('fitsAsCounted');
-    expect(verdictText(verdict)).toMatch(/^Fits for what was counted/);
+    expect(verdictText(verdict)).toMatch(/^Fits, not all counted/);
     expect(missingOf({ verdict })).toMatchObject([{ kind, beside: true }]);
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { MissingLine, Verdict } from '../../../engine/model.ts';
 import { stillContainsText, verdictText } from '../../../engine/tally/verdict/verdict-text.ts';
+import screen from '../../../extension/public/_locales/en/messages.json' with { type: 'json' };
 
 const netCarbsG = { low: 10, best: 12.4, high: 14 };
 const bread: MissingLine = {
@@ -28,7 +29,7 @@ describe('the verdict in words', () => {
     ],
     [
       { state: 'fitsAsCounted', netCarbsG, budgetG: 80, missing: [bread] },
-      'Fits for what was counted: one serving has 12 g (10-14) net carbs, within the budget of 80 g. Not counted: crusty bread, to serve (about 13-55 g a serving).',
+      'Fits, not all counted: one serving has 12 g (10-14) net carbs, within the budget of 80 g. Not counted: crusty bread, to serve (about 13-55 g a serving).',
     ],
     [
       { state: 'tooMuch', netCarbsG, budgetG: 20, missing: [bread] },
@@ -44,6 +45,22 @@ describe('the verdict in words', () => {
     ],
   ])('%#', (verdict, text) => {
     expect(verdictText(verdict)).toBe(text);
+  });
+
+  it.each<[Verdict, string]>([
+    [{ state: 'fits', netCarbsG, budgetG: 15 }, screen.stateFits.message],
+    [{ state: 'probablyFits', netCarbsG, budgetG: 15 }, screen.stateProbably.message],
+    [
+      { state: 'fitsAsCounted', netCarbsG, budgetG: 80, missing: [bread] },
+      screen.stateCounted.message,
+    ],
+    [
+      { state: 'fitsAsCounted', netCarbsG, budgetG: 15, missing: [bread, unknown] },
+      screen.stateUntold.message,
+    ],
+    [{ state: 'tooMuch', netCarbsG, budgetG: 8, missing: [] }, screen.stateTooMuch.message],
+  ])('begins as the screen does, %#', (verdict, word) => {
+    expect(verdictText(verdict).startsWith(`${word}: `)).toBe(true);
   });
 
   it('names three missing lines at most, long ones cut, and counts the rest', () => {
