@@ -124,7 +124,8 @@ function localText({ swap, method, holds, old }: Handling, words: MethodWords): 
   if (whole === null) return null;
   const local = heldClauses(whole, holds);
   if (local === '') return null;
-  if (isTold(swap.method ?? '')) return capital(local);
+  // 'In den letzten 10 Minuten zugeben' says what only where its English does.
+  if (isTold(swap.method ?? '') && withObject(method, old) === null) return capital(local);
   const names = handledIn(swap).map(
     ({ foodId, food }) => localFoodName(foodId, words) ?? shortName(food),
   );

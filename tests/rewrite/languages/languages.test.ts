@@ -11,6 +11,7 @@ import foodNames from '../../../engine/rewrite/languages/data/food-names.json' w
 import {
   isForeign,
   localFoodName,
+  localHandling,
   localReason,
   methodWords,
 } from '../../../engine/rewrite/languages/method-words.ts';
@@ -121,6 +122,32 @@ describe.each(TAGS)('words for %s', (tag) => {
       expect(one?.match?.foodId, lines[at]).toBe(id);
       if (!id.startsWith('egg')) expect(one?.weight?.grams.best, lines[at]).toBeCloseTo(100, 6);
     });
+  });
+});
+
+describe('the handling of stand-ins', () => {
+  const sentences = [...new Set(SWAP_RULES.flatMap(({ method }) => (method ? [method] : [])))];
+  const figures = (text: string): string[] =>
+    (text.replaceAll(',', '.').match(/\d+(?:\.\d+)?/g) ?? []).sort();
+  const clauses = (text: string): number => text.split(/;\s*/).length;
+
+  it('is as many sentences as the tables hold', () => {
+    expect(sentences.length).toBeGreaterThan(300);
+  });
+
+  it.each(TAGS)('is told in %s with the same figures, blanks and clauses', (tag) => {
+    const words = methodWords(tag);
+    expect(words).not.toBeNull();
+    if (words === null) return;
+    const untold = sentences.filter((sentence) => localHandling(sentence, words) === null);
+    expect(untold).toEqual([]);
+    for (const sentence of sentences) {
+      const told = localHandling(sentence, words) ?? '';
+      expect(figures(told), told).toEqual(figures(sentence));
+      expect(clauses(told), told).toBe(clauses(sentence));
+      expect(told, sentence).toMatch(/[^ ]\.$/);
+      expect(told, sentence).not.toMatch(/\b(?:the|with|minutes at|until|and|then)\b/);
+    }
   });
 });
 
