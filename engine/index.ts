@@ -32,6 +32,7 @@ export {
   readPage,
   readText,
 } from './read/index.ts';
+export { toldNote } from './rewrite/languages/told-notes.ts';
 export { Pan, panFactor } from './rewrite/lines/pans.ts';
 export type { System } from './rewrite/lines/scaled-amounts.ts';
 export { scaledLines } from './rewrite/lines/scaled-lines.ts';

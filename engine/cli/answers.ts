@@ -16,6 +16,7 @@ import {
   type WayOutcome,
 } from '../model.ts';
 import { lineLanguage, parseLine } from '../parse/index.ts';
+import { toldNote } from '../rewrite/languages/told-notes.ts';
 import { verdictText } from '../tally/verdict/verdict-text.ts';
 import { adaptRecipe, frontierOf, tallyRecipe } from '../walk.ts';
 import { weighItem } from '../weigh/index.ts';
@@ -24,6 +25,12 @@ const DECIMALS = 4;
 
 /** A figure to four decimals: enough to compare, without the noise of floating point. */
 const round = (value: number): number => Number(value.toFixed(DECIMALS));
+
+/** What is said of a recipe, in its own language where there are words. */
+const toldIn =
+  (language: string | null) =>
+  ({ text }: { text: string }): string =>
+    toldNote(text, language) ?? text;
 
 const bounds = ({ low, best, high }: Interval) => ({
   best: round(best),
@@ -122,7 +129,7 @@ export function tallyRecord(
         netCarbsG: share ? round(share.best) : null,
       };
     }),
-    questions: questions.map(({ text }) => text),
+    questions: questions.map(toldIn(recipe.language)),
     notes: notes.map((note) => note.text),
   };
 }
@@ -149,7 +156,10 @@ function swapRecords({ swaps }: Plan, ingredients: readonly Ingredient[]) {
 }
 
 /** What one way comes to. */
-function wayRecord({ plan, after, verdict }: WayOutcome, ingredients: readonly Ingredient[]) {
+function wayRecord(
+  { plan, after, verdict }: WayOutcome,
+  { ingredients, recipe }: Pick<Adaptation, 'ingredients' | 'recipe'>,
+) {
   return {
     way: plan.way,
     servings: plan.servings,
@@ -169,7 +179,7 @@ function wayRecord({ plan, after, verdict }: WayOutcome, ingredients: readonly I
       addedFibreG: round(plan.stomach.addedFibreG),
     },
     closeness: round(plan.closeness),
-    limits: [...plan.limits, ...plan.notes].map(({ text }) => text),
+    limits: [...plan.limits, ...plan.notes].map(toldIn(recipe.language)),
     uncounted: after.uncounted.map(({ text, why }) => ({ line: text, why })),
   };
 }
@@ -201,23 +211,24 @@ export function adaptRecord(
   { ownFoods = [], frontier = false }: { ownFoods?: readonly Food[]; frontier?: boolean } = {},
 ) {
   const adaptation = adaptRecipe(recipe, goals, { ownFoods });
-  const { before, plan, ingredients } = adaptation;
+  const { before, plan } = adaptation;
+  const told = toldIn(recipe.language);
   return {
     file,
     title: recipe.title,
     family: plan.family.id,
     budgetG: plan.budgetG,
     promises: plan.promises,
-    notReworked: plan.notReworked,
-    questions: adaptation.questions.map(({ text }) => text),
+    notReworked: plan.notReworked === null ? null : told({ text: plan.notReworked }),
+    questions: adaptation.questions.map(told),
     before: perServing(before),
-    ...wayRecord(adaptation, ingredients),
+    ...wayRecord(adaptation, adaptation),
     ...writtenRecord(adaptation),
-    limits: [...plan.limits, ...adaptation.notes].map(({ text }) => text),
+    limits: [...plan.limits, ...adaptation.notes].map(told),
     recommended: adaptation.recommended,
     /** Servings of the page, which `before` is reckoned with. */
     servingsBefore: before.servings,
-    ways: adaptation.ways.map((way) => wayRecord(way, ingredients)),
+    ways: adaptation.ways.map((way) => wayRecord(way, adaptation)),
     frontier: frontier ? frontierRecords(adaptation, ownFoods) : null,
   };
 }

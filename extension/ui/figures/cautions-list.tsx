@@ -2,7 +2,7 @@
 import { cautionText } from '../../../engine/index.ts';
 import type { Adaptation } from '../../../engine/model.ts';
 import { allergenWord } from '../words/allergen-words.ts';
-import { engineLang } from '../words/engine-language.ts';
+import { engineLang, toldHere } from '../words/engine-language.ts';
 import { locale, say, sayList } from '../words/say.ts';
 
 /** A sentence beside the figures; `byEngine` when it is said in the engine's English. */
@@ -22,7 +22,8 @@ export function cautionTexts({ cautions, notes, recipe, before, after }: Adaptat
     .map((caution) => ({ text: cautionText(caution, locale()), byEngine: false }));
   const others = [...notes, ...recipe.notes]
     .filter(({ key }) => key === null || !beside.has(key))
-    .map(({ text }) => ({ text, byEngine: true }));
+    .map(({ text }) => toldHere(text))
+    .map(({ text, lang }) => ({ text, byEngine: lang !== undefined }));
   const all = [...gravest, ...others];
   return all.filter(({ text }, at) => all.findIndex((one) => one.text === text) === at);
 }

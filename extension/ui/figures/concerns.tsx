@@ -3,9 +3,9 @@ import type { Adaptation } from '../../../engine/model.ts';
 import { Icon } from '../controls/icon.tsx';
 import { promiseWord } from '../goals/page-promises.tsx';
 import { allergenWord } from '../words/allergen-words.ts';
-import { engineLang } from '../words/engine-language.ts';
 import { foodWord } from '../words/food-words.ts';
 import { say, sayCount, sayList } from '../words/say.ts';
+import { ToldSentence } from '../words/told-sentence.tsx';
 
 interface MissingProps {
   adaptation: Adaptation;
@@ -51,7 +51,7 @@ export function Questions({ adaptation, onSay }: MissingProps) {
       {adaptation.questions.map(({ code, text, key }) => (
         <section key={code + text} class="missing" role="alert">
           <p>
-            <b>{say('pleaseCheck')}</b> <span lang={engineLang()}>{text}</span>
+            <b>{say('pleaseCheck')}</b> <ToldSentence text={text} />
           </p>
           {key !== null && onSay && (
             <button type="button" class="button" onClick={() => onSay(key)}>

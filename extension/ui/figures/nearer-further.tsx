@@ -2,8 +2,8 @@
 import { useMemo } from 'preact/hooks';
 import { frontierOf, type WalkOptions } from '../../../engine/index.ts';
 import type { Adaptation, FrontierPoint } from '../../../engine/model.ts';
-import { engineLang } from '../words/engine-language.ts';
 import { say } from '../words/say.ts';
+import { ToldSentence } from '../words/told-sentence.tsx';
 import { apartWord } from './closeness-mark.tsx';
 import { gramsWords } from './format.ts';
 import { RowLoaf } from './loaf/row-loaf.tsx';
@@ -68,8 +68,8 @@ export function NearerFurther({ adaptation, options, onBudget }: Props) {
           <h3>{say('whatHolds')}</h3>
           <ul class="notes">
             {plan.limits.map(({ code, text }) => (
-              <li key={code + text} lang={engineLang()}>
-                {text}
+              <li key={code + text}>
+                <ToldSentence text={text} />
               </li>
             ))}
           </ul>

@@ -4,9 +4,9 @@ import { useState } from 'preact/hooks';
 import type { Adaptation } from '../../../engine/model.ts';
 import { Icon } from '../controls/icon.tsx';
 import { gramsOnScale } from '../figures/sources/source-words.ts';
-import { engineLang } from '../words/engine-language.ts';
 import { foodWord } from '../words/food-words.ts';
 import { say, sayCount } from '../words/say.ts';
+import { ToldSentence } from '../words/told-sentence.tsx';
 import { type Change, changesOf, type NewFood, partedChanges } from './changes.ts';
 
 const word = ({ foodId, food }: NewFood): string => foodWord(foodId, food);
@@ -76,8 +76,8 @@ export function ChangeList({ adaptation, mostLines }: Props) {
   const { notReworked } = adaptation.plan;
   if (notReworked !== null)
     return (
-      <p class="not-reworked" lang={engineLang()}>
-        {notReworked}
+      <p class="not-reworked">
+        <ToldSentence text={notReworked} />
       </p>
     );
   if (main.length === 0) return <p>{say('nothingToChange')}</p>;

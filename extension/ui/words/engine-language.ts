@@ -1,4 +1,5 @@
 /** The language of the sentences that come from the engine, for the page that shows them. */
+import { toldNote } from '../../../engine/index.ts';
 import { languageOf, locale } from './say.ts';
 
 /**
@@ -7,3 +8,9 @@ import { languageOf, locale } from './say.ts';
  */
 export const engineLang = (): 'en' | undefined =>
   languageOf(locale()) === 'en' ? undefined : 'en';
+
+/** A limit, note or question of the engine's in the screen's language; with its `lang` where that is English still. */
+export function toldHere(text: string): { text: string; lang: 'en' | undefined } {
+  const told = toldNote(text, locale());
+  return told === null ? { text, lang: engineLang() } : { text: told, lang: undefined };
+}

@@ -11,8 +11,8 @@ import { IngredientList, useOpenLine } from '../../../ui/recipe/lines/ingredient
 import { lineActions } from '../../../ui/recipe/lines/line-actions.ts';
 import { Method } from '../../../ui/recipe/method.tsx';
 import { PrintCautions, PrintFigures } from '../../../ui/recipe/print-parts.tsx';
-import { engineLang } from '../../../ui/words/engine-language.ts';
 import { say, sayWith } from '../../../ui/words/say.ts';
+import { ToldSentence } from '../../../ui/words/told-sentence.tsx';
 import type { Kitchen, OpenRecipe } from '../kitchen.ts';
 import { Strip } from '../strip.tsx';
 import { RecipeFolds } from './recipe-folds.tsx';
@@ -79,8 +79,8 @@ export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRec
         <Questions adaptation={adaptation} onSay={show} />
         <VerdictCard adaptation={adaptation} groups />
         {adaptation.plan.notReworked !== null && (
-          <p class="not-reworked" lang={engineLang()}>
-            {adaptation.plan.notReworked}
+          <p class="not-reworked">
+            <ToldSentence text={adaptation.plan.notReworked} />
           </p>
         )}
         <WaysOut adaptation={adaptation} onGoals={work.changeGoals} />

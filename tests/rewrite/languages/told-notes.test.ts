@@ -1,0 +1,64 @@
+/** Limits, notes and questions in other languages. */
+import { describe, expect, it } from 'vitest';
+import noteWords from '../../../engine/rewrite/languages/data/note-words.json' with {
+  type: 'json',
+};
+import { toldNote } from '../../../engine/rewrite/languages/told-notes.ts';
+
+const TAGS = ['da', 'de', 'es', 'fr', 'it', 'nb', 'nl', 'pt', 'sv'] as const;
+const WORDS: Readonly<Record<string, Readonly<Record<string, string>>>> = noteWords;
+
+const marks = (text: string): string[] =>
+  (text.match(/\{\w+\}|\d+/g) ?? [])
+    // Why the visible page was read is left out: it is about its markup.
+    .filter((mark) => mark !== '{line}')
+    .sort();
+
+describe.each(TAGS)('notes in %s', (tag) => {
+  it('have every sentence, with the figures and blanks of the English', () => {
+    for (const [english, said] of Object.entries(WORDS)) {
+      expect(said[tag], english).toBeTruthy();
+      expect(marks(said[tag] ?? ''), english).toEqual(marks(english));
+      expect(said[tag], english).not.toMatch(/\b(?:the|with|would|servings|until)\b/);
+    }
+  });
+
+  it('are told with decimals as the language writes them', () => {
+    const text = 'This way a serving has 15.6 g net carbs; the budget is 15 g.';
+    expect(toldNote(text, tag)).toMatch(/15,6 g .*15 g/);
+  });
+});
+
+it('tells a sentence and what stands behind it', () => {
+  const text =
+    'Beyond this it would no longer be the dish it is. Without this limit a serving would have 3.2 g less net carbs.';
+  expect(toldNote(text, 'de-AT')).toBe(
+    'Darüber hinaus wäre es nicht mehr dasselbe Gericht. Ohne diese Grenze hätte eine Portion 3,2 g weniger Netto-Kohlenhydrate.',
+  );
+});
+
+it('names foods in the language, and the part of the dish', () => {
+  expect(toldNote('There is no good stand-in for the banana here; use less of it.', 'nl')).toMatch(
+    /: banaan\.$/,
+  );
+  expect(
+    toldNote('Guss: sweetness has to match; a less sweet result would allow more.', 'de'),
+  ).toBe('Guss: Die Süße muss gleich bleiben; weniger süß ginge mehr.');
+});
+
+it('keeps the words of the page as they are', () => {
+  expect(
+    toldNote('Left as it is, because its weight is not known: 2.5 dl crème. Frisk.', 'sv'),
+  ).toBe('Oförändrat, eftersom vikten inte är känd: 2.5 dl crème. Frisk.');
+  expect(toldNote('Left as it is, because its weight is not known: $& {line}', 'fr')).toMatch(
+    /: \$& \{line\}$/,
+  );
+});
+
+it('leaves English to English, to other languages and to sentences without words', () => {
+  const known = 'No method was found.';
+  expect(toldNote(known, 'en')).toBeNull();
+  expect(toldNote(known, 'fi')).toBeNull();
+  expect(toldNote(`${known} Nobody translated this one.`, 'de')).toBeNull();
+  expect(toldNote('Nobody translated this one.', 'de')).toBeNull();
+});
