@@ -1,5 +1,6 @@
 /** The course of one part of the dish through the method: which steps are its own, and when its dough is mixed. */
 import type { Mention } from '../naming/mention.ts';
+import { isNamedIn } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 
 export interface Course {
@@ -22,6 +23,9 @@ const MIX_OF_ALL =
 const USES =
   /\b(?:bake|fry|roll|shape|scoop|drop|divide|portion|knead|pour the batter|spread|press|ladle|prove|rise|roll out)\b/i;
 
+/** A sentence that kneads and goes no further. */
+const KNEADS_ONLY = new RegExp(`^(?!.*${USES.source.replace('knead|', '')}).*\\bknead\\b`, 'is');
+
 function mixing(
   texts: readonly string[],
   flours: readonly Mention[],
@@ -40,11 +44,14 @@ function mixing(
     if (USES.test(texts[last] ?? '')) break;
   }
   const sentences = sentencesOf(texts[last] ?? '');
+  // 'Add the milk and knead for 5 minutes': no dough before it.
+  const joins = (one: string): boolean =>
+    KNEADS_ONLY.test(one) && moist.some((mention) => isNamedIn(one, mention));
   const by = sentences.findLastIndex(
     (one) =>
       MIXES.test(one) &&
       (MIX_OF_ALL.test(one) || floured.has(last) || wet.has(last)) &&
-      !USES.test(one),
+      (!USES.test(one) || joins(one)),
   );
   return { at: last, by: Math.max(0, by) };
 }

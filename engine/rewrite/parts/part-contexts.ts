@@ -44,17 +44,32 @@ function planOfPart(plan: Plan, part: number): Plan {
 /** Where a whole dish goes into the oven: whose step it is cannot be told from the words around. */
 const TOGETHER = /\b(bake|oven|roast)\b/i;
 
+/** 'Bake and glaze' bakes the rolls too, though it is headed for the glaze: the steps from the part's own on that use the oven. */
+const withOven = (
+  texts: readonly string[],
+  own: readonly number[],
+  { searched }: WholeMethod,
+): string[] => {
+  const first = own[0] ?? 0;
+  return texts.map((text, at) =>
+    text === '' && at > first && TOGETHER.test(searched[at] ?? '') ? (searched[at] ?? '') : text,
+  );
+};
+
 function ofPart(context: CueContext, part: number, method: WholeMethod): PartMethod {
   const { plan, ingredients, mentions } = context;
   const own = method.parts.flatMap(({ whole }, at) => (whole === part ? [at] : []));
   const isOwn = ({ sentences, headed }: StepParts, at: number): boolean =>
     sentences.some((one) => one.part === part || one.part === null) ||
     (!headed && TOGETHER.test(method.searched[at] ?? ''));
-  const texts = method.searched.map((text, at) => {
+  const found = method.searched.map((text, at) => {
     const parts = method.parts[at];
     return parts === undefined || isOwn(parts, at) ? text : '';
   });
   const here = mentions.filter((mention) => mention.part === part);
+  const isDough = here.some(({ role }) => role === 'structure');
+  const unbaked = isDough && !found.some((text) => TOGETHER.test(text));
+  const texts = unbaked ? withOven(found, own, method) : found;
   return {
     context: {
       ...context,
