@@ -48,6 +48,6 @@ describe('words in the user’s language', () => {
     expect(digitsOf(1234.5, 1)).toBe('1234,5');
     expect(rangeText({ low: 1.24, best: 2, high: 3.46 })).toBe('1,2–3,5 g');
     expect(sayList(['Mehl', 'Zucker', 'Salz'])).toBe('Mehl, Zucker und Salz');
-    expect(say('keep')).toBe('Aufheben');
+    expect(say('keep')).toBe('Merken');
   });
 });
