@@ -8,6 +8,10 @@ import { INGREDIENTS, MAX_HEADING, phraseKey, STEPS } from './visible/heading-ph
 /** 'Step 3', '4:', or an address: no step. */
 const LABEL = /^(?:(?:\p{L}{2,8}\s*)?#?\d{1,2}\s*[.):]?|https?:\S+)$/u;
 
+/** A button, or what the page files the recipe under. */
+const MENU =
+  /^(?:pin (?:it|this|recipe)|print(?: this)?(?: recipe)?|share(?: this)?|jump to (?:the )?recipe)[.!]?$|^recipe type:\s/iu;
+
 /** What a short text without a full stop heads; null when it reads as a step. */
 function headOf(text: string): 'ingredients' | 'method' | 'part' | null {
   if (text.length > MAX_HEADING || /[.!?。,;]$/.test(text)) return null;
@@ -38,7 +42,8 @@ export function withoutStrays(steps: readonly Step[], lines: readonly string[]):
     // What stands above the ingredients is talk.
     if (head === 'ingredients' && !begun) kept.length = 0;
     begun ||= head !== null;
-    if (head !== null || LABEL.test(step.text) || known.has(textKey(step.text))) continue;
+    if (head !== null || LABEL.test(step.text) || MENU.test(step.text)) continue;
+    if (known.has(textKey(step.text))) continue;
     kept.push({ ...step, section: step.section ?? part });
   }
   // Numbers that a heading among them kept from being a sequence.
