@@ -82,6 +82,15 @@ const snap = (value: number, steps: readonly number[]): number => {
   return whole + steps.reduce((a, b) => (Math.abs(b - part) < Math.abs(a - part) ? b : a));
 };
 
+/** The smallest spoon of a set, share of a teaspoon, and how far from it is still one. Own choice. */
+const SMALLEST = { spoon: 1 / 8, near: 0.15 } as const;
+
+/** '⅛ tsp' for what hardly shows on a scale, else null. */
+function smallestSpoon(food: Food, grams: number): string | null {
+  const each = (gramsPer(food, 'tsp') ?? 0) * SMALLEST.spoon;
+  return Math.abs(grams - each) <= SMALLEST.near * each ? '⅛ tsp' : null;
+}
+
 /** '2 tbsp', 'about ½ cup', or null when no household measure is near. */
 export function besideText(food: Food, grams: number, region: Region): string | null {
   for (const { unit, steps, from, to } of SPOONS) {
@@ -96,7 +105,7 @@ export function besideText(food: Food, grams: number, region: Region): string | 
     const words = `${fractionText(count)} ${unit}${unit === 'cup' && count > 1 ? 's' : ''}`;
     return error > 0.02 ? `about ${words}` : words;
   }
-  return null;
+  return smallestSpoon(food, grams);
 }
 
 /** '250 ml', for what is poured and fills three tablespoons or more; null for the rest. */
