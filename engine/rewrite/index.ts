@@ -15,6 +15,7 @@ import { rewriteLines } from './lines/ingredient-lines.ts';
 import { listedFlours } from './naming/flour-places.ts';
 import { mentionsOf } from './naming/mentions.ts';
 import { withRecut } from './recut/recut-step.ts';
+import { isSavouryPlate } from './recut/smaller-plate.ts';
 import { rewriteSteps } from './steps/method-steps.ts';
 import { autolyses } from './steps/rested-flour.ts';
 
@@ -59,7 +60,11 @@ export function rewriteRecipe(
     autolyses: rests,
     adjustments,
   });
-  const servings = { page: options.pageServings ?? plan.servings, now: plan.servings };
+  const servings = {
+    page: options.pageServings ?? plan.servings,
+    now: plan.servings,
+    plates: isSavouryPlate(plan),
+  };
   return {
     lines: rewriteLines(recipe, ingredients, { plan, foods, region, local: words }),
     ...withRecut(method, servings, recipe.language, plan.family.id),

@@ -46,7 +46,13 @@ const MethodWords = z.strictObject({
   /** How much longer a bake takes in a cooler oven: `{minutes}`. */
   longerBake: z.string(),
   /** More pieces shaped, or more portions served, than the page makes: `{now}` and `{was}`. */
-  recut: z.strictObject({ pieces: z.string(), portions: z.string(), why: z.string() }),
+  recut: z.strictObject({
+    pieces: z.string(),
+    portions: z.string(),
+    /** What fills a plate that is served smaller. */
+    beside: z.string(),
+    why: z.string(),
+  }),
   /** What stands on ingredient lines; eggs as one and many. */
   lines: z.strictObject({
     trimmed: z.string(),

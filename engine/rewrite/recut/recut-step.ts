@@ -4,17 +4,23 @@ import { isForeign, keyed, type MethodWords, methodWords } from '../languages/me
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 import { cutsLots, lotsOf, recountedLots } from './recut-lots.ts';
 import { fitToSize } from './smaller-pieces.ts';
+import { isSmallerMeal } from './smaller-plate.ts';
 
 /** Servings of the page, and of the way the recipe is reworked. */
 export interface Servings {
   page: number;
   now: number;
+  /** Whether they are plates of a savoury dish, which something beside it fills up. */
+  plates?: boolean;
 }
 
 const ENGLISH = {
   pieces: 'Make {now} {pieces} instead of {was}, each {size}; smaller ones are done sooner.',
   filled: 'Fill {now} instead of {was}, with less in each; smaller ones are done sooner.',
   portions: 'Divide it into {now} portions instead of {was}.',
+  // 50 g of lettuce or spinach have 0.6 to 0.7 g (USDA SR); the advice is common practice, no source.
+  beside:
+    'Fill the plate up with green leaves (a handful has under 1 g net carbs), and as a meal of its own with more protein.',
   cut: 'Cut it into {now} pieces.',
   each: 'Each is {size}; smaller ones are done sooner.',
   why: 'All figures are for one of {now}.',
@@ -210,13 +216,19 @@ const SHAPED: ReadonlySet<Family> = new Set<Family>([
 /** Dough that is scooped piece by piece. */
 const SCOOPED: ReadonlySet<Family> = new Set<Family>(['cookie', 'biscuit', 'cracker', 'pancake']);
 
+/** What fills a plate that is served smaller; nothing where it is none. */
+const besidePlate = (servings: Servings, { beside }: { beside: string }): string =>
+  servings.plates === true && isSmallerMeal(servings) ? ` ${beside}` : '';
+
 /** What is said, by what the pieces are called; null is a dish that is served in portions. */
 function sentenceFor(
   pieces: string | null,
-  says: { pieces: string; portions: string; filled?: string; cut?: string },
+  says: { pieces: string; portions: string; beside: string; filled?: string; cut?: string },
+  servings: Servings,
   isWhole: boolean,
 ): string {
-  if (pieces === null) return isWhole ? (says.cut ?? says.portions) : says.portions;
+  if (pieces === null && isWhole) return says.cut ?? says.portions;
+  if (pieces === null) return `${says.portions}${besidePlate(servings, says)}`;
   if (FILLED.test(pieces) && says.filled !== undefined) return says.filled;
   return says.pieces.replace('{pieces}', pieces.toLowerCase());
 }
@@ -240,7 +252,9 @@ function withOwnNumber(
   const after = step === undefined ? null : recounted(step, servings);
   if (step === undefined || after === null) return inLots(method, servings, why);
   const later = steps.slice(at + 1).map((one) => one.after);
-  const told = SHAPED.has(family) ? withSize(after, servings, later) : after;
+  const beside = besidePlate(servings, ENGLISH).trim();
+  const sized = SHAPED.has(family) ? withSize(after, servings, later) : after;
+  const told = beside === '' ? sized : withSentence(sized, lastOwnSentence(sized), beside);
   const put = replaced(method, at, changedTo(step, told, why));
   return FILLED.test(SHAPES.exec(after)?.groups?.pieces ?? '') ? lessFull(put) : put;
 }
@@ -310,7 +324,7 @@ function withNumber(
   const pieces = shapes < 0 ? null : (SHAPES.exec(texts[shapes] ?? '')?.groups?.pieces ?? 'pieces');
   const step = steps[at];
   const isWhole = WHOLES.has(family) && !SPOONED.test(step?.after ?? '');
-  const text = filled(sentenceFor(pieces, says, isWhole), servings);
+  const text = filled(sentenceFor(pieces, says, servings, isWhole), servings);
   if (unworded || step === undefined) return stepBehind(method, at, text, why);
   const isOwnWords = shapes >= 0 && words === null;
   const behind = isOwnWords ? besideShaping(step.after) : lastOwnSentence(step.after);

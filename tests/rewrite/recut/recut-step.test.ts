@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { adaptRecipe, DEFAULT_GOALS, readText } from '../../../engine/index.ts';
 import type { Family, MethodNote, RewrittenStep } from '../../../engine/model.ts';
-import { withRecut } from '../../../engine/rewrite/recut/recut-step.ts';
+import { type Servings, withRecut } from '../../../engine/rewrite/recut/recut-step.ts';
 
 const step = (after: string): RewrittenStep => ({
   section: null,
@@ -24,7 +24,7 @@ const METHOD = { steps: [step('Mix.'), step('Bake.')], methodNotes: [note(1), no
 const method = (...texts: string[]) => ({ steps: texts.map(step), methodNotes: [] });
 const afterOf = (
   texts: string[],
-  servings = { page: 4, now: 6 },
+  servings: Servings = { page: 4, now: 6 },
   language = 'en',
   family: Family = 'other',
 ): string[] =>
@@ -36,6 +36,26 @@ describe('more pieces than the page makes', () => {
       'Brown the mince and simmer for an hour.',
       'Serve with rice. Divide it into 6 portions instead of 4.',
     ]);
+  });
+
+  it('come with what fills a plate that is smaller by a fifth or more', () => {
+    const plates = (page: number, now: number, language = 'en'): string =>
+      afterOf(['Simmer for an hour.', 'Serve hot.'], { page, now, plates: true }, language)[1] ??
+      '';
+    expect(plates(4, 6)).toMatch(/6 portions instead of 4\. Fill the plate up with green leaves/);
+    expect(plates(4, 5)).toMatch(/Fill the plate up/);
+    expect(plates(8, 9)).toMatch(/9 portions instead of 8\.$/);
+    expect(plates(4, 6, 'de')).toMatch(/In 6 statt 4 Portionen teilen\. Den Teller/);
+    expect(afterOf(['Stir.', 'Serve hot.'])[1]).not.toMatch(/Fill the plate/);
+  });
+
+  it('come with what fills the plate where the step has its own number as well', () => {
+    const [, serve] = afterOf(['Simmer.', 'Divide among 4 bowls and serve.'], {
+      page: 4,
+      now: 6,
+      plates: true,
+    });
+    expect(serve).toMatch(/among 6 bowls and serve\. Fill the plate up/);
   });
 
   it('are told before remarks on keeping', () => {
