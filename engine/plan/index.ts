@@ -70,6 +70,16 @@ const PLAN_WORK = 2e8;
  */
 const WORTHWHILE = { far: 0.2, light: 0.15 } as const;
 
+/**
+ * A serving that is still this many times the budget, though it saves less than this share of its net carbs, is
+ * neither the dish nor within reach: the recipe then stays as it is, and only its figures are told. Own choice.
+ */
+const HOPELESS = { timesBudget: 2.2, saves: 0.5 } as const;
+
+/** Whether changes that leave `net` of `start` g, served as `each`, are a plate nobody wants; a dough is cut smaller. */
+const isHopeless = ({ main, goals }: Dish, net: number, each: number, start: number): boolean =>
+  !main.dough && each > HOPELESS.timesBudget * goals.budgetG && net > (1 - HOPELESS.saves) * start;
+
 /** One request: the recipe, and what is asked of it. */
 interface Request {
   ingredients: readonly Ingredient[];
@@ -118,7 +128,13 @@ function servable(far: Answer, dish: Dish, start: number, work: Work): Answer {
   return { ...near, solved: { ...near.solved, least: far.solved.least ?? far.solved.net } };
 }
 
-/** The closest plan within the budget; the dish as it is when all changes together bring almost nothing. */
+/** Why a recipe stays as it is though it is above the budget. */
+const stays = (net: number, start: number): string =>
+  net > (1 - WORTHWHILE.far) * start
+    ? 'All changes together would bring almost nothing, so the recipe stays as it is.'
+    : `All changes together would still leave ${net.toFixed(0)} g net carbs a serving, so the recipe stays as it is.`;
+
+/** The closest plan within the budget; the dish as it is when all changes together bring too little. */
 function withinWay({ ingredients, read, options, start }: Request): {
   found: Answer;
   way: WayFound;
@@ -135,16 +151,17 @@ function withinWay({ ingredients, read, options, start }: Request): {
   const asked =
     goals.adjustments.length + goals.setAmounts.length > 0 || asksForMore(found.model.dish);
   const left = found.model.dish.notReworked !== null;
-  const idle =
-    left || (!isMet(net, goals) && !asked && net > (1 - WORTHWHILE.far) * still.solved.net);
+  const was = still.solved.net;
+  // Who rules foods out wants to see what the others bring.
+  const steered = goals.excludedFoods.length > 0;
+  const isFutile =
+    net > (1 - WORTHWHILE.far) * was || (!steered && isHopeless(dish, net, net, was));
+  const idle = left || (!isMet(net, goals) && !asked && isFutile);
   const taken = idle ? still : found;
   const met = isMet(taken.solved.net, goals);
-  const limits = limitsOf(found, met, (wishes) => plainModel(read(wishes)), work);
-  if (idle && !left)
-    limits.push({
-      code: 'NOT_WORTHWHILE',
-      text: 'All changes together would bring almost nothing, so the recipe stays as it is.',
-    });
+  const served = { met, net: taken.solved.net };
+  const limits = limitsOf(found, served, (wishes) => plainModel(read(wishes)), work);
+  if (idle && !left) limits.push({ code: 'NOT_WORTHWHILE', text: stays(net, was) });
   const notes = notesOf(ingredients, taken, work);
   const plan = planOf(taken, { way: 'within', servings, met }, limits, notes);
   return { found: taken, way: { plan, net: taken.solved.net } };
@@ -249,14 +266,20 @@ function smallWay({ ingredients, read, options }: Request): WayFound | null {
   return smallerWay(unchangedAnswer(plainModel(dish)), portions, notes, workOf(PLAN_WORK));
 }
 
-/** Whether a light plan's changes are worth making: not where a smaller piece of the original fits as well for little more. */
+/**
+ * Whether a light plan's changes are worth making: not where a smaller piece of the original fits as well for
+ * little more, nor where all of them leave far too much.
+ */
 function paysOff(
   { plan, net }: WayFound,
-  smaller: WayFound | null,
-  { options: { goals }, start }: Request,
+  { within, smaller }: { within: Plan; smaller: WayFound | null },
+  { options: { goals, servings }, read, start }: Request,
 ): boolean {
   const asked = goals.adjustments.length + goals.setAmounts.length > 0 || asksForMore({ goals });
-  return asked || net <= (1 - WORTHWHILE.light) * start || (plan.met && smaller === null);
+  if (asked) return true;
+  const each = (net * servings) / plan.servings;
+  if (!within.met && isHopeless(read(goals), net, each, start)) return false;
+  return net <= (1 - WORTHWHILE.light) * start || (plan.met && smaller === null);
 }
 
 /**
@@ -277,7 +300,8 @@ export function planWays(
     return { plans: [way.plan], recommended: 'within' };
   const smaller = smallWay(request);
   const light = lightWay(request, way.plan);
-  const lighter = light !== null && paysOff(light, smaller, request) ? light : null;
+  const lighter =
+    light !== null && paysOff(light, { within: way.plan, smaller }, request) ? light : null;
   const others = [lighter, smaller].filter((w) => w !== null);
   return {
     plans: [way.plan, ...others.map(({ plan }) => plan)],

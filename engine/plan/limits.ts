@@ -19,10 +19,13 @@ export function wishLimits({ model, solved }: Answer, work: Work): Plan['limits'
   ];
 }
 
-/** Limits of an answer that may change all it likes; `build` makes the dish's model under other goals. */
+/**
+ * Limits of an answer that may change all it likes, and of what is served of it, with `net` g a serving; `build`
+ * makes the dish's model under other goals.
+ */
 export function limitsOf(
   found: Answer,
-  met: boolean,
+  { met, net }: { met: boolean; net: number },
   build: (goals: Goals) => PlanModel,
   work: Work,
 ): Plan['limits'] {
@@ -35,7 +38,7 @@ export function limitsOf(
     // Judged by the upper end, the least is known only of the plan itself.
     const least = goals.cautious ? solved.net : Math.min(solved.net, solved.least ?? solved.net);
     const loosened = loosenings(build, goals, least, work);
-    return [...unmetLimits(model, { least, net: solved.net }, loosened, work), ...wishes];
+    return [...unmetLimits(model, { least, net }, loosened, work), ...wishes];
   }
   if (idle) return wishes;
   const binding = bindingLimits(model, values, evaluate(model.net, values), work).filter(

@@ -92,8 +92,10 @@ const NEARLY = 1.07;
 const isNearlyMet = ({ plan, net }: WayFound, servings: number): boolean =>
   plan.met || (net * servings) / plan.servings <= NEARLY * plan.budgetG;
 
-const isBuyable = ({ shopping }: Plan): boolean =>
-  shopping.filter(({ availability }) => availability === 'speciality').length <= MOST_SPECIALITIES;
+const specialities = ({ shopping }: Plan): number =>
+  shopping.filter(({ availability }) => availability === 'speciality').length;
+
+const isBuyable = (plan: Plan): boolean => specialities(plan) <= MOST_SPECIALITIES;
 
 /** Whether fewer changes bring a serving of the same size within the budget, and no further from the original. */
 const isNoFurther = (lighter: Plan, within: Plan, servings: number): boolean =>
@@ -105,14 +107,11 @@ const isNoFurther = (lighter: Plan, within: Plan, servings: number): boolean =>
 /** A plate smaller than this share of the page's is a meal no longer. Own choice. */
 const SMALL_SERVING = 0.7;
 
-const isOrdinary = ({ shopping }: Plan): boolean =>
-  shopping.every(({ availability }) => availability !== 'speciality');
-
-/** Whether a heavy `within` is better all the same: the nearest is too much, or small where ordinary foods do. */
+/** Whether a heavy `within` is better all the same: the nearest is too much, or small where one bought product does. */
 function beatsNearest(within: Plan, nearest: WayFound | undefined, servings: number): boolean {
   if (!within.met || within.closeness < HEAVY_CLOSENESS || !isBuyable(within)) return false;
   if (nearest === undefined || !isNearlyMet(nearest, servings)) return true;
-  return servings / nearest.plan.servings < SMALL_SERVING && isOrdinary(within);
+  return servings / nearest.plan.servings < SMALL_SERVING && specialities(within) <= 1;
 }
 
 /**

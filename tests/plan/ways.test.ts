@@ -50,9 +50,18 @@ describe('the way we would take', () => {
     const heavy = found('within', 0.46, 15);
     expect(recommended(heavy, found('lighter', 0.66, 22, 6))).toBe('within');
     expect(recommended(heavy, found('lighter', 0.66, 18, 5))).toBe('lighter');
+    expect(recommended(found('within', 0.42, 15), found('lighter', 0.66, 22, 6))).toBe('lighter');
+  });
+
+  it('is a heavy rework with one special product rather than two thirds of a plate, with two it is not', () => {
     const special = { foodId: 'konjac-rice', availability: 'speciality' };
-    const bought = { ...heavy, plan: { ...heavy.plan, shopping: [special] } as unknown as Plan };
-    expect(recommended(bought, found('lighter', 0.66, 22, 6))).toBe('lighter');
+    const buying = (closeness: number, count: number): WayFound => {
+      const way = found('within', closeness, 15);
+      const shopping = Array.from({ length: count }, () => special);
+      return { ...way, plan: { ...way.plan, shopping } as unknown as Plan };
+    };
+    expect(recommended(buying(0.46, 1), found('lighter', 0.66, 22, 6))).toBe('within');
+    expect(recommended(buying(0.46, 2), found('lighter', 0.66, 22, 6))).toBe('lighter');
   });
 
   it('is within where neither meets the budget and that leaves less above it', () => {
@@ -115,6 +124,42 @@ describe('a light plan', () => {
       lighter(CREAMED).plan.swaps.flatMap(({ key, to }) => (to.length > 0 ? [key] : [])),
     );
     expect(lines.size).toBeLessThanOrEqual(3);
+  });
+});
+
+/** An invented plate whose bread dough is out of reach beside little that can change. */
+const FOLDED: Pasted = {
+  title: 'Folded cheese pastries with gravy',
+  family: ['other', 'thickened-sauce'],
+  serves: 'Serves 4',
+  lines: [
+    '500 g puff pastry',
+    '200 g cheddar',
+    '60 g plain flour',
+    '60 g butter',
+    '800 ml chicken stock',
+  ],
+  steps: [
+    'Fold the pastry around the cheese and bake 25 minutes at 200 °C.',
+    'Melt the butter, stir in the flour and cook 2 minutes. Whisk in the stock and simmer until thick.',
+    'Serve the pastries with the gravy.',
+  ],
+};
+
+describe('a dish that stays far above the budget', () => {
+  it('stays as it is, with its figures, rather than change a little', () => {
+    const { plan, ways } = adapted(FOLDED, { budgetG: 15 });
+    expect(plan.swaps).toEqual([]);
+    expect(plan.met).toBe(false);
+    const codes = plan.limits.map(({ code }) => code);
+    expect(codes).toContain('NOT_WORTHWHILE');
+    expect(codes).toContain('MORE_SERVINGS');
+    expect(ways.map(({ plan: { way } }) => way)).not.toContain('lighter');
+  });
+
+  it('is reworked all the same where the user asks for more than the budget', () => {
+    const { plan } = adapted(FOLDED, { budgetG: 15, sodiumLimitMg: 500 });
+    expect(plan.limits.map(({ code }) => code)).not.toContain('NOT_WORTHWHILE');
   });
 });
 
