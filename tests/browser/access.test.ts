@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { PLACES } from '../../extension/entrypoints/bench/place-names.ts';
 import { violations } from './drive/axe.ts';
 import { benchWith, LOAF_TEXT, openLine, settled } from './drive/bench.ts';
 import { buildChromium } from './drive/build.ts';
@@ -12,19 +13,6 @@ import { EXTRA_PAGES } from './drive/extra-pages.ts';
 import { LOAF } from './drive/places.ts';
 import { type Served, serveDemo } from './drive/server.ts';
 import { smallTargets, smallText } from './drive/sizes.ts';
-
-const PLACES = [
-  'recipe',
-  'stove',
-  'buy',
-  'bakes',
-  'cupboard',
-  'kept',
-  'settings',
-  'paste',
-  'figures-made',
-  'privacy',
-] as const;
 
 let folder: string;
 let pages: Served;

@@ -1,5 +1,7 @@
 /** The place that is open. Places that need a recipe say so when there is none. */
+
 import type { ComponentType } from 'preact';
+import { BeginLinks } from '../../ui/controls/begin-links.tsx';
 import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';
 import { FirstRun } from '../../ui/goals/first-run.tsx';
@@ -36,14 +38,7 @@ function NoRecipe() {
   return (
     <Message title={say('noRecipeOpen')} board>
       <p>{say('noRecipeOpenHow')}</p>
-      <div class="acts">
-        <a class="button first" href="#paste">
-          {say('placePaste')}
-        </a>
-        <a class="button" href="#kept">
-          {say('lookInKept')}
-        </a>
-      </div>
+      <BeginLinks />
     </Message>
   );
 }

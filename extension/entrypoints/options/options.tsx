@@ -1,4 +1,5 @@
 /** The browser's own page of settings for the extension: the same as the place in the full page. */
+
 import { useEffect, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import { storageMessage } from '../../store/failure.ts';
@@ -9,6 +10,7 @@ import {
   storePreferences,
 } from '../../store/prefs.ts';
 import { Foot } from '../../ui/about/foot.tsx';
+import { FailureLine } from '../../ui/controls/failure-line.tsx';
 import { Settings } from '../../ui/goals/settings.tsx';
 import { say } from '../../ui/words/say.ts';
 
@@ -35,11 +37,7 @@ export function Options() {
       <h1>{say('placeSettings')}</h1>
       <Settings preferences={preferences} onChange={change} />
       <p role="status">{state === 'kept' && say('isKept')}</p>
-      {typeof state === 'object' && (
-        <p role="alert" class="failure">
-          {state.why}
-        </p>
-      )}
+      <FailureLine text={typeof state === 'object' && state.why} />
       <Foot />
     </main>
   );

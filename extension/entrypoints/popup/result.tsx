@@ -1,4 +1,5 @@
 /** One recipe in the popup: the verdict, what to do, what to mind; below it the figures. */
+
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import type { Adaptation } from '../../../engine/model.ts';
@@ -7,6 +8,7 @@ import type { Current } from '../../store/working/current.ts';
 import { SaveAnswer, type SaveRequest } from '../../store/working/keeper.ts';
 import { workHolder } from '../../store/working/unsaved.ts';
 import { Foot } from '../../ui/about/foot.tsx';
+import { FailureLine } from '../../ui/controls/failure-line.tsx';
 import { Fold } from '../../ui/controls/fold.tsx';
 import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';
@@ -79,11 +81,7 @@ function Bar({ work, newId, notHeld, openAt }: BarProps) {
   const tooMuch = work.adaptation?.verdict.state === 'tooMuch';
   return (
     <footer class="popup-bar">
-      {notHeld && (
-        <p role="alert" class="failure">
-          {say('noRoomToHand')}
-        </p>
-      )}
+      <FailureLine text={notHeld && say('noRoomToHand')} />
       <button
         type="button"
         class={undecided || tooMuch ? 'button wide' : 'button first'}

@@ -1,9 +1,11 @@
 /** Erases everything the extension keeps, after the user has said so twice. */
+
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import type { Store } from '../../store/db.ts';
 import { eraseAll } from '../../store/erase.ts';
 import { storageMessage } from '../../store/failure.ts';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { ALL_PAGES } from '../goals/all-pages.ts';
 import { say } from '../words/say.ts';
 
@@ -55,11 +57,7 @@ export function EraseAll({ store }: { store: Store }) {
           {say('eraseAll')}
         </button>
       )}
-      {typeof state === 'object' && (
-        <p role="alert" class="failure">
-          {state.why}
-        </p>
-      )}
+      <FailureLine text={typeof state === 'object' && state.why} />
     </section>
   );
 }

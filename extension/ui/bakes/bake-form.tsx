@@ -1,7 +1,9 @@
 /** One bake, told: how it was first, then what is quick; everything but the day may be left out. */
+
 import { useId, useState } from 'preact/hooks';
 import type { Family } from '../../../engine/model.ts';
 import type { Bake, Readings } from '../../store/records.ts';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { Fold } from '../controls/fold.tsx';
 import { NumberField } from '../controls/number-field.tsx';
 import { factorText } from '../recipe/shown-amounts.ts';
@@ -212,11 +214,7 @@ export function BakeForm({ family, factor, meter, onKeep }: Props) {
       </Fold>
       <Meter {...part} meter={meter} />
       <OwnWords {...part} id={id} />
-      {failure && (
-        <p role="alert" class="failure">
-          {failure}
-        </p>
-      )}
+      <FailureLine text={failure} />
       <button type="submit" class="button first">
         {say('keepBake')}
       </button>

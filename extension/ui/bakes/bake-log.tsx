@@ -1,4 +1,5 @@
 /** The bake log of a kept recipe: tell of a bake, see what it says, take up what it asks for. */
+
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { adaptRecipe, proposeAdjustments, type WalkOptions } from '../../../engine/index.ts';
 import type { Adaptation, Adjustment, Goals } from '../../../engine/model.ts';
@@ -7,6 +8,7 @@ import { storageMessage } from '../../store/failure.ts';
 import { type BakeLog, deleteBake, saveBake } from '../../store/kept/kept-bakes.ts';
 import type { Bake } from '../../store/records.ts';
 import type { Current } from '../../store/working/current.ts';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { dayText } from '../figures/format.ts';
 import { say, sayCount } from '../words/say.ts';
 import { BakeForm, type BakeWords } from './bake-form.tsx';
@@ -109,16 +111,8 @@ function LogState({ logging, damaged }: { logging: Logging; damaged: number }) {
           </p>
         )}
       </div>
-      {failure && (
-        <p role="alert" class="failure">
-          {failure}
-        </p>
-      )}
-      {damaged > 0 && (
-        <p role="alert" class="failure">
-          {sayCount('bakesDamaged', damaged)}
-        </p>
-      )}
+      <FailureLine text={failure} />
+      <FailureLine text={damaged > 0 && sayCount('bakesDamaged', damaged)} />
     </>
   );
 }

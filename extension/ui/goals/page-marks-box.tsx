@@ -1,6 +1,8 @@
 /** Switches the marking of pages on and off. */
+
 import { useEffect, useId, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { type MessageKey, say } from '../words/say.ts';
 import { ALL_PAGES } from './all-pages.ts';
 
@@ -37,11 +39,7 @@ export function PageMarks() {
       <p id={`${id}-hint`} class="soft">
         {say('putADotHow')}
       </p>
-      {why && (
-        <p role="alert" class="failure">
-          {say(why)}
-        </p>
-      )}
+      <FailureLine text={why && say(why)} />
     </fieldset>
   );
 }

@@ -1,7 +1,9 @@
 /** Plans with nothing but what is at home, and the list of it. */
+
 import { useEffect, useRef } from 'preact/hooks';
 import type { FoodTable } from '../../../engine/index.ts';
 import type { Adaptation, Goals } from '../../../engine/model.ts';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { FoodPicker } from '../controls/food-picker.tsx';
 import type { Pantry } from '../hooks/use-pantry.ts';
 import { say, sayCount } from '../words/say.ts';
@@ -62,11 +64,7 @@ export function PantryField({ adaptation, goals, table, pantry, onGoals }: Props
         <summary ref={summary}>
           {ids.length === 0 ? say('nothingAtHome') : sayCount('listedAtHome', ids.length)}
         </summary>
-        {pantry.failure && (
-          <p role="alert" class="failure">
-            {pantry.failure}
-          </p>
-        )}
+        <FailureLine text={pantry.failure} />
         <ul class="chips">
           {pantry.foods.map(({ foodId, foodName }) => (
             <li key={foodId}>

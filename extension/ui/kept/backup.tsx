@@ -1,4 +1,5 @@
 /** All that is kept out to one file, plain or locked, and back in after a look at what it brings. */
+
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Preview, previewBackup } from '../../store/backup/import-preview.ts';
 import { isLocked, lockText, unlockText } from '../../store/backup/locked-file.ts';
@@ -6,6 +7,7 @@ import { exportBackup, importBackup, importMessage } from '../../store/backup/tr
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
 import { downloadText } from '../controls/download.ts';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { Fold } from '../controls/fold.tsx';
 import { say } from '../words/say.ts';
 import { ImportPreview } from './import-preview-part.tsx';
@@ -146,11 +148,7 @@ export function Transfer(props: Props) {
       </Fold>
       <ComingIn transfer={transfer} />
       <p role="status">{state && 'done' in state && state.done}</p>
-      {state && 'failed' in state && (
-        <p role="alert" class="failure">
-          {state.failed}
-        </p>
-      )}
+      <FailureLine text={state && 'failed' in state && state.failed} />
     </div>
   );
 }

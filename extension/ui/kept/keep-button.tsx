@@ -1,6 +1,8 @@
 /** Says 'Kept' only after the recipe is on disk. */
+
 import { useEffect, useState } from 'preact/hooks';
 import type { SaveAnswer } from '../../store/working/keeper.ts';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { say } from '../words/say.ts';
 
 type State = 'idle' | 'keeping' | 'kept' | { why: string };
@@ -39,11 +41,7 @@ export function KeepButton({ what, again, saved = false, first = false, keep }: 
       <span role="status" class="hidden keep-state">
         {state === 'kept' && say('isKept')}
       </span>
-      {typeof state === 'object' && (
-        <p role="alert" class="failure">
-          {say('notKept')} {state.why}
-        </p>
-      )}
+      <FailureLine text={typeof state === 'object' && `${say('notKept')} ${state.why}`} />
     </>
   );
 }

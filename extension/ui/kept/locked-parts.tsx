@@ -1,6 +1,8 @@
 /** A passphrase for a file: to lock one, or to open one. */
+
 import { useId, useState } from 'preact/hooks';
 import { SHORTEST_PASSPHRASE } from '../../store/backup/locked-file.ts';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { say } from '../words/say.ts';
 
 interface FieldProps {
@@ -49,11 +51,7 @@ export function LockForm({ busy, onLock }: { busy: boolean; onLock(passphrase: s
     >
       <p>{say('lockWarning')}</p>
       <PassphraseField label={say('passphrase')} value={typed} isNew onValue={setTyped} />
-      {wrong && (
-        <p role="alert" class="failure">
-          {say('passphraseShort', SHORTEST_PASSPHRASE)}
-        </p>
-      )}
+      <FailureLine text={wrong && say('passphraseShort', SHORTEST_PASSPHRASE)} />
       <button type="submit" class="button" disabled={busy}>
         {say('allInLockedFile')}
       </button>

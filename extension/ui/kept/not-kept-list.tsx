@@ -1,10 +1,12 @@
 /** Recipes that were worked on and not kept: back to them, or let go for good. */
+
 import { useEffect, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
 import { listNotKept } from '../../store/working/not-kept.ts';
 import { forgetWork, type Held } from '../../store/working/unsaved.ts';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { Fold } from '../controls/fold.tsx';
 import { say, sayCount } from '../words/say.ts';
 
@@ -33,11 +35,7 @@ function useNotKept(store: Store) {
 export function NotKeptList({ store }: { store: Store }) {
   const { held, failure, forget } = useNotKept(store);
   if (failure) {
-    return (
-      <p role="alert" class="failure">
-        {failure}
-      </p>
-    );
+    return <FailureLine text={failure} />;
   }
   if (held.length === 0) return null;
   return (

@@ -1,4 +1,5 @@
 /** What can be done with several kept dishes at once. */
+
 import { useRef, useState } from 'preact/hooks';
 import { toFiguresTable } from '../../../engine/index.ts';
 import { exportBackup } from '../../store/backup/transfer.ts';
@@ -7,6 +8,7 @@ import { storageMessage } from '../../store/failure.ts';
 import { getRecipes, type NextState, putBack, saveSeveral } from '../../store/kept/several.ts';
 import type { SavedRecipe } from '../../store/records.ts';
 import { downloadText } from '../controls/download.ts';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { NumberField } from '../controls/number-field.tsx';
 import { say, sayCount } from '../words/say.ts';
 import { type OptionsFor, type Replanned, replanAll } from './replan.ts';
@@ -192,11 +194,7 @@ export function SeveralPart(props: SeveralProps) {
           </button>
         )}
       </div>
-      {said && 'failed' in said && (
-        <p role="alert" class="failure">
-          {said.failed}
-        </p>
-      )}
+      <FailureLine text={said && 'failed' in said && said.failed} />
     </section>
   );
 }

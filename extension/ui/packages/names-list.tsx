@@ -1,5 +1,7 @@
 /** Names of foods as the user uses them. */
+
 import { useRef } from 'preact/hooks';
+import { FailureLine } from '../controls/failure-line.tsx';
 import type { Names } from '../hooks/use-names.ts';
 import { say } from '../words/say.ts';
 
@@ -17,11 +19,7 @@ export function NamesList({ names }: { names: Names }) {
         {say('yourNames')}
       </h2>
       <p class="soft">{say('yourNamesHow')}</p>
-      {names.failure && (
-        <p role="alert" class="failure">
-          {names.failure}
-        </p>
-      )}
+      <FailureLine text={names.failure} />
       {names.aliases.length === 0 && <p>{say('noNames')}</p>}
       <ul class="saved">
         {names.aliases.map(({ name, foodName }) => (

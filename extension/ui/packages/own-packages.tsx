@@ -1,9 +1,11 @@
 /** The user's own packages: a list with change, remove and undo, and a form for another label. */
+
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PackageLabel } from '../../../engine/index.ts';
 import { foodTable } from '../../../engine/index.ts';
 import type { Food } from '../../../engine/model.ts';
 import type { OwnFood } from '../../store/records.ts';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { Fold } from '../controls/fold.tsx';
 import { amount } from '../figures/format.ts';
 import { say, sayCount } from '../words/say.ts';
@@ -125,16 +127,8 @@ export function OwnFoods({ foods, damaged, onKeep, onRemove }: Props) {
     <section id="packages" class="no-print" aria-labelledby="packages-title">
       <h2 id="packages-title">{say('yourPackages')}</h2>
       <p class="soft">{say('yourPackagesHow')}</p>
-      {failure && (
-        <p role="alert" class="failure">
-          {failure}
-        </p>
-      )}
-      {damaged > 0 && (
-        <p role="alert" class="failure">
-          {sayCount('packagesDamaged', damaged)}
-        </p>
-      )}
+      <FailureLine text={failure} />
+      <FailureLine text={damaged > 0 && sayCount('packagesDamaged', damaged)} />
       {foods.length > 0 && (
         <ul class="packages">
           {foods.map((food) => (

@@ -1,9 +1,11 @@
 /** A photo of a dish or a bake: taken or chosen, made small, looked at, taken away. */
+
 import { useEffect, useId, useState } from 'preact/hooks';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
 import { deletePhoto, getPhoto, savePhoto } from '../../store/kept/photos.ts';
 import type { Photo } from '../../store/records.ts';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { say } from '../words/say.ts';
 import { smallPicture } from './small-picture.ts';
 
@@ -76,11 +78,7 @@ export function PhotoPart({ store, id, of, onChanged }: Props) {
           </button>
         )}
       </div>
-      {failure && (
-        <p role="alert" class="failure">
-          {failure}
-        </p>
-      )}
+      <FailureLine text={failure} />
     </div>
   );
 }

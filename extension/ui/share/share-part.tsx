@@ -1,8 +1,10 @@
 /** A recipe to show others: a picture of its figures, a page of one's own, the system's share sheet. */
+
 import { useState } from 'preact/hooks';
 import { toPublishing, toText } from '../../../engine/index.ts';
 import type { Adaptation } from '../../../engine/model.ts';
 import { downloadBlob, downloadText, fileName } from '../controls/download.ts';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { say } from '../words/say.ts';
 import { cardSvg } from './picture-card.ts';
 import { canShare, pngOf, shareOut } from './share-sheet.ts';
@@ -63,11 +65,7 @@ export function SharePart({ adaptation, factor, note }: Props) {
         ))}
       </div>
       <p class="soft">{say('publishingWhy')}</p>
-      {failure && (
-        <p role="alert" class="failure">
-          {say('couldNotShare')}
-        </p>
-      )}
+      <FailureLine text={failure && say('couldNotShare')} />
     </div>
   );
 }

@@ -1,4 +1,5 @@
 /** What repeated water corrections say of a package of the user's own: offered, never taken by itself. */
+
 import { useEffect, useState } from 'preact/hooks';
 import {
   type LearnedWater as Lesson,
@@ -12,6 +13,7 @@ import type { OwnFoods } from '../../store/kept/kept-packages.ts';
 import { keepLesson } from '../../store/kept/lesson.ts';
 import { listRecipes } from '../../store/kept/saved.ts';
 import type { OwnFood } from '../../store/records.ts';
+import { FailureLine } from '../controls/failure-line.tsx';
 import { engineLang } from '../words/engine-language.ts';
 import { say, sayCount } from '../words/say.ts';
 
@@ -70,11 +72,7 @@ export function LearnedWater({ store, own, adaptation, options, savedId, onKept 
         </div>
       ))}
       <div role="status">{state && 'said' in state && <p>{state.said}</p>}</div>
-      {state && 'failed' in state && (
-        <p role="alert" class="failure">
-          {state.failed}
-        </p>
-      )}
+      <FailureLine text={state && 'failed' in state && state.failed} />
     </div>
   );
 }

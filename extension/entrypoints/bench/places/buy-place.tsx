@@ -1,4 +1,5 @@
 /** What the recipe on the bench, and kept ones beside it, need from the shops. */
+
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { type FoodTable, foodTable } from '../../../../engine/index.ts';
 import { getRecipe } from '../../../store/kept/saved.ts';
@@ -9,6 +10,7 @@ import { AislePart } from '../../../ui/buy/aisle.tsx';
 import { AISLES, buyList, type Dish, type ToBuy } from '../../../ui/buy/buy-list.ts';
 import { buyText } from '../../../ui/buy/buy-text.ts';
 import { DishChoice } from '../../../ui/buy/dish-choice.tsx';
+import { BeginLinks } from '../../../ui/controls/begin-links.tsx';
 import { EmptyBoard } from '../../../ui/figures/loaf/empty-board.tsx';
 import { foodWord } from '../../../ui/words/food-words.ts';
 import { say, sayList } from '../../../ui/words/say.ts';
@@ -150,14 +152,7 @@ export function BuyPlace({ kitchen, open }: PlaceProps) {
         <>
           <EmptyBoard />
           <p>{say('buyNoDish')}</p>
-          <div class="acts">
-            <a class="button first" href="#paste">
-              {say('placePaste')}
-            </a>
-            <a class="button" href="#kept">
-              {say('lookInKept')}
-            </a>
-          </div>
+          <BeginLinks />
         </>
       )}
       {dishes.length > 0 && listed.length === 0 && <p>{say('nothingToBuy')}</p>}

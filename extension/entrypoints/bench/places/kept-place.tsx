@@ -1,4 +1,5 @@
 /** What is kept, all on one scale: found by typing, put away with a way back, all of it in one file. */
+
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { adaptRecipe, type WalkOptions } from '../../../../engine/index.ts';
 import type { Store } from '../../../store/db.ts';
@@ -17,6 +18,7 @@ import { latestOnShelf, listShelf, type Shelf } from '../../../store/kept/shelf.
 import type { ShelfRow } from '../../../store/kept/shelf-row.ts';
 import { taughtOf } from '../../../store/kept/taught-kept.ts';
 import type { SavedRecipe } from '../../../store/records.ts';
+import { FailureLine } from '../../../ui/controls/failure-line.tsx';
 import { Transfer } from '../../../ui/kept/backup.tsx';
 import { KeptList, ROWS_AT_ONCE } from '../../../ui/kept/kept-list.tsx';
 import { NotKeptList } from '../../../ui/kept/not-kept-list.tsx';
@@ -160,16 +162,8 @@ export function KeptPlace({ kitchen }: PlaceProps) {
         </div>
       </header>
       <Undo away={away} onUndo={({ id }) => change(() => restoreRecipe(store, id))} />
-      {failure && (
-        <p role="alert" class="failure">
-          {failure}
-        </p>
-      )}
-      {shelf && shelf.damaged > 0 && (
-        <p role="alert" class="failure">
-          {sayCount('keptDamaged', shelf.damaged)}
-        </p>
-      )}
+      <FailureLine text={failure} />
+      <FailureLine text={shelf && shelf.damaged > 0 && sayCount('keptDamaged', shelf.damaged)} />
       {chosen !== null && (
         <SeveralPart
           store={store}

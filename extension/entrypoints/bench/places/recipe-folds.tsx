@@ -1,6 +1,8 @@
 /** What lies folded under a recipe. */
+
 import { photoOfRecipe } from '../../../store/kept/photos.ts';
 import { WeighSlice } from '../../../ui/bakes/weigh-slice.tsx';
+import { FailureLine } from '../../../ui/controls/failure-line.tsx';
 import { Fold } from '../../../ui/controls/fold.tsx';
 import { Cautions } from '../../../ui/figures/cautions-list.tsx';
 import { Closeness } from '../../../ui/figures/closeness-mark.tsx';
@@ -186,11 +188,7 @@ export function RecipeFolds(props: Props) {
         <KeptFolds kitchen={props.kitchen} open={open} />
       </section>
       <p class="care soft">{say('careTeam')}</p>
-      {open.history.failure && (
-        <p role="alert" class="failure">
-          {open.history.failure}
-        </p>
-      )}
+      <FailureLine text={open.history.failure} />
     </>
   );
 }
