@@ -24,11 +24,17 @@ function areCut(context: CueContext, list: readonly string[], keepsNone: boolean
   });
 }
 
-/** Whether an ingredient is less by a third or more, with nothing in its place. */
+/** A spoonful less leaves as much to season as before, g. Own choice. */
+const SPOONFUL_G = 25;
+
+/** Whether an ingredient is less by a third or more, and by more than a spoonful, with nothing in its place. */
 function isShrunk(mention: Mention): boolean {
-  const id = mention.ingredient.match?.foodId;
-  const alone = mention.items.length > 0 && mention.items.every(({ foodId }) => foodId === id);
-  return alone && keptShare(mention) <= 2 / 3;
+  const { ingredient, items } = mention;
+  const id = ingredient.match?.foodId;
+  const alone = items.length > 0 && items.every(({ foodId }) => foodId === id);
+  const now = items.reduce((sum, { grams }) => sum + grams, 0);
+  const lost = (ingredient.weight?.grams.best ?? 0) - now;
+  return alone && keptShare(mention) <= 2 / 3 && lost > SPOONFUL_G;
 }
 
 /** Whether flour or starch is left among what thickens. */

@@ -20,6 +20,20 @@ const MethodWords = z.strictObject({
   /** Before what stands for an ingredient now: 'Zucker (jetzt Allulose)'. */
   now: z.string(),
   leaveOut: z.string(),
+  /** In brackets behind a word: what it is now, and what is not to be done with it. */
+  brackets: z.strictObject({
+    /** Starts of names (patterns) and what stands between grams and them; the first that fits counts. */
+    of: z.array(z.tuple([z.string(), z.string()])),
+    /** A thing made first of `{list}`. */
+    made: z.string(),
+    /** Stand-ins, `{list}`, that go in when the rest has boiled. */
+    late: z.string(),
+    unpeeled: z.string(),
+    /** Pattern of words in front of a name that mean a part of it. */
+    share: z.string(),
+    /** Pattern of words for peeling. */
+    peel: z.string(),
+  }),
   units: z.strictObject({ tsp: z.string(), tbsp: z.string(), about: z.string() }),
   /** Sentences and parts of them, with `{grams}` or `{list}`. */
   reserve: z.string(),

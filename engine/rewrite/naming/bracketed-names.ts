@@ -3,17 +3,16 @@
  * recipe's word stays, with what it stands for now in brackets.
  */
 import type { FoodTable } from '../../foods/index.ts';
-import type { PlannedItem } from '../../model.ts';
 import { parseLine } from '../../parse/index.ts';
-import { joinedWith, keyed, localFoodName, type MethodWords } from '../languages/method-words.ts';
-import { kitchenGrams, pieceText } from '../lines/written-amounts.ts';
+import { keyed, type MethodWords } from '../languages/method-words.ts';
 import { boiledOf } from '../steps/boils-as.ts';
 import type { UsedSoFar } from '../steps/used-so-far.ts';
+import { withoutLeftOut } from '../wording/leave-out.ts';
 import { shareNamed } from './amounts-in-steps.ts';
 import { foreignPattern, formsOf } from './foreign-forms.ts';
 import type { Mention } from './mention.ts';
-import { shortName } from './method-names.ts';
 import { inPart, type Stated, sentenceAt, statesAmount } from './owners.ts';
+import { bracketPatterns, remark } from './remarks.ts';
 
 /** A number and at most four words at the end of a text: '20 grammes de ', '2 cuillères à soupe d’'. */
 const AMOUNT_BEFORE =
@@ -28,71 +27,6 @@ function statedBefore(before: string, name: string, { tag }: MethodWords): State
   const [amount] = item?.amounts ?? [];
   if (items.length !== 1 || item?.name.toLowerCase() !== name.toLowerCase()) return null;
   return amount === undefined ? null : { quantity: amount.quantity, unit: amount.unit };
-}
-
-/** A planned food by its name in the language; by its English one where that is not known. */
-export const foreignName = (item: PlannedItem, words: MethodWords): string =>
-  localFoodName(item.foodId, words) ?? shortName(item.foodName);
-
-const decimal = (grams: number): string => String(Math.round(grams * 100) / 100).replace('.', ',');
-
-/** A planned food with its grams; the ingredient's own food keeps the recipe's word. */
-function weighed(
-  item: PlannedItem,
-  { ingredient }: Mention,
-  share: number,
-  { words, foods }: { words: MethodWords; foods: FoodTable },
-): string {
-  const food = foods.byId(item.foodId);
-  const mass = item.grams * share;
-  const grams = food === null ? mass : kitchenGrams(food, mass, item.role);
-  const own = item.foodId === ingredient.match?.foodId;
-  const pieces = food === null || own ? null : pieceText(food, grams, words);
-  if (pieces !== null) return pieces;
-  return `${decimal(grams)} g ${own ? ingredient.item.name : foreignName(item, words)}`;
-}
-
-interface RemarkContext {
-  words: MethodWords;
-  foods: FoodTable;
-  boils: boolean;
-}
-
-/** What stands for an ingredient that was said with its grams before: its names, none where some of it stays. */
-function namesAgain(
-  { items, ingredient, newName }: Mention,
-  { words }: RemarkContext,
-): string | null {
-  const stays = items.some(({ foodId }) => foodId === ingredient.match?.foodId);
-  if (stays || newName === null || newName === 'flours') return null;
-  const names = items.map((item) => foreignName(item, words));
-  return `${words.now} ${joinedWith([...new Set(names)], words.and)}`;
-}
-
-/** What stands in brackets behind an ingredient's name; null when nothing need be said. */
-function remark(
-  mention: Mention,
-  { share, stated, again }: { share: number; stated: boolean; again: boolean },
-  fresh: readonly PlannedItem[],
-  context: RemarkContext,
-): string | null {
-  const { changed, items, newName } = mention;
-  const { words, boils } = context;
-  const additions = fresh.map((item) => `+ ${weighed(item, mention, 1, context)}`);
-  const withAdditions = (text: string): string => [text, ...additions].join(' ');
-  // What stands in for pasta or rice and is not boiled has no place in the pot.
-  const unboiled = boils && boiledOf(mention)?.length === 0;
-  if (changed && (items.length === 0 || unboiled)) return words.leaveOut;
-  if (changed && again && !stated) return namesAgain(mention, context);
-  if (changed && newName !== null && newName !== 'flours') {
-    const list = items.map((item) => weighed(item, mention, share, context));
-    return withAdditions(`${words.now} ${joinedWith(list, words.and)}`);
-  }
-  if (changed && stated) {
-    const grams = items.reduce((sum, item) => sum + item.grams, 0) * share;
-    return withAdditions(`${words.now} ${decimal(Math.round(grams * 10) / 10)} g`);
-  }
-  return additions.length > 0 ? additions.join(' ') : null;
 }
 
 /** Mentions by name. */
@@ -142,7 +76,9 @@ export function renameForeign(
   if (forms.size === 0 || isHeading(text)) return { text, named: [] };
   const pattern = foreignPattern([...forms.keys()]);
   const named = new Set<Mention>();
+  const left = new Set<string>();
   const boils = /\bboil\b/.test(keyed(text, context.words));
+  const patterns = bracketPatterns(context.words);
   const renamed = text.replace(pattern, (...found) => {
     const whole = found[0] as string;
     const groups = found.at(-1) as { name?: string; stem?: string };
@@ -159,9 +95,18 @@ export function renameForeign(
     const fresh = context.used.takeAdditions(mention);
     const leftOut = boils && boiledOf(mention)?.length === 0;
     const again = mention.changed && !leftOut && context.used.introduce(mention);
-    const said = { share: share ?? 1, stated: stated !== null, again };
-    const put = remark(mention, said, fresh, { ...context, boils });
+    const said = {
+      word: whole,
+      share: share ?? 1,
+      stated: stated !== null,
+      again,
+      partOnly: stated === null && patterns.share.test(text.slice(Math.max(0, at - 40), at)),
+    };
+    const peels = patterns.peel.test(sentenceAt(text, at));
+    const put = remark(mention, said, fresh, { ...context, boils, peels });
+    if (put === context.words.leaveOut) left.add(whole);
     return put === null ? whole : `${whole} (${put})`;
   });
-  return { text: renamed, named: [...named] };
+  const told = [...left].reduce((now, word) => withoutLeftOut(now, word, context.words), renamed);
+  return { text: told, named: [...named] };
 }

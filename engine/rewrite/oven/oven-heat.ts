@@ -83,10 +83,11 @@ const MINUTES = (verb: string): RegExp =>
   );
 const BAKED = MINUTES('bake');
 const COOKED = MINUTES('roast|cook');
+const IN_OVEN = MINUTES('oven');
 
-/** Minutes of the first bake that a text states, or of the first roast; null when it states none. The lower end of a range. */
+/** Minutes of the first bake that a text states, or of the first roast or stay in the oven; null when it states none. The lower end of a range. */
 export function bakeMinutes(text: string): number | null {
-  const found = BAKED.exec(text) ?? COOKED.exec(text);
+  const found = BAKED.exec(text) ?? COOKED.exec(text) ?? IN_OVEN.exec(text);
   return found === null ? null : Number(found[1]);
 }
 

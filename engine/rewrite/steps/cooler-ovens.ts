@@ -14,18 +14,45 @@ const BAKES = /\bbak(?:e|es|ed)\b/i;
 /** Roasted vegetables and toasted nuts keep their heat. */
 const OTHER_HEAT = /\b(?:roast|toast|broil|grill)(?:s|ed|ing)?\b|\bcook until\b/i;
 
-/** How much longer the first bake takes, behind the sentence that says how long; none where none does. */
-function longerBake(steps: readonly RewrittenStep[], words: MethodWords | null): Insertion[] {
-  for (const [at, { after }] of steps.entries()) {
-    for (const [behind, sentence] of sentencesOf(after).entries()) {
+/** Nothing is baked at less: '8 min at 90 °C' is a pan. */
+const LEAST_BAKE_C = 110;
+
+/** Whether a sentence says that something is in the oven for a time; one that only heats it does not. */
+function isBake(said: string): boolean {
+  const heat = /(\d{2,3})\s?°/.exec(said)?.[1];
+  if (heat !== undefined && Number(heat) < LEAST_BAKE_C) return false;
+  return BAKES.test(said) || (/\boven\b/i.test(said) && !/\bpreheat/i.test(said));
+}
+
+interface BakeSentence {
+  at: number;
+  behind: number;
+  minutes: NonNullable<ReturnType<typeof bakeMinutes>>;
+}
+
+function bakesIn(steps: readonly RewrittenStep[], words: MethodWords | null): BakeSentence[] {
+  return steps.flatMap(({ after }, at) =>
+    sentencesOf(after).flatMap((sentence, behind): BakeSentence[] => {
       const said = words === null ? sentence : keyed(sentence, words);
-      const minutes = BAKES.test(said) ? bakeMinutes(said) : null;
-      if (minutes === null) continue;
-      const text = (words?.longerBake ?? LONGER).replace('{minutes}', longerBy(minutes));
-      return [{ at, behind, rank: RANKS.after, step: inserted(text, '') }];
-    }
-  }
-  return [];
+      const minutes = isBake(said) ? bakeMinutes(said) : null;
+      return minutes === null ? [] : [{ at, behind, minutes }];
+    }),
+  );
+}
+
+/** How much longer the first bake takes, behind the sentence that says how long; none where none does. */
+function longerBake(
+  steps: readonly RewrittenStep[],
+  lowered: (at: number) => boolean,
+  words: MethodWords | null,
+): Insertion[] {
+  const bakes = bakesIn(steps, words);
+  // In other languages 'cook' is said of pans as well: the step whose oven was lowered is sure.
+  const sure = words === null ? undefined : bakes.find(({ at }) => lowered(at));
+  const bake = sure ?? bakes[0];
+  if (bake === undefined) return [];
+  const text = (words?.longerBake ?? LONGER).replace('{minutes}', longerBy(bake.minutes));
+  return [{ at: bake.at, behind: bake.behind, rank: RANKS.after, step: inserted(text, '') }];
 }
 
 /** The steps with a lower oven where a part that browns fast is baked, and the longer time beside the first bake. */
@@ -45,6 +72,7 @@ export function withOvens(
     const cooler = own === null || other ? step.after : withLowerOven(step.after, metric);
     return own === null || cooler === step.after ? step : withReason(step, cooler, own);
   });
-  const isLower = lowered.some((step, at) => step !== steps[at]);
-  return { steps: lowered, longer: isLower ? longerBake(lowered, words) : [] };
+  const isLower = (at: number): boolean => lowered[at] !== steps[at];
+  const some = lowered.some((_, at) => isLower(at));
+  return { steps: lowered, longer: some ? longerBake(lowered, isLower, words) : [] };
 }

@@ -170,7 +170,9 @@ export function joinsText({ late }: LateGrain, words: MethodWords | null): strin
   );
   if (words !== null) {
     const told = localHandling(HANDLING, words);
-    return told === null ? null : capital(`${joinedWith([...new Set(names)], words.and)}: ${told}`);
+    const list = joinedWith([...new Set(names)], words.and);
+    const { instead } = words.swaps;
+    return told && capital(instead.replace('{list}', list).replace('{method}', told));
   }
   const it = names.length > 1 ? 'them' : 'it';
   return `Stir in the ${listOf([...new Set(names)])} at the end and heat ${it} through for 2-3 minutes.`;

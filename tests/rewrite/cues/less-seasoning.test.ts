@@ -31,4 +31,14 @@ describe('seasoning of a part', () => {
     expect(told({ key: '0', kept: 85, to: [['cauliflower', 200]] })).not.toMatch(/same share/);
     expect(told({ key: '0', kept: 150, to: [] })).not.toMatch(/same share/);
   });
+
+  it('stays for a spoonful less of a sweet marinade', () => {
+    const lines = ['600 g chicken', '1 tbsp honey', '1 tsp salt', '2 tbsp oil'];
+    const steps = ['Mix the honey, salt and oil and rub the chicken with it.', 'Fry the chicken.'];
+    const recipe = makeRecipe('Chicken', lines, steps);
+    const read = weighRecipe(recipe);
+    const plan = makePlan('other', read, [{ key: '1', kept: 10, to: [] }]);
+    const { steps: after } = rewriteRecipe(recipe, read, plan, { foods, region: 'eu' });
+    expect(after.map((step) => step.after).join(' ')).not.toMatch(/same share/);
+  });
 });

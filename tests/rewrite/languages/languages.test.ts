@@ -206,6 +206,65 @@ it('French: the word stays, with what stands for it in brackets; the oven is low
   );
 });
 
+it.each([
+  [
+    'it',
+    '100 g di zucchero',
+    '3 uova',
+    '100 g di burro',
+    'Montate le uova fino a renderle spumose.',
+    'Montare il burro con lo zucchero.',
+    /2-3 minuti più/,
+  ],
+  [
+    'de',
+    '100 g Zucker',
+    '3 Eier',
+    '100 g Butter',
+    'Die Eier schaumig schlagen.',
+    'Butter und Zucker schaumig schlagen.',
+    /2-3 Minuten länger/,
+  ],
+])(
+  '%s: only butter and sugar are beaten for longer',
+  (language, sugar, eggs, butter, first, second, longer) => {
+    const recipe = foreign(language, 'x', [sugar, eggs, butter], [first, second]);
+    const read = understand(recipe);
+    const plan = makePlan('cake', read, [{ key: '0', kept: 0, to: [['allulose', 100]] }]);
+    const { steps } = rewriteRecipe(recipe, read, plan, { foods, region: 'eu' });
+    const texts = steps.map(({ after }) => after);
+    expect(texts.find((text) => text.startsWith(first))).not.toMatch(longer);
+    expect(texts.find((text) => text.includes(second.slice(0, 12)))).toMatch(longer);
+  },
+);
+
+it('German: gnocchi made of ricotta are still gnocchi, and still simmered', () => {
+  const recipe = foreign(
+    'de',
+    'Gnocchi',
+    ['800 g Gnocchi', '100 g Spinat'],
+    ['Die Gnocchi in Salzwasser kochen.', 'Die Gnocchi mit dem Spinat mischen.'],
+  );
+  const read = understand(recipe);
+  const plan = makePlan('pasta-dish', read, [
+    {
+      key: '0',
+      kept: 0,
+      to: [
+        ['ricotta', 480],
+        ['almond-flour', 160],
+      ],
+    },
+  ]);
+  const swaps = plan.swaps.map((swap) => ({ ...swap, id: 'gnocchi-to-ricotta-almond' }));
+  const { steps } = rewriteRecipe(recipe, read, { ...plan, swaps }, { foods, region: 'eu' });
+  const texts = steps.map(({ after }) => after);
+  expect(texts).toContain(
+    'Die Gnocchi (jetzt aus 480 g Ricotta und 160 g gemahlene Mandeln) in Salzwasser kochen.',
+  );
+  expect(texts).toContain('Die Gnocchi mit dem Spinat mischen.');
+});
+
 it('Dutch: what is not boiled is left out of the pot', () => {
   const read = understand(PASTA);
   const plan = makePlan('pasta-dish', read, [{ key: '0', kept: 0, to: [['zucchini', 1100]] }]);

@@ -39,8 +39,8 @@ describe('an amount in a step', () => {
       [{ key: '0', kept: 0, to: [['allulose', 120]] }],
     );
     expect(after).toEqual([
-      'Fouetter 30 grammes de sucre (maintenant 40 g allulose).',
-      'Ajouter 60 grammes de sucre (maintenant 80 g allulose).',
+      `Fouetter 30 grammes de sucre (maintenant 40 g d'allulose).`,
+      `Ajouter 60 grammes de sucre (maintenant 80 g d'allulose).`,
     ]);
   });
 
@@ -52,7 +52,7 @@ describe('an amount in a step', () => {
       [{ key: '0', kept: 0, to: [['allulose', 120]] }],
     );
     expect(after).toBe(
-      'Fouetter 30 g de sucre (maintenant 40 g allulose), puis ajouter 60 g de sucre (maintenant 80 g allulose).',
+      `Fouetter 30 g de sucre (maintenant 40 g d'allulose), puis ajouter 60 g de sucre (maintenant 80 g d'allulose).`,
     );
   });
 
@@ -64,7 +64,7 @@ describe('an amount in a step', () => {
       [{ key: '0', kept: 0, to: [['allulose', 260]] }],
     );
     expect(after).toEqual([
-      'Mélanger 200 g de sucre (maintenant 260 g allulose).',
+      `Mélanger 200 g de sucre (maintenant 260 g d'allulose).`,
       'Saupoudrer de 2 cuillères à soupe de sucre.',
     ]);
   });
@@ -76,7 +76,7 @@ describe('an amount in a step', () => {
       ['Mélanger 50 g de beurre et le sucre.'],
       [{ key: '1', kept: 0, to: [['allulose', 260]] }],
     );
-    expect(after).toBe('Mélanger 50 g de beurre et le sucre (maintenant 260 g allulose).');
+    expect(after).toBe(`Mélanger 50 g de beurre et le sucre (maintenant 260 g d'allulose).`);
   });
 });
 
@@ -114,7 +114,7 @@ describe('a name in another form', () => {
       'nl',
       '600 g aardappelen',
       'Schil de aardappels en de raapjes.',
-      'aardappels (nu 600 g bloemkool) en',
+      'aardappels (nu 600 g bloemkool, niet schillen) en',
     ],
     [
       'nl',
@@ -158,5 +158,115 @@ describe('a name in another form', () => {
       [{ key: '0', kept: 0, to: [['cauliflower', 600]] }],
     );
     expect(after).toBe('Mit Kartoffelstärke binden.');
+  });
+});
+
+describe('a word for what stays out of the pot', () => {
+  const rice = (language: string, line: string, step: string): string | undefined =>
+    method(language, [line, '300 ml bouillon'], [step], [{ key: '0', kept: 0, to: [] }])[0];
+
+  it.each([
+    ['nl', '150 g rijst', 'Voeg de bouillon en ongekookte rijst toe.', 'Voeg de bouillon toe.'],
+    [
+      'nl',
+      '150 g rijst',
+      'De ui snijden en de rijst toevoegen.',
+      'De ui snijden en de rijst (weglaten) toevoegen.',
+    ],
+    ['de', '150 g Reis', 'Den Reis und die Brühe zugeben.', 'Die Brühe zugeben.'],
+    [
+      'de',
+      '150 g Reis',
+      'Zwiebeln schneiden und den Reis zugeben.',
+      'Zwiebeln schneiden und den Reis (weglassen) zugeben.',
+    ],
+    ['de', '150 g Reis', 'Brühe, Erbsen und Reis zugeben.', 'Brühe und Erbsen zugeben.'],
+    [
+      'fr',
+      '150 g de riz',
+      'Ajouter le bouillon, le riz et le sel.',
+      'Ajouter le bouillon et le sel.',
+    ],
+    ['es', '150 g de arroz', 'Añade el arroz y el caldo.', 'Añade el caldo.'],
+    [
+      'pt',
+      '150 g de arroz',
+      'Adicione o arroz, pese a água.',
+      'Adicione o arroz (não usar), pese a água.',
+    ],
+    ['sv', '150 g ris', 'Tillsätt buljong, salt och ris.', 'Tillsätt buljong och salt.'],
+  ])('%s: %s leaves "%s"', (language, line, step, rest) => {
+    expect(rice(language, line, step)).toBe(rest);
+  });
+});
+
+describe('a bracket', () => {
+  it.each([
+    ['nb', '1 l melk', 'Pisk inn halvparten av melken.', 'halvparten av melken (nå kokosmelk).'],
+    [
+      'de',
+      '1 l Milch',
+      'Die Hälfte der Milch erwärmen.',
+      'Hälfte der Milch (jetzt Kokosmilch) erwärmen',
+    ],
+    [
+      'fr',
+      '1 l de lait',
+      'Verser la moitié du lait.',
+      'la moitié du lait (maintenant lait de coco).',
+    ],
+  ])('%s: weighs no part of %s', (language, line, step, end) => {
+    const [after] = method(
+      language,
+      [line],
+      [step],
+      [{ key: '0', kept: 0, to: [['coconut-milk-canned', 900]] }],
+    );
+    expect(after).toContain(end);
+  });
+
+  it.each([
+    [
+      'de',
+      '600 g Kartoffeln',
+      'Die Kartoffeln schälen und würfeln.',
+      '(jetzt 600 g Blumenkohl, nicht schälen) schälen',
+    ],
+    [
+      'it',
+      '600 g di patate',
+      'Pelate le patate.',
+      'patate (ora 600 g di cavolfiore, senza pelare).',
+    ],
+    ['sv', '600 g potatis', 'Skala potatisen.', '(nu 600 g blomkål, skala inte).'],
+  ])('%s: says of %s that the stand-in is not peeled', (language, line, step, end) => {
+    const change: Change = { key: '0', kept: 0, to: [['cauliflower', 600]] };
+    expect(method(language, [line], [step], [change])[0]).toContain(end);
+    const root: Change = { key: '0', kept: 0, to: [['turnip', 600]] };
+    expect(method(language, [line], [step], [root])[0]).not.toMatch(
+      /nicht schälen|senza|skala inte/,
+    );
+  });
+
+  it('keeps what is not boiled out of the pot of the rest', () => {
+    const [after] = method(
+      'de',
+      ['200 g Nudeln'],
+      ['Die Nudeln in Salzwasser kochen.'],
+      [{ key: '0', kept: 70, to: [['cauliflower-rice', 310]] }],
+    );
+    expect(after).toBe(
+      'Die Nudeln (jetzt 70 g Nudeln; 310 g Blumenkohlreis erst nach dem Kochen dazu) in Salzwasser kochen.',
+    );
+  });
+
+  it('writes the own name small where the method does', () => {
+    const [after] = method(
+      'fr',
+      ['Sucre en poudre - 80 grammes'],
+      ['Ajouter 80 grammes de sucre en poudre.'],
+      [{ key: '0', kept: 30, to: [['allulose', 50]] }],
+    );
+    expect(after).toContain("(maintenant 30 g de sucre en poudre et 50 g d'allulose)");
   });
 });

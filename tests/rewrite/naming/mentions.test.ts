@@ -62,18 +62,18 @@ it('a word is first the line of the part that is made, also an unchanged one', (
 });
 
 it.each([
-  ['pt', '350 g arroz agulha', 'Adicione o arroz e mexa.', 'arroz (agora 80 g arroz agulha e '],
+  ['pt', '350 g arroz agulha', 'Adicione o arroz e mexa.', 'arroz (agora 80 g de arroz agulha e '],
   [
     'fr',
     '350 g de riz basmati',
     'Ajouter le riz et remuer.',
-    'riz (maintenant 80 g riz basmati et ',
+    'riz (maintenant 80 g de riz basmati et ',
   ],
   [
     'es',
     '350 g de arroz redondo',
     'Añadir el arroz y remover.',
-    'arroz (ahora 80 g arroz redondo y ',
+    'arroz (ahora 80 g de arroz redondo y ',
   ],
 ])('%s: a stand-in goes in where a step names the rice for short', (language, line, step, put) => {
   const [after] = method(

@@ -214,7 +214,7 @@ describe('more pieces than the page makes', () => {
 
   it('are told in the method’s language', () => {
     expect(afterOf(['Alles mischen.', 'Heiß servieren.'], { page: 12, now: 24 }, 'de-AT')[1]).toBe(
-      'Heiß servieren. In 24 statt 12 Portionen teilen.',
+      'Heiß servieren. In 24 Portionen teilen statt in 12.',
     );
   });
 

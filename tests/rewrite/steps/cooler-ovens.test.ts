@@ -23,6 +23,19 @@ describe('a cooler oven', () => {
     );
   });
 
+  it('tells it of the oven, not of a pan in which something is cooked', () => {
+    const [pan, , bake] = cake(
+      [
+        'Cuire 8 min à 90 °C dans la casserole.',
+        'Préchauffer le four à 180 °C.',
+        'Mettre le sucre et la farine dans le four pendant 35 min à 180 °C.',
+      ],
+      'fr',
+    );
+    expect(pan).not.toMatch(/four moins chaud/);
+    expect(bake).toMatch(/35 min à 170 °C\. .*four moins chaud, compter 2-4 minutes/);
+  });
+
   it('leaves the heat of what is roasted beside it', () => {
     const [roast] = cake([
       'Roast the pears at 425 F for 20 minutes.',
