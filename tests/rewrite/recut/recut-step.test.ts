@@ -45,7 +45,7 @@ describe('more pieces than the page makes', () => {
     expect(plates(4, 6)).toMatch(/6 portions instead of 4\. Fill the plate up with green leaves/);
     expect(plates(4, 5)).toMatch(/Fill the plate up/);
     expect(plates(8, 9)).toMatch(/9 portions instead of 8\.$/);
-    expect(plates(4, 6, 'de')).toMatch(/In 6 statt 4 Portionen teilen\. Den Teller/);
+    expect(plates(4, 6, 'de')).toMatch(/In 6 Portionen teilen statt in 4\. Den Teller/);
     expect(afterOf(['Stir.', 'Serve hot.'])[1]).not.toMatch(/Fill the plate/);
   });
 
