@@ -41,6 +41,7 @@ import { methodOnly } from './tally/verdict/method-only.ts';
 import { contradicted } from './tally/verdict/page-contradiction.ts';
 import { implausible } from './tally/verdict/plausibility.ts';
 import { measureRegion, weighItem } from './weigh/index.ts';
+import { linesMadeHere, withTakenShares } from './weigh/made-here.ts';
 import { otherReadings } from './weigh/other-readings.ts';
 import { withSaltAllowance } from './weigh/salt-allowance.ts';
 
@@ -90,8 +91,10 @@ const inItsLanguage = (recipe: Recipe): Recipe => ({
 
 /** Every ingredient line of the recipe, understood, in page order. */
 export function parseLines(recipe: Recipe): Line[] {
-  return recipe.groups.flatMap((group) =>
-    group.lines.map((text) => parseLine(text, { language: recipe.language, group: group.title })),
+  return linesMadeHere(
+    recipe.groups.flatMap((group) =>
+      group.lines.map((text) => parseLine(text, { language: recipe.language, group: group.title })),
+    ),
   );
 }
 
@@ -144,13 +147,13 @@ function weighLines(lines: readonly Line[], recipe: Recipe, options: WalkOptions
       ? []
       : line.items.map((item, n): Ingredient => {
           const key = n === 0 ? `${at}` : `${at}.${n}`;
-          const match = line.kind === 'reference' ? null : matchItem(item, line, matchOptions);
+          const match = line.kind === 'ingredient' ? matchItem(item, line, matchOptions) : null;
           const food = foodOf(corrections[key]?.foodId, foods) ?? foodOf(match?.foodId, foods);
           const weight = weighItem(item, line, food, { region, recipe: context });
           return corrected({ key, line, item, match, weight }, corrections, foods);
         }),
   );
-  return withSaltAllowance(weighed, foods);
+  return withSaltAllowance(withTakenShares(weighed), foods);
 }
 
 /** More would not be answered. Own choice. */

@@ -46,7 +46,7 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
     return { ...line, kind: 'heading', name: clean.replace(/\s*:$/, '') };
   const parts = readParts(tokens, lex);
   // 'pesto (recipe below) or store-bought' may be the ready-made food
-  const own = parts.reference && !someOf(tokens, lex.bought);
+  const own = parts.reference && !someOf(tokens, lex.bought) && !offersInBrackets(tokens, lex);
   return {
     ...line,
     kind: own ? 'reference' : 'ingredient',
@@ -61,6 +61,10 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
 /** Language of a line that stands alone, by its unit and small words: a BCP 47 tag, English when in doubt. */
 export const lineLanguage = (text: string): string =>
   guessLanguage(tokenize(tidy(text).slice(0, LONGEST)).map((t) => t.low));
+
+/** 'butter (or herb butter, see below)' is butter all the same. */
+const offersInBrackets = (tokens: readonly Token[], lex: Lexicon): boolean =>
+  tokens.some(({ text }, at) => text === '(' && isAt(lex.or, tokens, at + 1));
 
 const isGrouped = (t: Token): boolean => isNumber(t) && /[.,]\d{3}/.test(t.text);
 

@@ -53,6 +53,8 @@ export const isKeptBack = ({ line, weight }: Ingredient): boolean =>
 function whyUncounted(ingredient: Ingredient, food: Food | null): string | null {
   if (ingredient.line.kind === 'reference')
     return 'another recipe, whose figures are not known here';
+  if (ingredient.line.kind === 'made-here')
+    return 'made on this page, counted by the lines that make it';
   if (isKeptBack(ingredient)) return 'kept back of what other lines hold';
   if (ingredient.match === null) return 'no food in the table matches';
   if (food === null) return `the food '${ingredient.match.foodId}' is not in the table`;
