@@ -25,7 +25,14 @@ export interface WholeDish {
   family: Family;
 }
 
-const FAMILY_GRAMS: Record<Family, { grams: number; source: string }> = racc.families;
+interface Reference {
+  grams: number;
+  source: string;
+  /** What one person eats of a dish that is a meal, where it is more than the reference amount. */
+  plate?: { grams: number; source: string };
+}
+
+const FAMILY_GRAMS: Record<Family, Reference> = racc.families;
 /** One of these is a whole to be cut, not something one person eats. */
 const WHOLE =
   /\b(loaf|loaves|cake|pie|tart|pizza|batch|recipe|tin|pan|tray|dish|pot|jar|cup|quart|litre|liter)s?\b/i;
@@ -48,13 +55,18 @@ const MEAL_KCAL = 350;
 const OF_POTATO =
   /potat|kartoffel|patat|batata|pomme|aardappel|friet|fries|chips|wedge|mash|puree|gratin|hash|rosti|yam\b|squash|pumpkin|plantain|cassava|yuca|parsnip/i;
 
+/** Titles of a sauce by itself; what is cooked in one is a plate of food. */
+const OF_SAUCE =
+  /sauce|sosse|soße|saus\b|salsa|sugo|ragu|gravy|roux|bechamel|veloute|custard|glaze|dressing|marinade|molho|\bsas\b/i;
+
 /** Reference amount of a family, g eaten at one time (21 CFR 101.12(b)); a label unit, not advice. */
-function referenceGrams(family: Family, title: string): { grams: number; source: string } {
+function referenceGrams(family: Family, title: string): Reference {
   const plain = withoutAccents(title);
-  const byTitle = racc.titles.find(({ words }) =>
-    new RegExp(`\\b(${words})s?\\b`, 'i').test(plain),
-  );
-  const mixed = family === 'potato-dish' && !OF_POTATO.test(plain);
+  const titles: readonly (Reference & { words: string })[] = racc.titles;
+  const byTitle = titles.find(({ words }) => new RegExp(`\\b(${words})s?\\b`, 'i').test(plain));
+  const mixed =
+    (family === 'potato-dish' && !OF_POTATO.test(plain)) ||
+    (family === 'thickened-sauce' && !OF_SAUCE.test(plain));
   return byTitle ?? FAMILY_GRAMS[mixed ? 'other' : family];
 }
 
@@ -205,15 +217,16 @@ function asOne(recipe: Recipe, energyKcal: number | null, misfit: Misfit): Servi
 function estimated(
   recipe: Recipe,
   cookedGrams: number | null,
-  reference: { grams: number; source: string },
+  reference: Reference,
 ): ServingsProposal {
+  const plate = reference.plate ?? reference;
   if (cookedGrams === null)
     return {
       servings: 1,
       stated: false,
       text: 'The page gives no servings and no weights: figures are for the whole recipe. Set the servings.',
     };
-  const servings = wholeNumber(cookedGrams / reference.grams);
+  const servings = wholeNumber(cookedGrams / plate.grams);
   const { text } = recipe.yield;
   const pageGap =
     text === null
@@ -222,7 +235,7 @@ function estimated(
   return {
     servings,
     stated: false,
-    text: `${pageGap} Estimated ${servings}, from about ${Math.round(cookedGrams)} g finished and ${reference.grams} g each (${reference.source}). Set the servings you cut.`,
+    text: `${pageGap} Estimated ${servings}, from about ${Math.round(cookedGrams)} g finished and ${plate.grams} g each (${plate.source}). Set the servings you cut.`,
   };
 }
 
@@ -230,8 +243,8 @@ function estimated(
  * Servings of a recipe, a whole number: those the page states (of a range, what its own energy of a
  * serving fits, else the middle, rounded down), unless its own energy contradicts them and fits another
  * count of the page; else one, where its energy is of all of it and not above 900 kcal; else the count of the page that its energy fits within a quarter; else its pieces
- * (several small ones make a serving); else the finished weight over the reference amount of 21 CFR
- * 101.12(b), marked as estimated. Without any weight the whole recipe is one.
+ * (several small ones make a serving); else the finished weight over what one person is usually served,
+ * or the reference amount of 21 CFR 101.12(b), marked as estimated. Without any weight the whole recipe is one.
  */
 export function proposeServings(recipe: Recipe, dish: WholeDish): ServingsProposal {
   const { rawGrams, energyKcal, family } = dish;

@@ -90,14 +90,23 @@ describe('servings', () => {
     ['White bean and sage dip', 30, 18],
     ['Paprika-Brotaufstrich', 30, 18],
     ['Smoky beetroot hummus', 30, 18],
-    ['Lamb shoulder with hummus', 245, 2],
-    ['Chicken and hummus bowl', 245, 2],
-    ['Lentil soup', 245, 2],
+    ['Lamb shoulder with hummus', 350, 2],
+    ['Chicken and hummus bowl', 350, 2],
+    ['Lentil soup', 400, 2],
+    ['Rote Linsensuppe', 400, 2],
   ])('reckons %s without servings by %i g', (title, grams, servings) => {
     const nothing = recipe(title, { text: null, servings: null, pieces: null });
-    const weighed = propose(nothing, 600, 'other');
+    const weighed = propose(nothing, servings < 5 ? 800 : 600, 'other');
     expect(weighed.text).toContain(`${grams} g each`);
     expect(Math.abs(weighed.servings - servings)).toBeLessThanOrEqual(servings * 0.15);
+  });
+
+  it('takes what is cooked in a thick sauce for a plate, the sauce alone for a spoonful', () => {
+    const none = { text: null, servings: null, pieces: null };
+    const stew = propose(recipe('Pork in cream', none), 1500, 'thickened-sauce');
+    expect(stew.text).toContain('350 g each');
+    const sauce = propose(recipe('Mushroom gravy', none), 500, 'thickened-sauce');
+    expect(sauce.text).toContain('60 g each');
   });
 
   it('takes a small pizza for a serving', () => {
