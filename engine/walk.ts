@@ -4,7 +4,7 @@
  */
 import { type FoodTable, foodTable } from './foods/index.ts';
 import { exact } from './interval.ts';
-import { matchItem } from './match/index.ts';
+import { isTool, matchItem } from './match/index.ts';
 import type {
   Adaptation,
   Adjustment,
@@ -150,7 +150,9 @@ function weighLines(lines: readonly Line[], recipe: Recipe, options: WalkOptions
           const match = line.kind === 'ingredient' ? matchItem(item, line, matchOptions) : null;
           const food = foodOf(corrections[key]?.foodId, foods) ?? foodOf(match?.foodId, foods);
           const weight = weighItem(item, line, food, { region, recipe: context });
-          return corrected({ key, line, item, match, weight }, corrections, foods);
+          const isFood = food !== null || !isTool(item.name);
+          const said = isFood ? line : { ...line, kind: 'tool' as const };
+          return corrected({ key, line: said, item, match, weight }, corrections, foods);
         }),
   );
   return withSaltAllowance(withTakenShares(weighed), foods);

@@ -15,12 +15,14 @@ import { toMatch } from './ranked.ts';
 import { matchName, shortened, sure } from './search.ts';
 import { ambiguousMatch } from './special/ambiguous.ts';
 import { meantName, withNextNoun } from './special/first-of-two.ts';
-import { lastResort } from './special/last-resort.ts';
+import { isTool, lastResort } from './special/last-resort.ts';
 import { isLeftover, nameByAmount } from './special/named-by-amount.ts';
 import { takenPart, withoutAttached } from './special/part-taken.ts';
 import { toldByLine } from './special/told-by-line.ts';
 import { vegetablePeppers } from './special/unknown-pepper.ts';
 import { wantedState } from './state.ts';
+
+export { isTool };
 
 export interface MatchOptions {
   foods: FoodTable;

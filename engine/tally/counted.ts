@@ -50,11 +50,16 @@ const KEPT_BACK =
 export const isKeptBack = ({ line, weight }: Ingredient): boolean =>
   weight === null && KEPT_BACK.test(line.text.trim());
 
+/** Why lines of other kinds than a food are in no sum. */
+const NO_FOOD: Partial<Record<Ingredient['line']['kind'], string>> = {
+  reference: 'another recipe, whose figures are not known here',
+  'made-here': 'made on this page: in the totals through the lines that make it',
+  tool: 'to cook with, not to eat: not in the totals',
+};
+
 function whyUncounted(ingredient: Ingredient, food: Food | null): string | null {
-  if (ingredient.line.kind === 'reference')
-    return 'another recipe, whose figures are not known here';
-  if (ingredient.line.kind === 'made-here')
-    return 'made on this page, counted by the lines that make it';
+  const noFood = NO_FOOD[ingredient.line.kind];
+  if (noFood !== undefined) return noFood;
   if (isKeptBack(ingredient)) return 'kept back of what other lines hold';
   if (ingredient.match === null) return 'no food in the table matches';
   if (food === null) return `the food '${ingredient.match.foodId}' is not in the table`;

@@ -93,6 +93,8 @@ describe('servings', () => {
     ['Lamb shoulder with hummus', 350, 2],
     ['Chicken and hummus bowl', 350, 2],
     ['Lentil soup', 400, 2],
+    ['Mango sago', 120, 5],
+    ['Berry smoothie', 240, 3],
     ['Rote Linsensuppe', 400, 2],
   ])('reckons %s without servings by %i g', (title, grams, servings) => {
     const nothing = recipe(title, { text: null, servings: null, pieces: null });

@@ -42,7 +42,7 @@ describe('a food that another part of the page makes', () => {
       {
         key: '4',
         text: '4 tbsp herb butter (from above)',
-        why: 'made on this page, counted by the lines that make it',
+        why: 'made on this page: in the totals through the lines that make it',
       },
     ]);
   });
@@ -81,6 +81,15 @@ describe('a food that another part of the page makes', () => {
   it('makes no line uncertain: the verdict does not miss it', () => {
     expect(taken.tally.uncounted).toHaveLength(1);
     expect(taken.questions).toEqual([]);
+  });
+});
+
+describe('a thing to cook with', () => {
+  it('is listed as none of the food and not missed', () => {
+    const tools = counted([{ title: null, lines: ['200 g white rice', '1 flour sifter'] }]);
+    expect(tools.tally.uncounted).toMatchObject([
+      { text: '1 flour sifter', why: 'to cook with, not to eat: not in the totals' },
+    ]);
   });
 });
 

@@ -90,7 +90,7 @@ function ofUnknownHead(name: string, find: Find): readonly Candidate[] {
 }
 
 /** 'Flour sifter', 'wooden skewers': a thing to cook with. */
-const isTool = (name: string): boolean => {
+export const isTool = (name: string): boolean => {
   const tokens = tokensOf(name);
   const isMade = tokens.some((token) => kinds.materials.includes(token));
   return isMade || kinds.tools.includes(tokens[tokens.length - 1] ?? '');

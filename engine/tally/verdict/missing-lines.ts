@@ -174,7 +174,7 @@ export function missingLines(
     const ingredient = byKey.get(key);
     if (ingredient === undefined) return [];
     const { line } = ingredient;
-    if (line.kind === 'made-here') return [];
+    if (line.kind === 'made-here' || line.kind === 'tool') return [];
     if (line.optional && !isStarchOrSugar(ingredient)) return [];
     const food = ingredient.match ? options.foods.byId(ingredient.match.foodId) : null;
     if (

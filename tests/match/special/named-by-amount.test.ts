@@ -28,6 +28,11 @@ test.each([
   ['1/4 cup sweet cream creamer', 'coffee-creamer'],
   ['1/4 cup fat-free half-and-half creamer', 'half-and-half-fat-free'],
   ['1 cup strong coffee', 'coffee'],
+  ['1/2 cup lychee jelly', 'dessert-jelly'],
+  ['100 g coconut jelly, in cubes', 'dessert-jelly'],
+  ['2 tbsp redcurrant jelly', 'jelly-fruit'],
+  ['1/4 cup mango popping boba', 'bursting-boba'],
+  ['1 cup dried tapioca pearls', 'tapioca-pearl'],
   ['24 dried corn husks, soaked', undefined],
   ['2 tablespoons psyllium husk', 'psyllium-husk-whole'],
 ])('%s -> %s', (text, id) => {
