@@ -13,6 +13,7 @@ export { foodFromLabel } from './foods/label/label.ts';
 export { PackageLabel, Printed } from './foods/label/package-label.ts';
 export { hasTag } from './foods/tags.ts';
 export { lineOfKey, splitKey } from './ingredient-keys.ts';
+export { indexFoods } from './match/index.ts';
 export { foodNameIn } from './match/languages/display-names.ts';
 export * from './model.ts';
 export {

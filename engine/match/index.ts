@@ -1,5 +1,5 @@
 /** Name of an ingredient -> food of the table, with how sure and what else it might be. */
-import type { FoodTable } from '../foods/index.ts';
+import { type FoodTable, foodTable } from '../foods/index.ts';
 import type { Item, Line, Match } from '../model.ts';
 import { namesOrSynonyms } from './by-name.ts';
 import { choices, fromChoices } from './choices.ts';
@@ -135,3 +135,6 @@ const FAR_OFF = 0.5;
 
 /** Below this another reading of the name is tried. */
 const UNSURE = 0.6;
+
+/** Makes the index of the built-in foods' names now, for which the first recipe would wait. */
+export const indexFoods = (): void => void lookupOf(foodTable());

@@ -8,9 +8,10 @@ import { gramsWords } from '../../ui/figures/format.ts';
 import { EmptyBoard } from '../../ui/figures/loaf/empty-board.tsx';
 import { RowLoaf } from '../../ui/figures/loaf/row-loaf.tsx';
 import { say } from '../../ui/words/say.ts';
+import { tabToRead } from './gather-tab.ts';
 import { openBench } from './open-bench.ts';
 import { WelcomeAlone } from './popup-welcome.tsx';
-import { type TabAnswer, tabToRead } from './read-tab.ts';
+import type { TabAnswer } from './read-tab.ts';
 
 /** As many as fit below the buttons. */
 const LAST_KEPT = 3;

@@ -4,6 +4,7 @@ import type { Recipe } from '../../../engine/model.ts';
 import { Foot } from '../../ui/about/foot.tsx';
 import { LoafDefs } from '../../ui/figures/loaf/loaf-defs.tsx';
 import { sayCount } from '../../ui/words/say.ts';
+import { type Gathering, gatherTab } from './gather-tab.ts';
 import { NoRecipe } from './no-recipe.tsx';
 import { openBench } from './open-bench.ts';
 import { PopupHead } from './popup-head.tsx';
@@ -37,14 +38,14 @@ interface Reading {
   forget(): void;
 }
 
-/** The tab is read at once, and again when the user asks for it. */
-function useReading(): Reading {
+/** The tab is read at once, by what was gathered while this was loaded, and again when the user asks for it. */
+function useReading(first: Promise<Gathering>): Reading {
   const [answer, setAnswer] = useState<TabAnswer | null>(null);
   const [ready, setReady] = useState<Ready | null>(null);
   const [round, setRound] = useState(0);
   const pick = (recipe: Recipe) => void prepare(recipe).then(setReady);
   useEffect(() => {
-    void readTab(location.search).then((found) => {
+    void readTab(round === 0 ? first : gatherTab(location.search)).then((found) => {
       setAnswer(found);
       const [only, second] = found.kind === 'recipes' ? found.recipes : [];
       if (only && !second) pick(only);
@@ -62,8 +63,8 @@ function useReading(): Reading {
   };
 }
 
-export function Popup() {
-  const { answer, ready, pick, again, forget } = useReading();
+export function Popup({ first }: { first: Promise<Gathering> }) {
+  const { answer, ready, pick, again, forget } = useReading(first);
   const recipes = answer?.kind === 'recipes' ? answer.recipes : [];
   const several = recipes.length > 1;
   if (ready) {

@@ -1,7 +1,7 @@
-/** Reads the recipes of a tab by injecting the reader script; needs a click on the toolbar button. */
-import { browser } from 'wxt/browser';
+/** Finishes what the reader script gathered in a tab. */
 import * as z from 'zod';
 import { finishReading, type Gathered, type NothingFound, Recipe } from '../../../engine/index.ts';
+import type { Gathering } from './gather-tab.ts';
 
 /** What the script in the page hands back, as far as it has to be known before it is finished. */
 const Answer = z.discriminatedUnion('ok', [
@@ -17,30 +17,14 @@ export type TabAnswer =
   /** The browser does not let extensions read this page, or reading failed. */
   | { kind: 'refused'; why: string };
 
-/** The tab to read: `?tab=ID` (digits only), else the active one of this window. */
-export async function tabToRead(query: string): Promise<number | null> {
-  const asked = /^\d{1,15}$/.exec(new URLSearchParams(query).get('tab') ?? '');
-  if (asked) return Number(asked[0]);
-  const [tab] = await browser.tabs.query({ active: true, currentWindow: true });
-  return tab?.id ?? null;
-}
-
 const refused = (why: string): TabAnswer => ({ kind: 'refused', why });
 
-async function inject(tabId: number): Promise<unknown> {
-  const results = await browser.scripting.executeScript({
-    target: { tabId },
-    files: ['/reader.js'],
-  });
-  return results[0]?.result;
-}
-
 /** Never rejects. */
-export async function readTab(query: string): Promise<TabAnswer> {
+export async function readTab(gathering: Promise<Gathering>): Promise<TabAnswer> {
   try {
-    const tabId = await tabToRead(query);
+    const { tabId, result } = await gathering;
     if (tabId === null) return refused('There is no page in this window.');
-    const answer = Answer.safeParse(await inject(tabId));
+    const answer = Answer.safeParse(result);
     if (!answer.success) return refused('The browser gave no answer from this page.');
     // The script is our own; what it gathered is checked as recipes once it is finished.
     const read = finishReading(answer.data as Gathered | NothingFound);
