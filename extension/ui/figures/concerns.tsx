@@ -17,25 +17,34 @@ interface MissingProps {
 const nameOf = ({ ingredients }: Adaptation, key: string, text: string): string =>
   ingredients.find((one) => one.key === key)?.item.name || text;
 
-/** Lines that are in no figure, always beside the figures. */
+/** Lines that are in no figure, those that the verdict lacks first. */
+function uncountedLines({ before, after, verdict }: Adaptation) {
+  const lines = new Map([...before.uncounted, ...after.uncounted].map((one) => [one.key, one]));
+  const lacked = new Set('missing' in verdict ? verdict.missing.map(({ key }) => key) : []);
+  const all = [...lines.values()];
+  const weighty = all.filter(({ key }) => lacked.has(key));
+  return { weighty, all: [...weighty, ...all.filter(({ key }) => !lacked.has(key))] };
+}
+
+/**
+ * Lines that are in no figure, always beside the figures; a sprig of a herb, which changes no verdict, is
+ * told more quietly than a crust.
+ */
 export function NotCounted({ adaptation, onSay }: MissingProps) {
-  const lines = new Map(
-    [...adaptation.before.uncounted, ...adaptation.after.uncounted].map((one) => [one.key, one]),
-  );
-  const missing = [...lines.values()];
+  const { weighty, all: missing } = uncountedLines(adaptation);
   if (missing.length === 0) return null;
   const keys = new Set(adaptation.ingredients.map(({ key }) => key));
   const first = missing.find(({ key }) => keys.has(key));
   const names = missing.slice(0, 3).map(({ key, text }) => nameOf(adaptation, key, text));
   const more = missing.length - names.length;
   return (
-    <section class="missing">
+    <section class={weighty.length > 0 ? 'missing' : 'missing slight'}>
       <p>
         <b>{say('notCounted')}</b>{' '}
         <span lang={adaptation.recipe.language ?? undefined}>{sayList(names)}</span>
         {more > 0 && ` ${sayCount('andMore', more)}`}.
       </p>
-      {onSay && first && (
+      {onSay && first && weighty.length > 0 && (
         <button type="button" class="button" onClick={() => onSay(first.key)}>
           {say('sayWhich')}
         </button>

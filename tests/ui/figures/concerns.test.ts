@@ -1,0 +1,35 @@
+import { h } from 'preact';
+import { afterEach, describe, expect, it } from 'vitest';
+import { NotCounted } from '../../../extension/ui/figures/concerns.tsx';
+import { adaptedText } from '../adapted.ts';
+import { type Drawn, drawn } from '../screen.ts';
+
+let screen: Drawn | null = null;
+afterEach(() => screen?.clear());
+
+/** Invented supper with one line that has no amount. */
+const supper = (line: string) =>
+  adaptedText(
+    `Weir Supper\n\nServes 4\n\nIngredients\n400 g chicken breast\n200 g cream\n${line}\n\nMethod\n1. Cook the chicken in the cream.`,
+  );
+
+function shown(line: string): Element | null {
+  screen = drawn(h(NotCounted, { adaptation: supper(line), onSay: () => {} }));
+  return screen.root.querySelector('.missing');
+}
+
+describe('lines that are not counted', () => {
+  it('are told with a way to put them right where they may weigh on the verdict', () => {
+    const crust = shown('1 batch of dumpling dough');
+    expect(crust?.textContent).toContain('dumpling dough');
+    expect(crust?.classList.contains('slight')).toBe(false);
+    expect(crust?.querySelector('button')).not.toBeNull();
+  });
+
+  it('are told quietly where they do not', () => {
+    const herb = shown('fresh basil');
+    expect(herb?.textContent).toContain('fresh basil');
+    expect(herb?.classList.contains('slight')).toBe(true);
+    expect(herb?.querySelector('button')).toBeNull();
+  });
+});
