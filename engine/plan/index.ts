@@ -31,6 +31,7 @@ import { type Extent, plainModel } from './model/plan-model.ts';
 import { asksForMore } from './model/trouble.ts';
 import { dishNotes } from './plan-notes.ts';
 import {
+  isServedOnPlates,
   isWorthCutting,
   mostServings,
   type Portions,
@@ -71,14 +72,19 @@ const PLAN_WORK = 2e8;
 const WORTHWHILE = { far: 0.2, light: 0.15 } as const;
 
 /**
- * A serving that is still this many times the budget, though it saves less than this share of its net carbs, is
- * neither the dish nor within reach: the recipe then stays as it is, and only its figures are told. Own choice.
+ * A plate that still has this many times the budget, or one cut smaller that has this many, where a serving of the
+ * page's size saves less than this share of its net carbs, is neither the dish nor within reach: the recipe stays as
+ * it is, and its figures are told. Own choice.
  */
-const HOPELESS = { timesBudget: 2.2, saves: 0.5 } as const;
+const HOPELESS = { timesBudget: 2, cut: 1.35, saves: 0.5 } as const;
 
-/** Whether changes that leave `net` of `start` g, served as `each`, are a plate nobody wants; a dough is cut smaller. */
-const isHopeless = ({ main, goals }: Dish, net: number, each: number, start: number): boolean =>
-  !main.dough && each > HOPELESS.timesBudget * goals.budgetG && net > (1 - HOPELESS.saves) * start;
+/** Whether changes that leave `net` of `start` g are a plate nobody wants, in so many servings; a bake is cut smaller. */
+function isHopeless({ main, goals, servings }: Dish, net: number, start: number, now: number) {
+  const most = now > servings ? HOPELESS.cut : HOPELESS.timesBudget;
+  const each = (net * servings) / now;
+  const isFar = each > most * goals.budgetG && net > (1 - HOPELESS.saves) * start;
+  return isFar && !main.dough && isServedOnPlates(main.family);
+}
 
 /** One request: the recipe, and what is asked of it. */
 interface Request {
@@ -155,7 +161,7 @@ function withinWay({ ingredients, read, options, start }: Request): {
   // Who rules foods out wants to see what the others bring.
   const steered = goals.excludedFoods.length > 0;
   const isFutile =
-    net > (1 - WORTHWHILE.far) * was || (!steered && isHopeless(dish, net, net, was));
+    net > (1 - WORTHWHILE.far) * was || (!steered && isHopeless(dish, net, was, servings));
   const idle = left || (!isMet(net, goals) && !asked && isFutile);
   const taken = idle ? still : found;
   const met = isMet(taken.solved.net, goals);
@@ -273,12 +279,11 @@ function smallWay({ ingredients, read, options }: Request): WayFound | null {
 function paysOff(
   { plan, net }: WayFound,
   { within, smaller }: { within: Plan; smaller: WayFound | null },
-  { options: { goals, servings }, read, start }: Request,
+  { options: { goals }, read, start }: Request,
 ): boolean {
   const asked = goals.adjustments.length + goals.setAmounts.length > 0 || asksForMore({ goals });
   if (asked) return true;
-  const each = (net * servings) / plan.servings;
-  if (!within.met && isHopeless(read(goals), net, each, start)) return false;
+  if (!within.met && isHopeless(read(goals), net, start, plan.servings)) return false;
   return net <= (1 - WORTHWHILE.light) * start || (plan.met && smaller === null);
 }
 

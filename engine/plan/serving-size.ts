@@ -44,6 +44,9 @@ const TWO_AT_ONCE_G = 40;
 const PIECES: Partial<Record<Family, Piece>> = sizes.pieces;
 const USUAL_GRAMS: Partial<Record<Family, number>> = sizes.several.usualGrams;
 
+/** Whether servings of a family are plates or bowls, not pieces. */
+export const isServedOnPlates = (family: Family): boolean => PIECES[family] === undefined;
+
 /** The piece of a kind that the title names. */
 const titledPiece = ({ family, title }: Served): Piece | null =>
   sizes.titles.find(
@@ -85,7 +88,7 @@ export function portionsOf(
   const least = piece?.leastGrams ?? leastPlate(mass / servings);
   const byMass = least > 0 && mass > 0 ? mass / least : Number.POSITIVE_INFINITY;
   // One large glass or bowl is two small ones.
-  const isGlass = servings === 1 && PIECES[family] === undefined;
+  const isGlass = servings === 1 && isServedOnPlates(family);
   const halves = isGlass && mass >= 2 * sizes.plate.grams ? 2 : 1;
   const times = Math.max(halves, (piece ?? sizes.plate).times);
   const cut = Math.max(servings, Math.floor(Math.min(servings * times, byMass) + 1e-9));
@@ -124,9 +127,12 @@ export function servingsThatFit(
   const needed = Math.ceil((net * servings) / budgetG - 1e-9);
   if (needed > most) return null;
   if (shared !== null) return sharesOut(shared, needed) ? needed : most;
-  const easy = pieces ? EASY.find((count) => count >= needed) : needed;
+  const easy = pieces || needed > MANY ? EASY.find((count) => count >= needed) : needed;
   return easy !== undefined && easy <= STRETCH * most ? easy : needed;
 }
+
+/** More plates than these are not shared out by the eye. Own choice. */
+const MANY = 10;
 
 /** Share of the most pieces that an easier number must come to, and may go beyond. Own choice. */
 const NEAR_MOST = 0.88;

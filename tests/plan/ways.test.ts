@@ -211,6 +211,13 @@ describe('the smallest serving', () => {
     expect(servingsFor(48, 15, pizza)).toBe(3);
   });
 
+  it('is one of a number that is easily shared out where there are many plates', () => {
+    const dish = { family: 'rice-dish', title: 'Stuffed peppers', flourShare: 0 } as const;
+    const many = portionsOf({ ...dish, servings: 8 }, weighing(3200));
+    expect(servingsThatFit(20, 15, many)).toBe(12);
+    expect(servingsThatFit(17, 15, many)).toBe(10);
+  });
+
   it('meets a stomach twice where it is a bite', () => {
     const dish = { family: 'cookie', title: 'Thins', servings: 20, flourShare: 0.4 } as const;
     const { most, doses } = portionsOf(dish, weighing(800));
