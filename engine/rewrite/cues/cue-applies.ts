@@ -9,6 +9,7 @@ import {
   type CueContext,
   floursOf,
   gumsOf,
+  isShrunk,
   keptShare,
   newShare,
 } from './cue-context.ts';
@@ -22,19 +23,6 @@ function areCut(context: CueContext, list: readonly string[], keepsNone: boolean
     const id = ingredient.match?.foodId ?? '';
     return changed && isListed(id, list) && !(keepsNone && keptShare(mention) > 1 / 3);
   });
-}
-
-/** A spoonful less leaves as much to season as before, g. Own choice. */
-const SPOONFUL_G = 25;
-
-/** Whether an ingredient is less by a third or more, and by more than a spoonful, with nothing in its place. */
-function isShrunk(mention: Mention): boolean {
-  const { ingredient, items } = mention;
-  const id = ingredient.match?.foodId;
-  const alone = items.length > 0 && items.every(({ foodId }) => foodId === id);
-  const now = items.reduce((sum, { grams }) => sum + grams, 0);
-  const lost = (ingredient.weight?.grams.best ?? 0) - now;
-  return alone && keptShare(mention) <= 2 / 3 && lost > SPOONFUL_G;
 }
 
 /** Whether flour or starch is left among what thickens. */

@@ -95,3 +95,16 @@ export function keptShare({ ingredient, items }: Mention): number {
   const own = items.filter((item) => item.foodId === ingredient.match?.foodId);
   return before > 0 ? own.reduce((sum, { grams }) => sum + grams, 0) / before : 1;
 }
+
+/** A spoonful less leaves as much to season as before, g. Own choice. */
+const SPOONFUL_G = 25;
+
+/** Whether an ingredient is less by a third or more, and by more than a spoonful, with nothing in its place. */
+export function isShrunk(mention: Mention): boolean {
+  const { ingredient, items } = mention;
+  const id = ingredient.match?.foodId;
+  const alone = items.length > 0 && items.every(({ foodId }) => foodId === id);
+  const now = items.reduce((sum, { grams }) => sum + grams, 0);
+  const lost = (ingredient.weight?.grams.best ?? 0) - now;
+  return alone && keptShare(mention) <= 2 / 3 && lost > SPOONFUL_G;
+}

@@ -7,7 +7,7 @@ import { listOf, shortName } from '../naming/method-names.ts';
 import { foreignName } from '../naming/remarks.ts';
 import { bakeMinutes } from '../oven/oven-heat.ts';
 import { celsius } from '../oven/temperature-scales.ts';
-import { type CueContext, floursOf, gumsOf } from './cue-context.ts';
+import { type CueContext, floursOf, gumsOf, isShrunk, keptShare } from './cue-context.ts';
 
 /** A food's name in the method's language; what the recipe had keeps the recipe's word. */
 export function nameIn(item: PlannedItem, { words, ingredients }: CueContext): string {
@@ -115,6 +115,15 @@ const areSeveral = (context: CueContext): boolean =>
     ({ items }) => items.length > 1 && items.every(({ foodId }) => hasTag(foodId, 'flour-like')),
   );
 
+/** Steps in which a share is told, percent. */
+const SHARE_STEP = 5;
+
+/** What is left of the food that has shrunk most, percent. */
+function leftPct({ mentions }: CueContext): string {
+  const least = Math.min(1, ...mentions.filter(isShrunk).map(keptShare));
+  return String(Math.round((100 * least) / SHARE_STEP) * SHARE_STEP);
+}
+
 /** A text of a cue or warning with its blanks filled. */
 export function fill(raw: string, context: CueContext): string {
   const { plan } = context;
@@ -143,6 +152,7 @@ export function fill(raw: string, context: CueContext): string {
     coverAt: String(Math.round((bakeMinutes(context.method) ?? 0) * COVER_AFTER)),
     coveredFor: String(coveredFor(context)),
     longer: coveredFor(context) < SHORT ? '5-10' : '10-20',
+    leftPct: leftPct(context),
     konjac: konjac === undefined ? 'konjac' : nameIn(konjac, context),
     roots: listIn(
       plan.items.flatMap((item) =>

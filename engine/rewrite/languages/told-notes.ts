@@ -72,7 +72,7 @@ function said(text: string, words: MethodWords): string | null {
     const found = sentence.english.exec(text);
     if (found === null) continue;
     const first = filled(sentence, found.slice(1), words);
-    const rest = found.groups?.['rest'];
+    const { rest } = found.groups ?? {};
     const last = rest === undefined ? '' : said(rest, words);
     if (first !== null && last !== null) return `${first} ${last}`.trim();
   }

@@ -64,11 +64,14 @@ const isHeading = (text: string): boolean =>
 const OTHER_WAY =
   /(?<!\p{L})(?:statt|anstelle|au lieu de|à la place|in plaats van|en lugar de|en vez de|invece di|al posto di|em vez de|i stället för|istället för|i stedet for)(?!\p{L})/iu;
 
+/** Whether a title is more than the name of one food. */
+const isLong = (title: string): boolean => title.trim().split(/\s+/).length > 2;
+
 /** The step with remarks behind changed ingredients, and which of them it names. Each remark once a step; amounts each get their own. */
 export function renameForeign(
   text: string,
   mentions: readonly Mention[],
-  context: { words: MethodWords; foods: FoodTable; used: UsedSoFar },
+  context: { words: MethodWords; foods: FoodTable; used: UsedSoFar; title: string },
   partAt: (at: number) => number | null = () => null,
 ): { text: string; named: Mention[] } {
   const owners = byName(mentions);
@@ -79,6 +82,10 @@ export function renameForeign(
   const left = new Set<string>();
   const boils = /\bboil\b/.test(keyed(text, context.words));
   const patterns = bracketPatterns(context.words);
+  // 'Begin the pasta with lentils': the dish by its whole name is no amount.
+  const titled = isLong(context.title)
+    ? text.toLowerCase().indexOf(context.title.toLowerCase())
+    : -1;
   const renamed = text.replace(pattern, (...found) => {
     const whole = found[0] as string;
     const groups = found.at(-1) as { name?: string; stem?: string };
@@ -88,6 +95,7 @@ export function renameForeign(
     const stated = statedBefore(text.slice(0, at), whole, context.words);
     const mention = ownerOf(owners.get(name) ?? [], stated, partAt(at));
     if (mention === null || OTHER_WAY.test(sentenceAt(text, at))) return whole;
+    if (titled >= 0 && at >= titled && at < titled + context.title.length) return whole;
     const share = stated === null ? null : shareNamed(mention, stated.quantity, stated.unit);
     if (named.has(mention) && share === null) return whole;
     named.add(mention);

@@ -6,6 +6,7 @@ import { isMade } from '../naming/method-names.ts';
 
 const BOILS_AS: readonly (readonly [original: Tag, standIn: Tag])[] = [
   ['pasta', 'boils-as-pasta'],
+  ['stuffed-pasta', 'boils-as-pasta'],
   ['potato', 'boils-as-potato'],
   ['rice-or-grain', 'boils-as-grain'],
 ];
@@ -18,5 +19,6 @@ export function boiledOf({ ingredient, items, newName }: Mention): PlannedItem[]
   if (newName !== null && isMade(newName) && MADE_TO_BOIL.test(newName)) return [...items];
   const id = ingredient.match?.foodId ?? '';
   const rule = BOILS_AS.find(([original]) => hasTag(id, original));
-  return rule === undefined ? null : items.filter(({ foodId }) => hasTag(foodId, rule[1]));
+  if (rule === undefined) return null;
+  return items.filter(({ foodId }) => foodId === id || hasTag(foodId, rule[1]));
 }

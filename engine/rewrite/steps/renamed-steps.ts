@@ -104,7 +104,7 @@ const rewritten = (
 function foreignStep(
   step: Recipe['steps'][number],
   parts: StepParts | undefined,
-  { words, foods, mentions }: MethodContext,
+  { words, foods, mentions, title }: MethodContext,
   used: UsedSoFar,
 ): RenamedStep | null {
   if (words === null) return null;
@@ -113,8 +113,11 @@ function foreignStep(
     const { text, dropped } = unboiled;
     return { step: rewritten(step, text, whyChanged(dropped, words)), named: dropped };
   }
-  const { text, named } = renameForeign(unboiled.text, mentions, { words, foods, used }, (at) =>
-    parts === undefined ? null : partAt(parts, at),
+  const { text, named } = renameForeign(
+    unboiled.text,
+    mentions,
+    { words, foods, used, title },
+    (at) => (parts === undefined ? null : partAt(parts, at)),
   );
   const taken = [...new Set([...named, ...unboiled.dropped])];
   const after = byNoForeignPacket(text, named, words);

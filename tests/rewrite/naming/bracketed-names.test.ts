@@ -108,6 +108,23 @@ describe('what is not boiled now', () => {
   });
 });
 
+it('the dish by its whole name keeps it', () => {
+  const recipe: Recipe = {
+    ...makeRecipe(
+      'Tonno con cipolle e patate',
+      ['600 g di patate'],
+      ['Per il tonno con cipolle e patate scaldate il forno.', 'Tagliate le patate.'],
+    ),
+    language: 'it',
+  };
+  const read = weighRecipe(recipe);
+  const plan = makePlan('other', read, [{ key: '0', kept: 0, to: [['cauliflower', 600]] }]);
+  const { steps } = rewriteRecipe(recipe, read, plan, { foods, region: 'eu' });
+  const texts = steps.map(({ after }) => after);
+  expect(texts.join(' ')).toMatch(/e patate scaldate il forno\./);
+  expect(texts.join(' ')).toContain('Tagliate le patate (ora 600 g di cavolfiore).');
+});
+
 describe('a name in another form', () => {
   it.each([
     [
@@ -258,6 +275,16 @@ describe('a bracket', () => {
     expect(after).toBe(
       'Die Nudeln (jetzt 70 g Nudeln; 310 g Blumenkohlreis erst nach dem Kochen dazu) in Salzwasser kochen.',
     );
+  });
+
+  it('keeps leaves out of the pot of stuffed pasta', () => {
+    const [after] = method(
+      'nl',
+      ['400 g ravioli'],
+      ['Kook de ravioli in water met zout.'],
+      [{ key: '0', kept: 200, to: [['spinach', 270]] }],
+    );
+    expect(after).toContain('ravioli (nu 200 g ravioli; 270 g spinazie pas na het koken erbij) in');
   });
 
   it('writes the own name small where the method does', () => {
