@@ -137,7 +137,7 @@ export function stageRows(): Row[] {
     each('planned', planInputs, ({ ingredients, words, ...input }) =>
       planRecipe(ingredients, words, { ...input, goals, foods }),
     ),
-    each('all of it: three ways, lines and method', recipes, (recipe) =>
+    each('all of it: the ways, and the lines and method of one', recipes, (recipe) =>
       adaptRecipe(recipe, goals),
     ),
     each('solved again after an edit', recipes, (recipe) =>
