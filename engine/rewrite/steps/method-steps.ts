@@ -83,7 +83,7 @@ export function rewriteSteps(
   const searched = words === null ? original : original.map((text) => keyed(text, words));
   const parts = stepParts(recipe.steps, plan, mentions);
   const used = new UsedSoFar();
-  const renamed = renamedSteps(recipe.steps, parts, base, used);
+  const renamed = renamedSteps(recipe.steps, parts, { ...base, title: recipe.title }, used);
   const named = stepsNaming(renamed);
   const none: Course = { firstStep: 0, lastStep: 0, mixedAt: 0, mixedBy: 0, named: new Map() };
   const methods = partMethods({ ...base, course: none }, { original, searched, parts, named });
