@@ -9,6 +9,8 @@ interface Kind {
   kind: string;
   method: RegExp;
   lines: RegExp;
+  /** Words of a method that makes it of what the lines have. */
+  made: RegExp | null;
   netCarbsG: Interval;
 }
 
@@ -21,6 +23,7 @@ const KINDS: readonly Kind[] = data.kinds.map((row) => ({
   kind: row.kind,
   method: new RegExp(row.method),
   lines: new RegExp(`(?:^|[^a-z])[a-z]*(?:${row.lines})`),
+  made: 'made' in row && typeof row.made === 'string' ? new RegExp(row.made) : null,
   netCarbsG: span(row.per100, row.serving),
 }));
 
@@ -66,13 +69,21 @@ export function methodOnly(
   // A choice or another time is no use of it.
   const sentences = every.filter((sentence) => !NOT_MEANT.test(sentence));
   const served = servedByMethod(every, namesOf(ingredients, foods), `method.${KINDS.length}`);
-  const used = KINDS.flatMap(({ kind, method, lines: known, netCarbsG }, at): MissingLine[] => {
-    const sentence = known.test(lines) ? undefined : sentences.find((text) => method.test(text));
-    if (sentence === undefined) return [];
-    const text = `${kind}: “${sentence.trim().slice(0, 80)}”`;
-    return [
-      { key: `method.${at}`, text, why: 'the method uses it and no line has it', kind, netCarbsG },
-    ];
-  });
+  const used = KINDS.flatMap(
+    ({ kind, method, lines: known, made, netCarbsG }, at): MissingLine[] => {
+      const sentence = known.test(lines) ? undefined : sentences.find((text) => method.test(text));
+      if (sentence === undefined || every.some((text) => made?.test(text))) return [];
+      const text = `${kind}: “${sentence.trim().slice(0, 80)}”`;
+      return [
+        {
+          key: `method.${at}`,
+          text,
+          why: 'the method uses it and no line has it',
+          kind,
+          netCarbsG,
+        },
+      ];
+    },
+  );
   return served === null ? used : [...used, served];
 }

@@ -13,6 +13,7 @@ function adapted(lines: readonly string[], step: string, budgetG = 30): Adaptati
 }
 
 const FILLING = ['500 g ground beef', '1 onion, chopped', '1 tsp salt', '2 eggs'];
+const SPONGE = ['4 eggs', '200 g sugar', '200 g almond flour', '50 g chocolate'];
 const CAKE = ['4 eggs', '200 g almond flour', '100 g erythritol', '50 g butter'];
 
 const missingOf = ({ verdict }: Pick<Adaptation, 'verdict'>) =>
@@ -26,6 +27,7 @@ describe('what only the method has', () => {
     ['rice', FILLING, 'Boil the rice for 12 minutes and stir it in.'],
     ['sugar', FILLING, 'Whisk the eggs and the sugar until pale.'],
     ['icing or frosting', FILLING, 'Spread the icing over the cooled top.'],
+    ['icing or frosting', SPONGE, 'Bake it, cool it and frost it with vanilla buttercream.'],
   ])('%s is named, and nothing plainly fits', (kind, lines, step) => {
     const found = adapted(lines, step);
     expect(missingOf(found).map((one) => one.kind)).toEqual([kind]);
@@ -36,6 +38,8 @@ describe('what only the method has', () => {
   it.each([
     ['a line has it', [...FILLING, '300 g all-purpose flour'], 'Put the flour in a bowl, knead.'],
     ['it is made of what lines have', CAKE, 'Spread the icing over the cake.'],
+    ['it is made of sugar', SPONGE, 'Beat butter and sugar to an icing. Spread the icing over it.'],
+    ['it is made apart', SPONGE, 'For the frosting, cook the rest. Spread the frosting over it.'],
     ['a stand-in is called sugar', CAKE, 'Beat the eggs with the sugar.'],
     ['it is a choice', FILLING, 'Drizzle with maple syrup if you like.'],
     ['it dusts a board', FILLING, 'Flour the board and shape four loaves on it.'],
