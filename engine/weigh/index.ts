@@ -143,7 +143,25 @@ function weighedReadings(
       a.rough - b.rough ||
       a.order - b.order,
   );
-  return likelierFirst(sorted);
+  return finerFirst(likelierFirst(sorted));
+}
+
+/** '3/4 cup (5.5 oz / 150 g)': of two masses that agree, the one nearer to what the cup holds is less rounded. */
+function finerFirst(read: Read[]): Read[] {
+  const [first] = read;
+  const volume = read.find(({ weighed }) => weighed.basis === 'volume');
+  if (first?.weighed.basis !== 'mass' || !volume) return read;
+  const apart = ({ weighed }: Read): number =>
+    Math.abs(weighed.grams.best - volume.weighed.grams.best);
+  const finer = read.find(
+    (other) =>
+      other.weighed.basis === 'mass' &&
+      !other.ofOther &&
+      other.rough <= first.rough &&
+      agrees(first.weighed.grams.best, other.weighed) &&
+      apart(other) < apart(first),
+  );
+  return finer === undefined ? read : [finer, ...read.filter((other) => other !== finer)];
 }
 
 /** '2½ cups (1¼ ounces/320 grams)': of two masses that differ, the one the volume speaks for. */

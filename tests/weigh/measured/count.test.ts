@@ -57,7 +57,9 @@ describe('salt, eggs, butter, yeast', () => {
     ['3 small potatoes', 510, 'USDA SR 170026'],
     ['2 boneless lamb loin fillets', 400, PRACTICE],
     ['4 lamb fillets', 800, PRACTICE],
-  ])('pieces far from the usual, %s: %d g (%s)', (text, expected) => {
+    ['3/4 cup sugar (5.5 oz / 150 grams)', 150, 'stated, as the cup is'],
+    ['1 cup (240 g / 8 oz) sour cream', 230, 'USDA SR 171257'],
+  ])('pieces far from the usual and masses stated twice, %s: %d g (%s)', (text, expected) => {
     expect(grams(text)).toBeGreaterThan(expected * 0.95);
     expect(grams(text)).toBeLessThan(expected * 1.05);
   });
