@@ -42,6 +42,7 @@ import { contradicted } from './tally/verdict/page-contradiction.ts';
 import { implausible } from './tally/verdict/plausibility.ts';
 import { measureRegion, weighItem } from './weigh/index.ts';
 import { linesMadeHere, withTakenShares } from './weigh/made-here.ts';
+import { linesOfOneVersion } from './weigh/one-version.ts';
 import { otherReadings } from './weigh/other-readings.ts';
 import { withSaltAllowance } from './weigh/salt-allowance.ts';
 
@@ -91,11 +92,11 @@ const inItsLanguage = (recipe: Recipe): Recipe => ({
 
 /** Every ingredient line of the recipe, understood, in page order. */
 export function parseLines(recipe: Recipe): Line[] {
-  return linesMadeHere(
-    recipe.groups.flatMap((group) =>
-      group.lines.map((text) => parseLine(text, { language: recipe.language, group: group.title })),
-    ),
+  const { language, title } = recipe;
+  const lines = recipe.groups.flatMap((group) =>
+    group.lines.map((text) => parseLine(text, { language, group: group.title })),
   );
+  return linesOfOneVersion(linesMadeHere(lines), title);
 }
 
 const foodOf = (id: string | undefined, foods: FoodTable): Food | null =>
@@ -150,7 +151,7 @@ function weighLines(lines: readonly Line[], recipe: Recipe, options: WalkOptions
           const match = line.kind === 'ingredient' ? matchItem(item, line, matchOptions) : null;
           const food = foodOf(corrections[key]?.foodId, foods) ?? foodOf(match?.foodId, foods);
           const weight = weighItem(item, line, food, { region, recipe: context });
-          const isFood = food !== null || !isTool(item.name);
+          const isFood = food !== null || line.kind !== 'ingredient' || !isTool(item.name);
           const said = isFood ? line : { ...line, kind: 'tool' as const };
           return corrected({ key, line: said, item, match, weight }, corrections, foods);
         }),

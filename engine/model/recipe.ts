@@ -99,8 +99,9 @@ export type Item = z.infer<typeof Item>;
 export const Line = z.object({
   text: z.string(),
   group: z.string().nullable(),
-  /** `reference`: made by another recipe; `made-here`: by another part of this one; `tool`: no food. */
-  kind: z.enum(['ingredient', 'heading', 'reference', 'made-here', 'tool']),
+  /** `reference`: made by another recipe; `made-here`: by another part of this one;
+   * `other-version`: of a way of it that is not the one counted; `tool`: no food. */
+  kind: z.enum(['ingredient', 'heading', 'reference', 'made-here', 'other-version', 'tool']),
   items: z.array(Item),
   /** The whole name as written, also when it covers several items ('salt and pepper'). */
   name: z.string(),

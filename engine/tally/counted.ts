@@ -54,6 +54,7 @@ export const isKeptBack = ({ line, weight }: Ingredient): boolean =>
 const NO_FOOD: Partial<Record<Ingredient['line']['kind'], string>> = {
   reference: 'another recipe, whose figures are not known here',
   'made-here': 'made on this page: in the totals through the lines that make it',
+  'other-version': 'of another version of the dish: not in the totals',
   tool: 'to cook with, not to eat: not in the totals',
 };
 

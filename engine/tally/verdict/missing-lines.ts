@@ -82,6 +82,9 @@ function portionOf(text: string, food: Food): Bounds {
 /** Where what is kept back was made: its own lines are counted there. */
 const SAYS_WHENCE = /\bfrom\b|\babove\)/i;
 
+/** Lines that bring nothing, or what other lines bring. */
+const OF_NO_ACCOUNT: ReadonlySet<string> = new Set(['made-here', 'other-version', 'tool']);
+
 /** 'peppers' and nothing else is what stands beside the salt. */
 const BARE_PEPPER = /^peppers?$/;
 
@@ -174,7 +177,7 @@ export function missingLines(
     const ingredient = byKey.get(key);
     if (ingredient === undefined) return [];
     const { line } = ingredient;
-    if (line.kind === 'made-here' || line.kind === 'tool') return [];
+    if (OF_NO_ACCOUNT.has(line.kind)) return [];
     if (line.optional && !isStarchOrSugar(ingredient)) return [];
     const food = ingredient.match ? options.foods.byId(ingredient.match.foodId) : null;
     if (
