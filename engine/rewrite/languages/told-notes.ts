@@ -1,4 +1,4 @@
-/** Limits, notes and questions in other languages, by their English sentences: `data/note-words.json`. */
+/** Limits, notes, reasons and questions in other languages, by their English sentences: `data/note-words.json`. */
 import { foodTable } from '../../foods/index.ts';
 import { foodNameIn } from '../../match/languages/display-names.ts';
 import { literal } from '../wording/name-patterns.ts';
@@ -26,7 +26,7 @@ function sentenceOf([english, said]: [string, Sentence['said']]): Sentence {
     .map((part, at) => (at % 2 === 1 ? patternOf(part) : literal(part)))
     .join('');
   // What a sentence ends with is the page's own line, with all its full stops.
-  const rest = /[.?]$/.test(english) ? '(?: (?<rest>.+))?' : '';
+  const rest = /[.?;]$/.test(english) ? '(?: (?<rest>.+))?' : '';
   return {
     english: new RegExp(`^${pattern}${rest}$`, 's'),
     blanks: parts.filter((_, at) => at % 2 === 1),
@@ -82,7 +82,7 @@ function said(text: string, words: MethodWords): string | null {
   return whole === null ? null : `${part}: ${whole}`;
 }
 
-/** A limit, note or question in the language of a BCP 47 tag; null where the language has no words for it. */
+/** A limit, note, reason or question in the language of a BCP 47 tag; null where the language has no words for it. */
 export function toldNote(text: string, language: string | null): string | null {
   const words = methodWords(language);
   return words === null ? null : said(text, words);

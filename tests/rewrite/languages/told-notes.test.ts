@@ -46,6 +46,14 @@ it('names foods in the language, and the part of the dish', () => {
   ).toBe('Guss: Die Süße muss gleich bleiben; weniger süß ginge mehr.');
 });
 
+it('tells the reason of a change, clause by clause', () => {
+  const text =
+    'Net carbs from this line fall from 25 to 7.5 g a serving; 40 g sugar stays, as much as the 15 g budget and the dish allow.';
+  expect(toldNote(text, 'de')).toBe(
+    'Die Netto-Kohlenhydrate dieser Zeile sinken von 25 auf 7,5 g je Portion; es bleiben 40 g Zucker, so viel wie das Budget von 15 g und das Gericht erlauben.',
+  );
+});
+
 it('keeps the words of the page as they are', () => {
   expect(
     toldNote('Left as it is, because its weight is not known: 2.5 dl crème. Frisk.', 'sv'),

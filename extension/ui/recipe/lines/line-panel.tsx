@@ -1,8 +1,8 @@
 /** What an opened line tells and offers: the page's own line, or a food that came in. */
 import { useMemo, useState } from 'preact/hooks';
 import type { Adaptation, Ingredient } from '../../../../engine/model.ts';
-import { engineLang } from '../../words/engine-language.ts';
 import { say } from '../../words/say.ts';
+import { ToldSentence } from '../../words/told-sentence.tsx';
 import { ComeIn } from './come-in-panel.tsx';
 import { CorrectLine } from './correct-line.tsx';
 import { reasonsOf } from './doubtful-lines.ts';
@@ -71,7 +71,11 @@ export function LinePanel({ row, adaptation, actions }: Props) {
   const doubts = ingredient ? reasonsOf(ingredient) : [];
   return (
     <>
-      {why && <p lang={engineLang()}>{why}</p>}
+      {why && (
+        <p>
+          <ToldSentence text={why} />
+        </p>
+      )}
       {line.change !== 'kept' && line.before !== null && (
         <p class="soft">
           {say('pageSays')} <q lang={language}>{line.before}</q>
