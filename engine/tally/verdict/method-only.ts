@@ -3,6 +3,7 @@ import { withoutAccents } from '../../accents.ts';
 import type { FoodTable } from '../../foods/index.ts';
 import type { Ingredient, Interval, MissingLine } from '../../model.ts';
 import data from '../data/method-only.json' with { type: 'json' };
+import { madeElsewhere } from './made-elsewhere.ts';
 import { servedByMethod } from './served-with.ts';
 
 interface Kind {
@@ -69,6 +70,7 @@ export function methodOnly(
   // A choice or another time is no use of it.
   const sentences = every.filter((sentence) => !NOT_MEANT.test(sentence));
   const served = servedByMethod(every, namesOf(ingredients, foods), `method.${KINDS.length}`);
+  const sauce = madeElsewhere(every, lines, `method.${KINDS.length + 1}`);
   const used = KINDS.flatMap(
     ({ kind, method, lines: known, made, netCarbsG }, at): MissingLine[] => {
       const sentence = known.test(lines) ? undefined : sentences.find((text) => method.test(text));
@@ -85,5 +87,5 @@ export function methodOnly(
       ];
     },
   );
-  return served === null ? used : [...used, served];
+  return [...used, ...[served, sauce].filter((row) => row !== null)];
 }

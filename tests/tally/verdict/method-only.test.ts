@@ -26,6 +26,7 @@ describe('what only the method has', () => {
     ['pasta or noodles', FILLING, 'Cook the pasta in salted water and fold it in.'],
     ['rice', FILLING, 'Boil the rice for 12 minutes and stir it in.'],
     ['sugar', FILLING, 'Whisk the eggs and the sugar until pale.'],
+    ['sauce or dressing', FILLING, 'Stir in the sticky ginger sauce and brown it.'],
     ['icing or frosting', FILLING, 'Spread the icing over the cooled top.'],
     ['icing or frosting', SPONGE, 'Bake it, cool it and frost it with vanilla buttercream.'],
   ])('%s is named, and nothing plainly fits', (kind, lines, step) => {
@@ -44,6 +45,9 @@ describe('what only the method has', () => {
     ['it is a choice', FILLING, 'Drizzle with maple syrup if you like.'],
     ['it dusts a board', FILLING, 'Flour the board and shape four loaves on it.'],
     ['noodles are of zucchini', [...FILLING, '2 zucchini'], 'Cook the noodles for a minute.'],
+    ['a sauce is of what lines have', FILLING, 'Fry the onion. Pour the onion gravy over.'],
+    ['a sauce was made before', FILLING, 'Blend it to a sauce. Stir in the sticky red sauce.'],
+    ['a sauce has no name of its own', FILLING, 'Fry it all. Pour the hot reduced sauce over.'],
     ['it is another food', FILLING, 'Add the rice vinegar and the cornflour-free stock.'],
   ])('nothing where %s', (_, lines, step) => {
     expect(missingOf(adapted(lines, step, 200))).toEqual([]);
