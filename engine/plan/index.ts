@@ -69,7 +69,7 @@ const PLAN_WORK = 2e8;
  * Less than this share of the net carbs saved by all changes together is not worth any of them: where the
  * budget stays out of reach, and of a light plan, whose smaller piece does the rest. Own choice.
  */
-const WORTHWHILE = { far: 0.2, light: 0.15 } as const;
+const WORTHWHILE = { far: 0.2, light: 0.15, lightOrSmaller: 0.2 } as const;
 
 /**
  * A plate that still has this many times the budget, or one cut smaller that has this many, where a serving of the
@@ -176,17 +176,28 @@ function withinWay({ ingredients, read, options, start }: Request): {
 /** Share by which kitchen rounding may miss what the smallest serving allows. Own choice. */
 const CRUMB = 0.03;
 
+type Ask = (extent: Extent, atMost?: number) => Answer;
+
+/** Net carbs, share of those of two changes, from which a third is worth making. Own choice. */
+const THIRD_CHANGE = 0.9;
+
+/** Where two changes leave the smallest serving above the budget: three, if they let it fit or bring much. */
+function fuller(smallest: number, ask: Ask): Answer {
+  const fitting = ask('fuller', smallest);
+  if (fitting.solved.net <= smallest) return fitting;
+  const two = ask('lightest', Number.POSITIVE_INFINITY);
+  const three = ask('fullest', Number.POSITIVE_INFINITY);
+  return three.solved.net <= THIRD_CHANGE * two.solved.net ? three : two;
+}
+
 /**
  * The light changes that pay for themselves and let the smallest sensible serving fit; when none does,
  * those that pay, no further than a dish one would still serve.
  */
-function paying(
-  low: Answer,
-  smallest: number,
-  ask: (extent: Extent, atMost?: number) => Answer,
-): Answer {
+function paying(low: Answer, smallest: number, whole: boolean, ask: Ask): Answer {
   const fits = ({ solved }: Answer): boolean => solved.net <= smallest;
-  if (low.solved.net > (1 + CRUMB) * smallest) return ask('lightest', Number.POSITIVE_INFINITY);
+  if (low.solved.net > (1 + CRUMB) * smallest)
+    return whole ? ask('lightest', Number.POSITIVE_INFINITY) : fuller(smallest, ask);
   const cheap = ask('lighter', smallest);
   if (fits(cheap)) return cheap;
   if (fits(low)) return low;
@@ -195,8 +206,14 @@ function paying(
   return fits(tight) ? tight : ask('lightest', Number.POSITIVE_INFINITY);
 }
 
-/** Shares of the budget that a piece may come to when an easy number of pieces leaves some of it: figures are estimates. Own choice. */
-const ROOM = [0.96, 1] as const;
+/**
+ * Shares of the budget that a piece may come to when an easy number of pieces leaves some of it, as figures are
+ * estimates; and the closeness that using up the rest must gain. Own choice.
+ */
+const ROOM = [
+  { share: 0.96, gain: 0 },
+  { share: 1, gain: 0.05 },
+] as const;
 
 /** Times the light changes are planned again for the pieces they are then cut into. */
 const RECUTS = 3;
@@ -219,7 +236,7 @@ function lightAnswer(request: Request, portions: Portions, dish: Dish, work: Wor
       return solveDish(dish, atMost === undefined ? question : { ...question, atMost }, work);
     };
     const low = ask('lighter');
-    return isMet(low.solved.net, options.goals) ? low : paying(low, smallest, ask);
+    return isMet(low.solved.net, options.goals) ? low : paying(low, smallest, portions.plate, ask);
   };
   const countFor = ({ solved }: Answer): number | null =>
     servingsThatFit(solved.net, budgetG, portions);
@@ -227,23 +244,29 @@ function lightAnswer(request: Request, portions: Portions, dish: Dish, work: Wor
     closenessOf(lossOf(model, solved.solution.values));
   // An easy number of pieces may leave room for less of a change.
   const closestFor = (pieces: number, found: Answer): Answer => {
-    for (const share of ROOM) {
+    let best = found;
+    for (const { share, gain } of ROOM) {
       const room = (share * budgetG * pieces) / portions.servings;
       const eaten = eatenIn(pieces);
       const question: Question = { start, budgetG: room, extent: 'lighter', pieces: eaten };
       const closest = solveDish(dish, question, work);
       const fits = !closest.idle && countFor(closest) === pieces;
-      if (fits && closeness(closest) > closeness(found)) return closest;
+      if (fits && closeness(closest) > closeness(best) + (best === found ? 0 : gain))
+        best = closest;
     }
-    return found;
+    return best;
   };
   let pieces = mostServings(portions);
+  let fitting: { found: Answer; pieces: number } | null = null;
   for (let round = 0; round < RECUTS; round++) {
     const found = planned(pieces);
     const count = countFor(found);
     if (count !== null && count >= pieces) return closestFor(count, found);
+    // Fewer pieces bear less sweetener each than the changes that asked for so few.
+    if (count === null && fitting !== null) return closestFor(fitting.pieces, fitting.found);
     if (count === null && !isWorthCutting(found.solved.net, budgetG, portions)) break;
     if (count === null) return found;
+    fitting = { found, pieces };
     pieces = count;
   }
   return planned(portions.servings);
@@ -284,7 +307,8 @@ function paysOff(
   const asked = goals.adjustments.length + goals.setAmounts.length > 0 || asksForMore({ goals });
   if (asked) return true;
   if (!within.met && isHopeless(read(goals), net, start, plan.servings)) return false;
-  return net <= (1 - WORTHWHILE.light) * start || (plan.met && smaller === null);
+  const share = smaller === null ? WORTHWHILE.light : WORTHWHILE.lightOrSmaller;
+  return net <= (1 - share) * start || (plan.met && smaller === null);
 }
 
 /**

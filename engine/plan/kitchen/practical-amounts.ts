@@ -3,7 +3,7 @@ import { hasTag } from '../../foods/tags.ts';
 import type { Food, Role } from '../../model.ts';
 import { mayAdd } from '../dish/candidates.ts';
 import type { Dish, Section } from '../dish/dish.ts';
-import { functionOf, gluten, starch, sweetness } from '../dish/food-figures.ts';
+import { functionOf, gluten, starch, sweetness, water } from '../dish/food-figures.ts';
 import { setFor } from '../model/rows/set-rows.ts';
 import { shareCap } from '../model/rows/structure-rows.ts';
 import { binderDose, isHeldByEgg } from './binder-dose.ts';
@@ -230,7 +230,10 @@ const tooWet = (amounts: readonly Amount[], section: Section, dish: Dish): boole
     (1 + SAME_SCOOP) * hydrationPct(originalOf(dish, section)),
   );
 
-/** Water into the recipe's own water, or a new line; less comes from the largest liquid. */
+/** Water in a gram from which a liquid is poured: soured cream and the like are there for their fat and acid. Own choice. */
+const POURED = 0.8;
+
+/** Water into the recipe's own water, or a new line; less comes from the largest liquid that is poured. */
 function withWater(amounts: Amount[], change: WaterChange, section: Section, dish: Dish): Amount[] {
   const shift = change.mixing > 0 ? down(change.mixing, 5) : near(change.mixing, 5);
   const base = total(amounts, (a) => (a.base ? 1 : 0));
@@ -242,7 +245,7 @@ function withWater(amounts: Amount[], change: WaterChange, section: Section, dis
     largestOf(loose.filter((a) => a.food.id === 'water' && a.origin === 'kept')) ??
     largestOf(loose.filter((a) => a.food.id === 'water'));
   if (shift < 0) {
-    const target = plain ?? largestOf(loose);
+    const target = plain ?? largestOf(loose.filter(({ food }) => water(food) >= POURED));
     // A change of a liquid other than water that no one would notice is not asked for.
     if (!target) return amounts;
     const less = Math.min(-shift, target.grams - near(target.grams + shift, 5));

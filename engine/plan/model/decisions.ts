@@ -56,8 +56,15 @@ const PART_OF_ROLE: Partial<Record<Role, ClosenessPart>> = {
 };
 
 /** Of a creamy sweet, a base or a biscuit in it is the lesser part. Own choice. */
-export const CREAMY: ReadonlySet<Family> = new Set(['custard', 'frozen-dessert', 'sweet-sauce']);
+const CREAMY: ReadonlySet<Family> = new Set(['custard', 'frozen-dessert', 'sweet-sauce']);
 const BASE_OF_CREAM = 0.5;
+
+/** Whether a line is the base of a creamy sweet, listed with the cream or in a part of its own. */
+export function isBaseOfCream({ role, section }: Part, { sections, main }: Dish): boolean {
+  if (PART_OF_ROLE[role] !== 'structure') return false;
+  const own = sections[section];
+  return own !== undefined && [own, main].some(({ family, dough }) => CREAMY.has(family) && !dough);
+}
 
 /** Roles that together are the filling part of a plate: rice in a wrap, potatoes beside pasta. */
 const FILLING: ReadonlySet<Role> = new Set(['structure', 'starch-bulk', 'wrapper']);
@@ -69,8 +76,7 @@ const alike = (a: Part, b: Part, dish: Dish): boolean =>
 function weightOf(dish: Dish, part: Part): number {
   const same = dish.parts.filter((p) => alike(p, part, dish));
   const total = same.reduce((sum, p) => sum + p.grams, 0);
-  const family = dish.sections[part.section]?.family;
-  const lesser = PART_OF_ROLE[part.role] === 'structure' && family && CREAMY.has(family);
+  const lesser = isBaseOfCream(part, dish);
   const weight = (ROLE_WEIGHT[part.role] ?? 0.3) * (lesser ? BASE_OF_CREAM : 1);
   return (weight * part.grams) / Math.max(total, 1e-9);
 }

@@ -90,8 +90,8 @@ const isSet = ({ candidate }: Swap, { goals }: Dish): boolean =>
   isSetLine(goals, candidate.part.key);
 
 /** The swaps that can save enough to be worth the trouble; all of them when an accepted change asks for more. */
-function worthwhile(swaps: readonly Swap[], dish: Dish): Swap[] {
-  const least = { less: leastSaving(dish, true), swap: leastSaving(dish, false) };
+function worthwhile(swaps: readonly Swap[], dish: Dish, pieces: number): Swap[] {
+  const least = { less: leastSaving(dish, true, pieces), swap: leastSaving(dish, false, pieces) };
   if (least.swap <= 0 || dish.goals.adjustments.length > 0) return [...swaps];
   const saves = (own: readonly Choice[]): boolean =>
     own.reduce((sum, c) => sum + savingOf(c, dish) * c.max, 0) >=
@@ -101,13 +101,13 @@ function worthwhile(swaps: readonly Swap[], dish: Dish): Swap[] {
 }
 
 /** The choices a programme takes on: like lines as one, and of each line the stand-ins that are worth the trouble. */
-export function fewChoices(every: readonly Choice[], dish: Dish): ChoiceSet {
+export function fewChoices(every: readonly Choice[], dish: Dish, pieces: number): ChoiceSet {
   const alike = new Map<string, Swap[]>();
   for (const swap of every.filter(isSwap)) {
     const name = likeness(swap, dish);
     alike.set(name, [...(alike.get(name) ?? []), swap]);
   }
-  const merged = worthwhile([...alike.values()].map(together), dish);
+  const merged = worthwhile([...alike.values()].map(together), dish, pieces);
   const keep = merged.length <= MOST_SWAPS ? new Set(merged) : kept(merged, dish.goals.rule);
   const members = [...alike.values()].filter((own) => own.length > 1);
   return {

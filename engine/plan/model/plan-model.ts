@@ -14,6 +14,7 @@ import { countRows } from './rows/count-rows.ts';
 import { depthRows } from './rows/depth-rows.ts';
 import { identityRows } from './rows/identity-rows.ts';
 import { askedFor, type LeverTarget, leverRows } from './rows/lever-rows.ts';
+import { FEW, FULLER, type Light } from './rows/light-rows.ts';
 import { setRows } from './rows/set-rows.ts';
 import { shoppingRows } from './rows/shopping-rows.ts';
 import { stomachRows } from './rows/stomach-rows.ts';
@@ -47,9 +48,10 @@ function wholeRows(b: Builder): void {
 
 /**
  * How far a plan may go: as far as the budget asks; no further than a dish one would still serve; two
- * changes and two foods to buy; or those, and no further than one would serve.
+ * changes and two foods to buy; those, and no further than one would serve; three of each; those, and no
+ * further than one would serve.
  */
-export type Extent = 'within' | 'servable' | 'lighter' | 'lightest';
+export type Extent = 'within' | 'servable' | 'lighter' | 'lightest' | 'fuller' | 'fullest';
 
 /** Closeness a plan may lose at most: beyond it, it would be another dish, or no light change. Own choice. */
 const MOST_LOSS: Record<Extent, number> = {
@@ -57,6 +59,18 @@ const MOST_LOSS: Record<Extent, number> = {
   servable: 0.39,
   lighter: 0.45,
   lightest: 0.39,
+  fuller: 0.445,
+  fullest: 0.39,
+};
+
+/** How many changes a plan may make; any number where it need not be light. */
+const CHANGES: Record<Extent, Light | null> = {
+  within: null,
+  servable: null,
+  lighter: FEW,
+  lightest: FEW,
+  fuller: FULLER,
+  fullest: FULLER,
 };
 
 /** The dish stays itself: all that is lost together has a limit. */
@@ -82,7 +96,7 @@ export function buildModel(
   pieces: number = dish.servings,
 ): PlanModel {
   const lines = choicesFor(dish);
-  const { choices, members, leftOut } = fewChoices(lines, dish);
+  const { choices, members, leftOut } = fewChoices(lines, dish, pieces);
   const b = new Builder(dish, choices);
   for (const { id, cost, part, max } of choices) b.variable(id, cost, part, max);
   wholeRows(b);
@@ -105,8 +119,8 @@ export function buildModel(
     setRows(b);
     leverRows(b, targets);
     const asked = (food: Food): boolean => askedFor(targets, food);
-    const light = extent === 'lighter' || extent === 'lightest';
-    shoppingRows(b, countRows(b, asked, light), asked, light);
+    const light = CHANGES[extent];
+    shoppingRows(b, countRows(b, asked, light !== null, pieces), asked, light);
     itselfRow(b, extent);
   }
   const rule = dish.goals.rule;

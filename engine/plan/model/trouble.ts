@@ -56,12 +56,16 @@ export const asksForMore = ({ goals }: Pick<Dish, 'goals'>): boolean =>
 export const isLess = ({ candidate }: Pick<Choice, 'candidate'>): boolean =>
   candidate?.rule.to.length === 0;
 
-/** Net carbs of a serving that a swap must save to be proposed, g; 0 when other wishes count as well. */
-export function leastSaving(dish: Dish, less: boolean): number {
+/**
+ * Net carbs of a serving that a swap must save to be proposed, g; 0 when other wishes count as well. Of a
+ * dish eaten in more `pieces` than the page's servings, a smaller piece does the rest.
+ */
+export function leastSaving(dish: Dish, less: boolean, pieces: number): number {
   if (asksForMore(dish)) return 0;
-  const now = dish.parts.reduce((sum, p) => sum + p.net * p.grams * p.eaten, 0) / dish.servings;
-  const share = less && !dish.main.dough ? LEAST_SAVING_OF_LESS : LEAST_SAVING_SHARE;
-  return Math.max(LEAST_SAVING_G, share * (now - dish.goals.budgetG));
+  const { goals, main, parts, servings } = dish;
+  const now = parts.reduce((sum, p) => sum + p.net * p.grams * p.eaten, 0) / servings;
+  const share = less && !main.dough ? LEAST_SAVING_OF_LESS : LEAST_SAVING_SHARE;
+  return Math.max(LEAST_SAVING_G, share * (now - (goals.budgetG * pieces) / servings));
 }
 
 /** Net carbs of a serving that a unit of a choice saves, g. */

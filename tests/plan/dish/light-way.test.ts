@@ -128,3 +128,142 @@ describe('a light plate', () => {
     expect(less.length + replaced.length).toBe(3);
   });
 });
+
+/** A loaf with three large sources: flour, sugar and chocolate. */
+const FRUIT_LOAF: Pasted = {
+  title: 'Banana loaf with chocolate pieces',
+  serves: 'Serves 8',
+  lines: [
+    '250 g plain flour',
+    '150 g sugar',
+    '115 g semi-sweet chocolate, chopped',
+    '450 g ripe bananas, mashed',
+    '2 eggs',
+    '85 g butter',
+    '60 g sour cream',
+    '1 tsp baking soda',
+  ],
+  steps: [
+    'Melt the butter and beat it with the bananas, the eggs and the sour cream.',
+    'Fold in the flour, the sugar, the baking soda and the chocolate.',
+    'Bake in a loaf tin at 175 °C for 60 minutes.',
+  ],
+  family: ['quick-bread'],
+};
+
+/** Two layers and a frosting: so much sugar that the flour is less than a tenth of what is too much. */
+const TALL_CAKE: Pasted = {
+  title: 'Tall cocoa cake',
+  serves: 'Serves 14',
+  lines: [
+    '250 g plain flour',
+    '450 g sugar',
+    '20 g cocoa powder',
+    '2 tsp baking powder',
+    '120 ml oil',
+    '270 ml buttermilk',
+    '2 eggs',
+    '240 ml hot water',
+    'For the frosting:',
+    '450 g butter',
+    '600 g icing sugar',
+    '80 g cocoa powder',
+    '120 ml double cream',
+  ],
+  steps: [
+    'Whisk flour, sugar, cocoa and baking powder, then the oil, the buttermilk, the eggs and the hot water.',
+    'Bake in two tins at 175 °C for 35 minutes and let them cool.',
+    'Beat the butter with the icing sugar, the cocoa and the cream and spread it over both layers.',
+  ],
+  family: ['cake'],
+};
+
+const CREAM_ON_CRUMBS: Pasted = {
+  title: 'Peanut cream cheesecake without baking',
+  serves: 'Serves 9',
+  lines: [
+    'For the base:',
+    '225 g graham crackers',
+    '100 g butter',
+    'For the filling:',
+    '680 g cream cheese',
+    '190 g icing sugar',
+    '270 g peanut butter',
+    '120 ml double cream',
+    'For the glaze:',
+    '115 g semi-sweet chocolate',
+    '120 ml double cream',
+  ],
+  steps: [
+    'Crush the graham crackers, stir in the melted butter and press the crumbs into a tin as the base.',
+    'Beat the cream cheese with the icing sugar, the peanut butter and the cream.',
+    'Spread it over the base and chill it overnight.',
+    'Melt the chocolate in the hot cream and pour it over the top.',
+  ],
+  family: ['custard'],
+};
+
+const SET_MILK: Pasted = {
+  title: 'Set milk custard with caramel',
+  serves: 'Serves 10',
+  lines: [
+    '200 g sugar',
+    '700 g evaporated milk',
+    '397 g sweetened condensed milk',
+    '1 tbsp vanilla extract',
+    '6 eggs',
+  ],
+  steps: [
+    'Melt the sugar to a caramel and pour it into a mould.',
+    'Whisk the milks, the vanilla and the eggs and pour them over the caramel.',
+    'Bake in a water bath at 165 °C for 60 minutes and chill.',
+  ],
+  family: ['custard'],
+};
+
+const MAIZE_CAKES: Pasted = {
+  title: 'Corn tortillas',
+  serves: 'Serves 4',
+  lines: ['240 g masa harina', '1 tsp salt', '360 ml warm water'],
+  steps: ['Knead masa, salt and water, press 12 thin rounds and bake them in a hot pan.'],
+  family: ['tortilla'],
+};
+
+const lightOf = (recipe: Pasted) => adapted(recipe, { budgetG: 15, way: 'lighter' }).plan;
+const leftOf = ({ items }: ReturnType<typeof lightOf>, food: RegExp): number =>
+  items.reduce((sum, item) => sum + (food.test(item.foodId) ? item.grams : 0), 0);
+
+describe('a light plan of a heavy bake', () => {
+  it('makes a third change where two leave the smallest slice far above the budget', () => {
+    const plan = lightOf(FRUIT_LOAF);
+    expect(leftOf(plan, /^sugar$/)).toBeLessThan(75);
+    expect(leftOf(plan, /all-purpose-flour/)).toBeLessThan(200);
+    expect(leftOf(plan, /^chocolate-(semi|dark)/)).toBeLessThan(60);
+  });
+
+  it('leaves soured cream in: it is there for its fat and acid, not for its water', () => {
+    expect(leftOf(lightOf(FRUIT_LOAF), /sour-cream/)).toBe(60);
+  });
+
+  it('weighs what a change saves against what the smallest piece leaves too much', () => {
+    const plan = lightOf(TALL_CAKE);
+    expect(plan.met).toBe(true);
+    expect(leftOf(plan, /all-purpose-flour/)).toBeLessThan(200);
+  });
+
+  it('gives up the crumb base of a cream before the cream, in a part of its own too', () => {
+    const plan = lightOf(CREAM_ON_CRUMBS);
+    expect(plan.met).toBe(true);
+    expect(leftOf(plan, /graham/)).toBe(0);
+  });
+
+  it('goes back to the smaller pieces that fit where larger ones bear too little sweetener', () => {
+    expect(lightOf(SET_MILK).met).toBe(true);
+  });
+
+  it('is not worth two flours to buy where a smaller piece of the original fits', () => {
+    const { plan } = adapted(MAIZE_CAKES, { budgetG: 15 });
+    expect(plan.swaps).toEqual([]);
+    expect(plan.servings).toBe(12);
+  });
+});

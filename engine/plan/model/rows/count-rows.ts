@@ -83,7 +83,7 @@ const mixing = ({ candidate }: Choice): number =>
   candidate?.part.base === false ? MIXING_COST * Math.max(0, candidate.to.length - 1) : 0;
 
 /** A switch for each group of swaps, with the most it lets in. */
-function switchRows(b: Builder, asked: (food: Food) => boolean): Use[] {
+function switchRows(b: Builder, asked: (food: Food) => boolean, pieces: number): Use[] {
   const bounds = boundsOf(b.choices, b.variables, b.rows);
   b.limit(bounds);
   return groupsOf(b.choices).flatMap((choices): Use[] => {
@@ -98,6 +98,7 @@ function switchRows(b: Builder, asked: (food: Food) => boolean): Use[] {
       { id, choices },
       most,
       choices.some((c) => foodsOf(c).some(asked)),
+      pieces,
     );
     return [{ id, choices }];
   });
@@ -115,7 +116,13 @@ const leastUse = (choice: Choice): number =>
  * Once a swap is used it takes a share of its line worth the trouble, all of it when halves make no
  * sense, and saves enough; of what an accepted change asks for, a pinch will do.
  */
-function leastRows(b: Builder, { id, choices }: Use, most: number, asked: boolean): void {
+function leastRows(
+  b: Builder,
+  { id, choices }: Use,
+  most: number,
+  asked: boolean,
+  pieces: number,
+): void {
   const [first] = choices;
   if (!first) return;
   const largest = Math.max(...choices.map(gramsOf));
@@ -130,7 +137,7 @@ function leastRows(b: Builder, { id, choices }: Use, most: number, asked: boolea
     },
     null,
   );
-  const least = asked ? 0 : leastSaving(b.dish, choices.every(isLess));
+  const least = asked ? 0 : leastSaving(b.dish, choices.every(isLess), pieces);
   if (least <= 0) return;
   const saved = choices.map((c): [string, number] => [c.id, savingOf(c, b.dish)]);
   b.row({ id: `worth ${first.id}`, min: 0, terms: [...saved, [id, -least]], switch: id }, null);
@@ -243,8 +250,13 @@ function sweetKindRows(b: Builder, uses: readonly Use[], light: boolean): void {
 }
 
 /** Swaps in use, the foods they bring and the lines they change; little of what is `asked` for may be enough. */
-export function countRows(b: Builder, asked: (food: Food) => boolean, light: boolean): Counted {
-  const uses = switchRows(b, asked);
+export function countRows(
+  b: Builder,
+  asked: (food: Food) => boolean,
+  light: boolean,
+  pieces: number,
+): Counted {
+  const uses = switchRows(b, asked, pieces);
   const additions = additionRows(b);
   sweetKindRows(b, uses, light);
   return { uses, foods: foodRows(b, [...uses, ...additions]), lines: lineRows(b, uses) };

@@ -1,7 +1,7 @@
 /** Rows on how much of a line may go: the first half of a sugar or flour is missed less than the last. */
 import type { ClosenessPart, Role } from '../../../model.ts';
 import type { Part } from '../../dish/dish.ts';
-import { CREAMY } from '../decisions.ts';
+import { isBaseOfCream } from '../decisions.ts';
 import type { Builder } from '../row-builder.ts';
 
 /**
@@ -37,9 +37,8 @@ export function depthRows(b: Builder): void {
   }
   for (const [part, terms] of lines) {
     const deep = DEEP[part.role];
-    const family = b.dish.sections[part.section]?.family;
     // A crumb base goes as a whole, and is the lesser part.
-    if (!deep || (part.role === 'structure' && family && CREAMY.has(family))) continue;
+    if (!deep || (part.role === 'structure' && isBaseOfCream(part, b.dish))) continue;
     const id = `deep ${part.key}`;
     const cost = (deep.cost * shareOfRole(part, b.dish.parts)) / (1 - deep.from);
     b.variable(id, cost, deep.part, 1);

@@ -7,8 +7,19 @@ import type { Builder } from '../row-builder.ts';
 import { isLess } from '../trouble.ts';
 import { type Bought, type Counted, follower, SWEET_KINDS, type Use } from './count-rows.ts';
 
-/** Most changes of a light plan, those that only take less counted too, its products, and its lines. Own choice. */
-const LIGHT = { changes: 2, withLess: 3, products: 2, lines: 4 } as const;
+/** Most changes of a light plan, those that only take less counted too, its products, and its lines. */
+export interface Light {
+  changes: number;
+  withLess: number;
+  products: number;
+  lines: number;
+}
+
+/** Own choice. */
+export const FEW: Light = { changes: 2, withLess: 3, products: 2, lines: 4 };
+
+/** Of a dish with three large sources, such as crumb base, sugar and chocolate. Own choice. */
+export const FULLER: Light = { changes: 3, withLess: 3, products: 3, lines: 5 };
 
 export function atMost(
   b: Builder,
@@ -41,7 +52,7 @@ function changeOf({ role, base, section, key }: Part): string {
 const isLessOnly = ({ choices }: Use): boolean => choices.every(isLess);
 
 /** Few changes; one more where nothing is bought or weighed out for it. */
-function changeRows(b: Builder, lines: Counted['lines']): void {
+function changeRows(b: Builder, light: Light, lines: Counted['lines']): void {
   const groups = new Map<string, Counted['lines']>();
   for (const line of lines) {
     const change = changeOf(line.part);
@@ -55,9 +66,9 @@ function changeRows(b: Builder, lines: Counted['lines']): void {
     ),
   );
   // A dough or batter has no such thing: what it loses, it misses.
-  const most = b.dish.main.dough ? LIGHT.changes : LIGHT.withLess;
+  const most = b.dish.main.dough ? light.changes : light.withLess;
   atMost(b, 'light-changes-with-less', most, all, null);
-  if (most === LIGHT.changes) return;
+  if (most === light.changes) return;
   const replacing = [...groups].flatMap(([change, own]) => {
     const uses = new Set(own.flatMap((line) => line.uses).filter((use) => !isLessOnly(use)));
     return together(
@@ -66,12 +77,17 @@ function changeRows(b: Builder, lines: Counted['lines']): void {
       [...uses].map(({ id }) => ({ id, leaders: [id] })),
     );
   });
-  atMost(b, 'light-changes', LIGHT.changes, replacing, null);
+  atMost(b, 'light-changes', light.changes, replacing, null);
 }
 
-export function lightRows(b: Builder, lines: Counted['lines'], bought: readonly Bought[]): void {
-  changeRows(b, lines);
-  atMost(b, 'light-lines', LIGHT.lines, lines, null);
+export function lightRows(
+  b: Builder,
+  light: Light,
+  lines: Counted['lines'],
+  bought: readonly Bought[],
+): void {
+  changeRows(b, light, lines);
+  atMost(b, 'light-lines', light.lines, lines, null);
   const kindOf = ({ food }: Bought): string | undefined =>
     SWEET_KINDS.find(([, is]) => is(food))?.[0];
   const sweet = SWEET_KINDS.flatMap(([kind]) =>
@@ -82,5 +98,5 @@ export function lightRows(b: Builder, lines: Counted['lines'], bought: readonly 
     ),
   );
   const products = [...bought.filter((one) => kindOf(one) === undefined), ...sweet];
-  atMost(b, 'light-foods', LIGHT.products, products, null);
+  atMost(b, 'light-foods', light.products, products, null);
 }

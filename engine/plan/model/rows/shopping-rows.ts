@@ -5,7 +5,7 @@ import type { Part } from '../../dish/dish.ts';
 import { availabilityOf } from '../../dish/shopping.ts';
 import type { Builder } from '../row-builder.ts';
 import type { Bought, Counted, Use } from './count-rows.ts';
-import { atMost, lightRows } from './light-rows.ts';
+import { atMost, type Light, lightRows } from './light-rows.ts';
 
 /** Most new foods of a kind in one dish: what a cook will buy and weigh. Own choice. */
 const MOST = { flours: 2, sweeteners: 2, specialities: 4 } as const;
@@ -34,7 +34,7 @@ export function shoppingRows(
   b: Builder,
   { foods, lines, uses }: Counted,
   asked: (food: Food) => boolean,
-  light: boolean,
+  light: Light | null,
 ): void {
   const bought = (of: (food: Food) => boolean): Bought[] =>
     foods.filter(({ food }) => of(food) && !asked(food));
@@ -68,9 +68,10 @@ export function shoppingRows(
     );
     atMost(b, `few ${part.key}`, mostFor(b, part), counted, null);
   }
-  if (light && uses.length > 0)
+  if (light !== null && uses.length > 0)
     lightRows(
       b,
+      light,
       lines,
       bought((food) => where(food) !== 'cupboard'),
     );
