@@ -40,7 +40,7 @@ import {
   servingsThatFit,
 } from './serving-size.ts';
 import { type Work, workOf } from './solver/work.ts';
-import { lighterWay, recommendedWay, smallerWay, type WayFound } from './ways.ts';
+import { lighterWay, NEARLY, recommendedWay, smallerWay, type WayFound } from './ways.ts';
 
 export { recogniseFamily } from './dish/family/dish-family.ts';
 
@@ -181,11 +181,12 @@ type Ask = (extent: Extent, atMost?: number) => Answer;
 /** Net carbs, share of those of two changes, from which a third is worth making. Own choice. */
 const THIRD_CHANGE = 0.9;
 
-/** Where two changes leave the smallest serving above the budget: three, if they let it fit or bring much. */
+/** Where two changes leave the smallest serving well above the budget: three, if they let it fit or bring much. */
 function fuller(smallest: number, ask: Ask): Answer {
+  const two = ask('lightest', Number.POSITIVE_INFINITY);
+  if (two.solved.net <= NEARLY * smallest) return two;
   const fitting = ask('fuller', smallest);
   if (fitting.solved.net <= smallest) return fitting;
-  const two = ask('lightest', Number.POSITIVE_INFINITY);
   const three = ask('fullest', Number.POSITIVE_INFINITY);
   return three.solved.net <= THIRD_CHANGE * two.solved.net ? three : two;
 }

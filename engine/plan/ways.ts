@@ -87,7 +87,7 @@ function nearness({ plan, net }: WayFound, servings: number): number {
 }
 
 /** A rest above the budget, share of it, that is better borne than another product or two. Own choice. */
-const NEARLY = 1.07;
+export const NEARLY = 1.07;
 
 const isNearlyMet = ({ plan, net }: WayFound, servings: number): boolean =>
   plan.met || (net * servings) / plan.servings <= NEARLY * plan.budgetG;

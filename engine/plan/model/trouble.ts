@@ -58,14 +58,15 @@ export const isLess = ({ candidate }: Pick<Choice, 'candidate'>): boolean =>
 
 /**
  * Net carbs of a serving that a swap must save to be proposed, g; 0 when other wishes count as well. Of a
- * dish eaten in more `pieces` than the page's servings, a smaller piece does the rest.
+ * bake eaten in more `pieces` than the page's servings, a smaller piece does the rest.
  */
 export function leastSaving(dish: Dish, less: boolean, pieces: number): number {
   if (asksForMore(dish)) return 0;
   const { goals, main, parts, servings } = dish;
   const now = parts.reduce((sum, p) => sum + p.net * p.grams * p.eaten, 0) / servings;
   const share = less && !main.dough ? LEAST_SAVING_OF_LESS : LEAST_SAVING_SHARE;
-  return Math.max(LEAST_SAVING_G, share * (now - (goals.budgetG * pieces) / servings));
+  const held = main.dough ? (goals.budgetG * pieces) / servings : goals.budgetG;
+  return Math.max(LEAST_SAVING_G, share * (now - held));
 }
 
 /** Net carbs of a serving that a unit of a choice saves, g. */
