@@ -32,7 +32,7 @@ const DRAINED =
   /\b(?:drain\w*|colander|abgieß\w*|abtropf\w*|égoutt\w*|afgiet\w*|giet af|scol\w*|escurr\w*|escorr\w*)\b/i;
 /** What holds together, or cooks in the oven, has its grains in from the start. */
 const ENCLOSED =
-  /\b(?:bake|oven|stuff\w*|fill\w*|roll up|casserole|four|horno|forno|backofen|ugn\w*|ovn\w*)\b/i;
+  /\b(?:bake|oven|stuff\w*|fill\w*|rolled|roll (?:up|tight\w*|it|them|each)|casserole|four|horno|forno|backofen|ugn\w*|ovn\w*)\b/i;
 const SIMMERS =
   /\b(?:simmer\w*|boil\w*|cook\w*|absorb\w*|cover\w*|release\w*|cuire|cuis\w*|kook\w*|pruttel\w*|koch\w*|köcheln|garen|program\w*|coz\w*|coc\w*|cuoc\w*|kok\w*|puttra|småkok\w*)\b/i;
 const TIMED = /\d+\s?(?:-|–|to|à|bis|tot|a)?\s?\d*\s?(?:min|'|′)|\b(?:until|absorb)/i;
@@ -53,7 +53,8 @@ const isKept = ({ ingredient }: Mention, { foodId }: PlannedItem): boolean =>
 
 function lateItems(mention: Mention): PlannedItem[] {
   const id = mention.ingredient.match?.foodId ?? '';
-  const grain = hasTag(id, 'rice-or-grain') || hasTag(id, 'pasta');
+  // What the page's line has cooked already takes up nothing in a pot.
+  const grain = (hasTag(id, 'rice-or-grain') || hasTag(id, 'pasta')) && !id.endsWith('-cooked');
   const fresh = mention.items.filter((item) => !isKept(mention, item));
   const late = fresh.some(({ foodId }) => JOINS_LATE.has(foodId));
   const all = fresh.every(({ foodId }) => JOINS_LATE.has(foodId) || ALONG.has(foodId));

@@ -33,6 +33,28 @@ describe('rice cooked in the pot', () => {
     expect(text).not.toMatch(/\bthe rice\b|until has/);
   });
 
+  it('is rolled up with what else was cooked, where the rice was', () => {
+    const text = told(
+      pot(
+        'Bean and rice wraps',
+        [
+          '300 g cooked white rice',
+          '200 g cooked black beans',
+          '150 g cheddar',
+          '4 flour tortillas',
+        ],
+        [
+          'Warm the tortillas.',
+          'Each one gets rice, beans and cheese. Cook the wraps in a dry pan for 2 minutes a side, with a splash of water, until crisp.',
+        ],
+      ),
+    );
+    expect(text).not.toMatch(/at the end|cooking liquid/);
+    expect(text).toMatch(
+      /Each one gets (?:rice, )?(?:cauliflower|hearts of palm rice), beans and cheese/,
+    );
+  });
+
   it('leaves rice boiled by itself to its own handling', () => {
     const text = told(
       pot(
