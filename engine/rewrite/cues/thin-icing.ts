@@ -3,7 +3,7 @@ import type { Swap } from '../../model.ts';
 import type { CueContext } from './cue-context.ts';
 
 const ICES =
-  /\b(?:icing|frosting|glaze|drizzle|glasur|zuckerguss|glaçage|glazuur|glaseado|glassa|cobertura|glasyr)\b/i;
+  /\b(?:icing(?! sugar)|frosting|glaze|drizzle|glasur|zuckerguss|glaçage|glazuur|glaseado|glassa|cobertura|glasyr)\b/i;
 const LIQUID =
   /water|milk|juice|coffee|cream-(?:heavy|light|whipping)|^cream|half-and-half|liqueur|rum/;
 

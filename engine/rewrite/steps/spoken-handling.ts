@@ -61,7 +61,8 @@ const MADE_FIRST = /\bpress into a greased\b/i;
 /** What is baked anyway, and not only in words for a dish: 'baking dish', 'no-bake'. */
 const BAKED = /\boven\b|(?<!\bno[- ])\bbake[ds]?\b(?! (?:dish|pan|sheet|tin))/i;
 const BAKES = /\b(?:bake|baked|baking|oven|roast(?:ed|ing)?)\b/i;
-const ICES = /\b(?:icing|glaze|drizzle|glasur|glaçage|glazuur|glaseado|glassa|cobertura|glasyr)\b/i;
+const ICES =
+  /\b(?:icing(?! sugar)|glaze|drizzle|glasur|glaçage|glazuur|glaseado|glassa|cobertura|glasyr)\b/i;
 
 /** Ways of cooking that a handling speaks against: said only where the step cooks so. */
 const RATHER = /\brather than (\w+)/i;

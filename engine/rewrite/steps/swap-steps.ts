@@ -164,6 +164,13 @@ const boilsAsPasta = ({ to }: Swap): boolean =>
   to.length > 0 &&
   to.every(({ food }) => /noodle|pasta|spaghetti|couscous|rice$/i.test(shortName(food)));
 
+/** Sentences of all steps that name what came in. */
+const sentencesNaming = ({ mention }: Handling, texts: readonly string[]): string[] => {
+  const name = mention?.newName ?? null;
+  if (name === null) return [];
+  return texts.flatMap(sentencesOf).filter((sentence) => sentence.includes(name));
+};
+
 /** Where what no step names goes in. */
 const PUTS_TOGETHER =
   /\b(?:assembl\w*|top(?:ped)? with|serve|build|fill|garnish\w*|combine everything)\b/i;
@@ -229,7 +236,10 @@ function cookedFirst(context: CueContext, texts: readonly string[]): [string, In
   return context.mentions.flatMap((mention): [string, Insertion][] => {
     const { ingredient, changed, newName } = mention;
     const [at] = context.course.named.get(ingredient.key) ?? [];
-    const boiled = boiledOf(mention) ?? [];
+    // What stays of the page's own is cooked already.
+    const boiled = (boiledOf(mention) ?? []).filter(
+      ({ foodId }) => foodId !== ingredient.match?.foodId && !foodId.endsWith('-cooked'),
+    );
     const said = `${ingredient.item.preparation ?? ''} ${ingredient.line.note ?? ''}`;
     if (!changed || newName === null || at === undefined || boiled.length === 0) return [];
     if (!/\bcooked\b/i.test(said) || texts.some((text) => BOILS.test(text))) return [];
@@ -272,7 +282,11 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
     const spoken = heldFor(whole.method, sentence);
     if (spoken === '' && whole.method !== '') continue;
     const handling = { ...whole, spoken };
-    if (BY_PACKET.test(sentence) && boilsAsPasta(swap)) continue;
+    if (
+      boilsAsPasta(swap) &&
+      [sentence, ...sentencesNaming(whole, texts)].some((one) => BY_PACKET.test(one))
+    )
+      continue;
     const step = stepOf(handling, context);
     if (step !== null) steps.set(same, insertionOf(handling, text, at, step));
   }

@@ -49,6 +49,7 @@ it('speaks of an icing only where there is one', () => {
   const clause = 'an icing takes a spoon less liquid, as it draws moisture.';
   expect(clauseHolds(clause, 'Whip the cream.')).toBe(false);
   expect(clauseHolds(clause, 'Stir the icing.')).toBe(true);
+  expect(clauseHolds(clause, 'Beat the icing sugar into the cheese.')).toBe(false);
   expect(heldFor('Roast rather than boil.', 'Roast for an hour.')).toBe('');
 });
 
@@ -144,4 +145,44 @@ it.each([
   }));
   const steps = rewriteRecipe(dish, read, { ...plan, swaps }, { foods, region: 'eu' }).steps;
   expect(steps.some(({ after }) => /Steam the cauliflower/.test(after))).toBe(steamed);
+});
+
+describe('what its packet tells', () => {
+  const told = (
+    line: string,
+    steps: string[],
+    kept: number,
+    food: string,
+    method: string,
+  ): string => {
+    const dish = makeRecipe('Bowl', [line, '2 carrots'], steps);
+    const read = understand(dish);
+    const plan = makePlan('other', read, [{ key: '0', kept, to: [[food, 100]] }]);
+    const swaps = plan.swaps.map((swap) => ({ ...swap, method }));
+    return rewriteRecipe(dish, read, { ...plan, swaps }, { foods, region: 'eu' })
+      .steps.map(({ after }) => after)
+      .join(' ');
+  };
+
+  it('is not told once more in a later step', () => {
+    const steps = [
+      'Prepare the noodles according to package directions and drain.',
+      'Heat the oil. Fry the noodles until golden, then add the carrots.',
+    ];
+    const method = 'Boil it first; it doubles in weight.';
+    expect(told('300 g egg noodles', steps, 0, 'soybean-pasta-dry', method)).not.toMatch(/doubles/);
+    const fried = ['Fry the noodles until golden, then add the carrots.'];
+    expect(told('300 g egg noodles', fried, 0, 'soybean-pasta-dry', method)).toMatch(/doubles/);
+  });
+
+  it('is none of what the page has cooked already', () => {
+    const text = told(
+      '300 g cooked quinoa',
+      ['Mix the quinoa and carrots.'],
+      100,
+      'cauliflower',
+      '',
+    );
+    expect(text).not.toMatch(/packet/);
+  });
 });
