@@ -1,5 +1,6 @@
 /** The records in words, for a person at a terminal. */
 import { NUTRIENTS, type Nutrient } from '../model.ts';
+import { asScalesRead } from '../rewrite/lines/written-amounts.ts';
 import type { AdaptRecord, LineRecord, PerServing, ReadRecord, TallyRecord } from './answers.ts';
 
 const LABELS: Record<Nutrient, string> = {
@@ -74,9 +75,9 @@ type SwapRecord = AdaptRecord['swaps'][number];
 
 /** 'add 3 g gum', 'left out: 5 g salt', 'less: 10 g salt -> 9 g', '500 g flour -> 80 g flour + 420 g blend'. */
 export function changeText({ from, to, keptGrams }: SwapRecord): string {
-  const came = to.map(({ food, grams }) => `${grams} g ${food}`);
+  const came = to.map(({ food, grams }) => `${asScalesRead(grams)} g ${food}`);
   if (from === null) return `add ${came.join(' + ')}`;
-  const original = `${from.grams} g ${from.food}`;
+  const original = `${asScalesRead(from.grams)} g ${from.food}`;
   const stays = keptGrams !== null && keptGrams > 0;
   if (came.length === 0)
     return stays ? `less: ${original} -> ${keptGrams} g` : `left out: ${original}`;

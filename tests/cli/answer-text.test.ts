@@ -19,4 +19,11 @@ describe('a change in words', () => {
       'add 420 g flour blend',
     );
   });
+
+  it('weighs as a kitchen scale shows', () => {
+    const milk = { food: 'whole milk', grams: 30.4326 };
+    expect(changeText({ ...base, from: milk, keptGrams: 15, to: [] })).toBe(
+      'less: 30 g whole milk -> 15 g',
+    );
+  });
 });

@@ -233,6 +233,20 @@ describe('what is left and what follows', () => {
     expect(items.find(({ foodId }) => foodId === 'butter')?.grams).toBe(115);
   });
 
+  it('powder that makes up for self-raising flour fills level quarter teaspoons', () => {
+    const cake = bake('Plain sponge', 'cake', 12, [
+      ['self-raising-flour', 225],
+      ['sugar', 225],
+      ['butter', 225],
+      ['egg', 200],
+    ]);
+    const { items } = plan(cake, { budgetG: 20 });
+    const powder = items.find(({ foodId }) => foodId === 'baking-powder')?.grams ?? 0;
+    const spoon = foods.byId('baking-powder')?.measures.find(({ unit }) => unit === 'tsp');
+    expect(powder).toBeGreaterThan(0);
+    expect(((4 * powder) / (spoon?.grams ?? 0)) % 1).toBeCloseTo(0, 2);
+  });
+
   it('ice cream takes less of a sweetener that keeps it soft, and no fibre powder', () => {
     const cream = bake('Vanilla ice cream', 'frozen-dessert', 8, [
       ['cream-heavy', 400],

@@ -16,7 +16,7 @@ export function stepFor(role: Role, grams: number): number {
   return grams >= 10 ? 1 : grams >= 2 ? 0.5 : 0.1;
 }
 
-/** g of a quarter teaspoon of a gum or husk. */
+/** g of a quarter teaspoon of a gum, husk or powder. */
 export const quarterTsp = (food: Food): number => {
   const tsp = food.measures.find((m) => m.unit === 'tsp')?.grams;
   return tsp === undefined ? QUARTER_TSP_G : tsp / 4;

@@ -1,8 +1,10 @@
 /** Lift that heavier flours need, and soda that loses its acid (common practice, no source, unless said). */
 import { hasTag } from '../../foods/tags.ts';
+import type { Food } from '../../model.ts';
 import sodaAcids from '../data/soda-acids.json' with { type: 'json' };
 import { mayAdd } from '../dish/candidates.ts';
 import type { Dish, Section } from '../dish/dish.ts';
+import { down, near, quarterTsp, tidy } from './kitchen-steps.ts';
 import { type Amount, added, originalAmounts, total } from './planned-masses.ts';
 
 /**
@@ -15,9 +17,12 @@ const CAP_PCT = 6;
 /** Baking powder in self-raising flour, share of its mass (from memory). */
 const POWDER_IN_SELF_RAISING = 0.045;
 
-/** Half grams, from ten on whole ones. */
-const halfGrams = (grams: number): number =>
-  grams >= 10 ? Math.floor(grams + 1e-9) : Math.floor(grams * 2 + 1e-9) / 2;
+/** Level quarter teaspoons of a powder, g, no more than `most`. */
+function level(grams: number, powder: Food, most = Number.POSITIVE_INFINITY): number {
+  const spoon = quarterTsp(powder);
+  const nearest = near(grams, spoon);
+  return tidy(nearest > most ? down(grams, spoon) : nearest);
+}
 
 /** Powder that went with self-raising flour, g. */
 const lostPowder = (amounts: readonly Amount[]): number =>
@@ -78,7 +83,7 @@ function lessFlour(amounts: readonly Amount[], before: readonly Amount[]): numbe
   return was > 0 ? Math.min(1, mass(amounts) / was) : 1;
 }
 
-/** Baking powder for what went with self-raising flour or lost soda, more for heavy flours and less for less flour; in half grams. */
+/** Baking powder for what went with self-raising flour or lost soda, more for heavy flours and less for less flour; in quarter teaspoons. */
 export function withLift(amounts: Amount[], section: Section, dish: Dish): Amount[] {
   const base = total(amounts, (a) => (a.base ? 1 : 0));
   const food = dish.foods.byId('baking-powder');
@@ -101,16 +106,16 @@ export function withLift(amounts: Amount[], section: Section, dish: Dish): Amoun
       (powder.grams * lessFlour(amounts, before) + lost) *
       (1 + EXTRA * heavyShare(amounts, section));
     if (loose === 0 && wanted <= (1 - WORTH_LOWERING) * powder.grams) {
-      const grams = halfGrams(wanted);
+      const grams = level(wanted, powder.food);
       return settled.map((a) => (a === powder ? { ...a, grams, because: LESS_FLOUR } : a));
     }
-    const grams = Math.max(powder.grams, halfGrams(Math.min(most, wanted)));
+    const grams = Math.max(powder.grams, level(Math.min(most, wanted), powder.food, most));
     if (grams < WORTH_RAISING * powder.grams && loose === 0) return amounts;
     return settled.map((a) => (a === powder ? { ...a, grams } : a));
   }
   // Less than a gram cannot be measured by the spoon.
-  if (!food || halfGrams(lost) < 1 || !may) return amounts;
-  return [...settled, added(food, halfGrams(lost), 'leavening', section.id)];
+  if (!food || level(lost, food) < 1 || !may) return amounts;
+  return [...settled, added(food, level(lost, food), 'leavening', section.id)];
 }
 
 const LESS_FLOUR = 'There is less flour for it to lift; more of it is tasted.';
