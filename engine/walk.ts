@@ -40,6 +40,7 @@ import { verdictOf } from './tally/verdict/judge-budget.ts';
 import { methodOnly } from './tally/verdict/method-only.ts';
 import { contradicted } from './tally/verdict/page-contradiction.ts';
 import { implausible } from './tally/verdict/plausibility.ts';
+import { withFatPouredOff } from './weigh/eaten/poured-off.ts';
 import { measureRegion, weighItem } from './weigh/index.ts';
 import { linesMadeHere, withTakenShares } from './weigh/made-here.ts';
 import { linesOfOneVersion } from './weigh/one-version.ts';
@@ -156,7 +157,8 @@ function weighLines(lines: readonly Line[], recipe: Recipe, options: WalkOptions
           return corrected({ key, line: said, item, match, weight }, corrections, foods);
         }),
   );
-  return withSaltAllowance(withTakenShares(weighed), foods);
+  const eaten = withFatPouredOff(withTakenShares(weighed), context.steps, foods);
+  return withSaltAllowance(eaten, foods);
 }
 
 /** More would not be answered. Own choice. */
