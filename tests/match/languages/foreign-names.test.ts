@@ -25,6 +25,8 @@ describe('names in other languages that are known only in part', () => {
     ['de', 'Quark/Topfen', 'quark'],
     ['nl', 'halfgedroogde tomaten', 'sun-dried-tomato-oil'],
     ['nl', 'sushi azijn', 'rice-vinegar-seasoned'],
+    ['it', 'grappolo di pomodorini', 'cherry-tomato'],
+    ['de', 'Selleriegrün', 'celery'],
     ['de', 'Tomaten getrocknet in Öl', 'sun-dried-tomato-oil'],
     ['nl', 'kipenbouillon', 'chicken-stock'],
     ['fr', 'yaourt nature sans sucre', 'yogurt-plain'],
