@@ -240,7 +240,7 @@ describe('what is left and what follows', () => {
       ['butter', 225],
       ['egg', 200],
     ]);
-    const { items } = plan(cake, { budgetG: 20 });
+    const { items } = plan(cake, { budgetG: 16 });
     const powder = items.find(({ foodId }) => foodId === 'baking-powder')?.grams ?? 0;
     const spoon = foods.byId('baking-powder')?.measures.find(({ unit }) => unit === 'tsp');
     expect(powder).toBeGreaterThan(0);
