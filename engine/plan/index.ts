@@ -67,9 +67,14 @@ const PLAN_WORK = 2e8;
 
 /**
  * Less than this share of the net carbs saved by all changes together is not worth any of them: where the
- * budget stays out of reach, and of a light plan, whose smaller piece does the rest. Own choice.
+ * budget stays out of reach, unless they save so much of what is above it; and of a light plan, whose smaller
+ * piece does the rest. Own choice.
  */
-const WORTHWHILE = { far: 0.2, light: 0.15, lightOrSmaller: 0.2 } as const;
+const WORTHWHILE = { far: 0.2, ofExcess: 0.4, light: 0.15, lightOrSmaller: 0.2 } as const;
+
+/** Whether changes that leave `net` of `start` g bring almost nothing. */
+const isLittle = (net: number, start: number, budgetG: number): boolean =>
+  start - net < Math.min(WORTHWHILE.far * start, WORTHWHILE.ofExcess * (start - budgetG));
 
 /**
  * A plate that still has this many times the budget, or one cut smaller that has this many, where a serving of the
@@ -135,8 +140,8 @@ function servable(far: Answer, dish: Dish, start: number, work: Work): Answer {
 }
 
 /** Why a recipe stays as it is though it is above the budget. */
-const stays = (net: number, start: number): string =>
-  net > (1 - WORTHWHILE.far) * start
+const stays = (net: number, start: number, { budgetG }: Goals): string =>
+  isLittle(net, start, budgetG)
     ? 'All changes together would bring almost nothing, so the recipe stays as it is.'
     : `All changes together would still leave ${net.toFixed(0)} g net carbs a serving, so the recipe stays as it is.`;
 
@@ -161,13 +166,13 @@ function withinWay({ ingredients, read, options, start }: Request): {
   // Who rules foods out wants to see what the others bring.
   const steered = goals.excludedFoods.length > 0;
   const isFutile =
-    net > (1 - WORTHWHILE.far) * was || (!steered && isHopeless(dish, net, was, servings));
+    isLittle(net, was, goals.budgetG) || (!steered && isHopeless(dish, net, was, servings));
   const idle = left || (!isMet(net, goals) && !asked && isFutile);
   const taken = idle ? still : found;
   const met = isMet(taken.solved.net, goals);
   const served = { met, net: taken.solved.net };
   const limits = limitsOf(found, served, (wishes) => plainModel(read(wishes)), work);
-  if (idle && !left) limits.push({ code: 'NOT_WORTHWHILE', text: stays(net, was) });
+  if (idle && !left) limits.push({ code: 'NOT_WORTHWHILE', text: stays(net, was, goals) });
   const notes = notesOf(ingredients, taken, work);
   const plan = planOf(taken, { way: 'within', servings, met }, limits, notes);
   return { found: taken, way: { plan, net: taken.solved.net } };

@@ -79,11 +79,14 @@ export function smallerWay(
   return served('smaller', found, portions, notes, work);
 }
 
+/** How much a smaller serving counts against a plan: two thirds of a meal are missed by more than a third. Own choice. */
+const SIZE_POWER = 1.25;
+
 /** How near a plan is to the meal it was: its closeness, the size of its serving, and how far that is above the budget. */
 function nearness({ plan, net }: WayFound, servings: number): number {
   const size = servings / plan.servings;
   const over = plan.met ? 1 : plan.budgetG / Math.max(net * size, 1e-9);
-  return plan.closeness * size * over ** 2;
+  return plan.closeness * size ** SIZE_POWER * over ** 2;
 }
 
 /** A rest above the budget, share of it, that is better borne than another product or two. Own choice. */
@@ -130,7 +133,9 @@ export function recommendedWay(
       ? 'lighter'
       : 'within';
   }
-  const missed = !plan.met && isBuyable(plan) && !others.some((other) => other.plan.met);
+  // A smaller plate of the original is no reason against a little less of something on the whole plate.
+  const rivals = plan.swaps.length > 0 ? others.filter((o) => o.plan.way === 'lighter') : others;
+  const missed = !plan.met && isBuyable(plan) && !rivals.some((o) => o.plan.met);
   const near = missed ? [...others, within] : others;
   const close = near.filter((other) => other.plan.closeness >= LEAST_CLOSENESS);
   const [nearest] = (close.length > 0 ? close : [...others]).sort(

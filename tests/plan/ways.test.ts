@@ -18,6 +18,7 @@ const found = (way: Way, closeness: number, net: number, servings = 4): WayFound
     budgetG: 15,
     met: (net * 4) / servings <= 15,
     shopping: [],
+    swaps: [],
   } as unknown as Plan,
   net,
 });
@@ -68,6 +69,17 @@ describe('the way we would take', () => {
     const lighter = found('lighter', 0.8, 40);
     expect(recommended(found('within', 0.7, 24), lighter)).toBe('within');
     expect(recommended(found('within', 0.7, 24), found('lighter', 0.7, 18, 5))).toBe('lighter');
+  });
+
+  it('is the whole plate with a little less on it rather than two thirds of the original', () => {
+    const smaller = found('smaller', 1, 20.6, 6);
+    const less = (net: number, changes: number): WayFound => {
+      const way = found('within', 0.92, net);
+      return { ...way, plan: { ...way.plan, swaps: Array(changes) } as unknown as Plan };
+    };
+    expect(recommended(less(17.5, 1), smaller)).toBe('within');
+    expect(recommended(less(20, 1), smaller)).toBe('smaller');
+    expect(recommended(less(17.5, 0), smaller)).toBe('smaller');
   });
 
   it('is the lighter of two heavy reworks where there is no other', () => {
@@ -145,6 +157,33 @@ const FOLDED: Pasted = {
     'Serve the pastries with the gravy.',
   ],
 };
+
+/** An invented plate somewhat above the budget, of which the fruit alone can be less. */
+const FISH_WITH_PLUMS: Pasted = {
+  title: 'Grilled cod with plum and carrot salad',
+  family: ['other'],
+  serves: 'Serves 2',
+  lines: [
+    '300 g cod',
+    '220 g plums',
+    '190 g carrots',
+    '300 g tomatoes',
+    '60 g red onion',
+    '2 tbsp olive oil',
+  ],
+  steps: [
+    'Slice plums, carrots, tomatoes and onion and toss the salad with the oil.',
+    'Grill the cod 5 minutes a side and serve with the salad.',
+  ],
+};
+
+describe('a dish that is a little above the budget', () => {
+  it('takes less of what brings a good part of the excess', () => {
+    const { plan } = adapted(FISH_WITH_PLUMS, { budgetG: 15, way: 'within' });
+    expect(plan.swaps.map(({ from }) => from?.food)).toEqual(['plum']);
+    expect(plan.servings).toBe(2);
+  });
+});
 
 describe('a dish that stays far above the budget', () => {
   it('stays as it is, with its figures, rather than change a little', () => {
