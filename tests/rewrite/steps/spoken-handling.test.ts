@@ -53,6 +53,13 @@ it('speaks of an icing only where there is one', () => {
   expect(heldFor('Roast rather than boil.', 'Roast for an hour.')).toBe('');
 });
 
+it('bakes what is made of raw egg or dough, though nothing else of the dish is baked', () => {
+  const cold = 'Layer the sponge with cream and berries and chill.';
+  for (const clause of ['bake 15 minutes at 165 °C', 'Bake thin sheets 10 minutes at 175 °C'])
+    expect(clauseHolds(clause, cold)).toBe(true);
+  expect(clauseHolds('Dice small, roast 25 minutes at 210 °C', cold)).toBe(false);
+});
+
 describe('handling in the method', () => {
   const soup = makeRecipe(
     'Potato soup',

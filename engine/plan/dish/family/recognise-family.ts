@@ -169,6 +169,9 @@ const DISHES: readonly (readonly [readonly string[], Family, string])[] = [
   [['potatoes', 'sweet-potatoes'], 'potato-dish', 'potato'],
 ];
 
+/** A bowl or whisk that waits in the freezer freezes nothing. */
+const CHILLED_TOOLS = /\b(?:bowl|beaters?|whisk|blades?)\b[^.\n]*\bfreezer\b/g;
+
 const FROZEN =
   /ice cream|sorbet|gelato|popsicle|semifreddo|\bice (?:pops?|loll(?:y|ies))\b|granita|frozen yog|no-churn|sherbet/;
 
@@ -228,7 +231,7 @@ function dish(r: Ratios, title: string, method: string): FamilyGuess {
   const sweet = has('dry-sugars') + has('syrups') + has('condensed-milks');
   const sweetish = sweet + has('bananas') + has('sweet-fruit') >= 0.08;
   const cooked = /\bbak(?:e|ed|ing)\b|\boven\b|\bfr(?:y|ied)\b|simmer/.test(method);
-  if (sweetish && !cooked && /\bchurn|\bfreez(?:e|er)\b/.test(method)) {
+  if (sweetish && !cooked && /\bchurn|\bfreez(?:e|er)\b/.test(method.replace(CHILLED_TOOLS, ''))) {
     return guess('frozen-dessert', 0.7, 'sweet, and frozen by the method');
   }
   const main = DISHES.map(([classes, id, word]) => ({

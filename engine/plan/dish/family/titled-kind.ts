@@ -32,6 +32,7 @@ const CREAMS = [
 const NEEDS: Readonly<Record<string, (e: Evidence) => boolean>> = {
   sugar: (e) => of(e, SUGARS) >= 0.2 && e.flourShare < 0.1,
   cream: (e) => of(e, CREAMS) >= 0.25 && of(e, SUGARS) >= 0.02 && e.flourShare < 0.12,
+  'sweet without dough': (e) => of(e, SUGARS) >= 0.01 && e.flourShare < 0.05,
   'plain dough': (e) => e.flourShare >= 0.15 && !e.leavening && !e.yeast,
   'no dough': (e) => e.flourShare < 0.05,
 };
