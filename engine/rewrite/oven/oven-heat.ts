@@ -7,7 +7,7 @@ const OVEN = { C: 130, F: 265 };
 
 const DEGREES =
   /(\d{3})(?:(\s*(?:-|–|to|and|or)\s*)(\d{3}))?(\s*(?:°|º|˚|deg\.?|degrees?)?\s*)((?:celsius|centigrade|fahrenheit|C|F)\b|[℃℉])/gi;
-const BARE = /(\d{3})((?:\s*°|\s+degrees?\b)(?!\s*(?:[CF]\b|celsius|centigrade|fahrenheit)))/gi;
+const BARE = /(\d{3})((?:\s*[°º˚]|\s+degrees?\b)(?!\s*(?:[CF]\b|celsius|centigrade|fahrenheit)))/gi;
 const GAS = /\b(gas(?:\s+mark)?\s+)(\d{1,2})\b/gi;
 /** Fat and syrup have temperatures of their own. */
 const NOT_OVEN =

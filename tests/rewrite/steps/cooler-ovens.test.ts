@@ -48,6 +48,9 @@ describe('a cooler oven', () => {
     expect(withLowerOven('forno già caldo a 190° per 15 minuti', true)).toMatch(/180°/);
     expect(withLowerOven('oven op 175 graden', true)).toMatch(/165 graden/);
     expect(withLowerOven('oven at 190°')).toBe('oven at 190°');
+    // Degree signs that look alike.
+    expect(withLowerOven('Bake at 375˚ for 40 minutes')).toBe('Bake at 350˚ for 40 minutes');
+    expect(withLowerOven('Bake at 375º for 40 minutes')).toBe('Bake at 350º for 40 minutes');
   });
 
   it.each([
