@@ -8,13 +8,8 @@ import {
   type Ingredient,
   type Plan,
 } from '../../engine/model.ts';
-import {
-  type PlanOptions,
-  planFrontier,
-  planRecipe,
-  planWays,
-  type Ways,
-} from '../../engine/plan/index.ts';
+import { planFrontier, planRecipe, planWays, type Ways } from '../../engine/plan/index.ts';
+import type { PlanOptions } from '../../engine/plan/request.ts';
 import { tally } from '../../engine/tally/index.ts';
 
 export const foods = foodTable();

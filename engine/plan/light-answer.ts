@@ -1,0 +1,109 @@
+/** The light changes, and the pieces they are cut into. */
+import { type Answer, isMet, type Question, solveDish } from './answer.ts';
+import type { Dish } from './dish/dish.ts';
+import { closenessOf, lossOf } from './model/closeness.ts';
+import type { Extent } from './model/plan-model.ts';
+import type { Request } from './request.ts';
+import { isWorthCutting, mostServings, type Portions, servingsThatFit } from './serving-size.ts';
+import type { Work } from './solver/work.ts';
+import { NEARLY } from './ways.ts';
+
+/** Share by which kitchen rounding may miss what the smallest serving allows. Own choice. */
+const CRUMB = 0.03;
+
+type Ask = (extent: Extent, atMost?: number) => Answer;
+
+/** Net carbs, share of those of two changes, from which a third is worth making. Own choice. */
+const THIRD_CHANGE = 0.9;
+
+/** Where two changes leave the smallest serving well above the budget: three, if they let it fit or bring much. */
+function fuller(smallest: number, ask: Ask): Answer {
+  const two = ask('lightest', Number.POSITIVE_INFINITY);
+  if (two.solved.net <= NEARLY * smallest) return two;
+  const fitting = ask('fuller', smallest);
+  if (fitting.solved.net <= smallest) return fitting;
+  const three = ask('fullest', Number.POSITIVE_INFINITY);
+  return three.solved.net <= THIRD_CHANGE * two.solved.net ? three : two;
+}
+
+/**
+ * The light changes that pay for themselves and let the smallest sensible serving fit; when none does,
+ * those that pay, no further than a dish one would still serve.
+ */
+function paying(low: Answer, smallest: number, whole: boolean, ask: Ask): Answer {
+  const fits = ({ solved }: Answer): boolean => solved.net <= smallest;
+  if (low.solved.net > (1 + CRUMB) * smallest)
+    return whole ? ask('lightest', Number.POSITIVE_INFINITY) : fuller(smallest, ask);
+  const cheap = ask('lighter', smallest);
+  if (fits(cheap)) return cheap;
+  if (fits(low)) return low;
+  // Kitchen rounding may put the lowest a crumb above what the smallest serving allows.
+  const tight = ask('lighter', (1 - CRUMB) * smallest);
+  return fits(tight) ? tight : ask('lightest', Number.POSITIVE_INFINITY);
+}
+
+/**
+ * Shares of the budget that a piece may come to when an easy number of pieces leaves some of it, as figures are
+ * estimates; and the closeness that using up the rest must gain. Own choice.
+ */
+const ROOM = [
+  { share: 0.96, gain: 0 },
+  { share: 1, gain: 0.05 },
+] as const;
+
+/** Times the light changes are planned again for the pieces they are then cut into. */
+const RECUTS = 3;
+
+/**
+ * The light changes, with the sweetener that a stomach bears in a piece of the size they are served in: first
+ * as many pieces as are sensible, then as few as those changes ask for.
+ */
+export function lightAnswer(request: Request, portions: Portions, dish: Dish, work: Work): Answer {
+  const { options, start } = request;
+  const { budgetG } = options.goals;
+  const smallest = (budgetG * portions.most) / portions.servings;
+  // Of bites two are eaten at once, so that each may bring half as much.
+  const eatenIn = (pieces: number): number =>
+    Math.max(portions.servings, (pieces * portions.doses) / portions.most);
+  const planned = (count: number): Answer => {
+    const pieces = eatenIn(count);
+    const ask = (extent: Extent, atMost?: number): Answer => {
+      const question: Question = { start, budgetG, extent, pieces };
+      return solveDish(dish, atMost === undefined ? question : { ...question, atMost }, work);
+    };
+    const low = ask('lighter');
+    return isMet(low.solved.net, options.goals) ? low : paying(low, smallest, portions.plate, ask);
+  };
+  const countFor = ({ solved }: Answer): number | null =>
+    servingsThatFit(solved.net, budgetG, portions);
+  const closeness = ({ model, solved }: Answer): number =>
+    closenessOf(lossOf(model, solved.solution.values));
+  // An easy number of pieces may leave room for less of a change.
+  const closestFor = (pieces: number, found: Answer): Answer => {
+    let best = found;
+    for (const { share, gain } of ROOM) {
+      const room = (share * budgetG * pieces) / portions.servings;
+      const eaten = eatenIn(pieces);
+      const question: Question = { start, budgetG: room, extent: 'lighter', pieces: eaten };
+      const closest = solveDish(dish, question, work);
+      const fits = !closest.idle && countFor(closest) === pieces;
+      if (fits && closeness(closest) > closeness(best) + (best === found ? 0 : gain))
+        best = closest;
+    }
+    return best;
+  };
+  let pieces = mostServings(portions);
+  let fitting: { found: Answer; pieces: number } | null = null;
+  for (let round = 0; round < RECUTS; round++) {
+    const found = planned(pieces);
+    const count = countFor(found);
+    if (count !== null && count >= pieces) return closestFor(count, found);
+    // Fewer pieces bear less sweetener each than the changes that asked for so few.
+    if (count === null && fitting !== null) return closestFor(fitting.pieces, fitting.found);
+    if (count === null && !isWorthCutting(found.solved.net, budgetG, portions)) break;
+    if (count === null) return found;
+    fitting = { found, pieces };
+    pieces = count;
+  }
+  return planned(portions.servings);
+}

@@ -1,0 +1,35 @@
+/** The ways that serve smaller pieces: of light changes, or of the dish as it is. */
+import type { Note, Plan } from '../model.ts';
+import { notesOf, unchangedAnswer } from './answer.ts';
+import type { Dish } from './dish/dish.ts';
+import { piecesServed } from './dish/served-pieces.ts';
+import { lightAnswer } from './light-answer.ts';
+import { plainModel } from './model/plan-model.ts';
+import { dishNotes } from './plan-notes.ts';
+import { PLAN_WORK, type Request } from './request.ts';
+import { portionsOf, type Served } from './serving-size.ts';
+import { type Work, workOf } from './solver/work.ts';
+import { lighterWay, smallerWay, type WayFound } from './ways.ts';
+
+/** What decides how small a serving of a dish may be. */
+function servedOf({ main, title, servings, parts }: Dish): Served {
+  const mass = parts.reduce((sum, { grams, eaten }) => sum + grams * eaten, 0);
+  return { family: main.family, title, servings, flourShare: main.flourBase / Math.max(mass, 1) };
+}
+
+export function lightWay(request: Request, within: Plan): WayFound | null {
+  const { ingredients, read, options } = request;
+  const { goals, before } = options;
+  const work: Work = workOf(PLAN_WORK);
+  const dish = read(goals);
+  const portions = portionsOf(servedOf(dish), before, piecesServed(dish));
+  const found = lightAnswer(request, portions, dish, work);
+  return lighterWay(found, within, portions, notesOf(ingredients, found, work), work);
+}
+
+export function smallWay({ ingredients, read, options }: Request): WayFound | null {
+  const dish = read(options.goals, true);
+  const portions = portionsOf(servedOf(dish), options.before, piecesServed(dish));
+  const notes: Note[] = dishNotes(ingredients, dish, []);
+  return smallerWay(unchangedAnswer(plainModel(dish)), portions, notes, workOf(PLAN_WORK));
+}
