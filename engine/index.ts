@@ -43,7 +43,7 @@ export {
   compareStated,
   type StatedRow,
 } from './tally/stated/compare-stated.ts';
-export { verdictWord } from './tally/verdict/verdict-word.ts';
+export { goesPastWithIt, verdictWord } from './tally/verdict/verdict-word.ts';
 export { type Trace, type TracedLine, traceFigures } from './trace.ts';
 export {
   adaptRecipe,

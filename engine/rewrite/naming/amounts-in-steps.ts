@@ -14,7 +14,7 @@ export interface RenameContext {
 }
 
 /** Matches "50 g of the ", "1/2 cup " in front of a name. */
-export const AMOUNT = String.raw`(?:(?<quantity>\d+\s?[¼-¾⅐-⅞]|\d+(?:\s+|-)\d\/\d|\d+\/\d|\d+(?:[.,]\d+)?|[¼-¾⅐-⅞])\s*(?<unit>g|grams?|grammes?|kg|ml|cups?|tbsp|tablespoons?|tsp|teaspoons?|oz|ounces?|lbs?|pounds?)?\.?\s+(?:of\s+)?(?:the\s+)?)`;
+export const AMOUNT = String.raw`(?:(?<quantity>\d+\s?[¼-¾⅐-⅞]|\d+(?:\s+|-)\d\/\d|\d+\/\d|\d+(?:[.,]\d+)?|[¼-¾⅐-⅞])\s*(?<unit>g|grams?|grammes?|kg|ml|cups?|tbsps?|tablespoons?|tsps?|teaspoons?|oz|ounces?|lbs?|pounds?)?\.?\s+(?:of\s+)?(?:the\s+)?)`;
 
 /** Share of the whole line that an amount in a step names, or null when it cannot be told. */
 export function shareNamed(mention: Mention, quantity: number, unit: string | null): number | null {

@@ -13,7 +13,7 @@ const NUMBER = '\\d+\\s?[¼-¾⅐-⅞]|\\d+\\s+\\d/\\d|\\d+/\\d|\\d+(?:[.,]\\d+)
 const WEIGHED =
   'g|gr|grams?|gramm|grammes?|gramos|grammi|gram|kg|ml|cl|dl|l|litres?|liters?|oz|ounces?|lbs?|pounds?';
 const SPOONED =
-  'cups?|tbsp|tablespoons?|tsp|teaspoons?|EL|TL|el|tl|msk|tsk|spsk|ss|ts|c\\. à soupe|c\\. à café|cucharadas?|cucharaditas?|cucchiai(?:o|ni|no)?|colheres? de (?:sopa|chá)|c\\. de sopa|c\\. de chá';
+  'cups?|tbsps?|tablespoons?|tsps?|teaspoons?|EL|TL|el|tl|msk|tsk|spsk|ss|ts|c\\. à soupe|c\\. à café|cucharadas?|cucharaditas?|cucchiai(?:o|ni|no)?|colheres? de (?:sopa|chá)|c\\. de sopa|c\\. de chá';
 const EGGS = '(?:large |medium |small )?(?:eggs?|egg whites?|egg yolks?)';
 /** What stands behind the size of a thing, not behind an amount of food. */
 const VESSEL =

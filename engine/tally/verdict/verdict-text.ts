@@ -1,7 +1,7 @@
 /** The verdict in one sentence or two, for exports and the command line; screens have words of their own. */
 import type { Interval, MissingLine, StillContains, Verdict } from '../../model.ts';
 import { showGramsRange } from '../displayed-figures.ts';
-import { verdictWord } from './verdict-word.ts';
+import { goesPastWithIt, verdictWord } from './verdict-word.ts';
 
 /** Missing lines that are named; the rest is counted. */
 const MOST_NAMED = 3;
@@ -18,6 +18,8 @@ function missingWords({ text, netCarbsG }: MissingLine): string {
       : `about ${Math.round(netCarbsG.low)}-${Math.round(netCarbsG.high)} g a serving`;
   return `${shortened(text.trim())} (${span})`;
 }
+
+const PAST_WITH_IT = ' Eaten with it, a serving is above the budget.';
 
 function missingText(missing: readonly MissingLine[]): string {
   if (missing.length === 0) return '';
@@ -46,7 +48,7 @@ export function verdictText(verdict: Verdict): string {
     case 'probablyFits':
       return `Probably fits: one serving has ${grams(verdict.netCarbsG)} net carbs, likely within ${budget}, but it may be more.`;
     case 'fitsAsCounted':
-      return `${countedText(verdict, budget)}${missingText(verdict.missing)}`;
+      return `${countedText(verdict, budget)}${missingText(verdict.missing)}${goesPastWithIt(verdict) ? PAST_WITH_IT : ''}`;
     case 'tooMuch':
       return verdict.netCarbsG.best > verdict.budgetG
         ? `Too much: one serving has ${grams(verdict.netCarbsG)} net carbs, above ${budget}.${missingText(verdict.missing)}`

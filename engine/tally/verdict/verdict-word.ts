@@ -13,6 +13,14 @@ function mayGoPast(counted: Interval, budgetG: number, missing: readonly Missing
   );
 }
 
+/** Whether the least of what is eaten beside the dish takes a serving that fits by itself past the budget. */
+export function goesPastWithIt(verdict: Verdict): boolean {
+  if (verdict.state !== 'fitsAsCounted' || verdict.netCarbsG === null) return false;
+  const beside = verdict.missing.filter((one) => one.beside);
+  const least = beside.reduce((sum, { netCarbsG }) => sum + (netCarbsG?.low ?? 0), 0);
+  return least > 0 && verdict.netCarbsG.best + least > verdict.budgetG;
+}
+
 /** The verdict's state, but no 'fits' of any kind where what is missing may change the answer. */
 export function verdictWord(verdict: Verdict): VerdictWord {
   if (verdict.state !== 'fitsAsCounted') return verdict.state;

@@ -1,4 +1,5 @@
 /** What may concern the user: what is not counted, what is new, where a package decides. */
+import { goesPastWithIt } from '../../../engine/index.ts';
 import type { Adaptation } from '../../../engine/model.ts';
 import { Icon } from '../controls/icon.tsx';
 import { promiseWord } from '../goals/page-promises.tsx';
@@ -43,6 +44,7 @@ export function NotCounted({ adaptation, onSay }: MissingProps) {
         <b>{say('notCounted')}</b>{' '}
         <span lang={adaptation.recipe.language ?? undefined}>{sayList(names)}</span>
         {more > 0 && ` ${sayCount('andMore', more)}`}.
+        {goesPastWithIt(adaptation.verdict) && ` ${say('aboveWithIt')}`}
       </p>
       {onSay && first && weighty.length > 0 && (
         <button type="button" class="button" onClick={() => onSay(first.key)}>

@@ -253,6 +253,14 @@ describe('shares of an ingredient', () => {
     expect(one('Beat in the remaining sugar.')[0]).toBe('Beat in the remaining allulose.');
   });
 
+  it('takes spoons in the plural for spoons', () => {
+    const recipe = makeRecipe('Cake', ['4 tbsp sugar'], ['Stir in 4 tbsps sugar.']);
+    const [step] = rewrite(recipe, (read) =>
+      makePlan('cake', read, [{ key: '0', kept: 0, to: [['allulose', 60]] }]),
+    );
+    expect(step?.after).toBe('Stir in 60 g (5 tbsp) allulose.');
+  });
+
   it('reckons spoons of a line in cups', () => {
     const recipe = makeRecipe('Cake', ['1 cup sugar'], ['Dust with 2 tablespoons of the sugar.']);
     const [step] = rewrite(recipe, (read) =>

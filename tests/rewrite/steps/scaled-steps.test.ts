@@ -10,6 +10,7 @@ describe('a method times two', () => {
   it.each([
     ['Whisk 50 g sugar with 1/2 cup milk.', 'Whisk 100 g sugar with 1 cup milk.'],
     ['Stir in 1 ½ tbsp oil and 2 eggs.', 'Stir in 3 tbsp oil and 4 eggs.'],
+    ['Add 1 1/2 tsps salt and 2 tbsps oil.', 'Add 3 tsps salt and 4 tbsps oil.'],
     ['Add 2-3 tbsp water.', 'Add 4-6 tbsp water.'],
     ['Beat with half the allulose (75 g).', 'Beat with half the allulose (150 g).'],
     ['0,5 l Milch mit 2 EL Zucker aufkochen.', '1 l Milch mit 4 EL Zucker aufkochen.'],

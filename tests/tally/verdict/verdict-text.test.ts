@@ -32,6 +32,10 @@ describe('the verdict in words', () => {
       'Fits, not all counted: one serving has 12 g (10-14) net carbs, within the budget of 80 g. Not counted: crusty bread, to serve (about 13-55 g a serving).',
     ],
     [
+      { state: 'fitsAsCounted', netCarbsG, budgetG: 15, missing: [{ ...bread, beside: true }] },
+      'Fits, not all counted: one serving has 12 g (10-14) net carbs, within the budget of 15 g. Not counted: crusty bread, to serve (about 13-55 g a serving). Eaten with it, a serving is above the budget.',
+    ],
+    [
       { state: 'tooMuch', netCarbsG, budgetG: 20, missing: [bread] },
       'Too much: with what is not counted, one serving has more than the budget of 20 g; 12 g (10-14) net carbs were counted. Not counted: crusty bread, to serve (about 13-55 g a serving).',
     ],

@@ -8,13 +8,14 @@ let screen: Drawn | null = null;
 afterEach(() => screen?.clear());
 
 /** Invented supper with one line that has no amount. */
-const supper = (line: string) =>
+const supper = (line: string, budgetG: number) =>
   adaptedText(
     `Weir Supper\n\nServes 4\n\nIngredients\n400 g chicken breast\n200 g cream\n${line}\n\nMethod\n1. Cook the chicken in the cream.`,
+    { budgetG },
   );
 
-function shown(line: string): Element | null {
-  screen = drawn(h(NotCounted, { adaptation: supper(line), onSay: () => {} }));
+function shown(line: string, budgetG = 15): Element | null {
+  screen = drawn(h(NotCounted, { adaptation: supper(line, budgetG), onSay: () => {} }));
   return screen.root.querySelector('.missing');
 }
 
@@ -24,6 +25,11 @@ describe('lines that are not counted', () => {
     expect(crust?.textContent).toContain('dumpling dough');
     expect(crust?.classList.contains('slight')).toBe(false);
     expect(crust?.querySelector('button')).not.toBeNull();
+  });
+
+  it('are said to be too much where what the dish is eaten with takes it past the budget', () => {
+    const rice = shown('cooked rice, to serve', 8);
+    expect(rice?.textContent).toContain('Eaten with it, a serving is above your budget.');
   });
 
   it('are told quietly where they do not', () => {
