@@ -4,11 +4,11 @@ import { solveDish } from './answer.ts';
 import { frontierOf } from './frontier.ts';
 import { evaluate } from './model/expressions.ts';
 import { PLAN_WORK, type PlanOptions, requestOf, type Words } from './request.ts';
-import { lightWay, smallWay } from './smaller-servings.ts';
 import { workOf } from './solver/work.ts';
+import { lightWay, smallWay } from './ways/smaller-servings.ts';
+import { withinWay } from './ways/within-way.ts';
+import { paysOff } from './ways/worthwhile.ts';
 import { recommendedWay } from './ways.ts';
-import { withinWay } from './within-way.ts';
-import { paysOff } from './worthwhile.ts';
 
 export { recogniseFamily } from './dish/family/dish-family.ts';
 

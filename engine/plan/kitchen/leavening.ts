@@ -17,11 +17,11 @@ const CAP_PCT = 6;
 /** Baking powder in self-raising flour, share of its mass (from memory). */
 const POWDER_IN_SELF_RAISING = 0.045;
 
-/** Level quarter teaspoons of a powder, g, no more than `most`. */
+/** Level quarter teaspoons of a powder in tenths of a gram, as scales show them; no more than `most` g. */
 function level(grams: number, powder: Food, most = Number.POSITIVE_INFINITY): number {
   const spoon = quarterTsp(powder);
   const nearest = near(grams, spoon);
-  return tidy(nearest > most ? down(grams, spoon) : nearest);
+  return tidy(near(nearest > most ? down(grams, spoon) : nearest, 0.1));
 }
 
 /** Powder that went with self-raising flour, g. */

@@ -123,10 +123,12 @@ describe('read back', () => {
   });
 
   it('has lines to check', () => {
-    const checked = demo.map((recipe) =>
-      checkLines(adaptRecipe(recipe, { ...DEFAULT_GOALS, budgetG: 5, way: 'within' })),
+    const checked = demo.flatMap((recipe) =>
+      [5, 15].map((budgetG) =>
+        checkLines(adaptRecipe(recipe, { ...DEFAULT_GOALS, budgetG, way: 'within' })),
+      ),
     );
     expect(demo.length).toBeGreaterThanOrEqual(8);
-    expect(checked.reduce((sum, count) => sum + count, 0)).toBeGreaterThan(50);
+    expect(checked.reduce((sum, count) => sum + count, 0)).toBeGreaterThan(100);
   });
 });

@@ -1,10 +1,10 @@
 /** Whether changes are worth making: not where they bring almost nothing, nor where they leave a plate nobody wants. */
-import type { Goals, Plan } from '../model.ts';
-import type { Dish } from './dish/dish.ts';
-import { asksForMore } from './model/trouble.ts';
-import type { Request } from './request.ts';
-import { isServedOnPlates } from './serving-size.ts';
-import type { WayFound } from './ways.ts';
+import type { Goals, Plan } from '../../model.ts';
+import type { Dish } from '../dish/dish.ts';
+import { asksForMore } from '../model/trouble.ts';
+import type { Request } from '../request.ts';
+import { isServedOnPlates } from '../serving-size.ts';
+import type { WayFound } from '../ways.ts';
 
 /**
  * Less than this share of the net carbs saved by all changes together is not worth any of them: where the

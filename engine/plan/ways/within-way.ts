@@ -7,14 +7,14 @@ import {
   type Question,
   solveDish,
   unchangedAnswer,
-} from './answer.ts';
-import type { Dish } from './dish/dish.ts';
-import { limitsOf } from './limits.ts';
-import { plainModel } from './model/plan-model.ts';
-import { asksForMore } from './model/trouble.ts';
-import { PLAN_WORK, type Request } from './request.ts';
-import { type Work, workOf } from './solver/work.ts';
-import type { WayFound } from './ways.ts';
+} from '../answer.ts';
+import type { Dish } from '../dish/dish.ts';
+import { limitsOf } from '../limits.ts';
+import { plainModel } from '../model/plan-model.ts';
+import { asksForMore } from '../model/trouble.ts';
+import { PLAN_WORK, type Request } from '../request.ts';
+import { type Work, workOf } from '../solver/work.ts';
+import type { WayFound } from '../ways.ts';
 import { isHopeless, isLittle, whyItStays } from './worthwhile.ts';
 
 /** The best of a dish whose budget is out of reach, with the least that it could come to. */

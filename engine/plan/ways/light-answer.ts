@@ -1,12 +1,12 @@
 /** The light changes, and the pieces they are cut into. */
-import { type Answer, isMet, type Question, solveDish } from './answer.ts';
-import type { Dish } from './dish/dish.ts';
-import { closenessOf, lossOf } from './model/closeness.ts';
-import type { Extent } from './model/plan-model.ts';
-import type { Request } from './request.ts';
-import { isWorthCutting, mostServings, type Portions, servingsThatFit } from './serving-size.ts';
-import type { Work } from './solver/work.ts';
-import { NEARLY } from './ways.ts';
+import { type Answer, isMet, type Question, solveDish } from '../answer.ts';
+import type { Dish } from '../dish/dish.ts';
+import { closenessOf, lossOf } from '../model/closeness.ts';
+import type { Extent } from '../model/plan-model.ts';
+import type { Request } from '../request.ts';
+import { isWorthCutting, mostServings, type Portions, servingsThatFit } from '../serving-size.ts';
+import type { Work } from '../solver/work.ts';
+import { NEARLY } from '../ways.ts';
 
 /** Share by which kitchen rounding may miss what the smallest serving allows. Own choice. */
 const CRUMB = 0.03;

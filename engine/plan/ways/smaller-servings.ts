@@ -1,15 +1,15 @@
 /** The ways that serve smaller pieces: of light changes, or of the dish as it is. */
-import type { Note, Plan } from '../model.ts';
-import { notesOf, unchangedAnswer } from './answer.ts';
-import type { Dish } from './dish/dish.ts';
-import { piecesServed } from './dish/served-pieces.ts';
+import type { Note, Plan } from '../../model.ts';
+import { notesOf, unchangedAnswer } from '../answer.ts';
+import type { Dish } from '../dish/dish.ts';
+import { piecesServed } from '../dish/served-pieces.ts';
+import { plainModel } from '../model/plan-model.ts';
+import { dishNotes } from '../plan-notes.ts';
+import { PLAN_WORK, type Request } from '../request.ts';
+import { portionsOf, type Served } from '../serving-size.ts';
+import { type Work, workOf } from '../solver/work.ts';
+import { lighterWay, smallerWay, type WayFound } from '../ways.ts';
 import { lightAnswer } from './light-answer.ts';
-import { plainModel } from './model/plan-model.ts';
-import { dishNotes } from './plan-notes.ts';
-import { PLAN_WORK, type Request } from './request.ts';
-import { portionsOf, type Served } from './serving-size.ts';
-import { type Work, workOf } from './solver/work.ts';
-import { lighterWay, smallerWay, type WayFound } from './ways.ts';
 
 /** What decides how small a serving of a dish may be. */
 function servedOf({ main, title, servings, parts }: Dish): Served {
