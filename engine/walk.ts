@@ -14,6 +14,7 @@ import type {
   Goals,
   Ingredient,
   Line,
+  MissingLine,
   Note,
   Plan,
   Recipe,
@@ -251,6 +252,8 @@ interface Reworking {
   before: Tally;
   /** Changes that earlier bakes taught. */
   taught: readonly Adjustment[];
+  /** What stands in the method only, whichever way the dish is made. */
+  besides: readonly MissingLine[];
 }
 
 /** A way with what it was counted from. */
@@ -272,7 +275,7 @@ function outcomeOf(plan: Plan, work: Reworking): Outcome {
     minutes: recipe.minutes.cook,
     cookedGrams: options.reworkedGrams ?? null,
     cookedShare: taughtShare(options.taught, family.id),
-    methodOnly: methodOnly(stepTexts(recipe), work.ingredients, foods),
+    methodOnly: work.besides,
   };
   const after = tally(ingredients, counting);
   const verdict = verdictOf(after, ingredients, goals.budgetG, counting);
@@ -322,7 +325,8 @@ export function adaptRecipe(given: Recipe, wished: Goals, options: WalkOptions =
     { title: recipe.title, steps: stepTexts(recipe) },
     { goals, servings, foods, before, taught },
   );
-  const shared = { recipe, goals, options, foods, family, ingredients, before, taught };
+  const besides = methodOnly(stepTexts(recipe), ingredients, foods);
+  const shared = { recipe, goals, options, foods, family, ingredients, before, taught, besides };
   const [within, ...others] = plans;
   const first = outcomeOf(within, shared);
   const outcomes = [first, ...others.map((plan) => outcomeOf(plan, shared))];

@@ -3,6 +3,7 @@ import { keptFor } from '../../kept-results.ts';
 import { keyed, type MethodWords } from '../languages/method-words.ts';
 import { ENDINGS, formsOf } from '../naming/foreign-forms.ts';
 import type { Mention } from '../naming/mention.ts';
+import { capital } from '../naming/method-names.ts';
 import { boiledOf } from '../steps/boils-as.ts';
 import { END, literal, START } from './name-patterns.ts';
 import { sentencesOf } from './sentences.ts';
@@ -26,8 +27,6 @@ const called = keptFor(
 );
 
 const isGone = (mention: Mention): boolean => mention.changed && boiledOf(mention)?.length === 0;
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 /** What a sentence says from its serving on; empty when it only boils and drains. */
 function servedPart(sentence: string, { and }: MethodWords): string {
