@@ -48,13 +48,21 @@ export async function loadPreferences(area: Area): Promise<Preferences> {
   return read.success ? read.data : DEFAULT_PREFERENCES;
 }
 
+/** Each area's last change: the next one reads only what that one has written. */
+const lastChange = new WeakMap<Area, Promise<void>>();
+
 /**
  * Changes what is given and leaves the rest as it is on disk now, where another window may have changed it.
  * @throws the storage layer's error; nothing is changed then.
  */
-export async function storePreferences(area: Area, change: Partial<Preferences>): Promise<void> {
-  const now = await loadPreferences(area);
-  await area.set({ [KEY]: Preferences.parse({ ...now, ...change }) });
+export function storePreferences(area: Area, change: Partial<Preferences>): Promise<void> {
+  const merge = async () => {
+    const now = await loadPreferences(area);
+    await area.set({ [KEY]: Preferences.parse({ ...now, ...change }) });
+  };
+  const stored = (lastChange.get(area) ?? Promise.resolve()).then(merge, merge);
+  lastChange.set(area, stored);
+  return stored;
 }
 
 /** Goals for a recipe that is opened for the first time. */

@@ -46,6 +46,30 @@ describe('preferences', () => {
     expect(await loadPreferences(area)).toEqual(both);
   });
 
+  it('that change again before the change before is on disk are both kept', async () => {
+    const area = memory();
+    await Promise.all([
+      storePreferences(area, { budgetG: 12.5 }),
+      storePreferences(area, { lessonsOff: ['oven'] }),
+    ]);
+    const both = { ...DEFAULT_PREFERENCES, budgetG: 12.5, lessonsOff: ['oven'] };
+    expect(await loadPreferences(area)).toEqual(both);
+  });
+
+  it('are kept after one change that the storage refused', async () => {
+    const area = memory();
+    let full = true;
+    const refuse = () => Promise.reject(new Error('full'));
+    const filling: Area = { ...area, set: (values) => (full ? refuse() : area.set(values)) };
+    await expect(storePreferences(filling, { budgetG: 9 })).rejects.toThrow('full');
+    full = false;
+    await storePreferences(filling, { lessonsOff: ['oven'] });
+    expect(await loadPreferences(filling)).toEqual({
+      ...DEFAULT_PREFERENCES,
+      lessonsOff: ['oven'],
+    });
+  });
+
   it('lose only the damaged part', async () => {
     const area = memory({ preferences: { budgetG: -3, energy: 'kJ', avoid: ['bread'] } });
     expect(await loadPreferences(area)).toEqual({ ...DEFAULT_PREFERENCES, energy: 'kJ' });

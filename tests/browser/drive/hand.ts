@@ -96,3 +96,11 @@ export async function kept(hand: Hand): Promise<void> {
   await hand.run(`document.querySelector('button.keep').click()`);
   await hand.wait(`return document.querySelector('.keep-state').textContent === 'Kept'`);
 }
+
+/** Waits until what a page put into the browser's small storage is on disk and holds this text, as JSON. */
+export async function stored(hand: Hand, text: string): Promise<void> {
+  await hand.wait(`
+    const held = await (globalThis.browser ?? chrome).storage.local.get(null);
+    return JSON.stringify(held).includes(${JSON.stringify(text)});
+  `);
+}

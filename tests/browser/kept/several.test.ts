@@ -1,7 +1,7 @@
 /** Several kept dishes, photos and a slice weighed in the list, in both browsers, over a restart. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LOAF_TEXT } from '../drive/bench.ts';
-import { type Hand, kept, openedKept, openHand, pasted } from '../drive/hand.ts';
+import { type Hand, kept, openedKept, openHand, pasted, stored } from '../drive/hand.ts';
 
 const ROLLS_TEXT = LOAF_TEXT.replace('Plain loaf', 'Plain rolls').replace('12 slices', '16 rolls');
 
@@ -111,6 +111,7 @@ describe.each(['chromium', 'firefox'] as const)('several kept dishes, in %s', (b
     `);
     await hand.wait(`return /65 g has \\d/.test(document.querySelector('.row-slice').textContent)`);
     await hand.run(`press('Done', '.row-slice')`);
+    await stored(hand, '"grams":65');
     await hand.restart();
     await openedKept(hand);
     await hand.run(`location.hash = 'kept'`);

@@ -1,7 +1,7 @@
 /** A series of bakes teaches the next plan, in both browsers, over a restart. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LOAF_TEXT } from '../drive/bench.ts';
-import { type Hand, kept, openedKept, openHand, pasted } from '../drive/hand.ts';
+import { type Hand, kept, openedKept, openHand, pasted, stored } from '../drive/hand.ts';
 
 const WATER = `
   const line = all('.line').find((one) => /water/.test(one.textContent));
@@ -81,6 +81,7 @@ describe.each(['chromium', 'firefox'] as const)('what the bakes taught, in %s', 
     expect(await waterOf(hand)).toBe(plain + 25);
     await hand.run(`all('.taught label').find((one) => /water/.test(one.textContent)).click()`);
     expect(await waterOf(hand)).toBe(plain);
+    await stored(hand, '"lessonsOff":["');
   });
 
   it('stays switched off over another start', async () => {
