@@ -23,8 +23,11 @@ const counted = { netCarbsG: Interval, budgetG: z.number().nonnegative() };
 const VerdictState = z.enum(['fits', 'probablyFits', 'fitsAsCounted', 'tooMuch']);
 export type VerdictState = z.infer<typeof VerdictState>;
 
-/** What is said of a verdict: 'cannotBeTold' where what is missing may take a serving past the budget. */
-export const VerdictWord = z.enum([...VerdictState.options, 'cannotBeTold']);
+/**
+ * What is said of a verdict: 'cannotBeTold' where what is missing may take a serving past the budget, 'fitsAlone'
+ * where the least of what is eaten beside it, by choice, surely does.
+ */
+export const VerdictWord = z.enum([...VerdictState.options, 'fitsAlone', 'cannotBeTold']);
 export type VerdictWord = z.infer<typeof VerdictWord>;
 
 /**

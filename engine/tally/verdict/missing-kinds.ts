@@ -9,15 +9,23 @@ export interface Kind {
   kind: string;
   per100: Bounds;
   serving: Bounds;
+  /** Net carbs of what one takes of it beside a dish, g; null for what is no plateful. */
+  beside: Bounds | null;
 }
 
 export const bounds = ([low = 0, high = 0]: readonly number[]): Bounds => [low, high];
+
+export const times = (grams: Bounds, per100: Bounds): Bounds => [
+  (grams[0] * per100[0]) / 100,
+  (grams[1] * per100[1]) / 100,
+];
 
 const KINDS: readonly (Kind & { words: RegExp })[] = data.kinds.map((row) => ({
   kind: row.kind,
   words: new RegExp(`(?:^|[^a-z])(?:${row.words})`),
   per100: bounds(row.per100),
   serving: bounds(row.serving),
+  beside: row.beside ? times(bounds(row.beside.serving), bounds(row.beside.per100)) : null,
 }));
 
 export const plainText = (text: string): string => withoutAccents(text.slice(0, 500)).toLowerCase();
@@ -27,11 +35,6 @@ export const kindOf = (text: string): Kind | null =>
   KINDS.find(({ words }) => words.test(plainText(text))) ?? null;
 
 export const between = ([low, high]: Bounds): Interval => ({ low, best: (low + high) / 2, high });
-
-export const times = (grams: Bounds, per100: Bounds): Bounds => [
-  (grams[0] * per100[0]) / 100,
-  (grams[1] * per100[1]) / 100,
-];
 
 /** Eaten by the plateful beside a dish. */
 export const STARCHY: ReadonlySet<string> = new Set([

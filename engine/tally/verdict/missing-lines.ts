@@ -103,7 +103,8 @@ function ofUnknown(ingredient: Ingredient, servings: number): Span {
   if (name !== null) {
     const dusted = DUSTING.test(plainText(ingredient.line.text));
     const serving = dusted ? bounds(data.dusting.serving) : name.serving;
-    return { kind: name.kind, span: times(grams ?? serving, name.per100) };
+    const span = grams === null ? servedBeside(ingredient) : null;
+    return { kind: name.kind, span: span ?? times(grams ?? serving, name.per100) };
   }
   // Of a gram or less of anything no more than a gram can be carbohydrate.
   return { kind: null, span: grams !== null && grams[1] <= MATTERS_FROM_G ? [0, grams[1]] : null };
@@ -120,6 +121,12 @@ function starchyOfList({ line, weight }: Ingredient): Span | null {
   return found ? { kind: found.kind, span: times(found.serving, found.per100) } : null;
 }
 
+/** Starch to serve with, of no amount: what one takes of it, cooked. */
+const servedBeside = (ingredient: Ingredient): Bounds | null =>
+  ingredient.weight === null && BESIDE.test(plainText(ingredient.line.text))
+    ? (kindOf(wordsOf(ingredient))?.beside ?? null)
+    : null;
+
 function spanOf(
   ingredient: Ingredient,
   food: Food | null,
@@ -132,6 +139,8 @@ function spanOf(
   if (known)
     return { kind: food?.name ?? null, span: [known.low / servings, known.high / servings] };
   if (food === null || ingredient.line.kind === 'reference') return ofUnknown(ingredient, servings);
+  const plateful = servedBeside(ingredient);
+  if (plateful) return { kind: food.name, span: plateful };
   const listed = starchyOfList(ingredient);
   if (listed) return listed;
   const figure = figureOf(food);

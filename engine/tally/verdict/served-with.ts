@@ -10,6 +10,8 @@ const SERVED_ELSEWHERE =
 /** Of the starchy vegetables only potatoes are what a dish is served on. */
 const POTATO = /potato|kartoffel|pommes de terre|patata|aardappel|\bmash/;
 
+const SWEET_CHIPS = /\b(?:chocolate|cocoa|caramel|butterscotch|peanut butter|baking) chips\b/;
+
 /** 'If you are serving it over pasta': what one may do instead. */
 const MAY_BE = /\bif (?:you(?:'re| are)? )?(?:serv|eat)/;
 /** Plates and bowls that have a food in their names: 'spoon it into a pasta dish'. */
@@ -21,7 +23,9 @@ const IF_USED =
   /\bif (?:you(?:'re| are)? )?(?:using|adding) ((?:[a-z-]+ ){0,2}[a-z-]+)(?=,)|\band ((?:[a-z-]+ ){0,1}[a-z-]+),? if (?:you(?:'re| are)? )?(?:using|adding)\b(?= ?[).,])/;
 
 const isPlateful = (kind: string, text: string): boolean =>
-  STARCHY.has(kind) && (kind !== 'potatoes or starchy vegetable' || POTATO.test(text));
+  STARCHY.has(kind) &&
+  !SWEET_CHIPS.test(text) &&
+  (kind !== 'potatoes or starchy vegetable' || POTATO.test(text));
 
 /** The starchy kind that the text serves the dish with, its row with the span of one serving. */
 function servedKind(text: string, foreign: boolean): Omit<MissingLine, 'key' | 'text'> | null {
@@ -34,7 +38,7 @@ function servedKind(text: string, foreign: boolean): Omit<MissingLine, 'key' | '
   return {
     why: `to be eaten with ${kind.kind}, which no line counts`,
     kind: kind.kind,
-    netCarbsG: between(times(kind.serving, kind.per100)),
+    netCarbsG: between(kind.beside ?? times(kind.serving, kind.per100)),
   };
 }
 
@@ -47,7 +51,7 @@ function kindIfUsed(text: string): Omit<MissingLine, 'key' | 'text'> | null {
   return {
     why: `the method has ${last} in it if one likes, and no line counts them`,
     kind: kind.kind,
-    netCarbsG: between(times(kind.serving, kind.per100)),
+    netCarbsG: between(kind.beside ?? times(kind.serving, kind.per100)),
   };
 }
 

@@ -1,15 +1,19 @@
 /** The word for a verdict: one choice for every screen, export and the command line. */
 import type { Interval, MissingLine, Verdict, VerdictWord } from '../../model.ts';
 
+/** What comes to no more than this in all is within the scatter of the figures, g. Own choice. */
+const SLIGHT_G = 2;
+
 /**
  * What is missing may take a serving past the budget, or nothing is known of it. What is eaten beside
- * the dish by choice is named, but does not change what is said of the dish.
+ * the dish by choice is named, and so is a spoon of garnish; neither makes the answer unknown.
  */
 function mayGoPast(counted: Interval, budgetG: number, missing: readonly MissingLine[]): boolean {
   const inDish = missing.filter(({ beside }) => !beside);
+  const most = inDish.reduce((sum, { netCarbsG }) => sum + (netCarbsG?.high ?? 0), 0);
   return (
     inDish.some(({ netCarbsG }) => netCarbsG === null) ||
-    inDish.reduce((sum, { netCarbsG }) => sum + (netCarbsG?.high ?? 0), counted.best) > budgetG
+    (most > SLIGHT_G && counted.best + most > budgetG)
   );
 }
 
@@ -21,11 +25,10 @@ export function goesPastWithIt(verdict: Verdict): boolean {
   return least > 0 && verdict.netCarbsG.best + least > verdict.budgetG;
 }
 
-/** The verdict's state, but no 'fits' of any kind where what is missing may change the answer. */
+/** The verdict's state, but no plain 'fits' where what is missing, or eaten with it, changes the answer. */
 export function verdictWord(verdict: Verdict): VerdictWord {
   if (verdict.state !== 'fitsAsCounted') return verdict.state;
   const { netCarbsG, budgetG, missing } = verdict;
-  return netCarbsG === null || mayGoPast(netCarbsG, budgetG, missing)
-    ? 'cannotBeTold'
-    : 'fitsAsCounted';
+  if (netCarbsG === null || mayGoPast(netCarbsG, budgetG, missing)) return 'cannotBeTold';
+  return goesPastWithIt(verdict) ? 'fitsAlone' : 'fitsAsCounted';
 }

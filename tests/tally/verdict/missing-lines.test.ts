@@ -58,6 +58,32 @@ describe('kinds of food by their words', () => {
     expect(line?.netCarbsG?.low).toBeCloseTo(12.6, 5);
     expect(line?.netCarbsG?.high).toBeCloseTo(55, 5);
   });
+
+  it.each([
+    ['steamed snorvel rice, for serving', 7.2, 44.8],
+    ['snorvel tortillas, to serve', 9.1, 47],
+  ])('takes a plateful of what is eaten beside, as it is cooked: %s', (text, low, high) => {
+    const [line] = missing(unknown(text, null));
+    expect(line?.beside).toBe(true);
+    expect(line?.netCarbsG?.low).toBeCloseTo(low, 0);
+    expect(line?.netCarbsG?.high).toBeCloseTo(high, 5);
+  });
+});
+
+describe('onion without an amount', () => {
+  it('is a spoon strewn over the plate', () => {
+    const ingredient: Ingredient = {
+      ...unknown('red onion, diced', null),
+      match: { foodId: 'red-onion', foodName: 'red onion', confidence: 1, reason: '', others: [] },
+    };
+    const [line] = missingLines([ingredient], {
+      foods: foodTable(),
+      servings: 4,
+      rule: { region: 'us', polyols: 'half' },
+      family: 'other',
+    });
+    expect(line?.netCarbsG?.high).toBeLessThan(1.5);
+  });
 });
 
 describe('what cannot matter', () => {

@@ -10,6 +10,16 @@ describe('what the method serves a dish with', () => {
     expect(kindOf('serve it over rice.', ['600 g beef'])).toBe('rice or grain');
   });
 
+  it('is three spoons to a cup of it, cooked', () => {
+    const rice = servedByMethod(['serve it over rice.'], ['600 g beef'], 'method.9');
+    expect(rice?.netCarbsG?.low).toBeCloseTo(7.2, 5);
+    expect(rice?.netCarbsG?.high).toBeCloseTo(44.8, 5);
+  });
+
+  it('is no chocolate', () => {
+    expect(kindOf('spoon in the chocolate chips.', ['200 g flour'])).toBe(undefined);
+  });
+
   it('is not what one may do instead', () => {
     expect(kindOf('if you are serving it over pasta, boil that now.', ['150 g polenta'])).toBe(
       undefined,

@@ -33,7 +33,16 @@ describe('the verdict in words', () => {
     ],
     [
       { state: 'fitsAsCounted', netCarbsG, budgetG: 15, missing: [{ ...bread, beside: true }] },
-      'Fits, not all counted: one serving has 12 g (10-14) net carbs, within the budget of 15 g. Not counted: crusty bread, to serve (about 13-55 g a serving). Eaten with it, a serving is above the budget.',
+      'Fits by itself: one serving has 12 g (10-14) net carbs, within the budget of 15 g. Not counted: crusty bread, to serve (about 13-55 g a serving). Eaten with it, a serving is above the budget.',
+    ],
+    [
+      {
+        state: 'fitsAsCounted',
+        netCarbsG,
+        budgetG: 13,
+        missing: [{ ...unknown, text: 'onion', netCarbsG: { low: 0.3, best: 0.9, high: 1.5 } }],
+      },
+      'Fits, not all counted: one serving has 12 g (10-14) net carbs, within the budget of 13 g. Not counted: onion (about 0-2 g a serving).',
     ],
     [
       { state: 'tooMuch', netCarbsG, budgetG: 20, missing: [bread] },
@@ -57,6 +66,10 @@ describe('the verdict in words', () => {
     [
       { state: 'fitsAsCounted', netCarbsG, budgetG: 80, missing: [bread] },
       screen.stateCounted.message,
+    ],
+    [
+      { state: 'fitsAsCounted', netCarbsG, budgetG: 15, missing: [{ ...bread, beside: true }] },
+      screen.stateAlone.message,
     ],
     [
       { state: 'fitsAsCounted', netCarbsG, budgetG: 15, missing: [bread, unknown] },

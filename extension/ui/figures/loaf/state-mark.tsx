@@ -6,6 +6,7 @@ const STATE_WORDS = {
   fits: 'stateFits',
   probablyFits: 'stateProbably',
   fitsAsCounted: 'stateCounted',
+  fitsAlone: 'stateAlone',
   cannotBeTold: 'stateUntold',
   tooMuch: 'stateTooMuch',
 } as const satisfies Record<VerdictWord, string>;
@@ -14,6 +15,7 @@ const TONES: Record<VerdictWord, string> = {
   fits: 'is-fits',
   probablyFits: 'is-unsure',
   fitsAsCounted: 'is-unsure',
+  fitsAlone: 'is-unsure',
   cannotBeTold: 'is-unsure',
   tooMuch: 'is-over',
 };
@@ -28,13 +30,14 @@ const HALF = 'M3 20.5C1.6 20.5 1 18.8 1 16.8C1 11.6 4.2 8.5 8.4 8.5H11L8.6 20.5Z
 const REST = 'M14 8.9C17.4 9.6 19 12.6 19 16.8C19 18.8 18.4 20.3 17 20.3H11.4';
 
 const isHalf = (state: VerdictWord): boolean =>
-  state === 'fitsAsCounted' || state === 'cannotBeTold';
+  state === 'fitsAsCounted' || state === 'fitsAlone' || state === 'cannotBeTold';
 
 function Shape({ state }: { state: VerdictWord }) {
   const body = state === 'tooMuch' ? CUT : isHalf(state) ? HALF : WHOLE;
   const dotted = {
     probablyFits: 'M22 8.8C27 9.6 30.6 12.4 30.6 17C30.6 19 29.8 20.5 28.4 20.5H22',
     fitsAsCounted: REST,
+    fitsAlone: REST,
     cannotBeTold: REST,
     fits: null,
     tooMuch: null,
