@@ -1,4 +1,5 @@
 /** Copies a page's document into a light tree, in one walk that only reads. */
+import { amountWithUnit } from './amount-in-attributes.ts';
 import { emptyTree, type Leaf, MAX_SCRIPT, type Tree } from './tree.ts';
 
 const KEPT = new Set(
@@ -138,6 +139,11 @@ class TreeCopier {
     copy.attributes = copyAttributes(element);
     into.kids.push(copy);
     enlist(copy, this.tree);
+    const amount = amountWithUnit(element);
+    if (amount !== null) {
+      copy.kids.push(leaf('', amount, copy));
+      return;
+    }
     const next = framed ? firstInFrame(element) : firstChildOf(element, tag);
     if (next) this.open.push({ next, into: this.open.length < MAX_DEPTH ? copy : into });
   }
