@@ -12,8 +12,12 @@ export interface Portions {
   most: number;
   doses: number;
   pieces: boolean;
+  /** Numbers of pieces that are easily cut or shaped, ascending. */
+  counts: readonly number[];
   /** A plate or bowl of food, neither shaped nor cut. */
   plate: boolean;
+  /** Energy that a serving of a meal keeps at least, kcal; 0 for what is none. */
+  leastKcal: number;
   /** Pieces that the plates share evenly, such as fillets; null when nothing is served so. */
   shared: number | null;
 }
@@ -22,6 +26,7 @@ export interface Portions {
 export interface Served {
   family: Family;
   title: string;
+  method: string;
   servings: number;
   /** Flour in a gram of the dish. */
   flourShare: number;
@@ -29,9 +34,6 @@ export interface Served {
 
 /** Loaves are cut into any number of slices. */
 const SLICED: ReadonlySet<Family> = new Set(['quick-bread', 'lean-yeast-bread']);
-
-/** Numbers of pieces that a tin, a tray or a loaf is easily cut or shaped into. */
-const EASY: readonly number[] = sizes.easyCounts;
 
 interface Piece {
   leastGrams: number;
@@ -43,6 +45,7 @@ const TWO_AT_ONCE_G = 40;
 
 const PIECES: Partial<Record<Family, Piece>> = sizes.pieces;
 const USUAL_GRAMS: Partial<Record<Family, number>> = sizes.several.usualGrams;
+const SEVERAL_TIMES: Partial<Record<Family, number>> = sizes.several.timesByPiece;
 
 /** Whether servings of a family are plates or bowls, not pieces. */
 export const isServedOnPlates = (family: Family): boolean => PIECES[family] === undefined;
@@ -58,7 +61,8 @@ function oneOfSeveral({ family, flourShare }: Served): Piece | null {
   const leastGrams = USUAL_GRAMS[family];
   const plain =
     flourShare >= sizes.several.plainFlourShare || sizes.several.always.includes(family);
-  return leastGrams === undefined || !plain ? null : { leastGrams, times: Infinity };
+  if (leastGrams === undefined || !plain) return null;
+  return { leastGrams, times: SEVERAL_TIMES[family] ?? sizes.several.times };
 }
 
 function pieceOf(dish: Served, large: boolean): Piece | null {
@@ -69,9 +73,38 @@ function pieceOf(dish: Served, large: boolean): Piece | null {
   return oneOfSeveral(dish) ?? sweet;
 }
 
+interface Shape {
+  times: number;
+  most?: number;
+  counts?: readonly number[];
+}
+
+/** The form a cake, pie or loaf is baked in, which says how it is cut; null when the page names none, or when each is large. */
+function shapeOf({ family, title, method }: Served, large: boolean): Shape | null {
+  const text = `${title}\n${method}`;
+  const found = sizes.shapes.find(
+    ({ words, titledOnly, unless, families }) =>
+      families.includes(family) &&
+      !mentionsAny(unless, text) &&
+      (mentionsAny(words, text) || mentionsAny(titledOnly, title)),
+  );
+  return found === undefined || (large && found.each === true) ? null : found;
+}
+
+/** More wedges than are easily cut, as a share of the page's own where that is as many already. Own choice. */
+const MORE_WEDGES = 1.25;
+
+/** The most pieces that a shape is cut into. */
+const mostOf = ({ most }: Shape, servings: number): number =>
+  most === undefined ? Number.POSITIVE_INFINITY : Math.max(most, MORE_WEDGES * servings);
+
 /** A plate that is a meal stays one; what is less was a side or a sauce to begin with. */
 const leastPlate = (grams: number): number =>
   grams >= sizes.plate.leastGrams ? sizes.plate.leastGrams : 0;
+
+/** Energy a plate keeps at least, of what the page's has, kcal. */
+const leastKcalOf = (kcal: number): number =>
+  Math.min(sizes.plate.leastKcal, sizes.plate.leastShareOfKcal * kcal);
 
 /**
  * The servings of a dish. A piece of a bake or sweet keeps the least weight of its kind and a share of
@@ -79,28 +112,48 @@ const leastPlate = (grams: number): number =>
  */
 export function portionsOf(
   dish: Served,
-  { cookedGrams, rawGrams }: Pick<Tally, 'cookedGrams' | 'rawGrams'>,
+  { cookedGrams, rawGrams, perServing }: Pick<Tally, 'cookedGrams' | 'rawGrams' | 'perServing'>,
   shared: number | null = null,
 ): Portions {
   const { family, servings } = dish;
   const mass = (cookedGrams ?? rawGrams).best;
-  const piece = pieceOf(dish, mass / servings > sizes.plate.grams);
+  const large = mass / servings > sizes.plate.grams;
+  const piece = pieceOf(dish, large);
+  const shape = piece === null ? null : shapeOf(dish, large);
   const least = piece?.leastGrams ?? leastPlate(mass / servings);
   const byMass = least > 0 && mass > 0 ? mass / least : Number.POSITIVE_INFINITY;
   // One large glass or bowl is two small ones.
   const isGlass = servings === 1 && isServedOnPlates(family);
   const halves = isGlass && mass >= 2 * sizes.plate.grams ? 2 : 1;
-  const times = Math.max(halves, (piece ?? sizes.plate).times);
-  const cut = Math.max(servings, Math.floor(Math.min(servings * times, byMass) + 1e-9));
+  const times = Math.min(
+    Math.max(halves, (piece ?? sizes.plate).times),
+    shape?.times ?? Number.POSITIVE_INFINITY,
+  );
+  const byShape = shape === null ? Number.POSITIVE_INFINITY : mostOf(shape, servings);
+  const bySize = Math.min(servings * times, byMass, byShape);
+  const cut = Math.max(servings, Math.floor(bySize + 1e-9));
   const most = shared === null ? cut : mostPlates(shared, servings, cut);
+  const isMeal = piece === null && isServedOnPlates(family) && halves === 1;
   return {
     servings,
     most,
     doses: mass / most < TWO_AT_ONCE_G ? Math.max(servings, most / 2) : most,
     pieces: piece !== null && !SLICED.has(family),
+    counts: shape?.counts ?? sizes.easyCounts,
     plate: piece === null && dish.flourShare === 0 && halves === 1,
+    leastKcal: isMeal ? leastKcalOf(perServing.energyKcal?.best ?? 0) : 0,
     shared,
   };
+}
+
+/** The portions of a dish of which a serving of the page's size has so much energy, kcal: a meal stays one. */
+export function fedPortions(portions: Portions, kcal: number): Portions {
+  const { servings, most, leastKcal, shared } = portions;
+  if (leastKcal <= 0) return portions;
+  const fed = Math.max(servings, Math.floor((servings * kcal) / leastKcal + 1e-9));
+  if (fed >= most) return portions;
+  const fewer = shared === null ? fed : mostPlates(shared, servings, fed);
+  return { ...portions, most: fewer, doses: Math.min(portions.doses, fewer) };
 }
 
 /** Whether the pieces of a dish can be shared out to so many plates. */
@@ -120,14 +173,14 @@ function mostPlates(shared: number, servings: number, most: number): number {
 export function servingsThatFit(
   net: number,
   budgetG: number,
-  { servings, most, pieces, shared }: Portions,
+  { servings, most, pieces, counts, shared }: Portions,
 ): number | null {
   if (net <= budgetG + 1e-9) return servings;
   if (budgetG <= 0) return null;
   const needed = Math.ceil((net * servings) / budgetG - 1e-9);
   if (needed > most) return null;
   if (shared !== null) return sharesOut(shared, needed) ? needed : most;
-  const easy = pieces || needed > MANY ? EASY.find((count) => count >= needed) : needed;
+  const easy = pieces || needed > MANY ? counts.find((count) => count >= needed) : needed;
   return easy !== undefined && easy <= STRETCH * most ? easy : needed;
 }
 
@@ -136,12 +189,12 @@ const MANY = 10;
 
 /** Share of the most pieces that an easier number must come to, and may go beyond. Own choice. */
 const NEAR_MOST = 0.88;
-const STRETCH = 1.15;
+const STRETCH = 1.05;
 
 /** The most servings a dish may be cut into, as a number of pieces that is easily cut. */
-export function mostServings({ most, pieces }: Portions): number {
+export function mostServings({ most, pieces, counts }: Portions): number {
   const easy = pieces
-    ? EASY.findLast((count) => count <= most && count >= NEAR_MOST * most)
+    ? counts.findLast((count) => count <= most && count >= NEAR_MOST * most)
     : undefined;
   return easy ?? most;
 }

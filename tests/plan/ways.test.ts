@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { Adaptation, Plan, Tally, Way } from '../../engine/model.ts';
+import type { Adaptation, Family, Plan, Tally, Way } from '../../engine/model.ts';
+import sizes from '../../engine/plan/data/serving-sizes.json' with { type: 'json' };
 import {
+  fedPortions,
   mostServings,
   portionsOf,
   servingsFor,
@@ -202,47 +204,76 @@ describe('a dish that stays far above the budget', () => {
   });
 });
 
-const weighing = (best: number): Pick<Tally, 'cookedGrams' | 'rawGrams'> => {
+/** A dish of so many grams, a serving of which has so much energy. */
+const weighing = (
+  best: number,
+  kcal = 0,
+): Pick<Tally, 'cookedGrams' | 'rawGrams' | 'perServing'> => {
   const grams = { low: best, best, high: best };
-  return { cookedGrams: grams, rawGrams: grams };
+  const energyKcal = { low: kcal, best: kcal, high: kcal };
+  return {
+    cookedGrams: grams,
+    rawGrams: grams,
+    perServing: { energyKcal } as Tally['perServing'],
+  };
 };
 
 describe('the smallest serving', () => {
-  it('of a plain dough that is several pieces for each guest is one piece', () => {
-    const dish = { family: 'enriched-yeast-bread', servings: 4, flourShare: 0.46 } as const;
+  it('of a plain dough that is several pieces for each guest is half as many', () => {
+    const dish = {
+      family: 'enriched-yeast-bread',
+      servings: 4,
+      method: '',
+      flourShare: 0.46,
+    } as const;
     const balls = portionsOf({ ...dish, title: 'Dough balls' }, weighing(960));
-    expect(balls.most).toBe(17);
+    expect(balls.most).toBe(8);
     const filled = portionsOf({ ...dish, title: 'Nut buns', flourShare: 0.2 }, weighing(960));
     expect(filled.most).toBe(8);
   });
 
-  it('of pancakes is two small ones, however many the page gives a guest', () => {
+  it('of pancakes is a third of what the page gives a guest, never less than two small ones', () => {
+    const few = { family: 'pancake', title: 'Pancakes', method: '', servings: 4, flourShare: 0.2 };
+    expect(portionsOf({ ...few, family: 'pancake' }, weighing(820)).most).toBe(10);
     const dish = {
       family: 'pancake',
       title: 'Oat pancakes',
       servings: 4,
+      method: '',
       flourShare: 0.2,
     } as const;
-    expect(portionsOf(dish, weighing(1280)).most).toBe(16);
+    expect(portionsOf(dish, weighing(1280)).most).toBe(12);
   });
 
   it('of bars is smaller than of a pie', () => {
-    const dish = { family: 'pie-crust', servings: 10, flourShare: 0.2 } as const;
+    const dish = { family: 'pie-crust', method: '', servings: 10, flourShare: 0.2 } as const;
     const bars = portionsOf({ ...dish, title: 'Walnut bars' }, weighing(1500));
     const pie = portionsOf({ ...dish, title: 'Walnut pie' }, weighing(1500));
-    expect(bars.most).toBe(24);
+    expect(bars.most).toBe(20);
     expect(pie.most).toBe(16);
   });
 
   it('is cut in a number that a round tin is cut into', () => {
-    const dish = { family: 'pie-crust', title: 'Plum pie', servings: 8, flourShare: 0.2 } as const;
+    const dish = {
+      family: 'pie-crust',
+      title: 'Plum pie',
+      method: '',
+      servings: 8,
+      flourShare: 0.2,
+    } as const;
     const portions = portionsOf(dish, weighing(1400));
     expect(mostServings(portions)).toBe(12);
     expect(servingsThatFit(20, 15, portions)).toBe(12);
   });
 
   it('is the page’s own where a smaller plate is far too much all the same', () => {
-    const dish = { family: 'rice-dish', title: 'Rice bowl', servings: 2, flourShare: 0 } as const;
+    const dish = {
+      family: 'rice-dish',
+      title: 'Rice bowl',
+      method: '',
+      servings: 2,
+      flourShare: 0,
+    } as const;
     const portions = portionsOf(dish, weighing(900));
     expect(servingsFor(48, 15, portions)).toBe(2);
     expect(servingsFor(30, 15, portions)).toBe(3);
@@ -251,15 +282,76 @@ describe('the smallest serving', () => {
   });
 
   it('is one of a number that is easily shared out where there are many plates', () => {
-    const dish = { family: 'rice-dish', title: 'Stuffed peppers', flourShare: 0 } as const;
+    const dish = {
+      family: 'rice-dish',
+      title: 'Stuffed peppers',
+      method: '',
+      flourShare: 0,
+    } as const;
     const many = portionsOf({ ...dish, servings: 8 }, weighing(3200));
     expect(servingsThatFit(20, 15, many)).toBe(12);
     expect(servingsThatFit(17, 15, many)).toBe(10);
   });
 
   it('meets a stomach twice where it is a bite', () => {
-    const dish = { family: 'cookie', title: 'Thins', servings: 20, flourShare: 0.4 } as const;
+    const dish = {
+      family: 'cookie',
+      title: 'Thins',
+      method: '',
+      servings: 20,
+      flourShare: 0.4,
+    } as const;
     const { most, doses } = portionsOf(dish, weighing(800));
     expect([most, doses]).toEqual([40, 20]);
+  });
+
+  it.each(Object.keys(sizes.pieces) as Family[])('of %s is never below half of one', (family) => {
+    const dish = { family, title: 'Test bake', method: '', servings: 10, flourShare: 0.4 } as const;
+    for (const grams of [900, 1900, 4000]) {
+      const portions = portionsOf(dish, weighing(grams));
+      const few = family === 'pancake' || family === 'tortilla' ? 3 : 2;
+      expect(mostServings(portions)).toBeLessThanOrEqual(few * 10);
+      expect(servingsThatFit(29, 15, portions) ?? 0).toBeLessThanOrEqual(few * 10);
+    }
+  });
+
+  it('of dumplings is two thirds of the page’s', () => {
+    const dish = { family: 'fresh-pasta', title: 'Cheese dumplings', method: '' } as const;
+    expect(portionsOf({ ...dish, servings: 8, flourShare: 0.3 }, weighing(3000)).most).toBe(12);
+  });
+
+  it('of a round cake is a wedge that stands', () => {
+    const cake = { family: 'cake', title: 'Hazelnut cake', servings: 12, flourShare: 0.2 } as const;
+    const tin = (method: string): number => portionsOf({ ...cake, method }, weighing(1600)).most;
+    expect(tin('Divide between two 9-inch round cake pans.')).toBe(16);
+    expect(tin('Eine Springform fetten.')).toBe(16);
+    expect(tin('Pour into a 9x13 inch pan.')).toBe(24);
+    const many = { ...cake, servings: 16, method: 'Grease a bundt pan.' };
+    expect(portionsOf(many, weighing(2400)).most).toBe(20);
+  });
+
+  it('of what is baked each in its cup is two thirds, of large ones half', () => {
+    const dish = { family: 'cake', title: 'Orange cupcakes', method: '', flourShare: 0.2 } as const;
+    expect(portionsOf({ ...dish, servings: 12 }, weighing(1000)).most).toBe(18);
+    expect(portionsOf({ ...dish, servings: 6 }, weighing(1500)).most).toBe(12);
+  });
+
+  it('of a loaf is a slice two thirds as thick', () => {
+    const dish = { family: 'quick-bread', title: 'Pear loaf', method: '' } as const;
+    expect(portionsOf({ ...dish, servings: 12, flourShare: 0.3 }, weighing(1200)).most).toBe(20);
+  });
+
+  it('of a meal keeps the energy of one', () => {
+    const dish = { family: 'rice-dish', title: 'Rice pan', method: '', flourShare: 0 } as const;
+    const plates = portionsOf({ ...dish, servings: 4 }, weighing(1800, 700));
+    expect(plates.most).toBe(6);
+    expect(fedPortions(plates, 700).most).toBe(6);
+    expect(fedPortions(plates, 450).most).toBe(5);
+    expect(fedPortions(plates, 300).most).toBe(4);
+    const side = portionsOf({ ...dish, servings: 4 }, weighing(1800, 300));
+    expect(fedPortions(side, 250).most).toBe(6);
+    expect(fedPortions(side, 200).most).toBe(4);
+    const cake = portionsOf({ ...dish, family: 'cake', servings: 8 }, weighing(1000, 500));
+    expect(fedPortions(cake, 100).most).toBe(cake.most);
   });
 });

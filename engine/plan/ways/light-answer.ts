@@ -1,10 +1,17 @@
 /** The light changes, and the pieces they are cut into. */
 import { type Answer, isMet, type Question, solveDish } from '../answer.ts';
 import type { Dish } from '../dish/dish.ts';
+import { total } from '../kitchen/planned-masses.ts';
 import { closenessOf, lossOf } from '../model/closeness.ts';
 import type { Extent } from '../model/plan-model.ts';
 import type { Request } from '../request.ts';
-import { isWorthCutting, mostServings, type Portions, servingsThatFit } from '../serving-size.ts';
+import {
+  fedPortions,
+  isWorthCutting,
+  mostServings,
+  type Portions,
+  servingsThatFit,
+} from '../serving-size.ts';
 import type { Work } from '../solver/work.ts';
 import { NEARLY } from '../ways.ts';
 
@@ -54,11 +61,43 @@ const ROOM = [
 /** Times the light changes are planned again for the pieces they are then cut into. */
 const RECUTS = 3;
 
+/** Light changes, and the portions that they leave a meal. */
+export interface LightAnswer {
+  found: Answer;
+  portions: Portions;
+}
+
+/** Energy of a serving of the page's size, kcal. */
+const kcalOf = ({ model, solved }: Answer): number =>
+  total(solved.kitchen.amounts, ({ food, eaten }) => eaten * (food.per100g.energyKcal ?? 0)) /
+  (100 * model.dish.servings);
+
+/** Times the light changes are planned again where they would leave less than a meal. */
+const LESS_CUT = 2;
+
+/** The light changes, cut no further than a plate of them is still a meal. */
+export function lightAnswer(
+  request: Request,
+  portions: Portions,
+  dish: Dish,
+  work: Work,
+): LightAnswer {
+  let most = portions;
+  let found = cutAnswer(request, most, dish, work);
+  for (let round = 0; round < LESS_CUT; round++) {
+    const fed = fedPortions(most, kcalOf(found));
+    if (fed.most === most.most) break;
+    most = fed;
+    found = cutAnswer(request, most, dish, work);
+  }
+  return { found, portions: fedPortions(most, kcalOf(found)) };
+}
+
 /**
  * The light changes, with the sweetener that a stomach bears in a piece of the size they are served in: first
  * as many pieces as are sensible, then as few as those changes ask for.
  */
-export function lightAnswer(request: Request, portions: Portions, dish: Dish, work: Work): Answer {
+function cutAnswer(request: Request, portions: Portions, dish: Dish, work: Work): Answer {
   const { options, start } = request;
   const { budgetG } = options.goals;
   const smallest = (budgetG * portions.most) / portions.servings;

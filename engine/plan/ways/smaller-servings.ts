@@ -6,15 +6,16 @@ import { piecesServed } from '../dish/served-pieces.ts';
 import { plainModel } from '../model/plan-model.ts';
 import { dishNotes } from '../plan-notes.ts';
 import { PLAN_WORK, type Request } from '../request.ts';
-import { portionsOf, type Served } from '../serving-size.ts';
+import { fedPortions, portionsOf, type Served } from '../serving-size.ts';
 import { type Work, workOf } from '../solver/work.ts';
 import { lighterWay, smallerWay, type WayFound } from '../ways.ts';
 import { lightAnswer } from './light-answer.ts';
 
 /** What decides how small a serving of a dish may be. */
-function servedOf({ main, title, servings, parts }: Dish): Served {
+function servedOf({ main, title, method, servings, parts }: Dish): Served {
   const mass = parts.reduce((sum, { grams, eaten }) => sum + grams * eaten, 0);
-  return { family: main.family, title, servings, flourShare: main.flourBase / Math.max(mass, 1) };
+  const flourShare = main.flourBase / Math.max(mass, 1);
+  return { family: main.family, title, method, servings, flourShare };
 }
 
 export function lightWay(request: Request, within: Plan): WayFound | null {
@@ -23,13 +24,16 @@ export function lightWay(request: Request, within: Plan): WayFound | null {
   const work: Work = workOf(PLAN_WORK);
   const dish = read(goals);
   const portions = portionsOf(servedOf(dish), before, piecesServed(dish));
-  const found = lightAnswer(request, portions, dish, work);
-  return lighterWay(found, within, portions, notesOf(ingredients, found, work), work);
+  const light = lightAnswer(request, portions, dish, work);
+  const notes = notesOf(ingredients, light.found, work);
+  return lighterWay(light.found, within, light.portions, notes, work);
 }
 
 export function smallWay({ ingredients, read, options }: Request): WayFound | null {
   const dish = read(options.goals, true);
-  const portions = portionsOf(servedOf(dish), options.before, piecesServed(dish));
+  const { before } = options;
+  const whole = portionsOf(servedOf(dish), before, piecesServed(dish));
+  const portions = fedPortions(whole, before.perServing.energyKcal?.best ?? 0);
   const notes: Note[] = dishNotes(ingredients, dish, []);
   return smallerWay(unchangedAnswer(plainModel(dish)), portions, notes, workOf(PLAN_WORK));
 }
