@@ -106,13 +106,17 @@ export async function listShelf(store: Store): Promise<Shelf> {
 export async function latestOnShelf(store: Store, most: number): Promise<ShelfRow[]> {
   return store.transaction('r', store.recipes, store.shelf, async () => {
     if ((await store.recipes.count()) <= most) return [];
-    const latest = store.recipes.orderBy('updatedAt').reverse().limit(most);
-    const [times, ids] = await Promise.all([latest.keys(), latest.primaryKeys()]);
-    const kept: unknown[] = await store.shelf.bulkGet(ids);
+    const latest: { id: string; time: unknown }[] = [];
+    await store.recipes
+      .orderBy('updatedAt')
+      .reverse()
+      .limit(most)
+      .eachKey((time, { primaryKey }) => void latest.push({ id: primaryKey, time }));
+    const kept: unknown[] = await store.shelf.bulkGet(latest.map(({ id }) => id));
     const rows = kept.flatMap((row, at) => {
       const read = ShelfRow.safeParse(row);
-      return read.success && read.data.updatedAt === times[at] ? [read.data] : [];
+      return read.success && read.data.updatedAt === latest[at]?.time ? [read.data] : [];
     });
-    return rows.length < ids.length ? [] : rows.filter(({ deletedAt }) => deletedAt === null);
+    return rows.length < latest.length ? [] : rows.filter(({ deletedAt }) => deletedAt === null);
   });
 }

@@ -14,11 +14,11 @@ export interface Facts {
 
 const NONE: readonly BakeFacts[] = [];
 
-/** `start` is null when they are to be read once the page is drawn. */
-export function useFacts(start: readonly BakeFacts[] | null, store: Store): Facts {
+/** `start` is null when they are to be read so many milliseconds after the page is drawn. */
+export function useFacts(start: readonly BakeFacts[] | null, store: Store, afterMs: number): Facts {
   const [facts, setFacts] = useState(start ?? NONE);
   const reload = () => void listFacts(store).then(setFacts, () => {});
-  useEffect(() => (start === null ? afterPaint(reload) : undefined), []);
+  useEffect(() => (start === null ? afterPaint(reload, afterMs) : undefined), []);
   return { facts, reload };
 }
 

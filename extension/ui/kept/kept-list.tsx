@@ -9,7 +9,7 @@ import { KeptSearch } from './search-form.tsx';
 import { EVERYTHING, findKept, tagsOf } from './search-kept.ts';
 
 /** Rows drawn at once; more come when asked for, so that thousands open as fast as ten. Own choice. */
-export const ROWS_AT_ONCE = 40;
+const ROWS_AT_ONCE = 40;
 
 /** Grams at the right end: the longest dough of the list, no more than a few budgets. */
 const fullOf = (rows: readonly ShelfRow[]): number =>

@@ -20,7 +20,7 @@ import { taughtOf } from '../../../store/kept/taught-kept.ts';
 import type { SavedRecipe } from '../../../store/records.ts';
 import { FailureLine } from '../../../ui/controls/failure-line.tsx';
 import { Transfer } from '../../../ui/kept/backup.tsx';
-import { KeptList, ROWS_AT_ONCE } from '../../../ui/kept/kept-list.tsx';
+import { KeptList } from '../../../ui/kept/kept-list.tsx';
 import { NotKeptList } from '../../../ui/kept/not-kept-list.tsx';
 import type { SliceActs } from '../../../ui/kept/row-slice.tsx';
 import { SeveralPart } from '../../../ui/kept/several-part.tsx';
@@ -38,6 +38,9 @@ function useOptionsFor({ own, names, lessons }: Kitchen) {
     taught: taughtOf(lessons.lessons, lessons.own, lessons.off, saved.id),
   });
 }
+
+/** Rows drawn before the list is read: what a screen shows at once. Own choice. */
+const FIRST_ROWS = 10;
 
 /** Weights kept in all. Own choice. */
 const MOST_SLICES = 40;
@@ -121,7 +124,7 @@ function useShelf(store: Store, saves: number, imports: number) {
     }
   };
   const showLatest = async () => {
-    const rows = await latestOnShelf(store, ROWS_AT_ONCE);
+    const rows = await latestOnShelf(store, FIRST_ROWS);
     if (rows.length === 0) return;
     setShelf((now) => now ?? { rows, bin: [], damaged: 0, whole: false });
     await painted();
