@@ -3,7 +3,7 @@ import type { Line } from '../model.ts';
 import { plain } from './line-words.ts';
 
 const SAYS_WAYS =
-  /\b(\d{1,2}|two|three|four|five|six|seven|eight|nine|ten) (?:(?:easy|delicious|healthy|different|tasty|new) )*(?:ways|flavou?rs|variations|versions|arten|varianten|facons|maneras|modi|manieren)\b/;
+  /\b(\d{1,2}|two|three|four|five|six|seven|eight|nine|ten) (?:(?:(?:easy|delicious|healthy|different|tasty|new) )*(?:ways|flavou?rs|variations|versions|arten|varianten|facons|maneras|modi|manieren)|(?:[a-z]+ ){0,5}recipes)\b/;
 const COUNTS = ['two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 /** Lines of what all ways share, at least; and of what one adds, at most. Own choice. */
 const BASE_FROM = 3;

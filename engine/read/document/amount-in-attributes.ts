@@ -16,12 +16,19 @@ function measuresOf(element: Element): { amount: string; text: string }[] {
   });
 }
 
-/** The text that goes on behind an element in its parent. */
+/** Elements around the figure that may end with it. */
+const AROUND = 3;
+
+/** The text that goes on behind an element: beside it, or beside one of the elements around it. */
 function textBehind(element: Element): string {
-  const parts: string[] = [];
-  for (let next = element.nextSibling; next; next = next.nextSibling)
-    parts.push(next.textContent ?? '');
-  return parts.join('').trim();
+  let around: Element | null = element;
+  for (let level = 0; around && level <= AROUND; level += 1, around = around.parentElement) {
+    let text = '';
+    for (let next = around.nextSibling; next; next = next.nextSibling)
+      text += ` ${next.textContent ?? ''}`;
+    if (text.trim() !== '') return text.trim();
+  }
+  return '';
 }
 
 /**

@@ -188,11 +188,24 @@ function regainGroups(
   return groups.filter((group) => group.lines.length > 0);
 }
 
-/** A draft with the groups that its flat list of lines has on the page. */
+/** Groups that the page shows beyond those of the markup, at least, to take the page's (own choice). */
+const FURTHER = 2;
+
+/** The page's groups have all titles of the markup's, and several more that the markup has lost. */
+function goFurther(shown: readonly IngredientGroup[], marked: readonly IngredientGroup[]): boolean {
+  const titles = new Set(shown.map(({ title }) => textKey(title ?? '')));
+  const kept = marked.every(({ title }) => title === null || titles.has(textKey(title)));
+  return kept && shown.length >= marked.length + FURTHER;
+}
+
+/** A draft with the groups that its lines have on the page, where the markup has lost them. */
 export function withGroups(draft: Draft, blocks: readonly Block[]): Draft {
-  const [first, second] = draft.groups;
-  const isFlat = first?.title === null && second === undefined;
-  if (!isFlat || draft.markup === 'page-text') return draft;
-  const groups = regainGroups(blocks, first.lines);
-  return groups ? { ...draft, groups } : draft;
+  if (draft.markup === 'page-text' || draft.groups.length === 0) return draft;
+  const groups = regainGroups(
+    blocks,
+    draft.groups.flatMap(({ lines }) => lines),
+  );
+  if (groups === null) return draft;
+  const isFlat = draft.groups.every(({ title }) => title === null);
+  return isFlat || goFurther(groups, draft.groups) ? { ...draft, groups } : draft;
 }
