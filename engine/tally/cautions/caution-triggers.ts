@@ -1,6 +1,7 @@
 /** When each caution applies, the gravest first: only the first ones are shown. */
 import { hasTag } from '../../foods/tags.ts';
 import { type Food, isDough } from '../../model.ts';
+import { isOfAnyMake } from '../verdict/allergen-change.ts';
 import type { CautionFacts } from './caution-facts.ts';
 
 /** Fall of net carbs a serving that is told, and from which on it is told more strongly, g. Own choice. */
@@ -40,7 +41,9 @@ const hasGluten = (food: Food): boolean => food.allergens.includes('gluten');
 const hadGluten = ({ served, plan, foods }: CautionFacts): boolean => {
   const replaced = plan.swaps.map(({ from }) => (from === null ? null : foods.byId(from.foodId)));
   const kept = served.filter(({ added }) => !added).map(({ food }) => food);
-  return [...replaced, ...kept].some((food) => food !== null && hasGluten(food));
+  return [...replaced, ...kept].some(
+    (food) => food !== null && hasGluten(food) && isOfAnyMake(food),
+  );
 };
 
 /** Powders that swell; konjac noodles and rice have swollen already. */
@@ -83,6 +86,7 @@ export const TRIGGERS: readonly Trigger[] = [
       /slow cooker/i.test(words),
   ],
   ['SALTY', ({ now }) => now('sodiumMg') >= SALTY_MG],
+  ['READY_BREAD', ({ adds }) => adds((food) => hasTag(food, 'ready-bread'))],
   ['ALLULOSE', (f) => f.now('alluloseG') > MUCH_ALLULOSE_G || f.adds(hasAllulose)],
   ['POLYOLS', polyolsMatter],
   ['MORE_FIBRE', ({ change }) => change('fiberG') >= 8],

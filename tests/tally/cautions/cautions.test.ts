@@ -26,7 +26,8 @@ const psyllium = makeFood('psyllium-husk-powder', { carbohydrateG: 80, fiberG: 7
 const noodles = makeFood('konjac-noodles', { carbohydrateG: 3, fiberG: 3 });
 // SR 173468: 38,758 mg of sodium in 100 g.
 const salt = makeFood('salt', { carbohydrateG: 0, fiberG: 0, sodiumMg: 38758 });
-const foods = makeTable(flour, gluten, almond, xylitol, allulose, psyllium, noodles, salt);
+const bun = makeFood('low-carb-bun', { carbohydrateG: 33, fiberG: 22 });
+const foods = makeTable(bun, flour, gluten, almond, xylitol, allulose, psyllium, noodles, salt);
 
 const reckon = (rows: [string, number][]): Tally =>
   tally(
@@ -107,6 +108,11 @@ describe('cautions', () => {
   it('speaks of gluten only when a substitute brings it', () => {
     expect(codes([['almond-flour', 50]], [['vital-wheat-gluten', 20]])).toContain('GLUTEN');
     expect(codes([['bread-flour', 50]], [['bread-flour', 20]])).not.toContain('GLUTEN');
+  });
+
+  it('sends to the label of a ready bread that a substitute is', () => {
+    expect(codes([['bread-flour', 50]], [['low-carb-bun', 60]])).toContain('READY_BREAD');
+    expect(codes([['low-carb-bun', 60]], [['low-carb-bun', 60]])).not.toContain('READY_BREAD');
   });
 
   it('lets graver cautions go before gluten that was there already', () => {
@@ -216,5 +222,14 @@ describe('cautions', () => {
       removed: ['gluten', 'wheat'],
     });
     expect(allergenChange([flour], [flour, gluten])).toEqual({ added: [], removed: [] });
+  });
+
+  it('says what only a seasoning may have had before', () => {
+    const stock = makeFood('cube', {}, { allergens: ['wheat'], group: 'stocks and broths' });
+    expect(allergenChange([stock], [stock])).toEqual({ added: [], removed: [] });
+    expect(allergenChange([stock], [stock, flour])).toEqual({
+      added: ['gluten', 'wheat'],
+      removed: [],
+    });
   });
 });
