@@ -83,6 +83,14 @@ function boundOf(dish: Dish, part: Part, met: boolean): string {
     : 'as much as this way of it leaves';
 }
 
+/** What of a line stays; what is gone has nothing that keeps it. */
+function whatStays(dish: Dish, part: Part, keptGrams: number, met: boolean): string {
+  if (keptGrams > 0)
+    return `${grams(keptGrams)} ${part.food.name} stays, ${boundOf(dish, part, met)}.`;
+  const bound = isSetLine(dish.goals, part.key) ? ', as you set it' : '';
+  return `no ${part.food.name} stays${bound}.`;
+}
+
 function whySwap(
   model: PlanModel,
   choice: Choice,
@@ -93,14 +101,14 @@ function whySwap(
   const { dish } = model;
   const part = choice.candidate?.part;
   if (!part) return '';
-  const per = (g: number, net: number): number => (g * net * part.eaten) / servings;
-  const before = per(part.written, part.net);
+  const each = (g: number, net: number): number => g * net * part.eaten;
+  const per = (g: number, net: number): number => each(g, net) / servings;
+  // As the dish is served on the page, which may be in larger pieces.
+  const before = each(part.written, part.net) / dish.servings;
   const after =
     per(keptGrams, part.net) +
     to.reduce((sum, a) => sum + per(a.grams, netPerGram(a.food, dish.goals.rule) ?? 0), 0);
-  const stays =
-    keptGrams > 0 ? `${grams(keptGrams)} ${part.food.name} stays` : `no ${part.food.name} stays`;
-  const reach = `${stays}, ${boundOf(dish, part, met)}.`;
+  const reach = whatStays(dish, part, keptGrams, met);
   const fall = `from ${one(before)} to ${one(Math.min(after, before))} g a serving`;
   if (to.length === 0) return `Less of it is enough: net carbs from this line fall ${fall}.`;
   const own = to.filter((a) => a.choice === choice);
