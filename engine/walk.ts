@@ -41,6 +41,7 @@ import { verdictOf } from './tally/verdict/judge-budget.ts';
 import { methodOnly } from './tally/verdict/method-only.ts';
 import { contradicted } from './tally/verdict/page-contradiction.ts';
 import { implausible } from './tally/verdict/plausibility.ts';
+import { pastWith } from './tally/verdict/verdict-word.ts';
 import { withFatPouredOff } from './weigh/eaten/poured-off.ts';
 import { measureRegion, weighItem } from './weigh/index.ts';
 import { linesMadeHere, withTakenShares } from './weigh/made-here.ts';
@@ -291,6 +292,7 @@ function writtenOut({ way, ingredients: planned }: Outcome, work: Reworking): Re
     pageServings: before.servings,
     region: measureRegion(recipe),
     adjustments: [...goals.adjustments, ...taught],
+    besides: pastWith(way.verdict),
   });
   const foodsOf = (list: readonly Ingredient[]): Food[] =>
     list.flatMap((i) => (i.match ? [foods.byId(i.match.foodId)] : [])).filter((f) => f !== null);

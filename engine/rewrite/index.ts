@@ -4,6 +4,7 @@ import type {
   Adjustment,
   Ingredient,
   MethodNote,
+  MissingLine,
   Plan,
   Recipe,
   RewrittenLine,
@@ -15,6 +16,7 @@ import { rewriteLines } from './lines/ingredient-lines.ts';
 import { listedFlours } from './naming/flour-places.ts';
 import { mentionsOf } from './naming/mentions.ts';
 import { withRecut } from './recut/recut-step.ts';
+import { withServedBeside } from './recut/served-beside.ts';
 import { isSavouryPlate } from './recut/smaller-plate.ts';
 import { rewriteSteps } from './steps/method-steps.ts';
 import { autolyses } from './steps/rested-flour.ts';
@@ -27,6 +29,8 @@ export interface RewriteOptions {
   pageServings?: number;
   /** Changes accepted after earlier bakes; those in words become steps. */
   adjustments?: readonly Adjustment[];
+  /** What the page serves with the dish, in no figure, that takes a serving past the budget. */
+  besides?: readonly MissingLine[];
 }
 
 /**
@@ -40,7 +44,7 @@ export function rewriteRecipe(
   plan: Plan,
   options: RewriteOptions,
 ): { lines: RewrittenLine[]; steps: RewrittenStep[]; methodNotes: MethodNote[] } {
-  const { foods, region, adjustments = [] } = options;
+  const { foods, region, adjustments = [], besides = [] } = options;
   const texts = recipe.steps.map(({ text }) => text);
   const words = methodWords(recipe.language);
   const all = mentionsOf(ingredients, plan);
@@ -65,8 +69,10 @@ export function rewriteRecipe(
     now: plan.servings,
     plates: isSavouryPlate(plan),
   };
+  const recut = withRecut(method, servings, recipe.language, plan.family.id);
   return {
     lines: rewriteLines(recipe, ingredients, { plan, foods, region, local: words }),
-    ...withRecut(method, servings, recipe.language, plan.family.id),
+    ...recut,
+    steps: withServedBeside(recut.steps, besides, recipe.language),
   };
 }

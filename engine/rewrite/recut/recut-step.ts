@@ -20,7 +20,7 @@ const ENGLISH = {
   portions: 'Divide it into {now} portions instead of {was}.',
   // 50 g of lettuce or spinach have 0.6 to 0.7 g (USDA SR); the advice is common practice, no source.
   beside:
-    'Fill the plate up with green leaves (a handful has under 1 g net carbs), and as a meal of its own with more protein.',
+    'Serve green leaves with it to fill the plate (a handful has under 1 g net carbs); if it is the whole meal, add some protein too.',
   cut: 'Cut it into {now} pieces.',
   each: 'Each is {size}; smaller ones are done sooner.',
   why: 'All figures are for one of {now}.',
@@ -95,7 +95,7 @@ function recounted({ after }: RewrittenStep, servings: Servings): string | null 
 const isRemarks = (text: string): boolean => REMARKS.test(sentencesOf(text)[0] ?? '');
 
 /** Index of the step that serves: the last that serves, or cuts among the last two, else the last that is no remark. */
-function servingStep(texts: readonly string[]): number {
+export function servingStep(texts: readonly string[]): number {
   const said = texts.flatMap((text, at) => (text === '' || isRemarks(text) ? [] : [at]));
   const late = Math.max(
     said.at(-2) ?? 0,
@@ -111,7 +111,7 @@ const KEEPING =
   /\b(?:stor(?:e|ed|age|ing)|left ?overs?|keeps? (?:well|fresh|for)|freez\w+|up to \d+ (?:days|weeks|months)|reheat)\b/i;
 
 /** Index of the last sentence of a step before its remarks. */
-function lastOwnSentence(text: string): number {
+export function lastOwnSentence(text: string): number {
   const sentences = sentencesOf(text);
   const remark = sentences.findIndex((sentence, at) => at > 0 && KEEPING.test(sentence));
   return remark < 0 ? sentences.length - 1 : remark - 1;
@@ -131,7 +131,7 @@ function shapingStep(texts: readonly string[], family: Family): number {
   return at >= 0 && texts.slice(at).some((text) => HEATS.test(text)) ? at : -1;
 }
 
-const changedTo = (step: RewrittenStep, after: string, why: string): RewrittenStep => ({
+export const changedTo = (step: RewrittenStep, after: string, why: string): RewrittenStep => ({
   ...step,
   after,
   change: step.before === null ? step.change : 'changed',

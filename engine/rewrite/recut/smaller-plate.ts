@@ -15,9 +15,18 @@ const PLATES: ReadonlySet<Family> = new Set<Family>([
   'other',
 ]);
 
+/** What only a savoury dish has: pulses, and what is seasoned with a savoury hand. */
+const SAVOURY: ReadonlySet<string> = new Set([
+  'garlic',
+  'garlic-powder',
+  'onion-powder',
+  'black-pepper',
+  'cumin-seed',
+]);
+
 /** Whether a food is one of those that only a savoury dish has. */
 const isSavoury = (id: string): boolean =>
-  id === 'garlic' || hasTag(id, 'onion') || hasTag(id, 'of-slaughter');
+  SAVOURY.has(id) || (['onion', 'of-slaughter', 'pulse'] as const).some((tag) => hasTag(id, tag));
 
 /** Whether a plan is served on plates that leaves go with: savoury, and no dough. */
 export const isSavouryPlate = ({ family, dough, items }: Plan): boolean =>

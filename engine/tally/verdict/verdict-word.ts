@@ -17,13 +17,16 @@ function mayGoPast(counted: Interval, budgetG: number, missing: readonly Missing
   );
 }
 
-/** Whether the least of what is eaten beside the dish takes a serving that fits by itself past the budget. */
-export function goesPastWithIt(verdict: Verdict): boolean {
-  if (verdict.state !== 'fitsAsCounted' || verdict.netCarbsG === null) return false;
+/** What is eaten beside a dish that fits by itself, where the least of it takes a serving past the budget. */
+export function pastWith(verdict: Verdict): MissingLine[] {
+  if (verdict.state !== 'fitsAsCounted' || verdict.netCarbsG === null) return [];
   const beside = verdict.missing.filter((one) => one.beside);
   const least = beside.reduce((sum, { netCarbsG }) => sum + (netCarbsG?.low ?? 0), 0);
-  return least > 0 && verdict.netCarbsG.best + least > verdict.budgetG;
+  return least > 0 && verdict.netCarbsG.best + least > verdict.budgetG ? beside : [];
 }
+
+/** Whether a dish that fits by itself is past the budget with the least of what is eaten beside it. */
+export const goesPastWithIt = (verdict: Verdict): boolean => pastWith(verdict).length > 0;
 
 /** The verdict's state, but no plain 'fits' where what is missing, or eaten with it, changes the answer. */
 export function verdictWord(verdict: Verdict): VerdictWord {

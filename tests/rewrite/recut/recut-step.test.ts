@@ -42,11 +42,11 @@ describe('more pieces than the page makes', () => {
     const plates = (page: number, now: number, language = 'en'): string =>
       afterOf(['Simmer for an hour.', 'Serve hot.'], { page, now, plates: true }, language)[1] ??
       '';
-    expect(plates(4, 6)).toMatch(/6 portions instead of 4\. Fill the plate up with green leaves/);
-    expect(plates(4, 5)).toMatch(/Fill the plate up/);
+    expect(plates(4, 6)).toMatch(/6 portions instead of 4\. Serve green leaves with it/);
+    expect(plates(4, 5)).toMatch(/Serve green leaves with it/);
     expect(plates(8, 9)).toMatch(/9 portions instead of 8\.$/);
     expect(plates(4, 6, 'de')).toMatch(/In 6 Portionen teilen statt in 4\. Den Teller/);
-    expect(afterOf(['Stir.', 'Serve hot.'])[1]).not.toMatch(/Fill the plate/);
+    expect(afterOf(['Stir.', 'Serve hot.'])[1]).not.toMatch(/Serve green leaves/);
   });
 
   it('come with what fills the plate where the step has its own number as well', () => {
@@ -55,7 +55,7 @@ describe('more pieces than the page makes', () => {
       now: 6,
       plates: true,
     });
-    expect(serve).toMatch(/among 6 bowls and serve\. Fill the plate up/);
+    expect(serve).toMatch(/among 6 bowls and serve\. Serve green leaves with it/);
   });
 
   it('are told before remarks on keeping', () => {

@@ -13,6 +13,7 @@ describe('a plate that wants filling', () => {
   it('is one of a savoury dish', () => {
     expect(isSavouryPlate(plan('rice-dish', 'rice-white-dry', 'onion'))).toBe(true);
     expect(isSavouryPlate(plan('other', 'chicken-breast', 'honey'))).toBe(true);
+    expect(isSavouryPlate(plan('rice-dish', 'rice-white-dry', 'black-beans-canned'))).toBe(true);
     expect(isSavouryPlate(plan('other', 'banana', 'milk-whole'))).toBe(false);
     expect(isSavouryPlate(plan('flatbread', 'bread-flour', 'garlic'))).toBe(false);
   });

@@ -1,0 +1,63 @@
+/** What to serve a dish with, where what the page serves with it takes a serving past the budget. */
+import { withoutAccents } from '../../accents.ts';
+import type { MissingLine, RewrittenStep } from '../../model.ts';
+import data from '../data/served-beside.json' with { type: 'json' };
+import { isForeign, keyed, methodWords } from '../languages/method-words.ts';
+import { withSentence } from '../wording/sentences.ts';
+import { changedTo, lastOwnSentence, servingStep } from './recut-step.ts';
+
+type Words = Readonly<Record<string, string>>;
+
+const KINDS: Readonly<Record<string, Words>> = data.kinds;
+const WHY: Words = data.why;
+
+const plain = (text: string): string => withoutAccents(text).toLowerCase();
+
+/** The sentence of the method that a missing line quotes. */
+const quotedIn = ({ text }: MissingLine): string => /“([^”]+)”/.exec(text)?.[1] ?? '';
+
+const LIST = /:|,[^,]*,/;
+
+/** A list of toppings names no one food that something is served in place of. */
+const isList = (line: MissingLine): boolean => quotedIn(line) === '' && LIST.test(line.text);
+
+const CRISP = /\b(?:chips|crisps|crackers)\b/i;
+
+/** The kind that is served with it; pita chips are chips. */
+const kindOf = ({ kind, text }: MissingLine): string =>
+  CRISP.test(text) ? 'chips or fries' : (kind ?? '');
+
+/** Index of the step that serves the dish with it; -1 without a method. */
+function stepServing(steps: readonly RewrittenStep[], line: MissingLine, language: string | null) {
+  const quoted = quotedIn(line);
+  const own =
+    quoted === '' ? -1 : steps.findIndex((one) => plain(one.before ?? '').includes(quoted));
+  if (own >= 0 || steps.length === 0) return own;
+  const words = methodWords(language);
+  return servingStep(
+    steps.map(({ before, after }) =>
+      before === null ? '' : words === null ? after : keyed(after, words),
+    ),
+  );
+}
+
+/**
+ * The steps with what is served in place of the first of `besides` that there are words for in the recipe's
+ * language; the same steps when there are none.
+ */
+export function withServedBeside(
+  steps: readonly RewrittenStep[],
+  besides: readonly MissingLine[],
+  language: string | null,
+): RewrittenStep[] {
+  const tag = methodWords(language)?.tag ?? (isForeign(language) ? '' : 'en');
+  for (const line of besides) {
+    const said = isList(line) ? undefined : KINDS[kindOf(line)]?.[tag];
+    const at = said === undefined ? -1 : stepServing(steps, line, language);
+    const step = steps[at];
+    if (said === undefined || step === undefined) continue;
+    const after = withSentence(step.after, lastOwnSentence(step.after), said);
+    return steps.toSpliced(at, 1, changedTo(step, after, WHY[tag] ?? ''));
+  }
+  return [...steps];
+}

@@ -1,0 +1,66 @@
+/** A dish that fits by itself says what to serve it with, where the page's own rice would take it too far. */
+import { describe, expect, it } from 'vitest';
+import type { MissingLine, RewrittenStep } from '../../../engine/model.ts';
+import { withServedBeside } from '../../../engine/rewrite/recut/served-beside.ts';
+
+const stepsOf = (...texts: string[]): RewrittenStep[] =>
+  texts.map((text) => ({
+    section: null,
+    before: text,
+    after: text,
+    change: 'kept',
+    why: null,
+  })) as RewrittenStep[];
+
+const served = (kind: string, text: string): MissingLine => ({
+  key: 'method.9',
+  text,
+  why: '',
+  kind,
+  netCarbsG: { low: 7, best: 26, high: 45 },
+  beside: true,
+});
+
+const rice = served('rice or grain', 'rice or grain: “spoon it over rice.”');
+
+const texts = (steps: RewrittenStep[]): string[] => steps.map(({ after }) => after);
+
+describe('what a dish is served with', () => {
+  it('is told in the step that serves it', () => {
+    const steps = stepsOf('Fry the pork.', 'Spoon it over rice.', 'Leftovers keep for 3 days.');
+    const [first, second, third] = withServedBeside(steps, [rice], 'en');
+    expect(first).toEqual(steps[0]);
+    expect(second?.after).toMatch(
+      /^Spoon it over rice\. To keep to the budget, .*cauliflower rice/,
+    );
+    expect(second).toMatchObject({ change: 'changed' });
+    expect(third).toEqual(steps[2]);
+  });
+
+  it('is told where the dish is served when a line names it', () => {
+    const bread = served('bread or rolls', 'crusty bread, to serve');
+    const steps = stepsOf('Simmer the soup.', 'Serve hot.');
+    expect(texts(withServedBeside(steps, [bread], 'en'))[1]).toMatch(
+      /^Serve hot\. .*leave the bread/,
+    );
+  });
+
+  it('is told in the language of the page, or not at all', () => {
+    const steps = stepsOf('Das Fleisch anbraten.', 'Mit Reis servieren.');
+    expect(texts(withServedBeside(steps, [rice], 'de'))[1]).toMatch(/Blumenkohlreis/);
+    expect(withServedBeside(steps, [rice], 'fi')).toEqual(steps);
+    expect(withServedBeside(steps, [served('chips or fries', 'Chips')], 'de')).toEqual(steps);
+  });
+
+  it('is crisp where the page has chips of a flatbread, and nothing for a list of toppings', () => {
+    const steps = stepsOf('Blend the dip.', 'Serve with pita chips.');
+    const chips = served('tortillas or wraps', 'tortillas or wraps: “serve with pita chips.”');
+    expect(texts(withServedBeside(steps, [chips], 'en'))[1]).toMatch(/celery sticks/);
+    const list = served('tortillas or wraps', 'Toppings: cheese, tortilla strips, olives');
+    expect(withServedBeside(steps, [list], 'en')).toEqual(steps);
+  });
+
+  it('is nothing without a method', () => {
+    expect(withServedBeside([], [rice], 'en')).toEqual([]);
+  });
+});
