@@ -8,6 +8,7 @@ import { foreignName } from '../naming/remarks.ts';
 import { bakeMinutes } from '../oven/oven-heat.ts';
 import { celsius } from '../oven/temperature-scales.ts';
 import { type CueContext, floursOf, gumsOf, isShrunk, keptShare } from './cue-context.ts';
+import { statedTime, timesAsLong } from './stated-time.ts';
 
 /** A food's name in the method's language; what the recipe had keeps the recipe's word. */
 export function nameIn(item: PlannedItem, { words, ingredients }: CueContext): string {
@@ -60,11 +61,23 @@ function reserveText(context: CueContext): string {
  * Times as long as stated: 1.5 below 25 % digestible starch, else 1.25 (common practice, no source);
  * about as long where the plan gave it more yeast instead.
  */
-const proofTimes = ({ plan, words }: CueContext): string => {
-  if (plan.notes.some(({ code }) => code === 'YEAST_RAISED')) return words?.asLong ?? 'about';
-  const little = plan.dough !== null && plan.dough.after.digestibleStarchPct < 25;
-  return `${little ? '1½' : '1¼'} ${words?.times ?? 'times'}`;
-};
+const proofTimes = (context: CueContext): string =>
+  isRaised(context)
+    ? (context.words?.asLong ?? 'about')
+    : `${isLittleStarch(context) ? '1½' : '1¼'} ${context.words?.times ?? 'times'}`;
+
+const isRaised = ({ plan }: CueContext): boolean =>
+  plan.notes.some(({ code }) => code === 'YEAST_RAISED');
+
+const isLittleStarch = ({ plan }: CueContext): boolean =>
+  plan.dough !== null && plan.dough.after.digestibleStarchPct < 25;
+
+/** ' (75-115 min)' where the sentence beside states how long; nothing where it does not. */
+function proofFor(context: CueContext, beside: string): string {
+  const stated = isRaised(context) ? null : statedTime(beside);
+  const factor = isLittleStarch(context) ? 1.5 : 1.25;
+  return stated === null ? '' : ` (${timesAsLong(stated, factor)})`;
+}
 
 /** All of the water but what dry yeast wakes in. */
 function mixWater(context: CueContext): string {
@@ -124,8 +137,8 @@ function leftPct({ mentions }: CueContext): string {
   return String(Math.round((100 * least) / SHARE_STEP) * SHARE_STEP);
 }
 
-/** A text of a cue or warning with its blanks filled. */
-export function fill(raw: string, context: CueContext): string {
+/** A text of a cue or warning with its blanks filled; `beside`: the page's sentence that it is told with. */
+export function fill(raw: string, context: CueContext, beside = ''): string {
   const { plan } = context;
   const text = raw.replace(/\{([^{}|]+)\|([^{}|]+)\}/g, (_, many: string, one: string) =>
     isMany(context) ? many : one,
@@ -149,6 +162,7 @@ export function fill(raw: string, context: CueContext): string {
     mixWater: mixWater(context),
     reserveText: reserveText(context),
     proofTimes: proofTimes(context),
+    proofFor: proofFor(context, beside),
     coverAt: String(Math.round((bakeMinutes(context.method) ?? 0) * COVER_AFTER)),
     coveredFor: String(coveredFor(context)),
     longer: coveredFor(context) < SHORT ? '5-10' : '10-20',

@@ -46,6 +46,10 @@ export interface Cue {
   prefers?: string;
   /** The first step that fits, for `after` and `within`; else the last. */
   first?: boolean;
+  /** For `within`: before the sentence that fits. */
+  ahead?: boolean;
+  /** Only beside a sentence that cooks what it is about, by its name. */
+  naming?: boolean;
   /** Goes to the part's start (`before`) or end when no step matches `where`. */
   anyway?: boolean;
   /** Only beside a step that takes what it is about. */

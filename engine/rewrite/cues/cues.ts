@@ -1,6 +1,7 @@
 /** Steps and sentences for the handling that the new ingredients call for. */
 import { capital } from '../naming/method-names.ts';
 import type { PartMethod } from '../parts/part-contexts.ts';
+import { sentencesOf } from '../wording/sentences.ts';
 import { amendedSteps } from './amendments.ts';
 import type { CueContext } from './cue-context.ts';
 import { fill, reasonOf, textOf } from './cue-text.ts';
@@ -24,9 +25,11 @@ export function insertions(
     .filter((cue) => cue.saysLessLiquid !== true || !asksForLessLiquid(context))
     .filter((cue) => cue.too === true || amendedSteps(cue, context, original).length === 0)
     .flatMap((cue) => {
-      const place = placeOf(cue, texts, context);
+      const place = placeOf(cue, texts, context, original);
       if (place === null) return [];
-      const step = inserted(capital(fill(textOf(cue, context), context)), reasonOf(cue, context));
+      const beside = sentencesOf(original[place.at] ?? '')[place.behind ?? 0] ?? '';
+      const said = fill(textOf(cue, context), context, beside);
+      const step = inserted(capital(said), reasonOf(cue, context));
       const rank = cue.place === 'within' ? RANKS.after : RANKS[cue.place];
       return [{ ...place, rank, step }];
     });

@@ -1,5 +1,6 @@
 /** Steps and sentences that are put into a method, and their places. */
 import type { RewrittenStep } from '../../model.ts';
+import { isCooked } from '../steps/boiling.ts';
 import { isNamedIn } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 import type { Cue } from './cue.ts';
@@ -111,8 +112,16 @@ function isTakenSo(cue: Cue, uses: readonly number[], texts: readonly string[]):
   return cue.takenNot === undefined || !new RegExp(cue.takenNot, 'i').test(text);
 }
 
-/** Where a cue goes; null is nowhere. `texts`: the steps of its part with English key words, others empty. */
-export function placeOf(cue: Cue, texts: readonly string[], context: CueContext): Place | null {
+/**
+ * Where a cue goes; null is nowhere. `texts`: the steps of its part with English key words, others empty;
+ * `original`: the same in the page's words, by which ingredients are found.
+ */
+export function placeOf(
+  cue: Cue,
+  texts: readonly string[],
+  context: CueContext,
+  original: readonly string[] = texts,
+): Place | null {
   const { lastStep, firstStep } = context.course;
   if (texts.length === 0) return alone(0);
   const uses = usesOf(cue, context);
@@ -121,12 +130,14 @@ export function placeOf(cue: Cue, texts: readonly string[], context: CueContext)
     const elsewhere = cue.where === undefined ? [] : hitsOf(texts, new RegExp(cue.where, 'i'));
     const at = uses[0] ?? elsewhere[0]?.at ?? flourStep(context);
     return cue.inside === true && !context.autolyses
-      ? { at, behind: takingSentence(at, texts, cue, context) - 1 }
+      ? { at, behind: takingSentence(at, original, cue, context) - 1 }
       : alone(at);
   }
   if (cue.oven === true) return isBaked(cue, texts, context) ? alone(firstStep) : null;
   const fitting = hitsOf(texts, new RegExp(cue.where, 'i'));
-  const all = fitting.filter(({ at }) => isInTime(cue, uses, at));
+  const all = fitting.filter(
+    (hit) => isInTime(cue, uses, hit.at) && (cue.naming !== true || isCookedIn(hit, original, cue, context)),
+  );
   const prefers = cue.prefers === undefined ? null : new RegExp(cue.prefers, 'i');
   const said = ({ at, sentence }: Hit): string => sentencesOf(texts[at] ?? '')[sentence] ?? '';
   const inSentence = prefers === null ? [] : all.filter((hit) => prefers.test(said(hit)));
@@ -140,7 +151,18 @@ export function placeOf(cue: Cue, texts: readonly string[], context: CueContext)
   const ofLast = cue.place === 'after' ? last : hits.find(({ at }) => at === last?.at);
   const hit = cue.first === true ? hits[0] : ofLast;
   if (hit === undefined) return cue.anyway === true ? alone(lastStep + 1) : null;
-  return { at: hit.at, behind: hit.sentence };
+  return { at: hit.at, behind: cue.ahead === true ? hit.sentence - 1 : hit.sentence };
+}
+
+/** Whether the sentence of a hit does something with what a cue is about: 'until the pasta is done' only looks at it. */
+function isCookedIn(
+  { at, sentence }: Hit,
+  original: readonly string[],
+  cue: Cue,
+  { mentions }: CueContext,
+): boolean {
+  const text = sentencesOf(original[at] ?? '')[sentence] ?? '';
+  return mentions.some((mention) => isAbout(cue, mention) && isCooked(text, mention));
 }
 
 /** Index of the sentence of a step that takes what a cue is about, or a flour; the first when none says it. */

@@ -2,6 +2,8 @@
 import * as z from 'zod';
 import { keptFor, keptResults } from '../../kept-results.ts';
 import { LETTER } from '../../letters.ts';
+import { capital } from '../naming/method-names.ts';
+import { sentencesOf } from '../wording/sentences.ts';
 import da from './data/da.json' with { type: 'json' };
 import de from './data/de.json' with { type: 'json' };
 import es from './data/es.json' with { type: 'json' };
@@ -159,7 +161,7 @@ const MOST_TEXTS = 512;
 
 function keyer(words: MethodWords): (text: string) => string {
   const stems = stemsOf(words);
-  return keptResults(MOST_TEXTS, (text) => {
+  const sentence = (text: string): string => {
     const found: string[] = [];
     let now = text;
     for (const { stem, word, english } of stems) {
@@ -167,13 +169,21 @@ function keyer(words: MethodWords): (text: string) => string {
       found.push(english);
       now = now.replace(word, english);
     }
-    return found.length === 0 ? text : `${found.join(' ')}: ${now}`;
-  });
+    return found.length === 0 ? text : capital(`${found.join(' ')}: ${now}`);
+  };
+  // Each sentence has its own key words, and stays one: places are found by sentences.
+  const closed = (text: string): string => `${text}${/[.!?;]\s*$/.test(text) ? ' ' : '\n'}`;
+  return keptResults(MOST_TEXTS, (text) =>
+    sentencesOf(text)
+      .map((one) => closed(sentence(one)))
+      .join('')
+      .trimEnd(),
+  );
 }
 
 const keyerOf = keptFor(keyer);
 
-/** 'Im Ofen 40 Minuten backen' -> 'oven minutes bake: Im oven 40 minutes bake', for finding places. */
+/** 'Im Ofen 40 Minuten backen' -> 'Oven minutes bake: Im oven 40 minutes bake', for finding places; sentence by sentence. */
 export const keyed = (text: string, words: MethodWords): string => keyerOf(words)(text);
 
 /** 'a', 'a und b', 'a, b und c'. */

@@ -44,7 +44,7 @@ const looked = keptFor(({ source }: RegExp) => new RegExp(`\\buntil (?:the )?${s
 const everywhere = keptFor(({ source }: RegExp) => new RegExp(source, 'giu'));
 
 /** Whether a sentence cooks an ingredient: 'simmer until the rice is tender' cooks what else is in the pot. */
-const isCooked = (sentence: string, mention: Mention): boolean => {
+export const isCooked = (sentence: string, mention: Mention): boolean => {
   if (!isNamedIn(sentence, mention)) return false;
   return isNamedIn(sentence.replace(looked(namePattern(mention)), ''), mention);
 };

@@ -1,0 +1,48 @@
+/** The time that a sentence states, and a multiple of it as a cook would read it off a clock. */
+import { FRACTION_SIGNS, numberValue } from '../../numerals.ts';
+
+const NUMBER = `\\d+\\s?[${FRACTION_SIGNS}]|\\d+\\s\\d/\\d|\\d/\\d|\\d+(?:[.,]\\d+)?|[${FRACTION_SIGNS}]`;
+const UNIT =
+  '(?<hours>hours?|hrs?|h|stunden?|std|heures?|uur|uren|horas?|ore|ora|timmar|timme|timer|time)|(?<minutes>min(?:ute[ns]?|uten|utes|uti|utos?|uter|utter|utt)?)';
+const TIME = new RegExp(
+  `(?<low>${NUMBER})\\s*(?:(?:-|–|—|to|bis|à|tot|a|till|til)\\s*(?<high>${NUMBER})\\s*)?(?:${UNIT})(?![\\p{L}])`,
+  'iu',
+);
+
+export interface Minutes {
+  low: number;
+  high: number;
+}
+
+/** Minutes of the first time that a sentence states; null when it states none. */
+export function statedTime(sentence: string): Minutes | null {
+  const { low, high, hours } = TIME.exec(sentence)?.groups ?? {};
+  if (low === undefined) return null;
+  const each = hours === undefined ? 1 : 60;
+  const from = numberValue(low);
+  const to = numberValue(high ?? low);
+  return from === null || to === null ? null : { low: from * each, high: to * each };
+}
+
+/** Longer times are told in hours. */
+const HOURS_FROM = 120;
+/** Minutes are told in fives, hours in quarters. */
+const STEP = { minutes: 5, hours: 15 };
+const QUARTERS = ['', '¼', '½', '¾'];
+
+function hoursText(minutes: number): string {
+  const quarters = Math.round(minutes / STEP.hours);
+  const whole = Math.floor(quarters / QUARTERS.length);
+  return `${whole === 0 ? '' : whole}${QUARTERS[quarters % QUARTERS.length] ?? ''}`;
+}
+
+/** '75-115 min', '1¼-2¼ h': a time multiplied. */
+export function timesAsLong({ low, high }: Minutes, factor: number): string {
+  const inHours = high * factor >= HOURS_FROM;
+  const text = (minutes: number): string =>
+    inHours
+      ? hoursText(minutes * factor)
+      : String(Math.round((minutes * factor) / STEP.minutes) * STEP.minutes);
+  const range = [...new Set([text(low), text(high)])].join('-');
+  return `${range} ${inHours ? 'h' : 'min'}`;
+}

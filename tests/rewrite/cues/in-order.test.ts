@@ -1,0 +1,116 @@
+/** Handling stands in the sentence where it is done: before what it changes, after what it waits for. */
+import { describe, expect, it } from 'vitest';
+import type { Family, Recipe } from '../../../engine/model.ts';
+import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
+import { type Change, foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
+
+/** The whole method after one change of the first line. */
+function told(
+  recipe: Recipe,
+  family: Family,
+  to: Change['to'],
+  { kept = 0, starchPct = 40 }: { kept?: number; starchPct?: number } = {},
+): string {
+  const read = understand(recipe);
+  const plan = makePlan(family, read, [{ key: '0', kept, to }], { starchPct });
+  return rewriteRecipe(recipe, read, plan, { foods, region: 'us' })
+    .steps.map(({ after }) => after)
+    .join('\n');
+}
+
+describe('handling in another language', () => {
+  const cake = (step: string): string =>
+    told(
+      {
+        ...makeRecipe('Citroencake', ['200 g suiker', '200 g bloem'], [step]),
+        language: 'nl',
+      },
+      'quick-bread',
+      [
+        ['allulose', 140],
+        ['almond-flour', 60],
+      ],
+      { kept: 60 },
+    );
+
+  it('stands behind the sentence that bakes, not at the head of its step', () => {
+    const text = cake(
+      'Meng suiker en bloem. Doe het beslag in de bakvorm. Bak de cake 40 minuten in de oven. Serveer met room.',
+    );
+    expect(text).toMatch(/Bak de cake 40 minuten in de oven\.[^\n]*met folie[^\n]*Serveer/);
+  });
+
+  it('says nothing of cooling where the page lets it cool', () => {
+    const text = cake('Meng suiker en bloem. Bak 40 minuten in de oven. Laat helemaal afkoelen.');
+    expect(text).not.toMatch(/twee uur afkoelen/);
+  });
+});
+
+it('milk is held back before it goes in', () => {
+  const text = told(
+    makeRecipe(
+      'Mash',
+      ['800 g potatoes', '200 ml milk'],
+      ['Boil the potatoes for 20 minutes and drain. Mash them. Add the milk and beat until light.'],
+    ),
+    'potato-dish',
+    [['cauliflower', 400]],
+    { kept: 400 },
+  );
+  expect(text).toMatch(/Mash them\. Hold back half of the milk[^.]*\. Add the milk/);
+});
+
+it('the heat of the fat is told where it is heated', () => {
+  const text = told(
+    makeRecipe(
+      'Cutlets',
+      ['100 g breadcrumbs', '4 pork cutlets'],
+      [
+        'Press the cutlets into the breadcrumbs. Heat the oil in a wide pan. Cook until brown, then lift out to drain.',
+      ],
+    ),
+    'breaded-food',
+    [['almond-flour', 100]],
+  );
+  expect(text).toMatch(/Heat the oil in a wide pan\. Keep the fat at [^.]* early\. Cook until/);
+});
+
+describe('the time of another pasta', () => {
+  const soy: Change['to'] = [['soybean-pasta-dry', 280]];
+  const pasta = (step: string): string =>
+    told(makeRecipe('Pasta', ['300 g spaghetti', '1 onion'], [step]), 'pasta-dish', soy);
+
+  it('is told beside the sentence that boils it', () => {
+    expect(
+      pasta('Boil the spaghetti for 10 minutes. Cook the onion slowly for 15 minutes and serve.'),
+    ).toMatch(/10 minutes\. Cook the new pasta by the time on its own packet[^\n]*Cook the onion/);
+  });
+
+  it('is not told where it is only looked at, nor at the end of a method that boils none', () => {
+    const charred = pasta(
+      'Lay the spaghetti in the hot pan and press it down. Cook the onion for 5 minutes. Cook on until the spaghetti is charred.',
+    );
+    expect(charred).not.toMatch(/packet/);
+  });
+});
+
+describe('a longer rise', () => {
+  const loaf = (step: string, starchPct = 40): string =>
+    told(
+      makeRecipe('Loaf', ['500 g bread flour', '7 g dry yeast', '300 g water'], [step, 'Bake it.']),
+      'lean-yeast-bread',
+      [['low-carb-wheat-flour-blend', 250]],
+      { kept: 250, starchPct },
+    );
+
+  it('is worked out where the page says how long', () => {
+    expect(loaf('Mix all to a dough. Let it rise for 1 to 1½ hours.')).toMatch(
+      /1¼ times as long as stated \(75-115 min\)/,
+    );
+    expect(loaf('Mix all to a dough. Let it rise for 2 hours.', 20)).toMatch(/stated \(3 h\)/);
+  });
+
+  it('has no figures where the page has none', () => {
+    expect(loaf('Mix all to a dough. Let it rise until doubled.')).toMatch(/as stated, and go by/);
+  });
+});
