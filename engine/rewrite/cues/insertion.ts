@@ -136,7 +136,9 @@ export function placeOf(
   if (cue.oven === true) return isBaked(cue, texts, context) ? alone(firstStep) : null;
   const fitting = hitsOf(texts, new RegExp(cue.where, 'i'));
   const all = fitting.filter(
-    (hit) => isInTime(cue, uses, hit.at) && (cue.naming !== true || isCookedIn(hit, original, cue, context)),
+    (hit) =>
+      isInTime(cue, uses, hit.at) &&
+      (cue.naming !== true || isCookedIn(hit, original, cue, context)),
   );
   const prefers = cue.prefers === undefined ? null : new RegExp(cue.prefers, 'i');
   const said = ({ at, sentence }: Hit): string => sentencesOf(texts[at] ?? '')[sentence] ?? '';
@@ -154,6 +156,9 @@ export function placeOf(
   return { at: hit.at, behind: cue.ahead === true ? hit.sentence - 1 : hit.sentence };
 }
 
+/** What is waited for: 'until the sauce is thick and the pasta charred'. */
+const LOOKS = /\b(?:until|while|when|once)\b[^.;]*/gi;
+
 /** Whether the sentence of a hit does something with what a cue is about: 'until the pasta is done' only looks at it. */
 function isCookedIn(
   { at, sentence }: Hit,
@@ -161,7 +166,7 @@ function isCookedIn(
   cue: Cue,
   { mentions }: CueContext,
 ): boolean {
-  const text = sentencesOf(original[at] ?? '')[sentence] ?? '';
+  const text = (sentencesOf(original[at] ?? '')[sentence] ?? '').replace(LOOKS, '');
   return mentions.some((mention) => isAbout(cue, mention) && isCooked(text, mention));
 }
 

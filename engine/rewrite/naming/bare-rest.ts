@@ -27,7 +27,8 @@ export function bareRest(
 ): string {
   const mention = partlyUsed(mentions, context.used);
   const left = mention === null ? null : context.used.left(mention);
-  if (mention === null || left === null) return whole;
+  // The rest of a glaze is more than its honey.
+  if (mention === null || left === null || context.used.isIn(mention)) return whole;
   context.used.use(mention, left);
   const called = mention.newName === 'flours' ? ' flours' : '';
   return `${whole} (${shareAmount(mention, left, context)}${called})`;

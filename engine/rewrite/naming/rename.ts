@@ -197,8 +197,38 @@ export function renameIn(
       : marked;
   });
   const once = withoutDoubles(joined(withArticles(renamed, '\u2060')), named);
-  return { text: tidied(once), named: [...named] };
+  return { text: tidied(agreeingVerbs(once, named)), named: [...named] };
 }
+
+/** Of one thing now: 'while the cauliflower cooks', 'once the kohlrabi is done'; and 'the drained, cooked pasta' is 'the drained cauliflower'. */
+function agreeingVerbs(text: string, named: ReadonlySet<Mention>): string {
+  return [...named].reduce((now, { changed, newName, ingredient }) => {
+    if (!changed || newName === null || / and |, |s$/.test(newName)) return now;
+    const one = literal(newName);
+    const wasMany = singular(ingredient.item.name) !== ingredient.item.name;
+    const ofOne = now.replace(
+      new RegExp(`\\b(drained|rinsed|cooked|cooled|hot|warm), (?=${one}\\b)`, 'gi'),
+      '$1 ',
+    );
+    if (!wasMany && !NAMED_MANY.test(ingredient.item.name)) return ofOne;
+    return ofOne
+      .replace(
+        new RegExp(`(?<!\\band (?:the )?)(\\b${one}) (are|were|have)\\b`, 'gi'),
+        (_, name, verb) => `${name} ${VERBS_OF_ONE[String(verb).toLowerCase()] ?? verb}`,
+      )
+      .replace(
+        new RegExp(
+          `\\b((?:while|as|once|when) (?:the )?${one}) (cook|boil|simmer|steam|bake|roast|fry|soften)\\b`,
+          'gi',
+        ),
+        (_, name, verb) => `${name} ${verb === 'fry' ? 'fries' : `${verb}s`}`,
+      );
+  }, text);
+}
+
+/** Pasta by names that are plural in English. */
+const NAMED_MANY = /(?:noodles|macaroni|spaghetti|penne|linguine|fettuccine|pasta)$/i;
+const VERBS_OF_ONE: Readonly<Record<string, string>> = { are: 'is', were: 'was', have: 'has' };
 
 /** Names of many that a page's 'is' does not agree with. */
 const IS_MANY =

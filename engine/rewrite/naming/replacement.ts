@@ -61,7 +61,10 @@ function calledNow(
   mentions: readonly Mention[],
 ): string {
   const { newName, items, alsoElsewhere, ingredient } = mention;
-  if (newName === null) return found.name;
+  if (newName === null) {
+    if (!found.passing) context.used.introduce(mention);
+    return found.name;
+  }
   const short = found.passing || context.used.introduce(mention);
   if (short) return agreed(shortCalled(mention, found.name, mentions), found);
   const own = items.some(({ foodId }) => foodId === ingredient.match?.foodId);
@@ -80,9 +83,17 @@ function calledNow(
 }
 
 /** 'half the sugar' -> 'half the allulose (75 g)'; 'remaining' takes what earlier steps left. */
-function sharedOut(mention: Mention, found: Found, context: RenameContext): string | null {
+function sharedOut(
+  mention: Mention,
+  found: Found,
+  context: RenameContext,
+  mentions: readonly Mention[],
+): string | null {
   const { used } = context;
   const lead = found.whole.slice(0, found.whole.length - found.name.length);
+  // Of what is in the pot nobody weighs a half.
+  if (found.share !== undefined && used.isNamedBefore(mention) && used.isIn(mention))
+    return `${lead}${shortCalled(mention, found.name, mentions)}`;
   const share = found.share === undefined ? used.left(mention) : shareOf(found.share);
   if (share === null) return null;
   if (mention.changed === false) {
@@ -108,7 +119,7 @@ export function replacement(
 ): string {
   const { used } = context;
   if (found.share !== undefined || found.rest !== undefined) {
-    const parted = sharedOut(mention, found, context);
+    const parted = sharedOut(mention, found, context, mentions);
     if (parted !== null) return parted;
   }
   const lead = found.whole.slice(0, found.whole.length - found.name.length);

@@ -23,7 +23,7 @@ export function withObject(method: string, food: string): string | null {
 
 /** Handling that is about the dish as a whole, or about what follows: it stands behind the step's words. */
 const FOLLOWS =
-  /^(?:add|sauce|strew|eat|let|leave|serve|salt the|bake (?:it )?(?:until the edges|\d+ minutes (?:less|longer)|at|\{d)|sweeten|thicken|moisten|thin|only|needs|stir (?:it )?in (?:at|for|off|raw)|fold in|press firmly|cook on|use (?:to|a third)|boil \d+ minutes less|dust|use maple)\b/i;
+  /^(?:add|simmer as long|sauce|strew|eat|let|leave|serve|salt the|bake (?:it )?(?:until the edges|\d+ minutes (?:less|longer)|at|\{d)|sweeten|thicken|moisten|thin|only|needs|stir (?:it )?in (?:at|for|off|raw)|fold in|press firmly|cook on|use (?:to|a third)|boil \d+ minutes less|dust|use maple)\b/i;
 
 /** Whether a handling is told behind what the step says, not before. */
 export const isTold = (method: string): boolean => FOLLOWS.test(method);

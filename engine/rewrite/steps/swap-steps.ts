@@ -17,6 +17,7 @@ import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
 import { isNamedIn, literal } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 import { boiledOf } from './boils-as.ts';
+import { leftToDo } from './done-by-page.ts';
 import {
   BY_PACKET,
   clauseHolds,
@@ -39,6 +40,8 @@ interface Handling {
   spoken: string;
   mention: Mention | undefined;
   old: string;
+  /** What it is done with, where that is more than what came in. */
+  object?: string | undefined;
 }
 
 const THINS = /\ban icing takes\b/i;
@@ -92,8 +95,9 @@ function handledIn(swap: Swap): Swap['to'] {
 }
 
 /** 'Slice the eggplant 1 cm thick'; 'Make the curd of egg and butter: stir it'. */
-function englishText({ swap, spoken: whole, holds, mention }: Handling): string | null {
+function englishText({ swap, spoken: whole, holds, mention, object }: Handling): string | null {
   const method = heldClauses(whole, holds);
+  if (object !== undefined) return method.replace(/^dry(?: it)?\b/i, `Dry ${object}`);
   const list = listOf([...new Set(handledIn(swap).map(({ food }) => shortName(food)))]);
   const name = mention?.newName;
   const lower = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
@@ -223,6 +227,8 @@ function insertionOf(handling: Handling, text: string, at: number, step: Rewritt
   const own = { at, rank: RANKS.use, behind: null, step };
   if (made || step.lang !== undefined || takesLong(method) || /^(?:Skip this step|$)/.test(text))
     return own;
+  const water = waterSentence(method, text);
+  if (water >= 0) return { ...own, behind: water };
   // Nothing is sifted while a pan bubbles.
   const sentence = /^sift\b/i.test(method) ? 0 : sentenceOf(text, handling);
   const last = sentencesOf(text).length - 1;
@@ -249,18 +255,28 @@ function cookedFirst(context: CueContext, texts: readonly string[]): [string, In
   });
 }
 
-/** Handling that does nothing but cook soft what a step of the page may cook too. */
-const COOKS_SOFT = /^(?:steam|boil|roast)\b[^;]*\b(?:tender|soft|\d+ minutes)\b/i;
+/** What is done in the pot that the page brings to a boil. */
+const IN_WATER = /^(?:steam|boil)\b/i;
+const HEATS_WATER = /\bwater to (?:a |the )?(?:rolling )?boil\b/i;
 
-/** Whether the page's own step cooks what came in: nothing is steamed and then boiled. */
-function isCookedByPage({ method, mention, swap }: Handling, texts: readonly string[]): boolean {
-  const name = mention?.newName ?? null;
-  if (name === null || !COOKS_SOFT.test(method) || swap.keptGrams > 0) return false;
-  const cooks = new RegExp(
-    `\\b(?:boil|steam|roast|simmer|parboil|pressure cook)\\b[^.;]{0,60}${literal(name)}[^.;]*\\b(?:tender|soft|\\d+ ?min(?:ute)?s?)\\b`,
-    'i',
-  );
-  return texts.some((text) => cooks.test(text));
+/** Index of the sentence that boils the water for it; -1 when none does. */
+const waterSentence = (method: string, text: string): number =>
+  IN_WATER.test(method) ? sentencesOf(text).findIndex((one) => HEATS_WATER.test(one)) : -1;
+
+/** What a step of the page leaves to do, told behind its own sentences; null where it does nothing of it. */
+function besidePage(
+  whole: Handling,
+  context: CueContext,
+  texts: readonly string[],
+): Insertion | 'nothing' | null {
+  if (context.words !== null) return null;
+  const left = leftToDo(whole.method, whole.mention, texts);
+  if (left === null) return null;
+  if (left.method === '') return 'nothing';
+  // What stays is in the same pot.
+  const object = whole.swap.keptGrams > 0 && /^dry\b/i.test(left.method) ? 'all of it' : undefined;
+  const step = stepOf({ ...whole, spoken: capital(left.method), holds: [true], object }, context);
+  return step === null ? 'nothing' : { ...left, rank: RANKS.after, step };
 }
 
 const BOILS = /\b(?:boil\w*|cook the|package)\b/i;
@@ -278,7 +294,12 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
     const text = texts[at] ?? '';
     const whole = handlingOf(swap, context, texts);
     const sentence = sentencesOf(text)[sentenceOf(text, whole)] ?? '';
-    if (isCookedByPage(whole, texts)) continue;
+    const beside = besidePage(whole, context, texts);
+    if (beside === 'nothing') continue;
+    if (beside !== null) {
+      steps.set(same, beside);
+      continue;
+    }
     const spoken = heldFor(whole.method, sentence);
     if (spoken === '' && whole.method !== '') continue;
     const handling = { ...whole, spoken };

@@ -88,7 +88,7 @@ describe('the time of another pasta', () => {
 
   it('is not told where it is only looked at, nor at the end of a method that boils none', () => {
     const charred = pasta(
-      'Lay the spaghetti in the hot pan and press it down. Cook the onion for 5 minutes. Cook on until the spaghetti is charred.',
+      'Lay the spaghetti in the hot pan and press it down. Cook the onion for 5 minutes. Cook until the oil is gone and the spaghetti is charred, 4 minutes.',
     );
     expect(charred).not.toMatch(/packet/);
   });

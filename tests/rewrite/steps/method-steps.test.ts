@@ -71,7 +71,10 @@ describe('method of a loaf', () => {
     ['pre-hydration', /leave for 30 minutes; the salt and the yeast go in only after/],
     ['reserve water', /up to 35 g more water/],
     ['yeast', /50 g of the water at 35-38 °C \(95-100 °F\), never hotter than 43 °C \(109 °F\)/],
-    ['flours', /^Mix 150 g .* and 1 tsp \(2\.8 g\) xanthan gum; from here on, the flours are this mix/],
+    [
+      'flours',
+      /^Mix 150 g .* and 1 tsp \(2\.8 g\) xanthan gum; from here on, the flours are this mix/,
+    ],
     ['folds', /twice/],
     ['proof', /1½ times as long/],
     ['covered bake', /covered.*uncovered/],

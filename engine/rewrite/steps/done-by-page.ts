@@ -1,0 +1,102 @@
+/** Handling that the page's own step does already: nothing is boiled twice, nor grated twice. */
+import type { Mention } from '../naming/mention.ts';
+import { literal } from '../wording/name-patterns.ts';
+import { sentencesOf } from '../wording/sentences.ts';
+
+interface Doing {
+  /** A handling's first clause, up to where the next begins. */
+  clause: RegExp;
+  /** What the page's sentence says when it does the same. */
+  page: RegExp;
+  /** What it must say as well, in that sentence or soon behind it. */
+  until?: RegExp;
+}
+
+const DOINGS: readonly Doing[] = [
+  {
+    clause:
+      /^(?:steam|boil|simmer)\b[^;,]*?\b(?:tender|soft|\d+ minutes)\b(?:,? or [^;,]*)?[,;]?\s*(?:(?:then|and)\s+)?/i,
+    page: /\b(?:boil(?:ing)?|steam|simmer|parboil|pressure cook|(?:cook|cover|put|place)\b[^.;]*\b(?:water|pot|saucepan))\b/i,
+    until: /\b(?:tender|soft|done|\d+ ?min(?:ute)?s?)\b/i,
+  },
+  {
+    clause: /^(?:grate|shred)[,;]?\s*(?:and\s+)?/i,
+    page: /\b(?:grate|shred)\b/i,
+  },
+  {
+    clause: /^(?:slice|dice|chop|cube) (?:thinly|small|finely)?[,;]?\s*(?:and\s+)?/i,
+    page: /\b(?:slice|dice|chop|cube)\b/i,
+  },
+];
+
+/** Sentences behind the one that puts it in, within which it gets soft. */
+const SOON = 3;
+const BOILS = /\b(?:boil|steam|simmer|cook|bake)\b/i;
+const DRAINS = /\bdrain\b/i;
+/** What only looks at it: 'while the potatoes boil'. */
+const LOOKS = /\b(?:while|once|when|as|until) (?:the |your )?[^,.;]*,?/gi;
+
+export interface LeftToDo {
+  /** Index of the step that does the first of it. */
+  at: number;
+  /** Index of its last sentence about that. */
+  behind: number;
+  /** What is left of the handling; empty when nothing is. */
+  method: string;
+}
+
+interface Found {
+  at: number;
+  behind: number;
+  drains: boolean;
+}
+
+/** Where the page does the same with what came in. */
+function placeOf({ page, until }: Doing, name: RegExp, texts: readonly string[]): Found | null {
+  for (const [at, text] of texts.entries()) {
+    const sentences = sentencesOf(text.replace(/;\s+(?=\p{Ll})/gu, '. '));
+    for (const [index, sentence] of sentences.entries()) {
+      const said = sentence.replace(LOOKS, '');
+      if (!name.test(said) || !page.test(said)) continue;
+      if (until === undefined) return { at, behind: lastOf(text, name, page), drains: false };
+      const soon = sentences.slice(index, index + SOON + 1).join(' ');
+      if (!until.test(sentence) && !(until.test(soon) && BOILS.test(soon))) continue;
+      const own = sentencesOf(text);
+      const drained = own.findIndex((one) => DRAINS.test(one));
+      const boiled = own.findIndex((one) => until.test(one) && BOILS.test(one));
+      return { at, behind: Math.max(boiled, drained), drains: drained >= 0 };
+    }
+  }
+  return null;
+}
+
+const lastOf = (text: string, name: RegExp, page: RegExp): number =>
+  Math.max(
+    0,
+    sentencesOf(text).findLastIndex((one) => name.test(one) && page.test(one)),
+  );
+
+/**
+ * What a handling leaves to do where a step of the page does its first clause with the food that came in;
+ * null where none does. `texts`: the method's own steps as they read now.
+ */
+export function leftToDo(
+  method: string,
+  mention: Mention | undefined,
+  texts: readonly string[],
+): LeftToDo | null {
+  const names = (mention?.newName ?? '').split(/, | and /).filter((name) => name.length > 2);
+  const fresh = names.filter((name) => name !== mention?.ingredient.item.name);
+  const doing = DOINGS.find(({ clause }) => clause.test(method));
+  if (fresh.length === 0 || doing === undefined) return null;
+  const name = new RegExp(fresh.map(literal).join('|'), 'i');
+  const found = placeOf(doing, name, texts);
+  if (found === null) return null;
+  const rest = method.replace(doing.clause, '');
+  const left = found.drains ? rest.replace(/^drain(?: well)?(?:,| and)\s*/i, '') : rest;
+  return {
+    at: found.at,
+    behind: found.behind,
+    method: /^(?:drain and )?dry\.?$/i.test(left) ? '' : left,
+  };
+}

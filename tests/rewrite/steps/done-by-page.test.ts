@@ -1,0 +1,69 @@
+/** Handling that the page's own step does is not told once more. */
+import { describe, expect, it } from 'vitest';
+import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
+import { type Change, foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
+
+/** The whole method after potatoes have given way, with what the swap says of its handling. */
+function told(steps: string[], to: Change['to'], method: string, kept = 0): string {
+  const recipe = makeRecipe('Supper', ['800 g potatoes', '2 cloves garlic', '1 egg'], steps);
+  const read = understand(recipe);
+  const plan = makePlan('potato-dish', read, [{ key: '0', kept, to }]);
+  const swaps = plan.swaps.map((swap) => ({ ...swap, method }));
+  return rewriteRecipe(recipe, read, { ...plan, swaps }, { foods, region: 'us' })
+    .steps.map(({ after }) => after)
+    .join('\n');
+}
+
+describe('what is boiled soft', () => {
+  const KOHLRABI = 'Boil 12 minutes, or blanch thin slices 5 minutes; drain and dry.';
+  const kohlrabi: Change['to'] = [['kohlrabi', 800]];
+
+  it('is boiled once, in the words of the page', () => {
+    const text = told(
+      ['Cook the potatoes in a pot of boiling water until tender. Drain, then add the garlic.'],
+      kohlrabi,
+      KOHLRABI,
+    );
+    expect(text).toMatch(/^Cook the kohlrabi in a pot of boiling water/);
+    expect(text).not.toMatch(/12 minutes/);
+  });
+
+  it('is dried and mashed behind the page’s own draining where the pot boils both', () => {
+    const text = told(
+      [
+        'Place potatoes and garlic in a saucepan; cover with water. Bring to a boil and simmer for 20 minutes. Drain well. Mash everything.',
+      ],
+      [['cauliflower', 400]],
+      'Boil apart until very soft, drain, dry it in the pan 3 minutes, then mash it with the rest.',
+      400,
+    );
+    expect(text).not.toMatch(/[Bb]oil the cauliflower apart/);
+    expect(text).toMatch(/Drain well\. Dry all of it in the pan 3 minutes[^.]*\. Mash everything/);
+  });
+
+  it('is told where no step of the page boils it', () => {
+    const text = told(['Fry the potatoes with the garlic.'], kohlrabi, KOHLRABI);
+    expect(text).toMatch(/Boil the kohlrabi 12 minutes/);
+  });
+
+  it('is steamed over the water that the page boils', () => {
+    const text = told(
+      ['Bring a large pot of water to a boil. Heat the oven.', 'Put the potatoes in the dish.'],
+      [['cauliflower', 800]],
+      'Steam until just tender, drain and dry well before the sauce.',
+    );
+    expect(text.indexOf('Steam the cauliflower')).toBeGreaterThan(text.indexOf('to a boil'));
+  });
+});
+
+it('what the page grates is not grated first', () => {
+  const text = told(
+    ['Grate the potatoes. Beat the egg and stir it in.'],
+    [['zucchini', 500]],
+    'Grate, salt, leave for 10 minutes and squeeze very dry in a cloth; the egg goes in with the shreds.',
+    300,
+  );
+  expect(text).toMatch(
+    /^Grate the potatoes and zucchini\. Salt the zucchini, leave for 10 minutes/,
+  );
+});
