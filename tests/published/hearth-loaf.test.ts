@@ -145,7 +145,9 @@ describe('the loaf after, at 15 g', () => {
     expect(method).toMatch(/30 minutes/);
     expect(method).toMatch(/35-38 °C/);
     expect(method).toMatch(/never hotter than 43 °C/);
-    expect(method).toMatch(/^Mix [^\n]*flour[^\n]*xanthan gum; from here on, the flours are this mix/);
+    expect(method).toMatch(
+      /^Mix [^\n]*flour[^\n]*xanthan gum; from here on, the flours are this mix/,
+    );
     expect(method.match(/\bfold\b/gi)?.length ?? 0).toBeGreaterThanOrEqual(2);
     expect(method).toMatch(/lid on/);
     expect(method).toMatch(/lid off/);
