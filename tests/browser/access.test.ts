@@ -1,5 +1,5 @@
 /** Every place for every reader: rules, sizes, keyboard, narrow screens, in Chromium. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
@@ -11,6 +11,7 @@ import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { EXTRA_PAGES } from './drive/extra-pages.ts';
 import { LOAF } from './drive/places.ts';
+import { removeFolder } from './drive/remove-folder.ts';
 import { type Served, serveDemo } from './drive/server.ts';
 import { smallTargets, smallText } from './drive/sizes.ts';
 
@@ -55,7 +56,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await run?.close();
   await pages?.close();
-  if (folder) rmSync(folder, { recursive: true, force: true });
+  removeFolder(folder);
 });
 
 describe.each(PLACES)('the place %s with everything open', (place) => {

@@ -1,5 +1,5 @@
 /** The bake log in the full view: a bake told, kept over a restart, and what is learned from it. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
@@ -16,6 +16,7 @@ import {
 } from './drive/bench.ts';
 import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
+import { removeFolder } from './drive/remove-folder.ts';
 
 let folder: string;
 let run: ChromiumRun;
@@ -66,7 +67,7 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await run?.close();
-  if (folder) rmSync(folder, { recursive: true, force: true });
+  removeFolder(folder);
 });
 
 describe('the bake log', () => {

@@ -1,5 +1,5 @@
 /** The main path in Chromium: click, understand, keep, come back. */
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
@@ -10,6 +10,7 @@ import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { EXTRA_PAGES, LONG_NAME } from './drive/extra-pages.ts';
 import { requestsIn } from './drive/netlog.ts';
 import { LOAF } from './drive/places.ts';
+import { removeFolder } from './drive/remove-folder.ts';
 import { type Served, serveDemo } from './drive/server.ts';
 import {
   adaptByCommandLine,
@@ -61,7 +62,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await run?.close();
   await pages?.close();
-  if (folder) rmSync(folder, { recursive: true, force: true });
+  removeFolder(folder);
 });
 
 describe('the main path in Chromium', () => {

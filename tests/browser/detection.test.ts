@@ -1,5 +1,5 @@
 /** The option to mark pages that hold a recipe: asked for by a click, quiet, quick, and gone when off. */
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
@@ -10,6 +10,7 @@ import { buildBoth } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { type FirefoxRun, openFirefox } from './drive/firefox.ts';
 import { CHROMIUM_BUILD, LOAF, ROOT } from './drive/places.ts';
+import { removeFolder } from './drive/remove-folder.ts';
 import { type Served, serveDemo } from './drive/server.ts';
 
 const NONE = '<!doctype html><title>Notes</title><h2>Tuesday</h2><p>We met and talked.</p>';
@@ -30,7 +31,7 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await pages?.close();
-  if (folder) rmSync(folder, { recursive: true, force: true });
+  removeFolder(folder);
 });
 
 it('is a script of its own and a light one', () => {

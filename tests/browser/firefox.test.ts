@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -6,6 +6,7 @@ import { AXE_RUN, AXE_SOURCE } from './drive/axe.ts';
 import { buildBoth } from './drive/build.ts';
 import { type FirefoxRun, openFirefox } from './drive/firefox.ts';
 import { LOAF } from './drive/places.ts';
+import { removeFolder } from './drive/remove-folder.ts';
 import { recordingProxy, type Served, serveDemo } from './drive/server.ts';
 import {
   adaptByCommandLine,
@@ -63,7 +64,7 @@ afterAll(async () => {
   await run?.close();
   await pages?.close();
   await proxy?.close();
-  if (folder) rmSync(folder, { recursive: true, force: true });
+  removeFolder(folder);
 });
 
 describe('the main path in Firefox', () => {

@@ -1,5 +1,5 @@
 /** A package's label typed into the full view: checked, kept, used by the plan, taken back. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
@@ -8,6 +8,7 @@ import { AXE_RUN, AXE_SOURCE } from './drive/axe.ts';
 import { benchWith, goTo, LOAF_TEXT, rowsOf, settled } from './drive/bench.ts';
 import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
+import { removeFolder } from './drive/remove-folder.ts';
 
 /** An invented package, for a serving of 30 g. */
 const FIGURES: readonly [label: RegExp, text: string][] = [
@@ -46,7 +47,7 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await run?.close();
-  if (folder) rmSync(folder, { recursive: true, force: true });
+  removeFolder(folder);
 });
 
 describe('a package label in the cupboard', () => {

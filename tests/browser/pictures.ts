@@ -2,7 +2,7 @@
  * `npm run pictures [word]`: writes a picture of every place and state to `.output/pictures`, light and
  * dark, narrow and wide, English and German. A word takes only the pictures whose name holds it; several are parted by commas.
  */
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
@@ -11,6 +11,7 @@ import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { EXTRA_PAGES } from './drive/extra-pages.ts';
 import { ROOT } from './drive/places.ts';
+import { removeFolder } from './drive/remove-folder.ts';
 import { type Served, serveDemo } from './drive/server.ts';
 
 const FOLDER = join(ROOT, '.output/pictures');
@@ -242,7 +243,7 @@ async function shootAll(): Promise<void> {
   } finally {
     await run.close();
     await pages.close();
-    rmSync(profile, { recursive: true, force: true });
+    removeFolder(profile);
   }
 }
 

@@ -1,5 +1,5 @@
 /** The built reader in a real page: it reads a long one and leaves the page as it was. */
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
@@ -8,6 +8,7 @@ import { LINES, longPage } from '../speed/long-page.ts';
 import { buildBoth } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { CHROMIUM_BUILD } from './drive/places.ts';
+import { removeFolder } from './drive/remove-folder.ts';
 import { type Served, serveDemo } from './drive/server.ts';
 
 /** A page that changes while it is read, and counts what others change in it. */
@@ -53,7 +54,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await run?.close();
   await pages?.close();
-  if (folder) rmSync(folder, { recursive: true, force: true });
+  removeFolder(folder);
 });
 
 async function shown(path: string): Promise<Page> {

@@ -1,5 +1,5 @@
 /** The way back to work that was left, and a file of all with what is damaged in it: in Chromium. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
@@ -8,6 +8,7 @@ import { keepHere } from './drive/bench.ts';
 import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { LOAF } from './drive/places.ts';
+import { removeFolder } from './drive/remove-folder.ts';
 import { type Served, serveDemo } from './drive/server.ts';
 
 let folder: string;
@@ -33,7 +34,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await run?.close();
   await pages?.close();
-  if (folder) rmSync(folder, { recursive: true, force: true });
+  removeFolder(folder);
 });
 
 describe('the full page', () => {

@@ -1,5 +1,5 @@
 /** Text selected on a page is reworked from the context menu or by a key. */
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
@@ -8,6 +8,7 @@ import { buildBoth } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { type FirefoxRun, openFirefox } from './drive/firefox.ts';
 import { CHROMIUM_BUILD, FIREFOX_BUILD } from './drive/places.ts';
+import { removeFolder } from './drive/remove-folder.ts';
 import { type Served, serveDemo } from './drive/server.ts';
 
 const LINES = ['300 g bread flour', '200 g water', '6 g salt'];
@@ -37,7 +38,7 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await pages?.close();
-  if (folder) rmSync(folder, { recursive: true, force: true });
+  removeFolder(folder);
 });
 
 describe.each([

@@ -1,5 +1,5 @@
 /** What figures rest on, what lines may be instead, limits, amounts: on the screen, in Chromium. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
@@ -18,6 +18,7 @@ import {
 import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { LOAF } from './drive/places.ts';
+import { removeFolder } from './drive/remove-folder.ts';
 import { type Served, serveDemo } from './drive/server.ts';
 import { adaptByCommandLine, type CommandLineResult } from './drive/shown/expected.ts';
 
@@ -74,7 +75,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await run?.close();
   await pages?.close();
-  if (folder) rmSync(folder, { recursive: true, force: true });
+  removeFolder(folder);
 });
 
 describe('a figure in the popup', () => {

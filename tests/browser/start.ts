@@ -1,6 +1,6 @@
 /** `npm start`: builds the extension and shows its main job in the best way this machine allows. */
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { type Engine, findBrowser, installHint, needBrowser } from './drive/browsers.ts';
@@ -8,6 +8,7 @@ import { buildBoth } from './drive/build.ts';
 import { openChromium } from './drive/chromium.ts';
 import { openFirefox } from './drive/firefox.ts';
 import { CHROMIUM_BUILD, DEMO_PAGES, FIREFOX_BUILD, LOAF, ROOT } from './drive/places.ts';
+import { removeFolder } from './drive/remove-folder.ts';
 import { serveDemo } from './drive/server.ts';
 import { POPUP_WORDS, terminalText } from './drive/shown/popup-words.ts';
 
@@ -115,7 +116,7 @@ async function main(): Promise<void> {
     }
   } finally {
     await pages.close();
-    rmSync(profile, { recursive: true, force: true });
+    removeFolder(profile);
   }
 }
 

@@ -1,10 +1,11 @@
 /** A hand on either browser: pages of the extension, driven by what their elements say. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Driven, openDriven } from './both.ts';
 import type { Engine } from './browsers.ts';
 import { buildBoth } from './build.ts';
+import { removeFolder } from './remove-folder.ts';
 
 /** Functions that every body below may call. */
 const HELP = `
@@ -62,7 +63,7 @@ export async function openHand(engine: Engine): Promise<Hand> {
     restart: () => driven.restart(),
     end: async () => {
       await driven.close();
-      rmSync(profile, { recursive: true, force: true });
+      removeFolder(profile);
     },
   };
 }

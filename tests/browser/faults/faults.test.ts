@@ -1,10 +1,11 @@
 /** What may befall a user, one row a fault, in both browsers: each ends in plain words and with nothing lost. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, it } from 'vitest';
 import { openDriven } from '../drive/both.ts';
 import { buildBoth } from '../drive/build.ts';
+import { removeFolder } from '../drive/remove-folder.ts';
 import { type Served, serveDemo } from '../drive/server.ts';
 import { emptied, type World } from './acts.ts';
 import { FILES_ROWS } from './files-rows.ts';
@@ -29,7 +30,7 @@ describe.each(['chromium', 'firefox'] as const)('in %s', (engine) => {
   afterAll(async () => {
     await world?.driven.close();
     await pages?.close();
-    if (folder) rmSync(folder, { recursive: true, force: true });
+    removeFolder(folder);
   });
 
   beforeEach(() => emptied(world));

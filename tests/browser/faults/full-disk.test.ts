@@ -10,6 +10,7 @@ import { afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { openDriven } from '../drive/both.ts';
 import { isRoot } from '../drive/browsers.ts';
 import { buildBoth } from '../drive/build.ts';
+import { removeFolder } from '../drive/remove-folder.ts';
 import { type Served, serveDemo } from '../drive/server.ts';
 import { emptied, keep, keepAndWait, keptTitles, popupOn, told, type World } from './acts.ts';
 
@@ -32,7 +33,7 @@ afterEach(async () => {
   world = null;
   await pages.close();
   spawnSync('umount', ['-l', folder], { stdio: 'ignore' });
-  rmSync(folder, { recursive: true, force: true });
+  removeFolder(folder);
 });
 
 async function withOneKept(

@@ -1,10 +1,11 @@
 /** Walks of a cook through the full page, the same in both browsers. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LOAF_TEXT } from '../drive/bench.ts';
 import { buildBoth } from '../drive/build.ts';
+import { removeFolder } from '../drive/remove-folder.ts';
 import {
   answered,
   count,
@@ -59,7 +60,7 @@ describe.each(['Chromium', 'Firefox'] as const)('in %s', (browser) => {
 
   afterAll(async () => {
     await screen?.close();
-    if (folder) rmSync(folder, { recursive: true, force: true });
+    removeFolder(folder);
   });
 
   it('two timers run at the stove and outlive a reload, as does the step in hand', async () => {

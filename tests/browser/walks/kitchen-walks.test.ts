@@ -1,5 +1,5 @@
 /** Walks that a user takes: first questions, what is never eaten or used, the ways, German, in Chromium. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
@@ -17,6 +17,7 @@ import {
 import { buildChromium } from '../drive/build.ts';
 import { type ChromiumRun, openChromium } from '../drive/chromium.ts';
 import { EXTRA_PAGES } from '../drive/extra-pages.ts';
+import { removeFolder } from '../drive/remove-folder.ts';
 import { type Served, serveDemo } from '../drive/server.ts';
 
 let folder: string;
@@ -50,7 +51,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await run?.close();
   await pages?.close();
-  if (folder) rmSync(folder, { recursive: true, force: true });
+  removeFolder(folder);
 });
 
 describe('the first run', () => {

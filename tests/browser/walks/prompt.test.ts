@@ -1,5 +1,5 @@
 /** How soon the screens answer, in Chromium: figures after the click, letters while recipes are worked out. */
-import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
@@ -8,6 +8,7 @@ import { benchWith, keepHere, LOAF_TEXT, openLine } from '../drive/bench.ts';
 import { buildChromium } from '../drive/build.ts';
 import { type ChromiumRun, openChromium } from '../drive/chromium.ts';
 import { DEMO_PAGES } from '../drive/places.ts';
+import { removeFolder } from '../drive/remove-folder.ts';
 import { type Served, serveDemo } from '../drive/server.ts';
 
 /** Figures should stand this long after the popup was opened, ms; told in the record of the run. */
@@ -113,7 +114,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await run?.close();
   await pages?.close();
-  if (folder) rmSync(folder, { recursive: true, force: true });
+  removeFolder(folder);
 });
 
 describe('figures in the popup', () => {
