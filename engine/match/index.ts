@@ -16,7 +16,7 @@ import { matchName, shortened, sure } from './search.ts';
 import { ambiguousMatch } from './special/ambiguous.ts';
 import { meantName, withNextNoun } from './special/first-of-two.ts';
 import { isTool, lastResort } from './special/last-resort.ts';
-import { isLeftover, nameByAmount } from './special/named-by-amount.ts';
+import { isLeftover, isSaltAndPepper, nameByAmount } from './special/named-by-amount.ts';
 import { takenPart, withoutAttached } from './special/part-taken.ts';
 import { toldByLine } from './special/told-by-line.ts';
 import { vegetablePeppers } from './special/unknown-pepper.ts';
@@ -92,7 +92,8 @@ function matchInLanguage(
 ): Match | null {
   const found = matchOtherLanguage(item, line, options.language, options.foods);
   if (found && found.confidence > SURE_FOREIGN) return found;
-  const english = namesOrSynonyms(tokensOf(item.name), lookupOf(options.foods), wanted);
+  const name = isSaltAndPepper(item) ? 'salt' : item.name;
+  const english = namesOrSynonyms(tokensOf(name), lookupOf(options.foods), wanted);
   return toMatch(english) ?? found;
 }
 

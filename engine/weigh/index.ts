@@ -11,6 +11,7 @@ import { assumeUnstated } from './eaten/unstated-amounts.ts';
 import { isOfOther, isShape } from './further-weights.ts';
 import { plain, wordsOf } from './line-words.ts';
 import { lostBlankNote } from './lost-blank.ts';
+import { inLostCups } from './lost-unit.ts';
 import { withGrain } from './measured/salt-grain.ts';
 import type { Weighed } from './measured/volume.ts';
 import { type Reading, readingsOf } from './readings.ts';
@@ -245,6 +246,8 @@ export function weighItem(
     );
     return finished(first.weighed, disagreement, item, line, food, options);
   }
+  const inCups = inLostCups(item, food, text, options.recipe, options.region);
+  if (inCups) return finished(inCups, null, item, line, food, options);
   const assumed = assumeUnstated(item, line, food, options.recipe, options.region);
   if (!assumed) return null;
   const weighed: Weighed = {

@@ -367,3 +367,25 @@ describe('properties', () => {
     );
   });
 });
+
+describe('a unit that is missing', () => {
+  const cups = ['2 cups flour', '1 1/2 cups sugar', '1 cup milk'];
+
+  test('a fraction among cups is taken as cups, down to spoons', () => {
+    const weight = weigh('3/4 cocoa powder', { others: cups });
+    expect(weight?.grams.best).toBeCloseTo(best('3/4 cup cocoa powder'), 1);
+    expect(weight?.grams.low).toBeLessThan(best('3/4 tbsp cocoa powder'));
+    expect(weight?.assumptions.join()).toContain('no unit');
+  });
+
+  test.each([
+    ['3/4 cocoa powder', ['200 g flour', '150 g sugar', '1 cup milk']],
+    ['3 cocoa powder', cups],
+  ])('%s is not weighed beside %j', (text, others) => {
+    expect(weigh(text, { others })).toBeNull();
+  });
+
+  test('half of what has pieces is half a piece', () => {
+    expect(best('1/2 onion', { others: cups })).toBeCloseTo(55, 0);
+  });
+});

@@ -125,9 +125,12 @@ const isGroundCoriander = ({ name, preparation, amounts: [first] }: Item): boole
   !/fresh|chop|leaf|leaves|torn|pick/i.test(preparation ?? '');
 
 /** A spoon of both is counted as the salt, which weighs twice as much and matters more. */
-const isSaltAndPepper = ({ name, amounts }: Item): boolean =>
-  amounts.length > 0 &&
-  /^(?:[a-z]+ )*salt (?:&|and) (?:(?:black|ground|white) )*pepper$/i.test(name.trim());
+const SALT_AND_PEPPER =
+  /^(?:[a-z]+ )*(?:salt|salz|sel|zout|sale?) (?:&|and|und|et|en|y|e|och|og) (?:(?:black|ground|white) )*(?:pepper|pfeffer|poivre|peper|pimienta|pimenta|pepe|peppar|peber)$/i;
+
+/** 'A pinch of salt and pepper', in any of the languages: weighed as the salt. */
+export const isSaltAndPepper = ({ name, amounts }: Item): boolean =>
+  amounts.length > 0 && SALT_AND_PEPPER.test(name.trim());
 
 /** Cocktail and dessert usage: the sweet canned product. */
 const isCreamOfCoconut = ({ name }: Item): boolean => /\bcream of coconut\b/i.test(name);

@@ -47,6 +47,9 @@ function coated(name: string): string | null {
   return SWEET.test(coat) ? 'candied nuts' : `${coat}-coated nuts`;
 }
 
+const ARTICHOKES = /^(?:[a-z]+ )?artichokes?(?: hearts?)?$/i;
+const MARINATED = /\bmarinated\b/i;
+
 const THIGH = /^(?:chicken thighs?|thighs?)\b/i;
 const SKINLESS = /\bskinless\b/i;
 /** What may be taken instead does not tell what is meant. */
@@ -63,6 +66,7 @@ export function toldByLine(name: string, line: Line): string {
   if (FRESH_NOODLES.test(name)) return 'fresh noodles';
   if (SUN_DRIED.test(name) && IN_OIL.test(line.text)) return 'oil-packed sun-dried tomatoes';
   if (CHIPOTLE.test(name) && IN_ADOBO.test(line.text)) return 'chipotle peppers in adobo';
+  if (ARTICHOKES.test(name) && MARINATED.test(line.text)) return 'marinated artichoke hearts';
   if (VEGAN.test(name) && HARD_CHEESE.test(name)) return 'vegan cheese';
   if (THIGH.test(name) && SKINLESS.test(line.text.replace(INSTEAD, '')))
     return 'skinless boneless chicken thigh';

@@ -32,6 +32,11 @@ describe('names in other languages that are known only in part', () => {
     ['fr', 'yaourt nature sans sucre', 'yogurt-plain'],
     ['fr', 'pommes de terre blanches', 'potato'],
     ['it', 'latte senza lattosio', 'milk-whole'],
+    ['nl', 'zout en peper', 'salt'],
+    ['de', 'Salz und Pfeffer', 'salt'],
+    ['fr', 'sel et poivre', 'salt'],
+    ['es', 'sal y pimienta', 'salt'],
+    ['it', 'agnolotti', 'ravioli'],
   ])('%s: %s -> %s', (language, name, id) => {
     expect(match(name, language)?.foodId).toBe(id);
   });

@@ -61,6 +61,11 @@ describe('packed or coated with what', () => {
     ['1 cup hazelnuts covered in chocolate', 'nuts-chocolate'],
     ['1 cup raisins covered in chocolate', 'raisins-chocolate'],
     ['1 cup peanuts', 'peanuts'],
+    ['15 oz artichokes (marinated)', 'artichoke-marinated'],
+    ['2 artichokes', 'artichoke'],
+    ['1 can artichoke hearts, drained', 'artichoke-hearts'],
+    ['1 lb ravioli', 'ravioli'],
+    ['1 lb tortellini', 'tortellini'],
   ])('%s -> %s', (text, id) => {
     expect(foodOf(text)).toBe(id);
   });
