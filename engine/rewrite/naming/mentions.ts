@@ -63,9 +63,9 @@ function standIns(plan: Plan, ingredient: Ingredient): PlannedItem[] {
   );
 }
 
-/** 'semisweet chocolate chips' -> itself, 'chocolate chips', 'chips'. */
+/** 'semisweet chocolate chips' -> itself, 'chocolate chips', 'chips'; 'brown sugar' of 'light-brown sugar' too. */
 function endings(name: string): string[] {
-  const words = name.split(/\s+/);
+  const words = name.replace(/^(light|dark)-(?=\p{L})/u, '$1 ').split(/\s+/);
   return words.map((_, at) => words.slice(at).join(' '));
 }
 

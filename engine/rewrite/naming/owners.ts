@@ -126,6 +126,52 @@ function byAmount(own: readonly Mention[], { amount }: Place): Mention | undefin
   return same.length === 1 ? same[0] : undefined;
 }
 
+/** The place of an ingredient's line on the list. */
+const lineOf = ({ ingredient }: Mention): number => Number.parseInt(ingredient.key, 10);
+
+/** 'until the cream is thick': what is looked at. */
+const LOOKED_AT = /\b(?:until|once|when)\b[^,;]*/gi;
+
+/** Lines further off than this are no company. Own choice. */
+const NEAR = 4;
+
+/**
+ * On a list without headings, the line that stands nearest to the other ingredients of the sentence, or of
+ * its step; of those that go in only one that no step has named, where there is one.
+ */
+function byNearness(
+  own: readonly Mention[],
+  { sentence, text, mentions, isNamedBefore }: Place,
+): Mention | undefined {
+  if (own.length < 2 || mentions.some(({ ingredient }) => ingredient.line.group !== null))
+    return undefined;
+  const fresh = PUTS_IN.test(sentence.replace(LOOKED_AT, ''))
+    ? own.filter((mention) => !isNamedBefore(mention))
+    : [];
+  if (fresh.length === 1) return fresh[0];
+  const open = fresh.length > 0 ? fresh : own;
+  const others = mentions.filter(
+    (other) =>
+      other.sharedHead === null &&
+      !own.some(({ ingredient }) => ingredient.key === other.ingredient.key) &&
+      mentions.every(
+        (one) =>
+          one.ingredient.key === other.ingredient.key ||
+          !one.names.some((name) => other.names.includes(name)),
+      ),
+  );
+  for (const said of [sentence, text]) {
+    const company = others.filter((other) => isNamedIn(said, other)).map(lineOf);
+    if (company.length === 0) continue;
+    const far = (mention: Mention): number =>
+      company.reduce((sum, at) => sum + Math.abs(at - lineOf(mention)), 0) / company.length;
+    const [best, second] = open.toSorted((a, b) => far(a) - far(b));
+    if (best === undefined || far(best) > NEAR) return undefined;
+    return second === undefined || far(second) > far(best) ? best : undefined;
+  }
+  return undefined;
+}
+
 /** Words that a cook leaves away: 'the sugar' is granulated sugar, not icing sugar. */
 const LEFT_AWAY =
   /^(?:granulated|caster|superfine|white|plain|all-purpose|all purpose|unsalted|salted|whole|large|fine|fresh|regular|yellow|golden|organic|dry|dried|long-grain|golden caster)$/;
@@ -193,6 +239,7 @@ function meantBy(all: readonly Mention[], place: Place): Mention | null {
     byCompany(own, sentence, place) ??
     byCompany(own, text, place) ??
     byRole(own, text) ??
+    byNearness(own, place) ??
     inTurn(own, place) ??
     first
   );
@@ -207,6 +254,9 @@ export function ownerOf({ named, byHead }: Owners, name: string, place: Place): 
     const here = inPart(any, place);
     const one =
       byAmount(any, place) ??
+      (any.some(({ changed }) => changed)
+        ? byNearness(inPart([...new Set([...any, ...(exact ?? [])])], place), place)
+        : undefined) ??
       nextPlain(any, exact ?? [], place) ??
       (here.length === 1 ? here[0] : undefined) ??
       bySection(any, place) ??

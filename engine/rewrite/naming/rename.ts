@@ -6,6 +6,7 @@ import { boiledOf } from '../steps/boils-as.ts';
 import { withArticles } from '../wording/agreement.ts';
 import { asList, joined } from '../wording/joined-lists.ts';
 import { END, literal, namePattern, START } from '../wording/name-patterns.ts';
+import { withOneAmount } from '../wording/one-amount.ts';
 import { isNamedAlready, isOtherUse, isRemark, withoutChoices } from '../wording/other-uses.ts';
 import { REST, SHARE, unitOf } from '../wording/shares.ts';
 import { isLead, isPassing } from '../wording/short-names.ts';
@@ -197,8 +198,20 @@ export function renameIn(
       : marked;
   });
   const once = withoutDoubles(joined(withArticles(renamed, '\u2060')), named);
-  return { text: tidied(agreeingVerbs(once, named)), named: [...named] };
+  const added = withOneAmount(agreeingVerbs(once, named), newFoods(named));
+  return { text: tidied(added), named: [...named] };
 }
+
+/** What stands in for several of the ingredients, by its name. */
+const newFoods = (named: ReadonlySet<Mention>): string[] => [
+  ...new Set(
+    [...named].flatMap(({ items, alsoElsewhere }) =>
+      items.flatMap(({ foodId, foodName }) =>
+        alsoElsewhere.has(foodId) ? [shortName(foodName)] : [],
+      ),
+    ),
+  ),
+];
 
 /** Of one thing now: 'while the cauliflower cooks', 'once the kohlrabi is done'; and 'the drained, cooked pasta' is 'the drained cauliflower'. */
 function agreeingVerbs(text: string, named: ReadonlySet<Mention>): string {

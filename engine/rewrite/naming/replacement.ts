@@ -11,8 +11,8 @@ import {
   shareNamed,
   withGrams,
 } from './amounts-in-steps.ts';
-import type { Mention } from './mention.ts';
-import { COLLECTIVES, itemName, listOf } from './method-names.ts';
+import { type Mention, massOf } from './mention.ts';
+import { COLLECTIVES, isMade, itemName, listOf } from './method-names.ts';
 
 /** A name found in a text, with the amount or share in front of it. */
 export interface Found {
@@ -140,9 +140,14 @@ export function replacement(
       food === null ? null : pieceText(food, kitchenGrams(food, only.grams * share, only.role));
     return pieces ?? `${itemAmount(only, share, context)} ${called}`;
   }
+  if (isMade(called))
+    return share > ALL ? `the ${called}` : `${Math.round(massOf(mention) * share)} g ${called}`;
   const amount = shareAmount(mention, share, context);
   return COLLECTIVES.has(called) && called === 'flours' ? `${amount} ${called}` : amount;
 }
+
+/** What is as good as all of a thing made first. */
+const ALL = 0.98;
 
 /** An unchanged ingredient keeps its words; what a step uses of it is remembered. */
 export function keptText(mention: Mention, found: Found, { used }: RenameContext): string {

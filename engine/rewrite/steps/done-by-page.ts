@@ -61,14 +61,26 @@ function placeOf({ page, until }: Doing, name: RegExp, texts: readonly string[])
       if (until === undefined) return { at, behind: lastOf(text, name, page), drains: false };
       const soon = sentences.slice(index, index + SOON + 1).join(' ');
       if (!until.test(sentence) && !(until.test(soon) && BOILS.test(soon))) continue;
-      const own = sentencesOf(text);
-      const drained = own.findIndex((one) => DRAINS.test(one));
-      const boiled = own.findIndex((one) => until.test(one) && BOILS.test(one));
-      return { at, behind: Math.max(boiled, drained), drains: drained >= 0 };
+      const drained = drainedAt(at, texts);
+      if (drained !== null) return { ...drained, drains: true };
+      const boiled = sentencesOf(text).findIndex((one) => until.test(one) && BOILS.test(one));
+      return { at, behind: Math.max(0, boiled), drains: false };
     }
   }
   return null;
 }
+
+/** The sentence of a step, or of the next, that drains what it boiled; null where none does. */
+function drainedAt(from: number, texts: readonly string[]): Omit<Found, 'drains'> | null {
+  for (const at of [from, from + 1]) {
+    const behind = sentencesOf(texts[at] ?? '').findIndex((one) => DRAINS.test(one));
+    if (behind >= 0) return { at, behind };
+  }
+  return null;
+}
+
+/** 'then mash it with the butter and the rest', where a step of the page mashes. */
+const MASHED = /,? (?:and |then )*mash it with the ([^,;.]+?)(?: and the rest)?\./i;
 
 const lastOf = (text: string, name: RegExp, page: RegExp): number =>
   Math.max(
@@ -94,9 +106,8 @@ export function leftToDo(
   if (found === null) return null;
   const rest = method.replace(doing.clause, '');
   const left = found.drains ? rest.replace(/^drain(?: well)?(?:,| and)\s*/i, '') : rest;
-  return {
-    at: found.at,
-    behind: found.behind,
-    method: /^(?:drain and )?dry\.?$/i.test(left) ? '' : left,
-  };
+  const mashes = texts.slice(found.at).some((text) => /\bmash/i.test(text));
+  const told = mashes ? left.replace(MASHED, '; the $1 goes in as you mash.') : left;
+  const isDone = /^(?:drain and )?dry\.?$/i.test(told);
+  return { at: found.at, behind: found.behind, method: isDone ? '' : told };
 }

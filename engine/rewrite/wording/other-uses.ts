@@ -24,6 +24,7 @@ const TIN_AFTER =
 /** Dusting of tins and hands, with flour from the bag. */
 const DUSTS =
   /\b(?:dust\w*|sprays?|sprayed|sprinkl\w*)\b[^.;,(]{0,40}\bwith (?:a little |some |more )?$/i;
+const DUSTS_TIN = /\b(?:dust\w*|sprays?|sprayed)\b[^.;,(]{0,40}\bwith (?:a little |some |more )?$/i;
 /** 'sprinkle flour all over the tray'. */
 const ON_TIN =
   /^\s+(?:all )?(?:over|on|onto|around) (?:the |a |your )?(?:tray|pan|tin|work|surface|board|counter)/i;
@@ -54,7 +55,13 @@ export function isOtherUse(
   if (/^(?:flour|butter|oil)$/i.test(word) && GREASES.test(before)) return true;
   const stays =
     newName === 'flours' || items.some(({ foodId }) => foodId === ingredient.match?.foodId);
-  if (/(?:flours?|sugar|cocoa)$/i.test(word) && stays && DUSTS.test(before)) return true;
+  if (
+    /(?:flours?|cocoa|(?:powdered|icing|confectioner\S*) sugar)$/i.test(word) &&
+    stays &&
+    DUSTS.test(before)
+  )
+    return true;
+  if (/sugar$/i.test(word) && stays && DUSTS_TIN.test(before)) return true;
   if (/^lasagn[ae]s?$/i.test(word) && DISH.test(before)) return true;
   const compound = COMPOUND.exec(after)?.[0].trim().toLowerCase();
   if (compound === undefined || newName === null) return false;

@@ -1,0 +1,103 @@
+/** Several lines of one food on a list without headings: each goes in where its neighbours do. */
+import { describe, expect, it } from 'vitest';
+import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
+import { type Change, foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
+
+function told(lines: string[], steps: string[], changes: Change[]): string[] {
+  const recipe = makeRecipe('Pudding', lines, steps);
+  const read = understand(recipe);
+  const plan = makePlan('custard', read, changes);
+  return rewriteRecipe(recipe, read, plan, { foods, region: 'us' }).steps.map(({ after }) => after);
+}
+
+const part = (key: string, kept: number, grams: number): Change => ({
+  key,
+  kept,
+  to: [['allulose', grams]],
+});
+
+describe('the sugar of each sentence', () => {
+  const LINES = [
+    '1 cup double cream',
+    '3 tablespoons sugar',
+    '12 ounces pears',
+    '2 tablespoons granulated sugar',
+    '4 egg yolks',
+    '200 g oat crumbs',
+    '3 tablespoons granulated sugar',
+    '1/8 teaspoon salt',
+  ];
+  const CHANGES = [part('1', 13, 24), part('3', 9, 16), part('6', 14, 25)];
+
+  it('is that of the line nearest to what goes in with it', () => {
+    const [crumbs, yolks, cream] = told(
+      LINES,
+      [
+        'Mix the oat crumbs with the sugar and salt.',
+        'Whisk the egg yolks and sugar.',
+        'Whip the double cream. Add the sugar and whip until thick.',
+      ],
+      CHANGES,
+    );
+    expect(crumbs).toMatch(/25 g allulose/);
+    expect(yolks).toMatch(/16 g allulose/);
+    expect(cream).toMatch(/24 g allulose/);
+  });
+
+  it('is put in where fruit is sprinkled with it, and none is where a tin is dusted', () => {
+    const [sprinkled] = told(
+      ['3 cups strawberries', '1/2 cup sugar'],
+      ['Slice the strawberries. Sprinkle with sugar and leave for an hour.'],
+      [part('1', 15, 85)],
+    );
+    expect(sprinkled).toMatch(/Sprinkle with sugar and allulose/);
+    const [dusted] = told(
+      ['3 cups strawberries', '1/2 cup sugar'],
+      ['Butter the dish and dust it with sugar.'],
+      [part('1', 15, 85)],
+    );
+    expect(dusted).toBe('Butter the dish and dust it with sugar.');
+  });
+});
+
+it('one new food for two neighbours is one amount', () => {
+  const [step] = told(
+    ['3/4 cup brown sugar', '1/2 cup white sugar', '1 cup butter'],
+    ['Beat the butter, brown sugar and white sugar.'],
+    [part('0', 70, 100), part('1', 40, 60)],
+  );
+  expect(step).toBe('Beat the butter, brown sugar, white sugar and 160 g allulose.');
+});
+
+it('a colour joined to light or dark by a hyphen is a name', () => {
+  const [step] = told(
+    ['1 cup light-brown sugar', '1 cup granulated sugar', '1 cup butter'],
+    ['Beat the butter with the brown sugar.'],
+    [part('0', 70, 100), part('1', 40, 60)],
+  );
+  expect(step).toMatch(/light-brown sugar and 100 g allulose/);
+});
+
+it('crumbs made first go in by their name', () => {
+  const recipe = makeRecipe(
+    'Bars',
+    ['1½ cups graham cracker crumbs', '6 tablespoons butter'],
+    ['Combine 1½ cups graham cracker crumbs and 6 tablespoons butter.'],
+  );
+  const read = understand(recipe);
+  const made = makePlan('custard', read, [
+    {
+      key: '0',
+      kept: 0,
+      to: [
+        ['almond-flour', 100],
+        ['allulose', 15],
+      ],
+    },
+  ]);
+  const swaps = made.swaps.map((swap) => ({ ...swap, id: 'biscuit-base-to-almond' }));
+  const { steps } = rewriteRecipe(recipe, read, { ...made, swaps }, { foods, region: 'us' });
+  expect(steps.map(({ after }) => after).join('\n')).toMatch(
+    /Combine the almond crumbs and 6 tablespoons butter/,
+  );
+});
