@@ -51,6 +51,11 @@ beforeEach(async () => {
 
 afterEach(() => store.delete());
 
+const manyLines = (count: number) => ({
+  title: null,
+  lines: Array.from({ length: count }, () => '5 g flour'),
+});
+
 const REFUSED: Record<string, [text: string, words: string]> = {
   empty: ['', 'not complete JSON'],
   'of blanks': [' '.repeat(1000), 'not complete JSON'],
@@ -74,6 +79,18 @@ const REFUSED: Record<string, [text: string, words: string]> = {
   ],
   'with a line of a thousand tons': [
     file({ recipes: [row({ corrections: { '0': { grams: 1e9 } } })] }),
+    'damaged',
+  ],
+  'with a recipe of ten thousand lines': [
+    file({ recipes: [row({ recipe: sampleRecipe({ groups: [manyLines(10_000)] }) })] }),
+    'damaged',
+  ],
+  'with a step of two million characters': [
+    file({
+      recipes: [
+        row({ recipe: sampleRecipe({ steps: [{ section: null, text: 'a '.repeat(1e6) }] }) }),
+      ],
+    }),
     'damaged',
   ],
   'with an endless id': [file({ recipes: [row({ id: 'x'.repeat(1e6) })] }), 'damaged'],

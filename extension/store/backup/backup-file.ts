@@ -1,6 +1,7 @@
 /** A backup as text: which parts of it can be read. */
 import type * as z from 'zod';
 import { foodTable } from '../../../engine/index.ts';
+import type { Recipe } from '../../../engine/model.ts';
 import { type MessageKey, say } from '../../ui/words/say.ts';
 import { PantryFood } from '../pantry-food.ts';
 import {
@@ -14,6 +15,7 @@ import {
   SavedRecipe,
   SavedVersion,
 } from '../records.ts';
+import { isRecipeSize } from './recipe-size.ts';
 
 export interface Entries {
   recipes: SavedRecipe[];
@@ -71,6 +73,15 @@ function valid<T>(entries: readonly unknown[], schema: z.ZodType<T>): Valid<T> {
   return { good, bad: entries.length - good.length };
 }
 
+/** Entries whose recipe is larger than any page's go bad: working one out must never stop the browser. */
+function ofRecipeSize<Entry>(
+  { good, bad }: Valid<Entry>,
+  recipeOf: (entry: Entry) => Recipe,
+): Valid<Entry> {
+  const sized = good.filter((entry) => isRecipeSize(recipeOf(entry)));
+  return { good: sized, bad: bad + good.length - sized.length };
+}
+
 /** Entries that name a food which is neither built in nor a package of the file's or of the user's own go bad. */
 function ofKnownFoods<Named extends { foodId: string }>(
   { good, bad }: Valid<Named>,
@@ -86,10 +97,10 @@ function entriesOf(file: BackupFile, here: ReadonlySet<string>): ReadEntries {
   const isKnown = (id: string): boolean =>
     here.has(id) || brought.has(id) || foodTable().byId(id) !== null;
   const parts = {
-    recipes: valid(file.recipes, SavedRecipe),
-    versions: valid(file.versions, SavedVersion),
+    recipes: ofRecipeSize(valid(file.recipes, SavedRecipe), ({ recipe }) => recipe),
+    versions: ofRecipeSize(valid(file.versions, SavedVersion), ({ recipe }) => recipe),
     foods,
-    bakes: valid(file.bakes, Bake),
+    bakes: ofRecipeSize(valid(file.bakes, Bake), ({ baked }) => baked.recipe),
     aliases: ofKnownFoods(valid(file.aliases, Alias), isKnown),
     pantry: ofKnownFoods(valid(file.pantry, PantryFood), isKnown),
     photos: valid(file.photos, Photo),
