@@ -8,6 +8,7 @@ import { guessLanguage } from './words/guess-language.ts';
 import { isPairAt, type Lexicon, lexiconOf } from './words/lexicon.ts';
 import { tidy } from './words/tidy-line.ts';
 import { isAt, isNumber, someOf, type Token, textOf, tokenize } from './words/tokens.ts';
+import { unspacedLanguage, withBlanks } from './words/unspaced-line.ts';
 
 export interface ParseOptions {
   /** BCP 47 tag of the page; English when absent or unknown. */
@@ -25,7 +26,7 @@ const LONGEST = 4000;
  * the line's own words; units are canonical short forms (see `Amount`).
  */
 export function parseLine(text: string, options: ParseOptions = {}): Line {
-  const whole = tidy(text);
+  const whole = withBlanks(tidy(text), options.language);
   const clean = whole.slice(0, LONGEST);
   const line: Line = {
     text,
@@ -39,7 +40,9 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
   };
   if (clean === '') return line;
   let tokens = tokenize(clean);
-  const lex = lexiconOf(options.language ?? guessLanguage(tokens.map((t) => t.low)));
+  const lex = lexiconOf(
+    options.language ?? unspacedLanguage(text) ?? guessLanguage(tokens.map((t) => t.low)),
+  );
   // '1.500 g' is fifteen hundred where the comma is the decimal mark
   if (lex.language !== 'en' && tokens.some(isGrouped)) tokens = tokenize(clean, true);
   if (lex.labels.has(clean.toLowerCase()) || isHeading(tokens, lex))
@@ -60,7 +63,7 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
 
 /** Language of a line that stands alone, by its unit and small words: a BCP 47 tag, English when in doubt. */
 export const lineLanguage = (text: string): string =>
-  guessLanguage(tokenize(tidy(text).slice(0, LONGEST)).map((t) => t.low));
+  unspacedLanguage(text) ?? guessLanguage(tokenize(tidy(text).slice(0, LONGEST)).map((t) => t.low));
 
 /** 'butter (or herb butter, see below)' is butter all the same. */
 const offersInBrackets = (tokens: readonly Token[], lex: Lexicon): boolean =>

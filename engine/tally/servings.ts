@@ -59,6 +59,9 @@ const OF_POTATO =
 const OF_SAUCE =
   /sauce|sosse|soße|saus\b|salsa|sugo|ragu|gravy|roux|bechamel|veloute|custard|glaze|dressing|marinade|molho|\bsas\b/i;
 
+/** A title in a script whose dish words are not known: nothing in it tells a sauce from a cake. */
+const UNREAD = /^[^a-z]*$/i;
+
 /** Reference amount of a family, g eaten at one time (21 CFR 101.12(b)); a label unit, not advice. */
 function referenceGrams(family: Family, title: string): Reference {
   const plain = withoutAccents(title);
@@ -67,7 +70,10 @@ function referenceGrams(family: Family, title: string): Reference {
   const mixed =
     (family === 'potato-dish' && !OF_POTATO.test(plain)) ||
     (family === 'thickened-sauce' && !OF_SAUCE.test(plain));
-  return byTitle ?? FAMILY_GRAMS[mixed ? 'other' : family];
+  if (byTitle) return byTitle;
+  // Sugar and cream by themselves may be a cake: two spoonfuls would make it look small.
+  if (family === 'sweet-sauce' && UNREAD.test(plain)) return FAMILY_GRAMS.custard;
+  return FAMILY_GRAMS[mixed ? 'other' : family];
 }
 
 const plural = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;

@@ -223,4 +223,11 @@ describe('servings', () => {
       ),
     );
   });
+
+  it('does not take sweet cream for a sauce where the title cannot be read', () => {
+    const none = { text: null, servings: null, pieces: null };
+    const unread = propose(recipe('芝士蛋糕', none), 600, 'sweet-sauce').servings;
+    expect(unread).toBeLessThan(8);
+    expect(propose(recipe('Vanilla sauce', none), 600, 'sweet-sauce').servings).toBeGreaterThan(12);
+  });
 });

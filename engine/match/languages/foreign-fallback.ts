@@ -46,6 +46,24 @@ export function endOfCompound(
   return last && index.headLast ? compoundEnd(last, index, foods) : null;
 }
 
+/** Signs that alone are a name too rarely to be looked for inside another: 'oil', 'water', 'rice'. */
+const SHORTEST_INSIDE = 2;
+
+/** The longest listed name inside a run of signs without blanks, the last of equals; null when none is. */
+export function longestInside(words: readonly Word[], index: NameIndex): string | null {
+  const text = words.map((word) => word.text).join('');
+  let best = '';
+  let place = -1;
+  for (const name of index.vocabulary) {
+    if (name.length < Math.max(SHORTEST_INSIDE, best.length)) continue;
+    const at = text.lastIndexOf(name);
+    if (at < 0 || (name.length === best.length && at < place)) continue;
+    best = name;
+    place = at;
+  }
+  return best === '' ? null : best;
+}
+
 /** Words with slips of the pen mended, one letter each; null when there is nothing to mend. */
 export function withoutSlips(words: readonly Word[], index: NameIndex): readonly Word[] | null {
   let isMended = false;

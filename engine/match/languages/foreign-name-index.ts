@@ -9,18 +9,22 @@ import el from '../data/names/el.json' with { type: 'json' };
 import es from '../data/names/es.json' with { type: 'json' };
 import fr from '../data/names/fr.json' with { type: 'json' };
 import it from '../data/names/it.json' with { type: 'json' };
+import ja from '../data/names/ja.json' with { type: 'json' };
 import nl from '../data/names/nl.json' with { type: 'json' };
 import pt from '../data/names/pt.json' with { type: 'json' };
 import ru from '../data/names/ru.json' with { type: 'json' };
 import sv from '../data/names/sv.json' with { type: 'json' };
+import zh from '../data/names/zh.json' with { type: 'json' };
 import type { State } from '../name-words.ts';
 import { plainText } from '../normalise.ts';
 import { folded } from './inflection.ts';
 
 type Names = Readonly<Record<string, readonly string[]>>;
 
-const FILES = { de, fr, es, it, nl, pt, sv, cs, el, ru } satisfies Record<string, Names>;
+const FILES = { de, fr, es, it, nl, pt, sv, cs, el, ru, zh, ja } satisfies Record<string, Names>;
 type Code = keyof typeof FILES;
+
+const UNSPACED: ReadonlySet<Code> = new Set(['zh', 'ja']);
 
 /** Languages that share another one's file. */
 const SHARED: Readonly<Record<string, Code>> = { da: 'sv', no: 'sv', nb: 'sv', nn: 'sv', sk: 'cs' };
@@ -43,6 +47,8 @@ export interface NameIndex {
   without: ReadonlySet<string>;
   /** Every word of the listed names. */
   vocabulary: ReadonlySet<string>;
+  /** Its script sets no blanks between words: a name may stand anywhere in a run of signs. */
+  unspaced: boolean;
   /** Words that take the juice, and those that take the peel, of a citrus fruit. */
   juice: ReadonlySet<string>;
   zest: ReadonlySet<string>;
@@ -115,6 +121,7 @@ function build(code: Code): NameIndex {
       ),
     ),
     without: foldedSet(grammar.without),
+    unspaced: UNSPACED.has(code),
     vocabulary: new Set(entries.flatMap(([words]) => words.map((word) => word.text))),
     juice: foldedSet(grammar.juice),
     zest: foldedSet(grammar.zest),

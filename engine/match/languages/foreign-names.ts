@@ -7,7 +7,13 @@ import type { Food, Item, Line, Match } from '../../model.ts';
 import falseFriends from '../data/false-friends.json' with { type: 'json' };
 import type { State } from '../name-words.ts';
 import { plainText } from '../normalise.ts';
-import { endOfCompound, isAkin, withoutLacking, withoutSlips } from './foreign-fallback.ts';
+import {
+  endOfCompound,
+  isAkin,
+  longestInside,
+  withoutLacking,
+  withoutSlips,
+} from './foreign-fallback.ts';
 import { type NameIndex, nameIndex, otherIndexes, type Word } from './foreign-name-index.ts';
 import { inState } from './siblings.ts';
 
@@ -229,6 +235,7 @@ const named = (name: string, line: Line, index: NameIndex, foods: FoodTable): Fo
   const all = index.wordsOf(name.replace(/\([^)]*\)?/g, ' '));
   const known = widerName(all, line, index) ?? wholeName(all, index);
   if (known) return known;
+  if (index.unspaced) return insideName(all, index);
   const words = withoutLacking(all, index);
   const shorter = words.length < all.length ? wholeName(words, index) : null;
   return (
@@ -239,6 +246,19 @@ const named = (name: string, line: Line, index: NameIndex, foods: FoodTable): Fo
     atEnd(words, index, foods)
   );
 };
+
+/** '适量马苏里拉芝士碎': the longest name among signs without blanks; at their end it is the head. */
+function insideName(words: readonly Word[], index: NameIndex): Found | null {
+  const name = longestInside(words, index);
+  const id = name === null ? null : index.idOf(index.wordsOf(name));
+  if (id === null || name === null) return null;
+  const isHead = words.some(({ text }) => text.endsWith(name));
+  return {
+    id,
+    confidence: isHead ? HEAD : DOUBTFUL,
+    reason: `only '${name}' of the name is known, in ${index.language}`,
+  };
+}
 
 /** 'Butter/Margarine', 'Sahne / Obers': the first of two names. */
 function firstOfSlash(name: string, index: NameIndex): Found | null {

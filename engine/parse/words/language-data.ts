@@ -9,11 +9,13 @@ import en from '../data/en.json' with { type: 'json' };
 import es from '../data/es.json' with { type: 'json' };
 import fr from '../data/fr.json' with { type: 'json' };
 import it from '../data/it.json' with { type: 'json' };
+import ja from '../data/ja.json' with { type: 'json' };
 import nl from '../data/nl.json' with { type: 'json' };
 import nordic from '../data/nordic.json' with { type: 'json' };
 import pt from '../data/pt.json' with { type: 'json' };
 import ru from '../data/ru.json' with { type: 'json' };
 import units from '../data/units.json' with { type: 'json' };
+import zh from '../data/zh.json' with { type: 'json' };
 
 /** Sets of words; the English file has every one of them, other files those that they need. */
 export type WordSet = {
@@ -64,4 +66,6 @@ export const LANGUAGES: Record<string, LanguageData> = {
   sk: cs,
   el,
   ru,
+  zh,
+  ja,
 };

@@ -14,6 +14,9 @@ const TRIMMED =
 const TRIMMED_ANYWHERE =
   /\b(florets?|boneless|shelled|pitted|fillets?|peeled weight|trimmed weight|flesh only|geputzt gewogen|poids epluche|schoongemaakt gewogen|peso limpio|peso pulito|sem desperdicios|rensad vikt|renset vægt|renset vekt|ohne schale|sans coquille|zonder schaal|sin c[aá]scara|senza guscio|sem casca|utan skal|uden skal|uten skall|nettogewicht|netto|poids net|peso neto|peso netto|peso liquido|nettovikt|nettovekt)\b/;
 
+/** Chinese and Japanese leg 'meat' is sold off the bone. */
+const LEG_MEAT = /[鶏鸡雞](?:もも|モモ|腿)肉/;
+
 export interface WithoutRefuse {
   grams: Interval;
   assumption: string;
@@ -83,7 +86,7 @@ export function withoutRefuse(
   if (refuse <= 0) return withoutBone(grams, text, food);
   if (refuse >= 1 || food.state !== 'raw') return null;
   const before = `${wordsBefore(item, line)} ${plain(item.name)}`;
-  if (TRIMMED.test(before) || TRIMMED_ANYWHERE.test(text)) return null;
+  if (TRIMMED.test(before) || TRIMMED_ANYWHERE.test(text) || LEG_MEAT.test(text)) return null;
   const share = shareOf(food, refuse, text);
   const percent = Math.round(share * 100);
   return {
