@@ -1,5 +1,6 @@
 /** Steps and sentences for the handling that the new ingredients call for. */
 import { capital } from '../naming/method-names.ts';
+import { brownsMore } from '../oven/browning.ts';
 import type { PartMethod } from '../parts/part-contexts.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 import { amendedSteps } from './amendments.ts';
@@ -22,6 +23,7 @@ export function insertions(
 ): Insertion[] {
   return fittingCues(context)
     .filter((cue) => cue.text !== '' && !(cue.oven === true && statesOven))
+    .filter((cue) => cue.oven !== true || brownsMore(cue, context, original))
     .filter((cue) => cue.saysLessLiquid !== true || !asksForLessLiquid(context))
     .filter((cue) => cue.too === true || amendedSteps(cue, context, original).length === 0)
     .flatMap((cue) => {

@@ -2,6 +2,7 @@
 import { keptFor } from '../../kept-results.ts';
 import type { Swap } from '../../model.ts';
 import cues from '../data/cues.json' with { type: 'json' };
+import { brownsMore } from '../oven/browning.ts';
 import type { PartMethod } from '../parts/part-contexts.ts';
 import type { Cue } from './cue.ts';
 import { applies, concerns } from './cue-applies.ts';
@@ -27,9 +28,10 @@ export const isPrepared = (swap: Swap, context: CueContext): boolean =>
   );
 
 /** Why the oven is to be cooler for a part, or null when it is not. */
-export function coolerOven({ context, texts }: PartMethod): string | null {
+export function coolerOven({ context, texts, original }: PartMethod): string | null {
   const found = fittingCues(context).find(
-    (cue) => cue.oven === true && isBaked(cue, texts, context),
+    (cue) =>
+      cue.oven === true && isBaked(cue, texts, context) && brownsMore(cue, context, original),
   );
   return found === undefined ? null : reasonOf(found, context);
 }

@@ -68,7 +68,8 @@ function ofPart(context: CueContext, part: number, method: WholeMethod): PartMet
   });
   const here = mentions.filter((mention) => mention.part === part);
   const isDough = here.some(({ role }) => role === 'structure');
-  const unbaked = isDough && !found.some((text) => TOGETHER.test(text));
+  // An oven that is heated before the part begins bakes nothing of it yet.
+  const unbaked = isDough && !found.some((text, at) => at > (own[0] ?? 0) && TOGETHER.test(text));
   const texts = unbaked ? withOven(found, own, method) : found;
   return {
     context: {

@@ -40,19 +40,23 @@ function bakesIn(steps: readonly RewrittenStep[], words: MethodWords | null): Ba
   );
 }
 
-/** How much longer the first bake takes, behind the sentence that says how long; none where none does. */
-function longerBake(
+/** How much longer each bake takes from the first lowered oven on, behind the sentence that says how long. */
+function longerBakes(
   steps: readonly RewrittenStep[],
   lowered: (at: number) => boolean,
   words: MethodWords | null,
 ): Insertion[] {
   const bakes = bakesIn(steps, words);
+  const first = steps.findIndex((_, at) => lowered(at));
   // In other languages 'cook' is said of pans as well: the step whose oven was lowered is sure.
-  const sure = words === null ? undefined : bakes.find(({ at }) => lowered(at));
-  const bake = sure ?? bakes[0];
-  if (bake === undefined) return [];
-  const text = (words?.longerBake ?? LONGER).replace('{minutes}', longerBy(bake.minutes));
-  return [{ at: bake.at, behind: bake.behind, rank: RANKS.after, step: inserted(text, '') }];
+  const sure = bakes.filter(({ at }) => lowered(at));
+  const later = bakes.filter(({ at }) => at >= first);
+  const foreign = sure.length > 0 ? sure.slice(0, 1) : bakes.slice(0, 1);
+  const own = later.length > 0 ? later : bakes.slice(0, 1);
+  return (words === null ? own : foreign).map(({ at, behind, minutes }) => {
+    const text = (words?.longerBake ?? LONGER).replace('{minutes}', longerBy(minutes));
+    return { at, behind, rank: RANKS.after, step: inserted(text, '') };
+  });
 }
 
 /** The steps with a lower oven where a part that browns fast is baked, and the longer time beside the first bake. */
@@ -74,5 +78,5 @@ export function withOvens(
   });
   const isLower = (at: number): boolean => lowered[at] !== steps[at];
   const some = lowered.some((_, at) => isLower(at));
-  return { steps: lowered, longer: some ? longerBake(lowered, isLower, words) : [] };
+  return { steps: lowered, longer: some ? longerBakes(lowered, isLower, words) : [] };
 }

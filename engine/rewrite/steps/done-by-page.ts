@@ -43,12 +43,15 @@ export interface LeftToDo {
   behind: number;
   /** What is left of the handling; empty when nothing is. */
   method: string;
+  /** Whether the next sentence drains it and goes on at once. */
+  ahead: boolean;
 }
 
 interface Found {
   at: number;
   behind: number;
   drains: boolean;
+  ahead?: boolean;
 }
 
 /** Where the page does the same with what came in. */
@@ -74,10 +77,15 @@ function placeOf({ page, until }: Doing, name: RegExp, texts: readonly string[])
 function drainedAt(from: number, texts: readonly string[]): Omit<Found, 'drains'> | null {
   for (const at of [from, from + 1]) {
     const behind = sentencesOf(texts[at] ?? '').findIndex((one) => DRAINS.test(one));
-    if (behind >= 0) return { at, behind };
+    const said = sentencesOf(texts[at] ?? '')[behind] ?? '';
+    if (behind >= 0)
+      return GOES_ON.test(said) ? { at, behind: behind - 1, ahead: true } : { at, behind };
   }
   return null;
 }
+
+/** 'Drain, add the milk and mash'. */
+const GOES_ON = /\bdrain\b.*\b(?:mash|add|stir|mix|toss|beat|return)\b/i;
 
 /** 'then mash it with the butter and the rest', where a step of the page mashes. */
 const MASHED = /,? (?:and |then )*mash it with the ([^,;.]+?)(?: and the rest)?\./i;
@@ -109,5 +117,6 @@ export function leftToDo(
   const mashes = texts.slice(found.at).some((text) => /\bmash/i.test(text));
   const told = mashes ? left.replace(MASHED, '; the $1 goes in as you mash.') : left;
   const isDone = /^(?:drain and )?dry\.?$/i.test(told);
-  return { at: found.at, behind: found.behind, method: isDone ? '' : told };
+  const { at, behind, ahead = false } = found;
+  return { at, behind, ahead, method: isDone ? '' : told };
 }

@@ -276,7 +276,11 @@ function besidePage(
   // What stays is in the same pot.
   const object = whole.swap.keptGrams > 0 && /^dry\b/i.test(left.method) ? 'all of it' : undefined;
   const step = stepOf({ ...whole, spoken: capital(left.method), holds: [true], object }, context);
-  return step === null ? 'nothing' : { ...left, rank: RANKS.after, step };
+  if (step === null) return 'nothing';
+  const { at, behind, ahead } = left;
+  const { after } = step;
+  const told = ahead ? `Once drained, ${after.charAt(0).toLowerCase()}${after.slice(1)}` : after;
+  return { at, behind, rank: RANKS.after, step: { ...step, after: told } };
 }
 
 const BOILS = /\b(?:boil\w*|cook the|package)\b/i;

@@ -1,0 +1,72 @@
+/** The oven is set lower where enough of what browns meets the heat, and each bake then takes its time. */
+import { describe, expect, it } from 'vitest';
+import type { Family } from '../../../engine/model.ts';
+import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
+import { type Change, foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
+
+function told(family: Family, lines: string[], steps: string[], changes: Change[]): string {
+  const recipe = makeRecipe('Bake', lines, steps);
+  const read = understand(recipe);
+  const plan = makePlan(family, read, changes);
+  return rewriteRecipe(recipe, read, plan, { foods, region: 'us' })
+    .steps.map(({ after }) => after)
+    .join('\n');
+}
+
+const DOUGH = ['375 g flour', '200 g sugar', '115 g butter', '2 eggs'];
+const BISCUITS = [
+  'Heat the oven to 350 F. Beat sugar, butter and eggs, add the flour, bake 12 minutes.',
+];
+const sugar = (kept: number, allulose: number): Change[] => [
+  { key: '1', kept, to: [['allulose', allulose]] },
+];
+
+describe('allulose in a dough', () => {
+  it('lowers the oven where there is much of it', () => {
+    expect(told('cookie', DOUGH, BISCUITS, sugar(70, 130))).toMatch(/oven to 325 F/);
+  });
+
+  it('leaves it where sugar does the browning still', () => {
+    expect(told('cookie', DOUGH, BISCUITS, sugar(150, 50))).toMatch(/oven to 350 F/);
+  });
+});
+
+describe('a crust', () => {
+  const steps = [
+    'Rub the butter into the flour and line the tin. Mix the apples with the sugar and fill.',
+    'Cover with pastry and bake at 400 F for 40 minutes.',
+  ];
+  const PIE = ['300 g flour', '100 g sugar', '150 g butter', '1 kg apples'];
+
+  it('keeps its heat over a filling that browns nothing', () => {
+    expect(told('pie-crust', PIE, steps, sugar(20, 80))).toMatch(/at 400 F/);
+  });
+
+  it('keeps it with a third of nut flour, and not with more than half', () => {
+    const flour = (kept: number, nuts: number): Change[] => [
+      { key: '0', kept, to: [['almond-flour', nuts]] },
+    ];
+    expect(told('pie-crust', PIE, steps, flour(200, 100))).toMatch(/at 400 F/);
+    expect(told('pie-crust', PIE, steps, flour(100, 200))).toMatch(/at 375 F/);
+  });
+
+  it('is baked cooler where the allulose is in its own dough', () => {
+    const rich = ['Mix the flour with the sugar and butter. Top with apples.', steps[1] ?? ''];
+    expect(told('pie-crust', PIE, rich, sugar(20, 80))).toMatch(/at 375 F/);
+  });
+});
+
+it('every bake in the cooler oven is told its longer time', () => {
+  const text = told(
+    'cake',
+    ['200 g flour', '200 g sugar', '115 g butter', '2 eggs'],
+    [
+      'Heat the oven to 350 F. Beat all to a batter.',
+      'Bake for 20 minutes.',
+      'Spread with the sugar and bake for 40 minutes more.',
+    ],
+    sugar(40, 160),
+  );
+  expect(text).toMatch(/1-2 minutes longer/);
+  expect(text).toMatch(/2-4 minutes longer/);
+});
