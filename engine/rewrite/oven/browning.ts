@@ -18,7 +18,10 @@ const isAllulose = (foodId: string): boolean => hasTag(foodId, 'allulose');
 /** Whether allulose goes into the dough itself, not into a filling that the crust covers. */
 function isInDough({ mentions }: CueContext, texts: readonly string[]): boolean {
   const sweet = mentions.filter(({ items }) => items.some(({ foodId }) => isAllulose(foodId)));
-  const dough = mentions.filter(({ role }) => role === 'structure');
+  const dough = mentions.filter(
+    ({ role, ingredient }) =>
+      role === 'structure' || hasTag(ingredient.match?.foodId ?? '', 'flour-like'),
+  );
   return texts
     .flatMap(sentencesOf)
     .some((sentence) =>
