@@ -13,6 +13,9 @@ import { type Insertion, inserted, placeOf, RANKS } from './insertion.ts';
 const asksForLessLiquid = ({ plan }: CueContext): boolean =>
   plan.swaps.some(({ id, to }) => to.length === 0 && /^less-(?:water|.*stock)/.test(id));
 
+/** A sauce of a bake goes into the oven with it, and has no oven of its own. */
+const isDish = ({ plan }: CueContext): boolean => plan.family.id !== 'sweet-sauce';
+
 /**
  * What the cues of one part say, with its places. `statesOven`: the method states oven temperatures,
  * which are changed where they stand.
@@ -23,7 +26,7 @@ export function insertions(
 ): Insertion[] {
   return fittingCues(context)
     .filter((cue) => cue.text !== '' && !(cue.oven === true && statesOven))
-    .filter((cue) => cue.oven !== true || brownsMore(cue, context, original))
+    .filter((cue) => cue.oven !== true || (isDish(context) && brownsMore(cue, context, original)))
     .filter((cue) => cue.saysLessLiquid !== true || !asksForLessLiquid(context))
     .filter((cue) => cue.too === true || amendedSteps(cue, context, original).length === 0)
     .flatMap((cue) => {

@@ -1,5 +1,5 @@
 /** Ovens set lower for what browns fast, and the time that it then takes. */
-import type { RewrittenStep } from '../../model.ts';
+import type { Family, RewrittenStep } from '../../model.ts';
 import { coolerOven } from '../cues/fitting-cues.ts';
 import { type Insertion, inserted, RANKS } from '../cues/insertion.ts';
 import { keyed, type MethodWords } from '../languages/method-words.ts';
@@ -11,6 +11,8 @@ import { withReason } from './step-reasons.ts';
 
 const LONGER = 'In the cooler oven it takes {minutes} minutes longer.';
 const BAKES = /\bbak(?:e|es|ed)\b/i;
+/** What is done when it is out. */
+const COOLS = /\b(?:cool|remove|rack|rest)\b/i;
 /** Roasted vegetables and toasted nuts keep their heat. */
 const OTHER_HEAT = /\b(?:roast|toast|broil|grill)(?:s|ed|ing)?\b|\bcook until\b/i;
 
@@ -25,6 +27,7 @@ function isBake(said: string): boolean {
 }
 
 interface BakeSentence {
+  said: string;
   at: number;
   behind: number;
   minutes: NonNullable<ReturnType<typeof bakeMinutes>>;
@@ -35,7 +38,7 @@ function bakesIn(steps: readonly RewrittenStep[], words: MethodWords | null): Ba
     sentencesOf(after).flatMap((sentence, behind): BakeSentence[] => {
       const said = words === null ? sentence : keyed(sentence, words);
       const minutes = isBake(said) ? bakeMinutes(said) : null;
-      return minutes === null ? [] : [{ at, behind, minutes }];
+      return minutes === null ? [] : [{ said, at, behind, minutes }];
     }),
   );
 }
@@ -50,7 +53,9 @@ function longerBakes(
   const first = steps.findIndex((_, at) => lowered(at));
   // In other languages 'cook' is said of pans as well: the step whose oven was lowered is sure.
   const sure = bakes.filter(({ at }) => lowered(at));
-  const later = bakes.filter(({ at }) => at >= first);
+  const later = bakes.filter(
+    ({ at, said }) => at >= first && BAKES.test(said) && !COOLS.test(said),
+  );
   const foreign = sure.length > 0 ? sure.slice(0, 1) : bakes.slice(0, 1);
   const own = later.length > 0 ? later : bakes.slice(0, 1);
   return (words === null ? own : foreign).map(({ at, behind, minutes }) => {
@@ -59,6 +64,14 @@ function longerBakes(
   });
 }
 
+/** Bakes whose sauces and fillings go into the oven with them. */
+const BAKES_WHOLE: ReadonlySet<Family> = new Set<Family>([
+  'enriched-yeast-bread',
+  'biscuit',
+  'quick-bread',
+  'cake',
+]);
+
 /** The steps with a lower oven where a part that browns fast is baked, and the longer time beside the first bake. */
 export function withOvens(
   steps: readonly RewrittenStep[],
@@ -66,7 +79,10 @@ export function withOvens(
   methods: readonly PartMethod[],
   words: MethodWords | null,
 ): { steps: RewrittenStep[]; longer: Insertion[] } {
-  const whys = methods.map(coolerOven);
+  const isBake = methods.some(({ context }) => BAKES_WHOLE.has(context.plan.family.id));
+  const whys = methods.map((method) =>
+    isBake || method.context.plan.family.id !== 'sweet-sauce' ? coolerOven(method) : null,
+  );
   const any = whys.find((why) => why !== null) ?? null;
   const metric = words !== null;
   const lowered = steps.map((step, at) => {
