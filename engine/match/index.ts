@@ -16,7 +16,7 @@ import { matchName, shortened, sure } from './search.ts';
 import { ambiguousMatch } from './special/ambiguous.ts';
 import { meantName, withNextNoun } from './special/first-of-two.ts';
 import { isTool, lastResort } from './special/last-resort.ts';
-import { isLeftover, isSaltAndPepper, nameByAmount } from './special/named-by-amount.ts';
+import { foreignByAmount, isLeftover, nameByAmount } from './special/named-by-amount.ts';
 import { takenPart, withoutAttached } from './special/part-taken.ts';
 import { toldByLine } from './special/told-by-line.ts';
 import { vegetablePeppers } from './special/unknown-pepper.ts';
@@ -90,10 +90,12 @@ function matchInLanguage(
   options: MatchOptions,
   wanted: State | null,
 ): Match | null {
+  const lookup = lookupOf(options.foods);
+  const told = foreignByAmount(item);
+  if (told) return toMatch(namesOrSynonyms(tokensOf(told), lookup, wanted));
   const found = matchOtherLanguage(item, line, options.language, options.foods);
   if (found && found.confidence > SURE_FOREIGN) return found;
-  const name = isSaltAndPepper(item) ? 'salt' : item.name;
-  const english = namesOrSynonyms(tokensOf(name), lookupOf(options.foods), wanted);
+  const english = namesOrSynonyms(tokensOf(item.name), lookup, wanted);
   return toMatch(english) ?? found;
 }
 

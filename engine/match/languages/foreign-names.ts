@@ -204,6 +204,8 @@ function takenPart(
   const note = line.items.length === 1 && !isRemark ? (line.note ?? '') : '';
   const words = index.wordsOf(`${item.preparation ?? ''} ${note}`).map((word) => word.folded);
   if (words.some((word) => index.juice.has(word))) return foods.byId(`${fruit}-juice`);
+  // 'Con o sin piel' says what the fruit has, not what of it is taken.
+  if (words.some((word) => index.without.has(word))) return null;
   return words.some((word) => index.zest.has(word)) ? foods.byId(`${fruit}-zest`) : null;
 }
 

@@ -128,9 +128,26 @@ const isGroundCoriander = ({ name, preparation, amounts: [first] }: Item): boole
 const SALT_AND_PEPPER =
   /^(?:[a-z]+ )*(?:salt|salz|sel|zout|sale?) (?:&|and|und|et|en|y|e|och|og) (?:(?:black|ground|white) )*(?:pepper|pfeffer|poivre|peper|pimienta|pimenta|pepe|peppar|peber)$/i;
 
-/** 'A pinch of salt and pepper', in any of the languages: weighed as the salt. */
-export const isSaltAndPepper = ({ name, amounts }: Item): boolean =>
+const isSaltAndPepper = ({ name, amounts }: Item): boolean =>
   amounts.length > 0 && SALT_AND_PEPPER.test(name.trim());
+
+const LEVADURA = /^levadura(?!.*(?:panad|pan\b|seca|fresca|prensada|nutricional|cerveza))/i;
+/** Grams of a Spanish sachet of baking powder; one of dry yeast holds 5 to 8. From memory. */
+const BAKING_POWDER_SACHET = { from: 14, to: 17 };
+
+/** '1 sobre o 16 g de levadura': by the sachet of that size it raises cakes. */
+const isBakingPowder = ({ name, amounts }: Item): boolean =>
+  LEVADURA.test(name.trim()) &&
+  amounts.some(
+    ({ unit, quantity }) =>
+      unit === 'g' && quantity >= BAKING_POWDER_SACHET.from && quantity <= BAKING_POWDER_SACHET.to,
+  );
+
+/** The English name of what an item in another language means by its amount; null for all others. */
+export function foreignByAmount(item: Item): string | null {
+  if (isSaltAndPepper(item)) return 'salt';
+  return isBakingPowder(item) ? 'baking powder' : null;
+}
 
 /** Cocktail and dessert usage: the sweet canned product. */
 const isCreamOfCoconut = ({ name }: Item): boolean => /\bcream of coconut\b/i.test(name);

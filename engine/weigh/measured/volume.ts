@@ -57,7 +57,8 @@ function isLiquid(item: Item, food: Food | null): boolean {
 function filledSpan(food: Food, chosen: VolumeMeasure, text: string): Interval | null {
   const row = Object.hasOwn(SCATTER, food.id) ? SCATTER[food.id] : undefined;
   const [low = 0, best = 0, high = 0] = row?.cup ?? [];
-  if (row === undefined) return null;
+  // A decilitre is filled by another habit, and has a measure of its own.
+  if (row === undefined || chosen.unit === 'dl') return null;
   if (/\b(?:lightly|loosely|softly) packed\b/.test(text)) return massInterval(low, best, high);
   if (/\bpacked\b/.test(text) && food.id === 'brown-sugar')
     return massInterval(high * 0.95, high, high * 1.05);

@@ -37,6 +37,7 @@ describe('names in other languages that are known only in part', () => {
     ['fr', 'sel et poivre', 'salt'],
     ['es', 'sal y pimienta', 'salt'],
     ['it', 'agnolotti', 'ravioli'],
+    ['es', 'levadura', 'fresh-yeast'],
   ])('%s: %s -> %s', (language, name, id) => {
     expect(match(name, language)?.foodId).toBe(id);
   });
@@ -151,4 +152,16 @@ describe('names in other languages', () => {
     const ids = [de, es, fr, it, nl, pt, sv].flatMap((names) => Object.keys(names));
     expect(ids.filter((id) => foods.byId(id) === null)).toEqual([]);
   });
+});
+
+test.each([
+  ['es', '1 sobre (16 g) de levadura', 'baking-powder'],
+  ['es', '20 g de levadura fresca', 'fresh-yeast'],
+  ['es', '16 g de levadura de panadero', 'fresh-yeast'],
+  ['es', '1 naranja de mesa, con o sin piel', 'orange'],
+  ['es', 'la piel de 1 naranja', 'orange-zest'],
+])('%s: %s -> %s', (language, text, id) => {
+  const line = parseLine(text, { language });
+  const [item] = line.items;
+  expect(item && matchItem(item, line, { foods, language })?.foodId).toBe(id);
 });

@@ -101,6 +101,8 @@ describe('pieces, bunches and packages', () => {
     ['2 sheets puff pastry', 490, PRACTICE],
     ['12 graham cracker sheets (1 1/2 cups, packed)', 168, 'USDA SR 174957, 14 g a sheet'],
     ['1 pomegranate', 170, PRACTICE],
+    ['2 dl flour', 120, 'common practice of Nordic recipes, no source: 60 g a decilitre'],
+    ['200 ml flour', 106, 'USDA SR 168894, cup of 125 g'],
     ['1 large pomegranate', 282, 'USDA SR 169134, 4 inches across'],
     ['1 (12 inch) prebaked pizza crust', 340, PRACTICE],
     ['10 cups cubed angel food cake', 280, 'common practice, no source: a cake of 10 oz in cubes'],
