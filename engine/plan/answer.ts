@@ -33,6 +33,8 @@ export interface Question {
   extent: Extent;
   /** Where the budget is out of reach: the changes that pay for themselves, within this many g a serving. */
   atMost?: number;
+  /** Whether what is left above the budget is dear, as little more would bring it within. */
+  dear?: boolean;
   /** Servings it is eaten in, where those are more than the page's. */
   pieces?: number;
 }
@@ -40,7 +42,7 @@ export interface Question {
 /** Solves one model; the original stands when it is within the budget and every wish. */
 function solveModel(
   model: PlanModel,
-  { start, budgetG, atMost }: Question,
+  { start, budgetG, atMost, dear = false }: Question,
   changes: boolean,
   work: Work,
 ): Answer {
@@ -48,7 +50,9 @@ function solveModel(
   const idle =
     !changes && Math.max(start, still.net) <= budgetG && wishesMet(model, still.kitchen.amounts);
   const found = (of: PlanModel): Solved | null =>
-    atMost === undefined ? solveWithin(of, budgetG, work) : solveWorthwhile(of, atMost, work);
+    atMost === undefined
+      ? solveWithin(of, budgetG, work)
+      : solveWorthwhile(of, { most: atMost, dear }, work);
   // What the user has set may be more than the dish's limits allow; then they go first.
   const solved = idle ? still : (found(model) ?? found(withoutSet(model)) ?? still);
   return { model, solved, idle };

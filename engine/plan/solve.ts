@@ -95,11 +95,18 @@ function nearLeast(
 const WORTH_OF_BUDGET = 0.45;
 const WORTH_OF_SIZE = 0.45;
 
+/** The same where little is left above it. Own choice. */
+const WORTH_OF_REST = 0.9;
+
 /** The plan whose changes pay for themselves, with at most `most` g a serving; null when none has so little. */
-export function solveWorthwhile(model: PlanModel, most: number, work: Work): Solved | null {
+export function solveWorthwhile(
+  model: PlanModel,
+  { most, dear }: { most: number; dear: boolean },
+  work: Work,
+): Solved | null {
   const slope = new Map(model.net.terms);
   const cut = Number.isFinite(most);
-  const worth = WORTH_OF_BUDGET + (cut ? WORTH_OF_SIZE : 0);
+  const worth = (dear ? WORTH_OF_REST : WORTH_OF_BUDGET) + (cut ? WORTH_OF_SIZE : 0);
   const price = worth / Math.max(model.dish.goals.budgetG, 1);
   const { rows } = cut ? withBudget(model, most) : model;
   const variables = model.variables.map((v) => ({

@@ -1,7 +1,7 @@
 /** Batters and short doughs as a baker would rework them: few changes, ordinary products, nothing for show. */
 import { describe, expect, it } from 'vitest';
-import type { Adaptation, Family } from '../../engine/model.ts';
-import { foods, type Part, plan, type Sample } from './build.ts';
+import type { Adaptation, Family, Goals } from '../../engine/model.ts';
+import { foods, type Part, plan, type Sample, tallyOf } from './build.ts';
 import { adapted, type Pasted } from './pasted.ts';
 
 const bake = (title: string, family: Family, servings: number, parts: Part[]): Sample => ({
@@ -289,5 +289,41 @@ describe('what is left and what follows', () => {
       steps: ['Boil sugar and corn syrup to the hard crack stage, stir in the peanuts and butter.'],
     };
     expect(plan(brittle, { budgetG: 14 }).swaps).toEqual([]);
+  });
+});
+
+/** An invented pie without headings: crust and filling in one list. */
+const PIE = bake('Gooseberry lattice pie', 'pie-crust', 8, [
+  ['all-purpose-flour', 310],
+  ['butter', 115],
+  ['water', 90],
+  ['sugar', 70],
+  ['cornstarch', 40, '40 g cornstarch'],
+  ['blackberries', 600],
+]);
+
+/** Share of a line that a plan takes away. */
+const gone = (sample: Sample, key: string, goals: Partial<Goals>): number => {
+  const stays = plan(sample, goals)
+    .items.filter((item) => item.key === key && item.foodId === sample.parts[Number(key)]?.[0])
+
+    .reduce((sum, { grams }) => sum + (grams ?? 0), 0);
+  return 1 - stays / (sample.parts[Number(key)]?.[1] ?? 1);
+};
+
+describe('the sugar of a bake', () => {
+  it.each([35, 30, 25, 20])('goes before its flour at a budget of %i g', (budgetG) => {
+    expect(gone(PIE, '3', { budgetG })).toBeGreaterThanOrEqual(gone(PIE, '0', { budgetG }) - 0.03);
+  });
+
+  it('may be less beside fruit that is sweet itself', () => {
+    const sour: Sample = { ...PIE, parts: [...PIE.parts.slice(0, 5), ['rhubarb', 600]] };
+    const lessBy = (sample: Sample, grams: number): boolean => {
+      const net = tallyOf(sample).perServing.netCarbsG?.best ?? 0;
+      return plan(sample, { budgetG: net - grams / sample.servings, pantry: [] }).met;
+    };
+    expect(lessBy(PIE, 25)).toBe(true);
+    expect(lessBy(sour, 25)).toBe(false);
+    expect(lessBy(sour, 18)).toBe(true);
   });
 });

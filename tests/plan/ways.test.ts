@@ -232,9 +232,10 @@ describe('the smallest serving', () => {
     expect(filled.most).toBe(8);
   });
 
-  it('of pancakes is a third of what the page gives a guest, never less than two small ones', () => {
-    const few = { family: 'pancake', title: 'Pancakes', method: '', servings: 4, flourShare: 0.2 };
-    expect(portionsOf({ ...few, family: 'pancake' }, weighing(820)).most).toBe(10);
+  it('of pancakes is half of what the page gives a guest, never less than two small ones', () => {
+    const few = { title: 'Pancakes', method: '', servings: 8, flourShare: 0.2 };
+    expect(portionsOf({ ...few, family: 'pancake' }, weighing(1000)).most).toBe(16);
+    expect(portionsOf({ ...few, servings: 4, family: 'pancake' }, weighing(830)).most).toBe(8);
     const dish = {
       family: 'pancake',
       title: 'Oat pancakes',
@@ -242,7 +243,7 @@ describe('the smallest serving', () => {
       method: '',
       flourShare: 0.2,
     } as const;
-    expect(portionsOf(dish, weighing(1280)).most).toBe(12);
+    expect(portionsOf(dish, weighing(1280)).most).toBe(8);
   });
 
   it('of bars is smaller than of a pie', () => {
@@ -309,7 +310,7 @@ describe('the smallest serving', () => {
     const dish = { family, title: 'Test bake', method: '', servings: 10, flourShare: 0.4 } as const;
     for (const grams of [900, 1900, 4000]) {
       const portions = portionsOf(dish, weighing(grams));
-      const few = family === 'pancake' || family === 'tortilla' ? 3 : 2;
+      const few = family === 'tortilla' ? 3 : 2;
       expect(mostServings(portions)).toBeLessThanOrEqual(few * 10);
       expect(servingsThatFit(29, 15, portions) ?? 0).toBeLessThanOrEqual(few * 10);
     }

@@ -19,6 +19,7 @@ import { setRows } from './rows/set-rows.ts';
 import { shoppingRows } from './rows/shopping-rows.ts';
 import { stomachRows } from './rows/stomach-rows.ts';
 import { structureRows, waterAndFatRows } from './rows/structure-rows.ts';
+import { sugarFirstRows } from './rows/sugar-first-rows.ts';
 import { dishRows, freezingRows, sweetRows, tasteRows } from './rows/taste-rows.ts';
 import { wishRows } from './rows/wish-rows.ts';
 
@@ -115,6 +116,7 @@ export function buildModel(
     dishRows(b);
     identityRows(b);
     depthRows(b);
+    sugarFirstRows(b);
     wishRows(b);
     setRows(b);
     leverRows(b, targets);

@@ -27,12 +27,12 @@ const NOT_LIKED = 0.04;
 const PLACE_IN_LIST = 0.01;
 
 /**
- * Net carbs a swap saves at least, g a serving, and share of what is above the budget; that share where
- * there is simply less of something on a plate, which needs no shopping. Own choice.
+ * Net carbs a swap saves at least, g a serving, and share of what is above the budget; that share of an easy
+ * change: of simply less of something, which needs no shopping, or of one more sugar of a bake beside others. Own choice.
  */
 const LEAST_SAVING_G = 1.5;
 const LEAST_SAVING_SHARE = 0.1;
-const LEAST_SAVING_OF_LESS = 0.05;
+const LEAST_SAVING_OF_EASY = 0.05;
 
 /** Where the user's own order puts a sweetener; nothing for other foods, or without an order. */
 function likingTrouble(food: Food, order: readonly string[]): number {
@@ -56,17 +56,23 @@ export const asksForMore = ({ goals }: Pick<Dish, 'goals'>): boolean =>
 export const isLess = ({ candidate }: Pick<Choice, 'candidate'>): boolean =>
   candidate?.rule.to.length === 0;
 
+/** Whether a change is easy on the cook: less of something, or of a bake one of its sugars. */
+export const isEasy = (choices: readonly Pick<Choice, 'candidate'>[], { main }: Dish): boolean =>
+  choices.every(isLess) ||
+  (main.dough && choices.every(({ candidate }) => candidate?.part.role === 'sweetness'));
+
 /**
  * Net carbs of a serving that a swap must save to be proposed, g; 0 when other wishes count as well. Of a
- * bake eaten in more `pieces` than the page's servings, a smaller piece does the rest.
+ * bake eaten in more `pieces` than the page's servings, a smaller piece does the rest, and one piece must save it.
  */
-export function leastSaving(dish: Dish, less: boolean, pieces: number): number {
+export function leastSaving(dish: Dish, easy: boolean, pieces: number): number {
   if (asksForMore(dish)) return 0;
   const { goals, main, parts, servings } = dish;
   const now = parts.reduce((sum, p) => sum + p.net * p.grams * p.eaten, 0) / servings;
-  const share = less && !main.dough ? LEAST_SAVING_OF_LESS : LEAST_SAVING_SHARE;
+  const share = easy ? LEAST_SAVING_OF_EASY : LEAST_SAVING_SHARE;
   const held = main.dough ? (goals.budgetG * pieces) / servings : goals.budgetG;
-  return Math.max(LEAST_SAVING_G, share * (now - held));
+  const eaten = easy || !main.dough ? 1 : pieces / servings;
+  return Math.max(LEAST_SAVING_G * eaten, share * (now - held));
 }
 
 /** Net carbs of a serving that a unit of a choice saves, g. */

@@ -18,7 +18,7 @@ import { NEARLY } from '../ways.ts';
 /** Share by which kitchen rounding may miss what the smallest serving allows. Own choice. */
 const CRUMB = 0.03;
 
-type Ask = (extent: Extent, atMost?: number) => Answer;
+type Ask = (extent: Extent, atMost?: number, dear?: boolean) => Answer;
 
 /** Net carbs, share of those of two changes, from which a third is worth making. Own choice. */
 const THIRD_CHANGE = 0.9;
@@ -30,8 +30,14 @@ function fuller(smallest: number, ask: Ask): Answer {
   const fitting = ask('fuller', smallest);
   if (fitting.solved.net <= smallest) return fitting;
   const three = ask('fullest', Number.POSITIVE_INFINITY);
-  return three.solved.net <= THIRD_CHANGE * two.solved.net ? three : two;
+  const found = three.solved.net <= THIRD_CHANGE * two.solved.net ? three : two;
+  const dear = ask('fullest', Number.POSITIVE_INFINITY, true);
+  const closes = dear.solved.net <= WITHIN_REACH * smallest;
+  return closes && dear.solved.net <= THIRD_CHANGE * found.solved.net ? dear : found;
 }
+
+/** A rest above the budget, share of it, up to which all three changes are worth making. Own choice. */
+const WITHIN_REACH = 1.4;
 
 /**
  * The light changes that pay for themselves and let the smallest sensible serving fit; when none does,
@@ -106,8 +112,8 @@ function cutAnswer(request: Request, portions: Portions, dish: Dish, work: Work)
     Math.max(portions.servings, (pieces * portions.doses) / portions.most);
   const planned = (count: number): Answer => {
     const pieces = eatenIn(count);
-    const ask = (extent: Extent, atMost?: number): Answer => {
-      const question: Question = { start, budgetG, extent, pieces };
+    const ask = (extent: Extent, atMost?: number, dear = false): Answer => {
+      const question: Question = { start, budgetG, extent, pieces, dear };
       return solveDish(dish, atMost === undefined ? question : { ...question, atMost }, work);
     };
     const low = ask('lighter');

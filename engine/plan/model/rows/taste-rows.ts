@@ -1,7 +1,7 @@
 /** Rows on sweetness, doses of sweeteners and fibre, and taste. */
 import { hasTag } from '../../../foods/tags.ts';
 import type { Family, Food } from '../../../model.ts';
-import type { Section } from '../../dish/dish.ts';
+import type { Dish, Section } from '../../dish/dish.ts';
 import * as figure from '../../dish/food-figures.ts';
 import type { Row } from '../../solver/programme.ts';
 import { type Attribute, type Linear, plus, scaled } from '../expressions.ts';
@@ -85,9 +85,16 @@ const SAVOURY_FAMILIES: ReadonlySet<Family> = new Set([
   'other',
 ]);
 
+/** Sugar that the fruit of a bake brings of its own, g: beside it less of the sugar is missed. */
+const sweetOfFruit = ({ main, parts }: Dish): number =>
+  parts.reduce((sum, { role, grams, food }) => {
+    const counts = main.dough && role === 'fruit';
+    return sum + (counts ? (grams * (food.per100g.sugarsG ?? 0)) / 100 : 0);
+  }, 0);
+
 /** As sweet as wished; a less sweet result costs closeness. */
 function sweetnessRows(b: Builder, section: Section, sweet: Linear, weight: number): void {
-  const per = scaled(sweet, 1 / sweet.constant);
+  const per = scaled(sweet, 1 / (sweet.constant + weight * sweetOfFruit(b.dish)));
   const lessSweet = idIn(section, 'less-sweet');
   const { cost, most } = LESS_SWEET[SAVOURY_FAMILIES.has(section.family) ? 'savoury' : 'sweet'];
   const little = idIn(section, 'little-less-sweet');
