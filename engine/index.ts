@@ -49,6 +49,7 @@ export {
   adaptRecipe,
   frontierOf,
   parseLines,
+  type RecipeTally,
   tallyRecipe,
   type WalkOptions,
   weighRecipe,

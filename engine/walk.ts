@@ -314,13 +314,20 @@ function writtenOut({ way, ingredients: planned }: Outcome, work: Reworking): Re
  * The main job: the recipe as it stands, the ways to bring a serving within the budget with the
  * figures of each, and the recipe by one of them with its lines and method: the way asked for, the
  * recommended one when that is not there. Deterministic; never throws on a readable recipe.
+ * `onTallied` gets the recipe as it stands as soon as it is counted, before anything is planned.
  */
-export function adaptRecipe(given: Recipe, wished: Goals, options: WalkOptions = {}): Adaptation {
+export function adaptRecipe(
+  given: Recipe,
+  wished: Goals,
+  options: WalkOptions = {},
+  onTallied: (standing: RecipeTally) => void = () => {},
+): Adaptation {
   const recipe = inItsLanguage(given);
   const foods = foodTable(options.ownFoods);
   const goals = { ...wished, adjustments: changesOn(wished.adjustments, options.taught) };
   const taught = taughtChanges(options.taught, stepTexts(recipe));
   const standing = tallyRecipe(recipe, goals, options);
+  onTallied(standing);
   const { ingredients, family, servings, tally: before, questions } = standing;
   const { plans, recommended } = planWays(
     ingredients,

@@ -13,6 +13,7 @@ import { Fold } from '../../ui/controls/fold.tsx';
 import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';
 import { AllergenAlert } from '../../ui/figures/allergen-alert.tsx';
+import { AsItIsCard } from '../../ui/figures/as-it-is-card.tsx';
 import { Cautions } from '../../ui/figures/cautions-list.tsx';
 import { Concerns, NotCounted, Questions } from '../../ui/figures/concerns.tsx';
 import { ServingGives } from '../../ui/figures/serving-gives.tsx';
@@ -207,7 +208,12 @@ export function Result({ onOthers, ...ready }: Props) {
             {say('otherRecipes')}
           </button>
         )}
-        {!adaptation && !work.failed && <Working title={say('workingOut')} />}
+        {!adaptation && !work.failed && (
+          <>
+            {work.asItIs && <AsItIsCard asItIs={work.asItIs} />}
+            <Working title={say('workingOut')} />
+          </>
+        )}
         {work.failed && (
           <Message title={say('couldNotWorkOut')} alert>
             <p>{say('openToSee')}</p>

@@ -4,7 +4,7 @@ import type { Adaptation, Food, Goals } from '../../../engine/model.ts';
 import type { Work } from '../../store/records.ts';
 import type { Current } from '../../store/working/current.ts';
 import type { Correction } from '../recipe/lines/correct-line.tsx';
-import { answerTo } from '../solver/questions.ts';
+import { type AsItIs, answerTo } from '../solver/questions.ts';
 import { ask } from '../solver/solver.ts';
 import { type Past, recorded, redone, undone } from './work-past.ts';
 
@@ -29,6 +29,8 @@ export interface WorkState {
   current: Current;
   /** The last answer; null before the first one, and when the engine could not work the recipe out. */
   adaptation: Adaptation | null;
+  /** What is known before the first answer; null when there is nothing to say yet. */
+  asItIs: AsItIs | null;
   /** The answer on the screen is to an earlier question. */
   busy: boolean;
   /** The recipe could not be worked out. */
@@ -59,6 +61,7 @@ const NO_PAST: Past = { before: [], after: [] };
 /** The answer to a question, worked out beside the page; `settle` works it out at once. */
 function useSolved({ recipe, goals }: Current, options: WalkOptions) {
   const [solved, setSolved] = useState<Solved | null>(null);
+  const [asItIs, setAsItIs] = useState<AsItIs | null>(null);
   const latest = useRef<Solved | null>(null);
   const question = { recipe, goals, options };
   const take = (adaptation: Adaptation | null): Solved => {
@@ -68,9 +71,14 @@ function useSolved({ recipe, goals }: Current, options: WalkOptions) {
     return taken;
   };
   const isSettled = () => latest.current?.options === options;
-  useEffect(() => ask(question, (answer) => void (isSettled() || take(answer))), [options]);
+  const hearer = {
+    onAnswer: (answer: Adaptation | null) => void (isSettled() || take(answer)),
+    onEarly: (early: AsItIs) => void (latest.current || setAsItIs(early)),
+  };
+  useEffect(() => ask(question, hearer), [options]);
   return {
     solved,
+    asItIs,
     busy: solved?.options !== options,
     settle: (): Solved =>
       latest.current?.options === options ? latest.current : take(answerTo(question)),
@@ -95,7 +103,7 @@ export function useWork(
     () => ({ ownFoods, aliases, corrections, reworkedGrams, ...(taught ? { taught } : {}) }),
     [recipe, goals, corrections, ownFoods, aliases, reworkedGrams, taught],
   );
-  const { solved, busy, settle } = useSolved(current, options);
+  const { solved, asItIs, busy, settle } = useSolved(current, options);
   const table = useMemo(() => foodTable(ownFoods), [ownFoods]);
   const stand = (next: Standing) => {
     latest.current = next;
@@ -114,6 +122,7 @@ export function useWork(
   return {
     current,
     adaptation: solved?.adaptation ?? null,
+    asItIs,
     busy,
     failed: solved !== null && solved.adaptation === null && !busy,
     table,
