@@ -8,7 +8,7 @@ import { type Gathering, gatherTab } from './gather-tab.ts';
 import { NoRecipe } from './no-recipe.tsx';
 import { openBench } from './open-bench.ts';
 import { PopupHead } from './popup-head.tsx';
-import { prepare, type Ready } from './prepare.ts';
+import { openKitchen, prepare, type Ready } from './prepare.ts';
 import { readTab, type TabAnswer } from './read-tab.ts';
 import { Result } from './result.tsx';
 import { WorkingHead } from './working-head.tsx';
@@ -43,18 +43,21 @@ function useReading(first: Promise<Gathering>): Reading {
   const [answer, setAnswer] = useState<TabAnswer | null>(null);
   const [ready, setReady] = useState<Ready | null>(null);
   const [round, setRound] = useState(0);
-  const pick = (recipe: Recipe) => void prepare(recipe).then(setReady);
+  const pick = (recipe: Recipe, kitchen = openKitchen()) =>
+    void prepare(recipe, kitchen).then(setReady);
   useEffect(() => {
+    const kitchen = openKitchen();
     void readTab(round === 0 ? first : gatherTab(location.search)).then((found) => {
       setAnswer(found);
       const [only, second] = found.kind === 'recipes' ? found.recipes : [];
-      if (only && !second) pick(only);
+      if (only && !second) pick(only, kitchen);
+      else void kitchen.then(({ store }) => store.close());
     });
   }, [round]);
   return {
     answer,
     ready,
-    pick,
+    pick: (recipe) => pick(recipe),
     again: () => {
       setAnswer(null);
       setRound(round + 1);

@@ -1,8 +1,8 @@
 /** Where to start with a recipe: what was asked of it last, in this session or when it was kept. */
 import { browser } from 'wxt/browser';
-import type { Taught } from '../../../engine/index.ts';
+import type { BakeFacts, Taught } from '../../../engine/index.ts';
 import type { Food, Recipe } from '../../../engine/model.ts';
-import { openStore } from '../../store/db.ts';
+import { openStore, type Store } from '../../store/db.ts';
 import { listAliases } from '../../store/kept/aliases.ts';
 import { listFacts } from '../../store/kept/bake-facts-kept.ts';
 import { listOwnFoods } from '../../store/kept/kept-packages.ts';
@@ -29,19 +29,59 @@ export interface Ready {
   taught: Taught;
 }
 
-/** Never rejects: a store that cannot be opened must not keep the numbers from being shown. */
-export async function prepare(recipe: Recipe): Promise<Ready> {
-  const preferences = await loadPreferences(browser.storage.local).catch(() => DEFAULT_PREFERENCES);
-  const held = await findWork(browser.storage.local, recipe).catch(() => null);
-  const fresh: Current = { recipe, goals: goalsFrom(preferences), corrections: {}, savedId: null };
+/** What the user has taught it, whatever the recipe is. */
+interface AtHome {
+  ownFoods: readonly Food[];
+  aliases: readonly Alias[];
+  facts: readonly BakeFacts[];
+}
+
+/** What is read while the page is: it hangs on no recipe. */
+export interface Kitchen {
+  preferences: Preferences;
+  store: Store;
+  /** Null when the store cannot be read. */
+  atHome: AtHome | null;
+}
+
+async function atHomeIn(store: Store): Promise<AtHome> {
+  const [{ foods: ownFoods }, aliases, facts] = await Promise.all([
+    listOwnFoods(store),
+    listAliases(store),
+    // What bakes taught is a help, not a need.
+    listFacts(store).catch(() => []),
+  ]);
+  return { ownFoods, aliases, facts };
+}
+
+/** Opens the store, which `prepare` closes. Never rejects. */
+export async function openKitchen(): Promise<Kitchen> {
   const store = openStore();
+  const [preferences, atHome] = await Promise.all([
+    loadPreferences(browser.storage.local).catch(() => DEFAULT_PREFERENCES),
+    atHomeIn(store).catch(() => null),
+  ]);
+  return { preferences, store, atHome };
+}
+
+/** Never rejects: a store that cannot be opened must not keep the numbers from being shown. */
+export async function prepare(recipe: Recipe, kitchen: Promise<Kitchen>): Promise<Ready> {
+  const [{ preferences, store, atHome }, held] = await Promise.all([
+    kitchen,
+    findWork(browser.storage.local, recipe).catch(() => null),
+  ]);
+  const fresh: Current = { recipe, goals: goalsFrom(preferences), corrections: {}, savedId: null };
+  const without: Ready = {
+    start: held?.current ?? fresh,
+    held,
+    preferences,
+    ownFoods: [],
+    aliases: [],
+    taught: taughtOf([], [], [], null),
+  };
   try {
-    const [{ foods: ownFoods }, aliases, facts] = await Promise.all([
-      listOwnFoods(store),
-      listAliases(store),
-      // What bakes taught is a help, not a need.
-      listFacts(store).catch(() => []),
-    ]);
+    if (!atHome) return without;
+    const { ownFoods, aliases, facts } = atHome;
     const lessons = lessonsOf(facts, ownFoods);
     const of = (savedId: string | null) =>
       taughtOf(lessons, ownFoods, preferences.lessonsOff, savedId);
@@ -53,9 +93,7 @@ export async function prepare(recipe: Recipe): Promise<Ready> {
     const corrections = sameRecipe(saved.recipe, recipe) ? saved.corrections : {};
     return { start: { recipe, goals, corrections, savedId }, ...known, taught: of(savedId) };
   } catch {
-    const start = held?.current ?? fresh;
-    const taught = taughtOf([], [], [], null);
-    return { start, held, preferences, ownFoods: [], aliases: [], taught };
+    return without;
   } finally {
     store.close();
   }
