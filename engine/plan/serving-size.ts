@@ -122,8 +122,9 @@ export function portionsOf(
   const shape = piece === null ? null : shapeOf(dish, large);
   const least = piece?.leastGrams ?? leastPlate(mass / servings);
   const byMass = least > 0 && mass > 0 ? mass / least : Number.POSITIVE_INFINITY;
-  // One large glass or bowl is two small ones.
-  const isGlass = servings === 1 && isServedOnPlates(family);
+  // One large glass is two small ones; half a bowl is no meal.
+  const isGlass =
+    servings === 1 && isServedOnPlates(family) && mentionsAny(sizes.glass.words, dish.title);
   const halves = isGlass && mass >= 2 * sizes.plate.grams ? 2 : 1;
   const times = Math.min(
     Math.max(halves, (piece ?? sizes.plate).times),

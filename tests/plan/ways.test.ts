@@ -272,14 +272,16 @@ describe('the smallest serving', () => {
       family: 'rice-dish',
       title: 'Rice bowl',
       method: '',
-      servings: 2,
+      servings: 4,
       flourShare: 0,
     } as const;
-    const portions = portionsOf(dish, weighing(900));
-    expect(servingsFor(48, 15, portions)).toBe(2);
-    expect(servingsFor(30, 15, portions)).toBe(3);
-    const pizza = portionsOf({ ...dish, title: 'Pizza', flourShare: 0.3 }, weighing(900));
-    expect(servingsFor(48, 15, pizza)).toBe(3);
+    const portions = portionsOf(dish, weighing(1800));
+    expect(servingsFor(48, 15, portions)).toBe(4);
+    expect(servingsFor(27, 15, portions)).toBe(5);
+    const pizza = portionsOf({ ...dish, title: 'Pizza', flourShare: 0.3 }, weighing(1800));
+    expect(servingsFor(48, 15, pizza)).toBe(5);
+    const pair = portionsOf({ ...dish, servings: 2 }, weighing(900));
+    expect(servingsFor(20, 15, pair)).toBe(2);
   });
 
   it('is one of a number that is easily shared out where there are many plates', () => {
@@ -290,8 +292,10 @@ describe('the smallest serving', () => {
       flourShare: 0,
     } as const;
     const many = portionsOf({ ...dish, servings: 8 }, weighing(3200));
-    expect(servingsThatFit(20, 15, many)).toBe(12);
+    expect(servingsThatFit(20, 15, many)).toBe(null);
     expect(servingsThatFit(17, 15, many)).toBe(10);
+    const more = portionsOf({ ...dish, servings: 10 }, weighing(4000));
+    expect(servingsThatFit(16, 15, more)).toBe(12);
   });
 
   it('meets a stomach twice where it is a bite', () => {
@@ -345,13 +349,18 @@ describe('the smallest serving', () => {
   it('of a meal keeps the energy of one', () => {
     const dish = { family: 'rice-dish', title: 'Rice pan', method: '', flourShare: 0 } as const;
     const plates = portionsOf({ ...dish, servings: 4 }, weighing(1800, 700));
-    expect(plates.most).toBe(6);
-    expect(fedPortions(plates, 700).most).toBe(6);
-    expect(fedPortions(plates, 450).most).toBe(5);
-    expect(fedPortions(plates, 300).most).toBe(4);
+    expect(plates.most).toBe(5);
+    expect(fedPortions(plates, 700).most).toBe(5);
+    expect(fedPortions(plates, 400).most).toBe(4);
+    const many = portionsOf({ ...dish, servings: 8 }, weighing(3600, 700));
+    expect(many.most).toBe(10);
+    expect(fedPortions(many, 400).most).toBe(9);
     const side = portionsOf({ ...dish, servings: 4 }, weighing(1800, 300));
-    expect(fedPortions(side, 250).most).toBe(6);
+    expect(fedPortions(side, 250).most).toBe(5);
     expect(fedPortions(side, 200).most).toBe(4);
+    const glass = { ...dish, family: 'other', servings: 1 } as const;
+    expect(portionsOf({ ...glass, title: 'Plum smoothie' }, weighing(500, 300)).most).toBe(2);
+    expect(portionsOf({ ...glass, title: 'Bean pot' }, weighing(500, 500)).most).toBe(1);
     const cake = portionsOf({ ...dish, family: 'cake', servings: 8 }, weighing(1000, 500));
     expect(fedPortions(cake, 100).most).toBe(cake.most);
   });

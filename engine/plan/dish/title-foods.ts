@@ -82,6 +82,9 @@ function isInCompound(word: string, title: string): boolean {
   });
 }
 
+/** 'Mac and cheese' is named for its macaroni, whatever the shape on the line. */
+const MAC = /\bmac\b[^\p{L}]*(?:\p{L}{1,3}[^\p{L}]*)?cheese\b/iu;
+
 /** Lines by the word of the title that names their food. */
 export function titleFoods(dish: Dish): Map<string, Part[]> {
   const named = new Map<string, Part[]>();
@@ -92,7 +95,9 @@ export function titleFoods(dish: Dish): Map<string, Part[]> {
     const word = names.find(
       (one) => isNamed(one, dish.title) || (bulk && isInCompound(one, dish.title)),
     );
-    if (word !== undefined) named.set(word, [...(named.get(word) ?? []), part]);
+    const mac = hasTag(part.food, 'pasta') && MAC.test(dish.title) ? 'mac' : undefined;
+    const key = word ?? mac;
+    if (key !== undefined) named.set(key, [...(named.get(key) ?? []), part]);
   }
   return named;
 }

@@ -62,6 +62,24 @@ describe('what has to hold its shape', () => {
     expect(ids.filter((id) => id.startsWith('cauliflower'))).toEqual([]);
   });
 
+  it('the filling of a dumpling keeps half of its potato', () => {
+    const pierogi = dish(
+      'Pierogi with cheese',
+      ['400 g flour', '200 ml water', '900 g potatoes', '250 g cottage cheese', '1 onion'],
+      [
+        'Knead flour and water to a dough and roll it out.',
+        'Boil and mash the potatoes with cheese and onion and serve with a salad of beets.',
+        'Fill rounds of the dough, close them and boil for 5 minutes.',
+      ],
+    );
+    const { ways, ingredients } = adapted({ ...pierogi, family: ['fresh-pasta', 'potato-dish'] });
+    const potato = ingredients.find(({ match }) => match?.foodId.startsWith('potato'));
+    for (const { plan } of ways) {
+      const left = plan.items.find(({ foodId }) => foodId === potato?.match?.foodId);
+      expect(left?.grams ?? 0).toBeGreaterThan(0.45 * 900);
+    }
+  });
+
   it('a loose bowl of rice still does', () => {
     const bowl = dish(
       'Chicken and rice bowl',

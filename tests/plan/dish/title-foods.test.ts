@@ -62,6 +62,22 @@ describe('foods of the title', () => {
     expect(kept(POTATO_SOUP, 'potato', budgetG)).toBeGreaterThan(0.32);
   });
 
+  it('mac and cheese keeps pasta of some kind', () => {
+    const mac: Pasted = {
+      title: "Baked mac 'n' cheese",
+      serves: 'Serves 6',
+      lines: ['450 g elbow pasta', '600 ml milk', '400 g cheddar', '30 g butter', '30 g flour'],
+      steps: [
+        'Boil the pasta.',
+        'Make a sauce of butter, flour and milk, melt in the cheddar.',
+        'Mix and bake.',
+      ],
+      family: ['pasta-dish'],
+    };
+    for (const { plan } of adapted(mac, { budgetG: 12 }).ways)
+      expect(plan.items.some(({ foodId }) => /pasta/.test(foodId))).toBe(true);
+  });
+
   it('are free to go where the title does not name them', () => {
     expect(kept({ ...POTATO_SOUP, title: 'Winter soup' }, 'potato', 3)).toBeLessThan(0.3);
   });
