@@ -109,7 +109,9 @@ export function withPotLiquid(amounts: readonly Amount[], dish: Dish): Amount[] 
     const shift = shiftOf(part, amounts, dish);
     if (shift >= 0) continue;
     const keys = new Set(potOf(part, dish).map(({ key }) => key));
-    const pot = now.filter((a) => a.origin === 'kept' && a.key !== null && keys.has(a.key));
+    const pot = now.filter(
+      (a) => a.key !== null && keys.has(a.key) && (a.origin === 'kept' || POT.has(a.food.id)),
+    );
     const whole = pot.reduce((sum, a) => sum + a.grams, 0);
     const least = Math.max(LEAST.share * whole, Math.min(LEAST.grams, whole));
     const share = Math.max(least, whole + shift) / Math.max(whole, 1e-9);

@@ -10,6 +10,7 @@ import { binderDose, isHeldByEgg } from './binder-dose.ts';
 import { down, near, quarterTsp, stepFor, tidy, up } from './kitchen-steps.ts';
 import { withLift } from './leavening.ts';
 import { withAdjustments } from './lever-amounts.ts';
+import { withPartners } from './partners.ts';
 import { type Amount, added, originalAmounts, total } from './planned-masses.ts';
 import { withPotLiquid } from './pot-liquid.ts';
 import { hydrating, type WaterChange, waterChange } from './water.ts';
@@ -425,10 +426,11 @@ export function kitchenAmounts(
       ? { ...plan, amounts: withAdjustments(plan.amounts, section, dish) }
       : plan;
   });
-  const settled = withPotLiquid(
+  const potted = withPotLiquid(
     plans.flatMap((plan) => plan.amounts),
     dish,
   );
+  const settled = withPartners(potted, dish);
   const amounts = asSet(settled, exact, dish);
   if (plans.length > 1) {
     const at = (a: Amount): number => (a.origin === 'kept' ? (place.get(a.key ?? '') ?? 0) : 0);

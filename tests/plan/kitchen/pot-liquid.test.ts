@@ -56,6 +56,12 @@ function liquid(recipe: Pasted, food: RegExp) {
   };
 }
 
+const PORRIDGE = dish(
+  'Orange oatmeal',
+  ['240 g rolled oats', '700 ml orange juice', '500 ml oat milk', '1 pinch salt'],
+  ['Bring oats, juice, milk and salt to a boil and simmer for 5 minutes.'],
+);
+
 describe('liquid of a pot', () => {
   it.each([
     ['a risotto', RISOTTO, /stock/],
@@ -93,5 +99,17 @@ describe('a meal that the method calls by another word', () => {
     );
     const { before, now } = liquid(polenta, /stock/);
     expect(now).toBeLessThan(0.85 * before);
+  });
+
+  it('takes what stands in for juice as liquid of the pot too', () => {
+    const { plan, ingredients } = adapted({ ...PORRIDGE, family: ['other'] }, { way: 'within' });
+    const oats = ingredients[0]?.weight?.grams.best ?? Number.NaN;
+    const nowOats = plan.items.find(({ foodId }) => foodId === 'rolled-oats')?.grams ?? 0;
+    const nowLiquid = plan.items
+      .filter(({ foodId }) => /juice|milk|water/.test(foodId))
+      .reduce((sum, { grams }) => sum + grams, 0);
+    expect(nowOats).toBeLessThan(0.7 * oats);
+    expect(plan.items.some(({ foodId }) => foodId === 'water')).toBe(true);
+    expect(nowLiquid).toBeLessThan(0.85 * 1200);
   });
 });

@@ -1,0 +1,84 @@
+/** What goes with a food in step with it: the dressing of a smaller salad, the vinegar beside less honey. */
+import { hasTag } from '../../foods/tags.ts';
+import data from '../data/partners.json' with { type: 'json' };
+import type { Dish, Part } from '../dish/dish.ts';
+import { sweetness } from '../dish/food-figures.ts';
+import { mentionsAny } from '../dish/word-search.ts';
+import { near, stepFor, tidy } from './kitchen-steps.ts';
+import { type Amount, total } from './planned-masses.ts';
+
+const DRESSINGS: ReadonlySet<string> = new Set(data.dressings);
+
+/** A change below this share is not worth asking for, and no partner falls below that share. Own choice. */
+const UNNOTICED = 0.12;
+const LEAST = 0.6;
+
+const SOUR_LESS = 'There is less sweet for it to balance.';
+const DRESSING_LESS = 'There is less of the salad to dress.';
+
+const isSour = ({ food }: Pick<Amount, 'food'>): boolean => hasTag(food, 'acid');
+
+/** Oil, and what is sour or sold as a dressing. */
+const dresses = (amount: Amount): boolean =>
+  amount.role === 'fat' || isSour(amount) || DRESSINGS.has(amount.food.id);
+
+const isKept = ({ origin, key }: Amount): boolean => origin === 'kept' && key !== null;
+
+function lessened(amount: Amount, share: number, because: string): Amount {
+  const exact = amount.grams * Math.max(LEAST, share);
+  const grams = tidy(near(exact, stepFor('liquid', exact)));
+  return grams >= (1 - UNNOTICED) * amount.grams ? amount : { ...amount, grams, because };
+}
+
+/** Lines whose amount the user has set, or wants as it is. */
+const isFree = ({ goals }: Dish, { key }: Amount): boolean =>
+  key !== null && !goals.pinned.includes(key) && !goals.setAmounts.some((set) => set.key === key);
+
+/** Share of a sum that is left now. */
+const shareLeft = (now: number, was: number): number => (was <= 0 ? 1 : Math.min(1, now / was));
+
+/** What is in the pan dresses nothing. */
+const HOT = /\b(?:fr(?:y|ied)|saut|heat|roast|brown|grill|bake|skillet|brat|bak|pan\b)/i;
+
+/** Of a salad with less in it: as much less of its dressing. */
+function dressedLess(amounts: readonly Amount[], dish: Dish): Amount[] {
+  if (!mentionsAny(data.salads, dish.title)) return [...amounts];
+  const solid = (a: Amount): number => (dresses(a) ? 0 : a.eaten);
+  const was = amounts.filter(isKept).reduce((sum, a) => sum + a.original * solid(a), 0);
+  const share = shareLeft(total(amounts, solid), was);
+  if (share > 1 - UNNOTICED) return [...amounts];
+  const hot = new Set(dish.parts.flatMap(({ key, steps }) => (HOT.test(steps) ? [key] : [])));
+  const isDressing = (a: Amount): boolean => isKept(a) && dresses(a) && !hot.has(a.key ?? '');
+  return amounts.map((a) =>
+    isDressing(a) && isFree(dish, a) ? lessened(a, share, DRESSING_LESS) : a,
+  );
+}
+
+/** More sour than this share of the sweet was is what the dish is, not what balances it. Own choice. */
+const MOST_SOUR = 1;
+
+/** The sweet lines that stand beside a sour one in some step. */
+const besides = (sour: Part | undefined, sweet: Part): boolean =>
+  sour !== undefined &&
+  sour.section === sweet.section &&
+  sour.steps.split('\n').some((step) => step !== '' && sweet.steps.includes(step));
+
+/** Beside less that is sweet, in a dish: as much less of what is sour. */
+function souredLess(amounts: readonly Amount[], dish: Dish): Amount[] {
+  const partOf = new Map(dish.parts.map((part) => [part.key, part]));
+  const sweets = dish.parts.filter(({ role, food }) => role === 'sweetness' && !isSour({ food }));
+  return amounts.map((sour) => {
+    if (!isKept(sour) || !isSour(sour) || !isFree(dish, sour)) return sour;
+    const own = sweets.filter((sweet) => besides(partOf.get(sour.key ?? ''), sweet));
+    const keys = new Set(own.map(({ key }) => key));
+    const was = own.reduce((sum, { written, food }) => sum + written * sweetness(food), 0);
+    const mass = own.reduce((sum, { written }) => sum + written, 0);
+    if (was <= 0 || sour.grams > MOST_SOUR * mass) return sour;
+    const now = total(amounts, (a) => (a.key !== null && keys.has(a.key) ? sweetness(a.food) : 0));
+    return lessened(sour, shareLeft(now, was), SOUR_LESS);
+  });
+}
+
+/** The amounts of a dish with partners in step; a bake's balance is in its own rows. */
+export const withPartners = (amounts: readonly Amount[], dish: Dish): Amount[] =>
+  dish.main.dough ? [...amounts] : souredLess(dressedLess(amounts, dish), dish);
