@@ -13,6 +13,9 @@ const DRESSINGS: ReadonlySet<string> = new Set(data.dressings);
 const UNNOTICED = 0.12;
 const LEAST = 0.6;
 
+/** Nor is less than this, g: a scant teaspoon. Own choice. */
+const SPOON_G = 4;
+
 const SOUR_LESS = 'There is less sweet for it to balance.';
 const DRESSING_LESS = 'There is less of the salad to dress.';
 
@@ -27,7 +30,8 @@ const isKept = ({ origin, key }: Amount): boolean => origin === 'kept' && key !=
 function lessened(amount: Amount, share: number, because: string): Amount {
   const exact = amount.grams * Math.max(LEAST, share);
   const grams = tidy(near(exact, stepFor('liquid', exact)));
-  return grams >= (1 - UNNOTICED) * amount.grams ? amount : { ...amount, grams, because };
+  const noticed = amount.grams - grams >= Math.max(SPOON_G, UNNOTICED * amount.grams);
+  return !noticed ? amount : { ...amount, grams, because };
 }
 
 /** Lines whose amount the user has set, or wants as it is. */
@@ -40,6 +44,18 @@ const shareLeft = (now: number, was: number): number => (was <= 0 ? 1 : Math.min
 /** What is in the pan dresses nothing. */
 const HOT = /\b(?:fr(?:y|ied)|saut|heat|roast|brown|grill|bake|skillet|brat|bak|pan\b)/i;
 
+/** Whether a sentence that names a line heats it. */
+function isHeated({ name, steps }: Part): boolean {
+  const word =
+    name
+      .toLowerCase()
+      .split(/\P{L}+/u)
+      .findLast((one) => one.length > 2) ?? '';
+  return steps
+    .split(/[.;!\n]/)
+    .some((sentence) => sentence.toLowerCase().includes(word) && HOT.test(sentence));
+}
+
 /** Of a salad with less in it: as much less of its dressing. */
 function dressedLess(amounts: readonly Amount[], dish: Dish): Amount[] {
   if (!mentionsAny(data.salads, dish.title)) return [...amounts];
@@ -47,7 +63,7 @@ function dressedLess(amounts: readonly Amount[], dish: Dish): Amount[] {
   const was = amounts.filter(isKept).reduce((sum, a) => sum + a.original * solid(a), 0);
   const share = shareLeft(total(amounts, solid), was);
   if (share > 1 - UNNOTICED) return [...amounts];
-  const hot = new Set(dish.parts.flatMap(({ key, steps }) => (HOT.test(steps) ? [key] : [])));
+  const hot = new Set(dish.parts.flatMap((part) => (isHeated(part) ? [part.key] : [])));
   const isDressing = (a: Amount): boolean => isKept(a) && dresses(a) && !hot.has(a.key ?? '');
   return amounts.map((a) =>
     isDressing(a) && isFree(dish, a) ? lessened(a, share, DRESSING_LESS) : a,
