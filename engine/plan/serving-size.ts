@@ -30,6 +30,8 @@ export interface Served {
   servings: number;
   /** Flour in a gram of the dish. */
   flourShare: number;
+  /** Savoury, or of grain: a plate of it is a meal or part of one; left out when it is. */
+  savoury?: boolean;
 }
 
 /** Loaves are cut into any number of slices. */
@@ -115,7 +117,7 @@ export function portionsOf(
   { cookedGrams, rawGrams, perServing }: Pick<Tally, 'cookedGrams' | 'rawGrams' | 'perServing'>,
   shared: number | null = null,
 ): Portions {
-  const { family, servings } = dish;
+  const { family, servings, savoury = true } = dish;
   const mass = (cookedGrams ?? rawGrams).best;
   const large = mass / servings > sizes.plate.grams;
   const piece = pieceOf(dish, large);
@@ -126,15 +128,16 @@ export function portionsOf(
   const isGlass =
     servings === 1 && isServedOnPlates(family) && mentionsAny(sizes.glass.words, dish.title);
   const halves = isGlass && mass >= 2 * sizes.plate.grams ? 2 : 1;
+  const plate = savoury ? sizes.plate : sizes.bowl;
   const times = Math.min(
-    Math.max(halves, (piece ?? sizes.plate).times),
+    Math.max(halves, (piece ?? plate).times),
     shape?.times ?? Number.POSITIVE_INFINITY,
   );
   const byShape = shape === null ? Number.POSITIVE_INFINITY : mostOf(shape, servings);
   const bySize = Math.min(servings * times, byMass, byShape);
   const cut = Math.max(servings, Math.floor(bySize + 1e-9));
   const most = shared === null ? cut : mostPlates(shared, servings, cut);
-  const isMeal = piece === null && isServedOnPlates(family) && halves === 1;
+  const isMeal = piece === null && isServedOnPlates(family) && halves === 1 && savoury;
   return {
     servings,
     most,

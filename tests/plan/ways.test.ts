@@ -355,6 +355,8 @@ describe('the smallest serving', () => {
     const many = portionsOf({ ...dish, servings: 8 }, weighing(3600, 700));
     expect(many.most).toBe(10);
     expect(fedPortions(many, 400).most).toBe(9);
+    const sweet = portionsOf({ ...dish, servings: 8, savoury: false }, weighing(3600, 300));
+    expect([sweet.most, sweet.leastKcal]).toEqual([12, 0]);
     const side = portionsOf({ ...dish, servings: 4 }, weighing(1800, 300));
     expect(fedPortions(side, 250).most).toBe(5);
     expect(fedPortions(side, 200).most).toBe(4);

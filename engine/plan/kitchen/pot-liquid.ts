@@ -101,6 +101,9 @@ function lessened(amount: Amount, share: number): Amount {
   return { ...amount, grams, because: BECAUSE };
 }
 
+/** Liquid of the pot that stands in for a line. */
+const isWater = ({ origin, food }: Amount): boolean => origin === 'swap' && POT.has(food.id);
+
 /** The amounts with the pot's liquid in step with what drinks it. */
 export function withPotLiquid(amounts: readonly Amount[], dish: Dish): Amount[] {
   if (mentionsAny(SOUPS, dish.title)) return [...amounts];
@@ -109,8 +112,13 @@ export function withPotLiquid(amounts: readonly Amount[], dish: Dish): Amount[] 
     const shift = shiftOf(part, amounts, dish);
     if (shift >= 0) continue;
     const keys = new Set(potOf(part, dish).map(({ key }) => key));
+    // Of juice that has given way to water, what is left is for its taste.
+    const watered = new Set(now.flatMap((a) => (isWater(a) && a.key !== null ? [a.key] : [])));
     const pot = now.filter(
-      (a) => a.key !== null && keys.has(a.key) && (a.origin === 'kept' || POT.has(a.food.id)),
+      (a) =>
+        a.key !== null &&
+        keys.has(a.key) &&
+        (isWater(a) || (a.origin === 'kept' && !watered.has(a.key))),
     );
     const whole = pot.reduce((sum, a) => sum + a.grams, 0);
     const least = Math.max(LEAST.share * whole, Math.min(LEAST.grams, whole));

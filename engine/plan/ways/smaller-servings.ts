@@ -1,4 +1,5 @@
 /** The ways that serve smaller pieces: of light changes, or of the dish as it is. */
+import { isSavoury } from '../../foods/savoury.ts';
 import type { Note, Plan } from '../../model.ts';
 import { notesOf, unchangedAnswer } from '../answer.ts';
 import type { Dish } from '../dish/dish.ts';
@@ -15,7 +16,8 @@ import { lightAnswer } from './light-answer.ts';
 function servedOf({ main, title, method, servings, parts }: Dish): Served {
   const mass = parts.reduce((sum, { grams, eaten }) => sum + grams * eaten, 0);
   const flourShare = main.flourBase / Math.max(mass, 1);
-  return { family: main.family, title, method, servings, flourShare };
+  const savoury = parts.some(({ food, role }) => role === 'starch-bulk' || isSavoury(food.id));
+  return { family: main.family, title, method, servings, flourShare, savoury };
 }
 
 export function lightWay(request: Request, within: Plan): WayFound | null {

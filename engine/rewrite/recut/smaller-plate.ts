@@ -1,5 +1,5 @@
 /** Which dishes are plates that want filling once they are served smaller: less of a meal is a meal no longer. */
-import { hasTag } from '../../foods/tags.ts';
+import { isSavoury } from '../../foods/savoury.ts';
 import type { Family, Plan } from '../../model.ts';
 
 /** A plate of more than this share of the page's is no smaller meal. Own choice. */
@@ -14,19 +14,6 @@ const PLATES: ReadonlySet<Family> = new Set<Family>([
   'breaded-food',
   'other',
 ]);
-
-/** What only a savoury dish has: pulses, and what is seasoned with a savoury hand. */
-const SAVOURY: ReadonlySet<string> = new Set([
-  'garlic',
-  'garlic-powder',
-  'onion-powder',
-  'black-pepper',
-  'cumin-seed',
-]);
-
-/** Whether a food is one of those that only a savoury dish has. */
-const isSavoury = (id: string): boolean =>
-  SAVOURY.has(id) || (['onion', 'of-slaughter', 'pulse'] as const).some((tag) => hasTag(id, tag));
 
 /** Whether a plan is served on plates that leaves go with: savoury, and no dough. */
 export const isSavouryPlate = ({ family, dough, items }: Plan): boolean =>

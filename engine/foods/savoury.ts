@@ -1,0 +1,16 @@
+/** Foods that tell a savoury dish from a sweet one. */
+import { hasTag } from './tags.ts';
+
+/** What a savoury hand seasons with. */
+const SEASONINGS: ReadonlySet<string> = new Set([
+  'garlic',
+  'garlic-powder',
+  'onion-powder',
+  'black-pepper',
+  'cumin-seed',
+]);
+
+/** Whether a food is one of those that only a savoury dish has. */
+export const isSavoury = (id: string): boolean =>
+  SEASONINGS.has(id) ||
+  (['onion', 'of-slaughter', 'pulse'] as const).some((tag) => hasTag(id, tag));
