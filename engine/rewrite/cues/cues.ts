@@ -26,7 +26,7 @@ export function insertions(
 ): Insertion[] {
   return fittingCues(context)
     .filter((cue) => cue.text !== '' && !(cue.oven === true && statesOven))
-    .filter((cue) => cue.oven !== true || (isDish(context) && brownsMore(cue, context, original)))
+    .filter((cue) => cue.oven !== true || (isDish(context) && brownsMore(cue, context)))
     .filter((cue) => cue.saysLessLiquid !== true || !asksForLessLiquid(context))
     .filter((cue) => cue.too === true || amendedSteps(cue, context, original).length === 0)
     .flatMap((cue) => {

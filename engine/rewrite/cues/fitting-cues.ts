@@ -28,10 +28,9 @@ export const isPrepared = (swap: Swap, context: CueContext): boolean =>
   );
 
 /** Why the oven is to be cooler for a part, or null when it is not. */
-export function coolerOven({ context, texts, original }: PartMethod): string | null {
+export function coolerOven({ context, texts }: PartMethod): string | null {
   const found = fittingCues(context).find(
-    (cue) =>
-      cue.oven === true && isBaked(cue, texts, context) && brownsMore(cue, context, original),
+    (cue) => cue.oven === true && isBaked(cue, texts, context) && brownsMore(cue, context),
   );
   return found === undefined ? null : reasonOf(found, context);
 }

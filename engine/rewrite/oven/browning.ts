@@ -2,13 +2,15 @@
 import { hasTag } from '../../foods/tags.ts';
 import type { Cue } from '../cues/cue.ts';
 import { type CueContext, newShare } from '../cues/cue-context.ts';
-import { isNamedIn } from '../wording/name-patterns.ts';
-import { sentencesOf } from '../wording/sentences.ts';
+import type { Mention } from '../naming/mention.ts';
 
 /** Least shares of allulose: of what sweetens, and of the whole part. Own choice. */
 const ALLULOSE = { ofSweet: 1 / 3, ofAll: 0.05 };
 /** Least share of new flours: a butter crust with less bakes at its own heat. Own choice. */
 const FLOURS = { crust: 0.5, other: 0.2 };
+
+/** Toppings and batters that meet the heat themselves. */
+const OPEN = /\b(?:cobbler|crumble|crisp|buckle|bars?|squares|slices?)\b/i;
 
 const gramsOf = ({ plan }: CueContext, fits: (foodId: string) => boolean): number =>
   plan.items.reduce((sum, { foodId, grams }) => sum + (fits(foodId) ? grams : 0), 0);
@@ -16,27 +18,26 @@ const gramsOf = ({ plan }: CueContext, fits: (foodId: string) => boolean): numbe
 const isAllulose = (foodId: string): boolean => hasTag(foodId, 'allulose');
 
 /** Whether allulose goes into the dough itself, not into a filling that the crust covers. */
-function isInDough({ mentions }: CueContext, texts: readonly string[]): boolean {
-  const sweet = mentions.filter(({ items }) => items.some(({ foodId }) => isAllulose(foodId)));
-  const dough = mentions.filter(
+function isInDough({ mentions, course }: CueContext): boolean {
+  const stepsOf = (fits: (mention: Mention) => boolean): Set<number> =>
+    new Set(
+      mentions.filter(fits).flatMap(({ ingredient }) => course.named.get(ingredient.key) ?? []),
+    );
+  const sweet = stepsOf(({ items }) => items.some(({ foodId }) => isAllulose(foodId)));
+  const dough = stepsOf(
     ({ role, ingredient }) =>
       role === 'structure' || hasTag(ingredient.match?.foodId ?? '', 'flour-like'),
   );
-  return texts
-    .flatMap(sentencesOf)
-    .some((sentence) =>
-      [sweet, dough].every((some) => some.some((mention) => isNamedIn(sentence, mention))),
-    );
+  return [...sweet].some((step) => dough.has(step));
 }
 
-/** `texts`: the steps of the part in the page's words. */
-export function brownsMore(cue: Cue, context: CueContext, texts: readonly string[]): boolean {
-  const isCrust = context.plan.family.id === 'pie-crust';
+export function brownsMore(cue: Cue, context: CueContext): boolean {
+  const isCrust = context.plan.family.id === 'pie-crust' && !OPEN.test(context.title);
   if (cue.added?.includes('allulose') !== true)
     return newShare(context) >= (isCrust ? FLOURS.crust : FLOURS.other);
   const allulose = gramsOf(context, isAllulose);
   const sugar = gramsOf(context, (foodId) => hasTag(foodId, 'sugar'));
   const all = gramsOf(context, () => true);
-  const isMuch = isCrust ? isInDough(context, texts) : allulose >= ALLULOSE.ofAll * all;
+  const isMuch = isCrust ? isInDough(context) : allulose >= ALLULOSE.ofAll * all;
   return isMuch && allulose >= ALLULOSE.ofSweet * (allulose + sugar);
 }

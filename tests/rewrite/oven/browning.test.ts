@@ -4,8 +4,14 @@ import type { Family } from '../../../engine/model.ts';
 import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
 import { type Change, foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
 
-function told(family: Family, lines: string[], steps: string[], changes: Change[]): string {
-  const recipe = makeRecipe('Bake', lines, steps);
+function told(
+  family: Family,
+  lines: string[],
+  steps: string[],
+  changes: Change[],
+  title = 'Bake',
+): string {
+  const recipe = makeRecipe(title, lines, steps);
   const read = understand(recipe);
   const plan = makePlan(family, read, changes);
   return rewriteRecipe(recipe, read, plan, { foods, region: 'us' })
@@ -33,13 +39,18 @@ describe('allulose in a dough', () => {
 
 describe('a crust', () => {
   const steps = [
-    'Rub the butter into the flour and line the tin. Mix the apples with the sugar and fill.',
-    'Cover with pastry and bake at 400 F for 40 minutes.',
+    'Rub the butter into the flour and line the tin.',
+    'Mix the apples with the sugar and fill. Cover with pastry and bake at 400 F for 40 minutes.',
   ];
   const PIE = ['300 g flour', '100 g sugar', '150 g butter', '1 kg apples'];
 
   it('keeps its heat over a filling that browns nothing', () => {
     expect(told('pie-crust', PIE, steps, sugar(20, 80))).toMatch(/at 400 F/);
+  });
+
+  it('is baked cooler where the filling lies open', () => {
+    const cobbler = told('pie-crust', PIE, steps, sugar(20, 90), 'Apple cobbler');
+    expect(cobbler).toMatch(/at 375 F/);
   });
 
   it('keeps it with a third of nut flour, and not with more than half', () => {
