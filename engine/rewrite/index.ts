@@ -11,7 +11,7 @@ import type {
   RewrittenStep,
 } from '../model.ts';
 import type { Region } from '../units.ts';
-import { keyed, methodWords } from './languages/method-words.ts';
+import { isForeign, keyed, methodWords } from './languages/method-words.ts';
 import { rewriteLines } from './lines/ingredient-lines.ts';
 import { listedFlours } from './naming/flour-places.ts';
 import { mentionsOf } from './naming/mentions.ts';
@@ -71,7 +71,13 @@ export function rewriteRecipe(
   };
   const recut = withRecut(method, servings, recipe.language, plan.family.id);
   return {
-    lines: rewriteLines(recipe, ingredients, { plan, foods, region, local: words }),
+    lines: rewriteLines(recipe, ingredients, {
+      plan,
+      foods,
+      region,
+      local: words,
+      unworded: words === null && isForeign(recipe.language),
+    }),
     ...recut,
     steps: withServedBeside(recut.steps, besides, recipe.language),
   };

@@ -14,6 +14,7 @@ import {
   newShare,
 } from './cue-context.ts';
 import { isListed, listsOneOf } from './listed-foods.ts';
+import { halvesIcing } from './thin-icing.ts';
 import { isFriedOrBoiled, isKneaded } from './worked-how.ts';
 
 /** Whether listed foods of the original are cut; with `keepsNone`, to a third or less. */
@@ -68,6 +69,7 @@ export function applies(cue: Cue, context: CueContext): boolean {
   if (cue.shrinks === true && !context.mentions.some((mention) => isAbout(cue, mention)))
     return false;
   if (cue.fromShare !== undefined && newShare(context) < cue.fromShare) return false;
+  if (cue.halved === true && !halvesIcing(context)) return false;
   if (cue.starchStays !== undefined && cue.starchStays !== starchStays(context)) return false;
   if (cue.severalFlours === true && floursOf(context).length < 2) return false;
   if (cue.text.includes('{binders}') && gumsOf(context, false).length === 0) return false;

@@ -19,6 +19,8 @@ export interface Cue {
   keepsNone?: boolean;
   /** What is cut is a third less or more, and nothing stands in for it. */
   shrinks?: boolean;
+  /** An icing or glaze is made by half. */
+  halved?: boolean;
   /** Whether flour or starch that thickens is to stay beside the gum, or none. */
   starchStays?: boolean;
   severalFlours?: boolean;

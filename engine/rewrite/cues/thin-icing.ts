@@ -1,5 +1,8 @@
-/** Whether an icing is to be made with less liquid than the page says. */
+/** Whether an icing is to be made with less liquid than the page says, or by half. */
+
+import { hasTag } from '../../foods/tags.ts';
 import type { Swap } from '../../model.ts';
+import { type Mention, massOf } from '../naming/mention.ts';
 import type { CueContext } from './cue-context.ts';
 
 const ICES =
@@ -27,4 +30,28 @@ export function thinsIcing(
       (course.named.get(ingredient.key) ?? []).some((at) => iced.includes(at)),
   );
   return liquids.length > 0 && liquids.every(({ changed }) => !changed);
+}
+
+/** Shares of a line that count as half. Own choice. */
+const HALF = { from: 0.4, to: 0.6 };
+
+function isHalf(mention: Mention): boolean {
+  const share = massOf(mention) / (mention.ingredient.weight?.grams.best ?? Number.NaN);
+  return mention.changed && share >= HALF.from && share <= HALF.to;
+}
+
+/** Whether an icing is made by half: its icing sugar, and something that a step takes with it. */
+export function halvesIcing({ mentions, course }: CueContext): boolean {
+  const halves = mentions.filter(isHalf);
+  const stepsOf = ({ ingredient }: Mention): readonly number[] =>
+    course.named.get(ingredient.key) ?? [];
+  return halves
+    .filter(({ ingredient }) => hasTag(ingredient.match?.foodId ?? '', 'sugar'))
+    .some((sugar) =>
+      halves.some(
+        (other) =>
+          other.ingredient.key !== sugar.ingredient.key &&
+          stepsOf(other).some((step) => stepsOf(sugar).includes(step)),
+      ),
+    );
 }

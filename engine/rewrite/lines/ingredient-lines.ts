@@ -1,6 +1,7 @@
 /** Ingredient lines of the reworked recipe. */
 import { lineOfKey } from '../../ingredient-keys.ts';
-import type { Ingredient, PlannedItem, Recipe, RewrittenLine } from '../../model.ts';
+import type { Ingredient, PlannedItem, Recipe, RewrittenLine, Role } from '../../model.ts';
+import { partOfItem, partOfKey } from '../parts/part-of.ts';
 import { additionsFor, isDropped, isSame, itemsFor, whyOf } from './line-items.ts';
 import {
   itemText,
@@ -124,7 +125,8 @@ function joinReplacement(own: LineRow[], added: LineRow[]): LineRow[] {
 
 /**
  * One entry per line of the original, in its order and group, with the plan's additions behind the
- * line they stand for, the others at the end of the first group. Unchanged lines stay verbatim.
+ * line they stand for, the others behind the last line of their kind, or at the end of the first group.
+ * Unchanged lines stay verbatim.
  */
 export function rewriteLines(
   recipe: Recipe,
@@ -156,8 +158,39 @@ export function lineRows(
   const rest = context.plan.items.filter(
     (item) => item.key.startsWith('new.') && item.grams > 0 && !placed.has(item.key),
   );
-  lines.splice(firstGroupEnd ?? 0, 0, ...rest.map((item) => additionLine(item, context, group)));
+  for (const item of rest.toReversed()) {
+    const beside = besideKind(item, lines, context);
+    const own = lines[beside]?.line.group ?? group;
+    const at = beside < 0 ? (firstGroupEnd ?? 0) : beside + 1;
+    lines.splice(at, 0, additionLine(item, context, beside < 0 ? group : own));
+  }
   return lines;
+}
+
+/** What a food that is added stands behind on the list, by their roles: the first that the list has. */
+const KINDS: Partial<Record<Role, readonly Role[]>> = {
+  leavening: ['leavening', 'structure'],
+  binder: ['leavening', 'structure'],
+  salt: ['salt', 'structure'],
+  structure: ['structure'],
+  'yeast-food': ['yeast'],
+  egg: ['egg'],
+  liquid: ['liquid'],
+};
+
+/** Index of the last line, of the addition's part, of the first kind that the list has; -1 where it has none. */
+function besideKind(item: PlannedItem, lines: readonly LineRow[], { plan }: LineContext): number {
+  const part = partOfItem(plan, item);
+  const kinds = KINDS[item.role] ?? [];
+  const found = kinds.map((kind) =>
+    lines.findLastIndex(
+      ({ ingredient }) =>
+        ingredient !== null &&
+        plan.roles[ingredient.key]?.[0] === kind &&
+        (plan.parts.length < 2 || partOfKey(plan, ingredient.key) === part),
+    ),
+  );
+  return found.find((at) => at >= 0) ?? -1;
 }
 
 function linesOf(

@@ -17,6 +17,8 @@ export interface LineContext {
   region: Region;
   /** Words of the recipe's language, where it is another than English. */
   local?: MethodWords | null;
+  /** The language is another than English and has no words: lines have grams and no spoons. */
+  unworded?: boolean;
 }
 
 /** How many pieces the old amount came to: 'sliced, approx. 7 apples'. */
@@ -56,8 +58,13 @@ function withHead({ name, alternatives }: Ingredient['item'], food: Food | null)
   return leaves ? `${name} ${head}` : name;
 }
 
+/** A flavour of which the line leaves the choice: 'almond or vanilla extract'. */
+const CHOICE = /\p{L}+ or \p{L}+ (?:extract|essence|aroma)\b/iu;
+
 /** An ingredient's name on a line in grams: its own words, or the food's where the amount told what it is. */
-export function ownName({ item }: Ingredient, food: Food | null): string {
+export function ownName({ item, line }: Ingredient, food: Food | null): string {
+  const [choice] = CHOICE.exec(line.text) ?? [];
+  if (choice !== undefined && item.alternatives.length > 0) return choice;
   const contained = item.amounts.some(({ unit }) => unit !== null && CONTAINERS.has(unit));
   const unclear = contained || NAMED_BY_AMOUNT.test(item.name.trim());
   return unclear && food !== null ? food.name : withHead(item, food);
@@ -86,7 +93,10 @@ export function itemText(item: PlannedItem, context: LineContext, words?: LineWo
   if (pieces !== null) return `${pieces}${tail}`;
   const counted = words?.count && standInText(words.count, name, grams, local);
   if (counted) return `${counted}${tail}${edibleTail(food, name + tail, local)}`;
-  const amount = amountText(food, grams, context.region);
+  const amount =
+    context.unworded === true
+      ? `${Math.round(grams * 10) / 10} g`
+      : amountText(food, grams, context.region);
   const localAmount = local === null ? amount : localUnits(decimals(amount), local);
   return `${localAmount} ${name}${tail}${edibleTail(food, name + tail, local)}`;
 }
@@ -112,9 +122,11 @@ function coatingTail(item: PlannedItem, ingredient: Ingredient, local: MethodWor
   return crumbs && !own ? ', for coating in place of breadcrumbs' : ', for coating';
 }
 
-/** Bread that the line has in cubes comes in cubes again. */
+/** Bread that the line has in cubes comes in cubes again, and toasted bread is toasted. */
 function piecesTail({ foodId }: PlannedItem, { line }: Ingredient): string {
-  return /bread/.test(foodId) && /\b(?:cubes|cubed)\b/i.test(line.text) ? ', in cubes' : '';
+  if (!/bread|bun|bagel|english-muffin|^rolls?-/.test(foodId)) return '';
+  const cubes = /bread/.test(foodId) && /\b(?:cubes|cubed)\b/i.test(line.text);
+  return `${cubes ? ', in cubes' : ''}${/\btoasted\b/i.test(line.text) ? ', toasted' : ''}`;
 }
 
 /** A stand-in keeps what the original was for ('for dusting'), not how the original was cut. */

@@ -78,13 +78,14 @@ export function withOvens(
   parts: readonly StepParts[],
   methods: readonly PartMethod[],
   words: MethodWords | null,
+  unworded = false,
 ): { steps: RewrittenStep[]; longer: Insertion[] } {
   const isBake = methods.some(({ context }) => BAKES_WHOLE.has(context.plan.family.id));
   const whys = methods.map((method) =>
     isBake || method.context.plan.family.id !== 'sweet-sauce' ? coolerOven(method) : null,
   );
   const any = whys.find((why) => why !== null) ?? null;
-  const metric = words !== null;
+  const metric = words !== null || unworded;
   const lowered = steps.map((step, at) => {
     const part = parts[at]?.whole ?? null;
     const own = part === null || parts[at]?.headed !== true ? any : (whys[part] ?? null);

@@ -4,7 +4,7 @@ import { type Amendment, amendments } from '../cues/amendments.ts';
 import type { MethodContext } from '../cues/cue-context.ts';
 import { insertions } from '../cues/cues.ts';
 import { restsFirst } from '../cues/fitting-cues.ts';
-import type { Insertion } from '../cues/insertion.ts';
+import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { warningsFor } from '../cues/warnings.ts';
 import { isForeign, keyed } from '../languages/method-words.ts';
 import { withLowerOven } from '../oven/oven-heat.ts';
@@ -18,7 +18,7 @@ import { additionSteps, companionSteps } from './additions.ts';
 import { withOvens } from './cooler-ovens.ts';
 import { withInsertions } from './insert-steps.ts';
 import { methodLedger } from './method-ledger.ts';
-import { type RenamedStep, renamedSteps } from './renamed-steps.ts';
+import { type RenamedStep, renamedSteps, wholeSteps } from './renamed-steps.ts';
 import { afterRest } from './rested-flour.ts';
 import { withReason } from './step-reasons.ts';
 import { swapSteps } from './swap-steps.ts';
@@ -40,6 +40,14 @@ const amended = (step: RewrittenStep, found: readonly Amendment[]): RewrittenSte
     const after = now.after.replace(phrase, to);
     return after === now.after ? now : withReason(now, after, why);
   }, step);
+
+/** Whether handling stands before what it is for, not beside a bake or behind it: how long it bakes and cools the page says. */
+const isNeeded = ({ rank }: Insertion): boolean => rank !== RANKS.after;
+
+/** Heat that only an oven has, in a language without words. */
+const OVEN_HEAT = /(?<!\d)(?:1[3-9]\d|2[0-6]\d)\s*[°º˚]/;
+const withOvenWords = (text: string): string =>
+  OVEN_HEAT.test(text) ? `Bake in the oven: ${text}` : text;
 
 const OTHER_MASS = 'The whole weighs more or less than on the page.';
 
@@ -80,24 +88,30 @@ export function rewriteSteps(
   const { words, plan, mentions } = base;
   const original = recipe.steps.map(({ text }) => text);
   // Places are found by English key words.
-  const searched = words === null ? original : original.map((text) => keyed(text, words));
+  const unworded = words === null && isForeign(recipe.language);
+  const read = unworded ? withOvenWords : (text: string) => text;
+  const searched = original.map((text) => (words === null ? read(text) : keyed(text, words)));
   const parts = stepParts(recipe.steps, plan, mentions);
   const used = new UsedSoFar();
-  const renamed = renamedSteps(recipe.steps, parts, { ...base, title: recipe.title }, used);
+  const titled = { ...base, title: recipe.title };
+  const renamed = unworded
+    ? wholeSteps(recipe.steps, titled, used)
+    : renamedSteps(recipe.steps, parts, titled, used);
   const named = stepsNaming(renamed);
   const none: Course = { firstStep: 0, lastStep: 0, mixedAt: 0, mixedBy: 0, named: new Map() };
   const methods = partMethods({ ...base, course: none }, { original, searched, parts, named });
-  const unworded = words === null && isForeign(recipe.language);
   const found = unworded
     ? []
     : methods.flatMap(({ context, original: own }) => amendments(context, own));
   const gas = usesGas(base.method);
-  const scaled = (text: string): string => (words === null ? withAllScales(text, gas) : text);
+  const scaled = (text: string): string =>
+    words === null && !unworded ? withAllScales(text, gas) : text;
   const { steps: ovens, longer } = withOvens(
     renamed.map(({ step }) => step),
     parts,
     methods,
     words,
+    unworded,
   );
   const resting = methods.find(({ context }) => restsFirst(context));
   const own = (resting === undefined ? ovens : afterRest(ovens, resting.context)).map(
@@ -112,7 +126,9 @@ export function rewriteSteps(
       return { ...told, after: scaled(told.after) };
     },
   );
-  const statesOven = original.some((text) => withLowerOven(text, words !== null) !== text);
+  const statesOven = original.some(
+    (text) => withLowerOven(text, words !== null || unworded) !== text,
+  );
   const all = [
     ...longer,
     ...(own.length === 0
@@ -120,8 +136,10 @@ export function rewriteSteps(
       : methods.flatMap((method) => partInsertions(method, statesOven, own))),
     ...adjustedSteps(base.adjustments, searched).map(words === null ? (one) => one : inEnglish),
   ].map((one) => ({ ...one, step: { ...one.step, after: scaled(one.step.after) } }));
-  // English steps, none of them within a step, in a method of a language that has no words of its own.
-  const put = unworded ? all.map((one) => inEnglish({ ...one, behind: null })) : all;
+  // English steps, none of them within a step, in a method of a language that has no words of its own: only what the new foods need.
+  const put = unworded
+    ? all.filter(isNeeded).map((one) => inEnglish({ ...one, behind: null }))
+    : all;
   const steps = withInsertions(own, put);
   return { steps, methodNotes: methodLedger({ plan, mentions, words, steps, named, used }) };
 }

@@ -20,7 +20,7 @@ import {
   withoutToasting,
 } from '../wording/late-grains.ts';
 import { withoutWord } from '../wording/leave-out.ts';
-import { namePattern } from '../wording/name-patterns.ts';
+import { isNamedIn, namePattern } from '../wording/name-patterns.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 import { namesOther, withoutBoiling } from './boiling.ts';
 import { BY_FOREIGN_PACKET, BY_PACKET } from './spoken-handling.ts';
@@ -230,6 +230,19 @@ function withGrains(
     named: [...renamed.named, ...own.map(({ mention }) => mention)],
   };
 }
+
+/** The steps word for word, with the ingredients that each names: for languages without words of their own. */
+export const wholeSteps = (
+  steps: Recipe['steps'],
+  { mentions }: MethodContext,
+  used: UsedSoFar,
+): RenamedStep[] =>
+  steps.map((page) => {
+    used.nextStep();
+    const named = mentions.filter((mention) => isNamedIn(page.text, mention));
+    for (const mention of named) used.name(mention);
+    return { step: rewritten(page, page.text, []), named };
+  });
 
 /** Every step under the new names, and the ingredients that each names. */
 export function renamedSteps(

@@ -114,3 +114,32 @@ describe('a longer rise', () => {
     expect(loaf('Mix all to a dough. Let it rise until doubled.')).toMatch(/as stated, and go by/);
   });
 });
+
+describe('an icing made by half', () => {
+  const iced = (grams: number): string => {
+    const recipe = makeRecipe(
+      'Biscuits',
+      ['300 g flour', '180 g icing sugar', '40 g milk'],
+      [
+        'Bake the flour biscuits.',
+        'Mix icing sugar and milk to a glaze. Dip the tops in the glaze.',
+      ],
+    );
+    const read = understand(recipe);
+    const plan = makePlan('cookie', read, [
+      { key: '1', kept: grams, to: [] },
+      { key: '2', kept: grams / 4.5, to: [] },
+    ]);
+    return rewriteRecipe(recipe, read, plan, { foods, region: 'us' })
+      .steps.map(({ after }) => after)
+      .join('\n');
+  };
+
+  it('goes on thinly', () => {
+    expect(iced(90)).toMatch(/half as much icing: brush or spread it thinly[^.]*\. Dip the tops/);
+  });
+
+  it('goes on as ever where most of it is left', () => {
+    expect(iced(150)).not.toMatch(/half as much/);
+  });
+});

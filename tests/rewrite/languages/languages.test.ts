@@ -304,6 +304,25 @@ it('English steps in a language without words say that they are English', () => 
   expect(work(BREAD).steps.every(({ lang }) => lang === undefined)).toBe(true);
 });
 
+it('a language without words keeps its steps whole, but for the oven, and its lines in grams', () => {
+  const finnish = foreign(
+    'fi',
+    'Kakku',
+    ['200 g sugar', '180 g flour', '100 g butter', '2 eggs'],
+    ['Vatkaa sugar ja butter, lisää flour.', 'Paista 180 °C 35 min. Kirjasta Sugar of the Year.'],
+  );
+  const { steps, lines } = work(finnish);
+  const own = steps.filter(({ before }) => before !== null).map(({ after }) => after);
+  expect(own).toEqual([
+    'Vatkaa sugar ja butter, lisää flour.',
+    'Paista 170 °C 35 min. Kirjasta Sugar of the Year.',
+  ]);
+  expect(steps.some(({ after }) => /rack|foil|longer/.test(after))).toBe(false);
+  const changed = lines.flatMap(({ after, change }) => (change === 'kept' ? [] : [after ?? '']));
+  expect(changed.length).toBeGreaterThan(0);
+  expect(changed.join(' ')).not.toMatch(/tbsp|cup|tsp/);
+});
+
 it.each([BREAD, CAKE, PASTA].map((recipe) => [recipe.title, recipe] as const))(
   '%s: reworked lines read back',
   (_, recipe) => {
