@@ -17,7 +17,7 @@ export interface Servings {
 const ENGLISH = {
   pieces: 'Make {now} {pieces} instead of {was}, each {size}; smaller ones are done sooner.',
   filled: 'Fill {now} instead of {was}, with less in each; smaller ones are done sooner.',
-  portions: 'Divide it into {now} portions instead of {was}.',
+  portions: 'This makes {now} portions instead of {was}.',
   // 50 g of lettuce or spinach have 0.6 to 0.7 g (USDA SR); the advice is common practice, no source.
   beside:
     'Serve green leaves with it to fill the plate (a handful has under 1 g net carbs); if it is the whole meal, add some protein too.',

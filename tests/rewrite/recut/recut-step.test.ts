@@ -34,7 +34,7 @@ describe('more pieces than the page makes', () => {
   it('are told where the dish is served, not before the first step', () => {
     expect(afterOf(['Brown the mince and simmer for an hour.', 'Serve with rice.'])).toEqual([
       'Brown the mince and simmer for an hour.',
-      'Serve with rice. Divide it into 6 portions instead of 4.',
+      'Serve with rice. This makes 6 portions instead of 4.',
     ]);
   });
 
@@ -45,7 +45,7 @@ describe('more pieces than the page makes', () => {
     expect(plates(4, 6)).toMatch(/6 portions instead of 4\. Serve green leaves with it/);
     expect(plates(4, 5)).toMatch(/Serve green leaves with it/);
     expect(plates(8, 9)).toMatch(/9 portions instead of 8\.$/);
-    expect(plates(4, 6, 'de')).toMatch(/In 6 Portionen teilen statt in 4\. Den Teller/);
+    expect(plates(4, 6, 'de')).toMatch(/Das ergibt 6 Portionen statt 4\. Den Teller/);
     expect(afterOf(['Stir.', 'Serve hot.'])[1]).not.toMatch(/Serve green leaves/);
   });
 
@@ -214,7 +214,7 @@ describe('more pieces than the page makes', () => {
 
   it('are told in the method’s language', () => {
     expect(afterOf(['Alles mischen.', 'Heiß servieren.'], { page: 12, now: 24 }, 'de-AT')[1]).toBe(
-      'Heiß servieren. In 24 Portionen teilen statt in 12.',
+      'Heiß servieren. Das ergibt 24 Portionen statt 12.',
     );
   });
 
