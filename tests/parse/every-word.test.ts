@@ -7,7 +7,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Amount, Line } from '../../engine/model.ts';
-import en from '../../engine/parse/data/en.json' with { type: 'json' };
+import en from '../../engine/parse/data/languages/en.json' with { type: 'json' };
 import shared from '../../engine/parse/data/units.json' with { type: 'json' };
 import { parseLine } from '../../engine/parse/index.ts';
 

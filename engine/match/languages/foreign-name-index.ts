@@ -11,6 +11,7 @@ import fr from '../data/names/fr.json' with { type: 'json' };
 import it from '../data/names/it.json' with { type: 'json' };
 import ja from '../data/names/ja.json' with { type: 'json' };
 import nl from '../data/names/nl.json' with { type: 'json' };
+import pl from '../data/names/pl.json' with { type: 'json' };
 import pt from '../data/names/pt.json' with { type: 'json' };
 import ru from '../data/names/ru.json' with { type: 'json' };
 import sv from '../data/names/sv.json' with { type: 'json' };
@@ -21,7 +22,7 @@ import { folded } from './inflection.ts';
 
 type Names = Readonly<Record<string, readonly string[]>>;
 
-const FILES = { de, fr, es, it, nl, pt, sv, cs, el, ru, zh, ja } satisfies Record<string, Names>;
+const FILES = { de, fr, es, it, nl, pt, sv, cs, el, ru, pl, zh, ja };
 type Code = keyof typeof FILES;
 
 const UNSPACED: ReadonlySet<Code> = new Set(['zh', 'ja']);

@@ -1,21 +1,22 @@
 /**
- * Data files of the line grammar. To add a language: write `data/xx.json` with the keys of
+ * Data files of the line grammar. To add a language: write `data/languages/xx.json` with the keys of
  * `LanguageData` and list it in `LANGUAGES`. To add a unit or a word, add it to its list there.
  */
-import cs from '../data/cs.json' with { type: 'json' };
-import de from '../data/de.json' with { type: 'json' };
-import el from '../data/el.json' with { type: 'json' };
-import en from '../data/en.json' with { type: 'json' };
-import es from '../data/es.json' with { type: 'json' };
-import fr from '../data/fr.json' with { type: 'json' };
-import it from '../data/it.json' with { type: 'json' };
-import ja from '../data/ja.json' with { type: 'json' };
-import nl from '../data/nl.json' with { type: 'json' };
-import nordic from '../data/nordic.json' with { type: 'json' };
-import pt from '../data/pt.json' with { type: 'json' };
-import ru from '../data/ru.json' with { type: 'json' };
+import cs from '../data/languages/cs.json' with { type: 'json' };
+import de from '../data/languages/de.json' with { type: 'json' };
+import el from '../data/languages/el.json' with { type: 'json' };
+import en from '../data/languages/en.json' with { type: 'json' };
+import es from '../data/languages/es.json' with { type: 'json' };
+import fr from '../data/languages/fr.json' with { type: 'json' };
+import it from '../data/languages/it.json' with { type: 'json' };
+import ja from '../data/languages/ja.json' with { type: 'json' };
+import nl from '../data/languages/nl.json' with { type: 'json' };
+import nordic from '../data/languages/nordic.json' with { type: 'json' };
+import pl from '../data/languages/pl.json' with { type: 'json' };
+import pt from '../data/languages/pt.json' with { type: 'json' };
+import ru from '../data/languages/ru.json' with { type: 'json' };
+import zh from '../data/languages/zh.json' with { type: 'json' };
 import units from '../data/units.json' with { type: 'json' };
-import zh from '../data/zh.json' with { type: 'json' };
 
 /** Sets of words; the English file has every one of them, other files those that they need. */
 export type WordSet = {
@@ -66,6 +67,7 @@ export const LANGUAGES: Record<string, LanguageData> = {
   sk: cs,
   el,
   ru,
+  pl,
   zh,
   ja,
 };

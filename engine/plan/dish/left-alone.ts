@@ -10,9 +10,22 @@ interface LeftAloneRow {
   why: string;
 }
 
+/** Scripts that the rewriting has no words for: an English line among them would help nobody. */
+const UNWRITTEN = /[\u3040-\u30ff\u4e00-\u9fff]/gu;
+/** Share of a method's letters from which it is written in one. Own choice. */
+const UNWRITTEN_SHARE = 0.3;
+const WHY_UNWRITTEN =
+  'Chinese and Japanese recipes are not reworked: there are no words yet to write the changes in. Their figures are counted.';
+
+function isUnwritten(text: string): boolean {
+  const letters = text.match(/\p{L}/gu)?.length ?? 0;
+  return (text.match(UNWRITTEN)?.length ?? 0) > letters * UNWRITTEN_SHARE;
+}
+
 /** Why a page of this title and method is not reworked, in a sentence, or null when it may be. */
 export function whyLeftAlone(title: string, steps: readonly string[]): string | null {
   const method = steps.join('\n');
+  if (isUnwritten(`${title}\n${method}`)) return WHY_UNWRITTEN;
   const row = (rows as readonly LeftAloneRow[]).find((one) => {
     const titled = mentionsAny(one.title, title);
     const done = mentionsAny(one.method, method);

@@ -7,13 +7,14 @@ import it_ from './it.json' with { type: 'json' };
 import ja from './ja.json' with { type: 'json' };
 import nb from './nb.json' with { type: 'json' };
 import nl from './nl.json' with { type: 'json' };
+import pl from './pl.json' with { type: 'json' };
 import pt from './pt.json' with { type: 'json' };
 import { type Row, reading } from './reading.ts';
 import sv from './sv.json' with { type: 'json' };
 import zh from './zh.json' with { type: 'json' };
 
 /** Lines in the style of home recipes, read by hand before the engine read them. */
-const LINES = { da, de, es, fr, it: it_, ja, nb, nl, pt, sv, zh } as unknown as Record<
+const LINES = { da, de, es, fr, it: it_, ja, nb, nl, pl, pt, sv, zh } as unknown as Record<
   string,
   Row[]
 >;

@@ -83,6 +83,8 @@ describe('pages that are not reworked', () => {
     ['Peanut dog treats', []],
     ['Renal diet bread', []],
     ['Salt dough ornaments', []],
+    ['番茄炒蛋', ['鸡蛋打散，番茄切块。', '炒熟即可。']],
+    ['カレー', ['玉ねぎを切って炒めます。']],
   ])('%s', (title, steps) => {
     expect(whyLeftAlone(title, steps)).toMatch(/^[A-Z].*\.$/);
   });
@@ -92,6 +94,7 @@ describe('pages that are not reworked', () => {
     ['Peanut butter and jam bars', ['Spread the jam over the base.']],
     ['Chicken with tomato jam', ['Open the jar and stir.'].slice(1)],
     ['Hot dogs', []],
+    ['Mapo tofu (麻婆豆腐)', ['Fry the tofu in the sauce.']],
     ['Baby spinach salad', []],
   ])('but %s may be', (title, steps) => expect(whyLeftAlone(title, steps)).toBeNull());
 
