@@ -63,6 +63,9 @@ const MethodWords = z.strictObject({
   longerBake: z.string(),
   /** More pieces shaped, or more portions served, than the page makes: `{now}` and `{was}`. */
   recut: z.strictObject({
+    /** Patterns of what stands before a number of pieces, and of how the words for them begin: 'in 12 Stücke'. */
+    into: z.string(),
+    nouns: z.string(),
     pieces: z.string(),
     portions: z.string(),
     /** What fills a plate that is served smaller. */

@@ -2,7 +2,9 @@
 import type { Family, MethodNote, RewrittenStep } from '../../model.ts';
 import { isForeign, keyed, type MethodWords, methodWords } from '../languages/method-words.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
+import { recountedAbroad } from './counts-abroad.ts';
 import { cutsLots, lotsOf, recountedLots } from './recut-lots.ts';
+import { withSmallerSizes } from './smaller-measures.ts';
 import { fitToSize } from './smaller-pieces.ts';
 import { isSmallerMeal } from './smaller-plate.ts';
 
@@ -22,6 +24,8 @@ const ENGLISH = {
   beside:
     'Serve green leaves with it to fill the plate (a handful has under 1 g net carbs); if it is the whole meal, add some protein too.',
   cut: 'Cut it into {now} pieces.',
+  slices: 'Cut it into {now} slices instead of {was}, each {size}.',
+  single: 'Make {now} in all; one is a serving.',
   each: 'Each is {size}; smaller ones are done sooner.',
   why: 'All figures are for one of {now}.',
 };
@@ -51,10 +55,10 @@ interface Method {
 
 /** A step that makes pieces of a dough, batter or mince, and what they are called. */
 const SHAPES =
-  /\b(?:divide|portion|scoop|shape|form|roll|drop|pipe|spoon|fill|ladle|pour|cut|stamp)\b[^.]{0,80}?(?<!\bprepare (?:the )?)\b(?<pieces>balls|rounds|rolls|buns|cookies|patties|burgers|meatballs|muffin cups|muffin tins?|cupcake (?:liners|cases)|(?:paper )?(?:cases|liners)|wells|ramekins|scones|biscuits|dumplings|bagels|dough balls|circles)\b|\bcut out\b|\bstamp\b|\bscoops?\b[^.]{0,80}\b(?:dough|batter)\b/i;
+  /\b(?:divide|separate|portion|scoop|shape|form|roll|drop|pipe|spoon|fill|ladle|pour|cut|stamp)\b[^.]{0,80}?(?<!\bprepare (?:the )?)\b(?<pieces>balls|rounds|rolls|buns|cookies|patties|burgers|meatballs|muffin cups|muffin tins?|cupcake (?:liners|cases)|(?<!\bwith (?:\w+ )?)(?:paper )?(?:cases|liners)|wells|ramekins|scones|biscuits|dumplings|bagels|dough balls|circles|chunks of dough|(?<=ball[- ]sized )(?:chunks|pieces))\b|\bcut out\b|\bstamp\b|\bscoops?\b[^.]{0,80}\b(?:dough|batter)\b/i;
 /** Pieces that are filled, not shaped. */
 const FILLED = /^(?:muffin|cupcake|paper|cases|liners|wells|ramekins)/i;
-const HEATS = /\b(?:bake|oven|fry|grill|boil|steam|poach)\b/i;
+const HEATS = /\b(?:bake|oven|fry|grill|boil|steam|poach|skillet|griddle)\b/i;
 const SERVES =
   /(?<=(?:^|[.!?] )to )serve\b|(?<!\b(?:ready to|before|until|to|if(?: you(?:['’]re| are))?) )\b(?:serve[sd]?|serving|enjoy|platter|dish up)\b/i;
 const CUTS = /\b(?:cut|slice|divide|portion)\b(?! side)/i;
@@ -82,14 +86,29 @@ function countIn(text: string): Count | null {
 
 const isOf = ({ low, high }: Count, { page }: Servings): boolean => low <= page && page <= high;
 
-/** The step with the page's number put right wherever it stands; null when it does not stand there. */
+/** The step with the page's number put right wherever it stands, and the size beside it; null when it does not stand there. */
 function recounted({ after }: RewrittenStep, servings: Servings): string | null {
   if (![SHAPES, SERVES, CUTS].some((words) => words.test(after))) return null;
-  const put = after.replace(new RegExp(COUNT.source, 'gi'), (text) => {
-    const count = countIn(text);
-    return count !== null && isOf(count, servings) ? `${count.lead}${servings.now}` : text;
-  });
+  const put = sentencesOf(after).reduce(
+    (text, sentence) => text.replace(sentence, () => recountedSentence(sentence, servings)),
+    after,
+  );
   return put === after ? null : put;
+}
+
+/** '(a little larger than a golf ball)' holds of the page's pieces. */
+const COMPARED = /\s?\([^()]*\b(?:larger|bigger|smaller|size) (?:than|of)\b[^()]*\)/gi;
+
+/** A sentence with the new number in place of the page's, and the size that is told behind it. */
+function recountedSentence(sentence: string, servings: Servings): string {
+  const numbers = [...sentence.matchAll(new RegExp(COUNT.source, 'gi'))].reverse();
+  return numbers.reduce((text, { 0: found, index }) => {
+    const count = countIn(found);
+    if (count === null || !isOf(count, servings)) return text;
+    const behind = text.slice(index + found.length).replace(COMPARED, '');
+    const rest = withSmallerSizes(behind, servings.page / servings.now);
+    return `${text.slice(0, index)}${count.lead}${servings.now}${rest}`;
+  }, sentence);
 }
 
 const isRemarks = (text: string): boolean => REMARKS.test(sentencesOf(text)[0] ?? '');
@@ -274,12 +293,60 @@ function inLots(method: Method, servings: Servings, why: string): Method | null 
   return { ...method, steps };
 }
 
+/** The method in another language with the new number where the page's stands; null where it stands nowhere. */
+function withNumberAbroad(
+  method: Method,
+  servings: Servings,
+  words: MethodWords,
+  why: string,
+): Method | null {
+  const put = method.steps.map((step) =>
+    step.before === null ? null : recountedAbroad(step.after, servings, words),
+  );
+  if (put.every((text) => text === null)) return null;
+  const filling = besidePlate(servings, words.recut).trim();
+  const first = put.findIndex((text) => text !== null);
+  const steps = method.steps.map((step, at) => {
+    const text = put[at] ?? null;
+    if (text === null) return step;
+    const told =
+      at === first && filling !== '' ? withSentence(text, lastOwnSentence(text), filling) : text;
+    return changedTo(step, told, why);
+  });
+  return { ...method, steps };
+}
+
 /** Index of the sentence that cuts the lots. */
 const lotsSentence = (text: string): number =>
   Math.max(
     0,
     sentencesOf(text).findIndex((one) => COUNT.test(one) && CUTS.test(one)),
   );
+
+/** What is baked in a form and cut when the method names one. */
+const FORMED: ReadonlySet<Family> = new Set<Family>(['custard', 'pie-crust']);
+const FORM =
+  /\bspringform|\bpie (?:pan|plate|dish|tin)|\btart (?:pan|tin)|\bcheesecake\b[^.]*\bslic|\bcut into (?:bars|squares|slices|wedges)/i;
+
+const isCutUp = (family: Family, texts: readonly string[]): boolean =>
+  WHOLES.has(family) || (FORMED.has(family) && texts.some((text) => FORM.test(text)));
+
+/** A loaf is cut into slices. */
+const LOAF = /\bloa(?:f|ves)\b|\bbread pan\b/i;
+const LOAVES: ReadonlySet<Family> = new Set<Family>([
+  'quick-bread',
+  'lean-yeast-bread',
+  'enriched-yeast-bread',
+]);
+
+/** Breads of which a page gives several to a guest. */
+const SEVERAL: ReadonlySet<Family> = new Set<Family>(['tortilla']);
+
+/** What is said of a whole in English, by how it is cut; null where it is no loaf and not several. */
+function sliceSentence(family: Family, texts: readonly string[]): string | null {
+  if (SEVERAL.has(family)) return ENGLISH.single;
+  return LOAVES.has(family) && texts.some((text) => LOAF.test(text)) ? ENGLISH.slices : null;
+}
 
 /** Dishes that are spooned from where they were baked. */
 const SPOONED = /\b(?:bowls?|glasses|spoon(?:ed|ing)|scoop(?:ed|ing))\b/i;
@@ -318,13 +385,19 @@ function withNumber(
     const own = withOwnNumber(method, servings, family, why);
     if (own !== null) return own;
   }
+  if (words !== null) {
+    const own = withNumberAbroad(method, servings, words, why);
+    if (own !== null) return own;
+  }
   const texts = searched(steps, words);
   const shapes = shapingStep(texts, family);
   const at = shapes >= 0 ? shapes : servingStep(texts);
   const pieces = shapes < 0 ? null : (SHAPES.exec(texts[shapes] ?? '')?.groups?.pieces ?? 'pieces');
   const step = steps[at];
-  const isWhole = WHOLES.has(family) && !SPOONED.test(step?.after ?? '');
-  const text = filled(sentenceFor(pieces, says, servings, isWhole), servings);
+  const isWhole = isCutUp(family, texts) && !SPOONED.test(step?.after ?? '');
+  const sliced = words === null && !unworded ? sliceSentence(family, texts) : null;
+  const isSliced = sliced !== null && (pieces === null || SEVERAL.has(family));
+  const text = filled(isSliced ? sliced : sentenceFor(pieces, says, servings, isWhole), servings);
   if (unworded || step === undefined) return stepBehind(method, at, text, why);
   const isOwnWords = shapes >= 0 && words === null;
   const behind = isOwnWords ? besideShaping(step.after) : lastOwnSentence(step.after);

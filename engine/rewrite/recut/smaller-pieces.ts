@@ -2,6 +2,7 @@
 import type { RewrittenStep } from '../../model.ts';
 import { bakeMinutes } from '../oven/oven-heat.ts';
 import { sentencesOf } from '../wording/sentences.ts';
+import { withFullTrays, withSmallerCutter } from './smaller-measures.ts';
 import { withSmallerScoops } from './smaller-scoops.ts';
 
 /** From this share (0..1) of the page's size on a piece is baked like the page's. Own choice. */
@@ -27,6 +28,7 @@ function sooner(text: string, share: number): string {
 export const fitToSize = (steps: readonly RewrittenStep[], share: number): RewrittenStep[] =>
   steps.map((step) => {
     if (step.before === null) return step;
-    const after = sooner(withSmallerScoops(step.after, share), share);
+    const made = withFullTrays(withSmallerCutter(step.after, share), share);
+    const after = sooner(withSmallerScoops(made, share), share);
     return after === step.after ? step : { ...step, after, change: 'changed' };
   });

@@ -43,9 +43,20 @@ function smallerMeasures(sentence: string, share: number): string {
   return put.replace(/\blarge(?= (?:cookie |ice[- ]cream )?scoop\b)/gi, 'smaller');
 }
 
+/** '(45 g)' behind a measure of dough. */
+const IN_GRAMS =
+  /(?<=\()(?:about )?(?<grams>\d+)(?=\s?g(?:rams)?\)-?(?: sized)? (?:scoops?|portions?|balls?)\b)/gi;
+
+const smallerGrams = (sentence: string, share: number): string =>
+  sentence.replace(IN_GRAMS, (...found) => {
+    const { grams } = found.at(-1) as { grams: string };
+    return String(Math.round(Number(grams) * share));
+  });
+
 /** A step whose pieces weigh this share (0..1) of the page's, with the measures of their dough to match. */
 export const withSmallerScoops = (text: string, share: number): string =>
   sentencesOf(text).reduce(
-    (now, sentence) => now.replace(sentence, () => smallerMeasures(sentence, share)),
+    (now, sentence) =>
+      now.replace(sentence, () => smallerGrams(smallerMeasures(sentence, share), share)),
     text,
   );

@@ -1,0 +1,128 @@
+/** The number in the sentence that cuts or shapes, and the sizes that stand beside it. */
+import { describe, expect, it } from 'vitest';
+import type { Family, RewrittenStep } from '../../../engine/model.ts';
+import { type Servings, withRecut } from '../../../engine/rewrite/recut/recut-step.ts';
+
+const step = (after: string): RewrittenStep => ({
+  section: null,
+  before: after,
+  after,
+  change: 'kept',
+  why: null,
+});
+
+function recut(
+  texts: string[],
+  servings: Servings,
+  { language = 'en', family = 'enriched-yeast-bread' as Family } = {},
+): string {
+  const method = { steps: texts.map(step), methodNotes: [] };
+  const { steps } = withRecut(method, servings, language, family);
+  return steps.map(({ after }) => after).join('\n');
+}
+
+describe('what stands beside the number of pieces', () => {
+  it('is the weight of a smaller piece', () => {
+    const made = recut(['Divide the dough into 12 balls, 60 g each.', 'Bake.'], {
+      page: 12,
+      now: 18,
+    });
+    expect(made).toContain('into 18 balls, 40 g each');
+  });
+
+  it('is the width of a thinner slice, not the length of the log', () => {
+    const made = recut(
+      ['Roll into a 16 inch log. Cut 12 rolls about 1 1/2 inches wide with a thread.', 'Bake.'],
+      { page: 12, now: 24 },
+    );
+    expect(made).toContain('a 16 inch log. Cut 24 rolls about ¾ inches wide');
+  });
+
+  it('says no longer what the page’s pieces are like', () => {
+    const made = recut(
+      ['Divide dough into 20 (2-ounce) balls (a little larger than a golf ball).', 'Bake.'],
+      { page: 20, now: 32 },
+    );
+    expect(made).toContain('into 32 (1¼-ounce) balls.');
+  });
+
+  it('is a smaller cutter and a fuller tray', () => {
+    const cut = recut(
+      ['Cut out biscuits with a 2 1/2-inch round cutter.', 'Bake 12 minutes.'],
+      {
+        page: 8,
+        now: 12,
+      },
+      { family: 'biscuit' },
+    );
+    expect(cut).toContain('with a 2-inch round cutter');
+    const tray = recut(
+      ['Scoop the dough. Place up to 4 large dough balls on each sheet.', 'Bake 12 minutes.'],
+      { page: 12, now: 24 },
+      { family: 'cookie' },
+    );
+    expect(tray).toContain('Place up to 8 dough balls on each sheet');
+  });
+});
+
+describe('a whole that is cut', () => {
+  it('is cut into slices where it is a loaf, into pieces where it is a cheesecake', () => {
+    const loaf = recut(
+      ['Scrape into a loaf pan and bake 50 minutes.', 'Cool, spoon the glaze over.'],
+      {
+        page: 12,
+        now: 20,
+      },
+      { family: 'quick-bread' },
+    );
+    expect(loaf).toContain(
+      'Cut it into 20 slices instead of 12, each about two thirds of the size.',
+    );
+    const cheese = recut(
+      ['Pour into a springform pan and chill.', 'Serve cold.'],
+      {
+        page: 10,
+        now: 14,
+      },
+      { family: 'custard' },
+    );
+    expect(cheese).toContain('Cut it into 14 pieces.');
+  });
+
+  it('has single flatbreads where the page gives several to a guest', () => {
+    const made = recut(
+      ['Separate the dough into golf ball sized chunks.', 'Cook in a hot skillet.', 'Serve warm.'],
+      { page: 4, now: 12 },
+      { family: 'tortilla' },
+    );
+    expect(made).toMatch(/chunks\. Make 12 in all; one is a serving\.\n/);
+  });
+});
+
+describe('the number in other languages', () => {
+  it.each([
+    ['nl', 'Bakken en laten afkoelen. Snijd in 9-12 blokjes.', 'Snijd in 16 blokjes.'],
+    ['de', 'Backen. Den Kuchen in 10 Stücke schneiden.', 'in 16 Stücke schneiden'],
+    ['fr', 'Cuire, puis couper en 10 parts égales.', 'couper en 16 parts'],
+    ['es', 'Hornear y cortar en 10 porciones.', 'cortar en 16 porciones'],
+    ['it', 'Cuocere e tagliare in 10 fette.', 'tagliare in 16 fette'],
+    ['pt', 'Assar e cortar em 10 fatias.', 'cortar em 16 fatias'],
+    ['sv', 'Grädda och skär i 10 bitar.', 'skär i 16 bitar'],
+    ['da', 'Bag og skær i 10 stykker.', 'skær i 16 stykker'],
+    ['nb', 'Stek og skjær i 10 biter.', 'skjær i 16 biter'],
+  ])('is put right in the step that has it (%s)', (language, text, put) => {
+    const made = recut([text], { page: 10, now: 16 }, { language, family: 'cake' });
+    expect(made).toContain(put);
+    expect(made.match(/\b16\b/g)).toHaveLength(1);
+  });
+
+  it('of something else stays', () => {
+    const made = recut(
+      ['Bak 10 minuten in 10 cm water.', 'Serveer.'],
+      { page: 10, now: 16 },
+      { language: 'nl', family: 'cake' },
+    );
+    expect(made).toContain('Bak 10 minuten in 10 cm water.');
+    expect(made).toContain('16 porties');
+  });
+});
