@@ -7,6 +7,7 @@ import { type Insertion, inserted, RANKS } from '../cues/insertion.ts';
 import { thinsIcing } from '../cues/thin-icing.ts';
 import {
   joinedWith,
+  keyed,
   localFoodName,
   localHandling,
   type MethodWords,
@@ -184,18 +185,34 @@ const HEATED = /^(?:simmer|boil|roast|fry|brown|cook|melt|warm|heat|toast)\b/i;
 const HEATS =
   /\b(?:cook|simmer|boil|fry|roast|bake|heat|oven|pan|pot|saucepan|skillet|saut[eé]|melt|warm|toast|grill)\b/i;
 
+/** What is put under once the rest is boiled. */
+const FOLDED_IN = /\bfold (?:it|them) in\b/i;
+
+/** Whether none of what came in is boiled with what stays. */
+const joinsLate = (mention: Mention): boolean => {
+  const own = mention.ingredient.match?.foodId;
+  const boiled = boiledOf(mention);
+  return boiled?.every(({ foodId }) => foodId === own) === true && boiled.length > 0;
+};
+
 /** Index of the first step that takes the swapped ingredient, of several the first that heats where the handling does; the part's first when none takes it. */
 function placeOf(
   { key, method = '' }: Swap,
-  { course, mentions }: CueContext,
+  { course, mentions, words }: CueContext,
   texts: readonly string[],
 ): number {
+  const boils = (at: number): boolean => {
+    const text = texts[at] ?? '';
+    return BOILS.test(words === null ? text : keyed(text, words));
+  };
   const named = (key === null ? undefined : course.named.get(key)) ?? [];
   const [first] = named;
   // What is made first is made before it is named at all.
   const own = mentions.find(({ ingredient }) => ingredient.key === key);
   if (first !== undefined && isMade(own?.newName ?? ''))
     return AHEAD.test(method) ? Math.min(first, course.firstStep) : first;
+  if (own !== undefined && FOLDED_IN.test(method) && joinsLate(own))
+    return named.find((at) => !boils(at)) ?? first ?? course.firstStep;
   const heated = HEATED.test(method) ? named.find((at) => HEATS.test(texts[at] ?? '')) : undefined;
   const together = texts.findLastIndex((text) => PUTS_TOGETHER.test(text));
   return heated ?? first ?? Math.max(course.firstStep, together);
@@ -232,7 +249,9 @@ function insertionOf(handling: Handling, text: string, at: number, step: Rewritt
   // Nothing is sifted while a pan bubbles.
   const sentence = /^sift\b/i.test(method) ? 0 : sentenceOf(text, handling);
   const last = sentencesOf(text).length - 1;
-  const behind = isTold(swap.method ?? '') ? toldBehind(method, text, last) : sentence - 1;
+  const late = FOLDED_IN.test(method) && mention !== undefined && joinsLate(mention);
+  const before = late ? sentence : sentence - 1;
+  const behind = isTold(swap.method ?? '') ? toldBehind(method, text, last) : before;
   return { ...own, rank: isTold(swap.method ?? '') ? RANKS.after : RANKS.use, behind };
 }
 
@@ -285,6 +304,32 @@ function besidePage(
 
 const BOILS = /\b(?:boil\w*|cook the|package)\b/i;
 
+const ONCE = /; (?=once the water boils\b)/i;
+
+/** What is made ahead and cooked in the page's own pot: the making where it stands, the cooking in the step that cooks. */
+function cookedLater(
+  put: Insertion,
+  { mention, method }: Handling,
+  { course }: CueContext,
+  texts: readonly string[],
+): { first: Insertion; last: Insertion } | null {
+  const at = (course.named.get(mention?.ingredient.key ?? '') ?? []).find((one) => one >= put.at);
+  const [making, cooking, ...more] = put.step.after.split(/;\s+/);
+  if (at === undefined || making === undefined || cooking === undefined) return null;
+  if (!ONCE.test(method) || more.length > 0) return null;
+  const names = mention?.names ?? [];
+  const behind = sentencesOf(texts[at] ?? '').findIndex((sentence) =>
+    [...names, mention?.newName ?? ''].some(
+      (name) => name !== '' && sentence.toLowerCase().includes(name.toLowerCase()),
+    ),
+  );
+  const told = (after: string): RewrittenStep => ({ ...put.step, after });
+  return {
+    first: { ...put, step: told(`${making}.`) },
+    last: { at, behind: Math.max(0, behind), rank: RANKS.after, step: told(capital(cooking)) },
+  };
+}
+
 /**
  * What swaps say of the handling of their foods, each once, unless a cue of the method tells it already.
  * `texts`: the method's own steps as they read now.
@@ -313,7 +358,11 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
     )
       continue;
     const step = stepOf(handling, context);
-    if (step !== null) steps.set(same, insertionOf(handling, text, at, step));
+    if (step === null) continue;
+    const put = insertionOf(handling, text, at, step);
+    const cooked = cookedLater(put, whole, context, texts);
+    steps.set(same, cooked === null ? put : cooked.first);
+    if (cooked !== null) steps.set(`${same} cooked`, cooked.last);
   }
   return [...steps.values()];
 }

@@ -26,5 +26,8 @@ export const joined = (text: string): string =>
   text
     .replace(/\bthe \u2060(?=\d)/gi, '\u2060')
     .replace(LISTED, '\u2060$1, $2\u2061')
-    .replace(/,? and ((?:the )?)\u2060(?=[^\u2061]*(?: and |, ))/g, ', $1\u2060')
+    .replace(
+      /,? and ((?:the )?(?:(?:warm|lukewarm|cold|hot|boiling|melted|softened|soft|fresh|chilled) )?)\u2060(?=[^\u2061]*(?: and |, ))/g,
+      ', $1\u2060',
+    )
     .replace(/[\u2060\u2061]/g, '');

@@ -260,7 +260,7 @@ it('German: gnocchi made of ricotta are still gnocchi, and still simmered', () =
   const { steps } = rewriteRecipe(recipe, read, { ...plan, swaps }, { foods, region: 'eu' });
   const texts = steps.map(({ after }) => after);
   expect(texts).toContain(
-    'Die Gnocchi (jetzt aus 480 g Ricotta und 160 g gemahlene Mandeln) in Salzwasser kochen.',
+    'Die Gnocchi (jetzt: 480 g Ricotta und 160 g gemahlene Mandeln) in Salzwasser kochen.',
   );
   expect(texts).toContain('Die Gnocchi mit dem Spinat mischen.');
 });
