@@ -17,7 +17,7 @@ import { listedFlours } from './naming/flour-places.ts';
 import { mentionsOf } from './naming/mentions.ts';
 import { withRecut } from './recut/recut-step.ts';
 import { withServedBeside } from './recut/served-beside.ts';
-import { isSavouryPlate } from './recut/smaller-plate.ts';
+import { isSavouryPlate, shareOfPlate } from './recut/smaller-plate.ts';
 import { rewriteSteps } from './steps/method-steps.ts';
 import { autolyses } from './steps/rested-flour.ts';
 
@@ -68,6 +68,7 @@ export function rewriteRecipe(
     page: options.pageServings ?? plan.servings,
     now: plan.servings,
     plates: isSavouryPlate(plan),
+    left: shareOfPlate(ingredients, plan),
   };
   const recut = withRecut(method, servings, recipe.language, plan.family.id);
   return {

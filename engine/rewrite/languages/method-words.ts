@@ -71,6 +71,8 @@ const MethodWords = z.strictObject({
     /** What fills a plate that is served smaller. */
     beside: z.string(),
     why: z.string(),
+    /** Why it is told where the plates are as many. */
+    less: z.string(),
   }),
   /** What stands on ingredient lines; eggs as one and many. */
   lines: z.strictObject({

@@ -14,6 +14,8 @@ export interface Servings {
   now: number;
   /** Whether they are plates of a savoury dish, which something beside it fills up. */
   plates?: boolean;
+  /** Share of the page's mass that is left of the whole dish. */
+  left?: number;
 }
 
 const ENGLISH = {
@@ -28,6 +30,7 @@ const ENGLISH = {
   single: 'Make {now} in all; one is a serving.',
   each: 'Each is {size}; smaller ones are done sooner.',
   why: 'All figures are for one of {now}.',
+  less: 'There is less on the plate than on the page.',
 };
 
 /** Words for what a smaller piece is of the page's, by the share of it from which they hold. */
@@ -239,6 +242,18 @@ const SCOOPED: ReadonlySet<Family> = new Set<Family>(['cookie', 'biscuit', 'crac
 const besidePlate = (servings: Servings, { beside }: { beside: string }): string =>
   servings.plates === true && isSmallerMeal(servings) ? ` ${beside}` : '';
 
+/** The method of plates that hold less though they are as many: what fills them is told where they are served. */
+function withFuller(method: Method, servings: Servings, language: string | null): Method {
+  const words = methodWords(language);
+  const { beside, less } = words?.recut ?? ENGLISH;
+  const at = servingStep(searched(method.steps, words));
+  const step = method.steps[at];
+  const text = besidePlate(servings, { beside }).trim();
+  if (text === '' || step === undefined || (words === null && isForeign(language))) return method;
+  const after = withSentence(step.after, lastOwnSentence(step.after), text);
+  return replaced(method, at, changedTo(step, after, less));
+}
+
 /** What is said, by what the pieces are called; null is a dish that is served in portions. */
 function sentenceFor(
   pieces: string | null,
@@ -361,7 +376,8 @@ export function withRecut(
   language: string | null,
   family: Family = 'other',
 ): Method {
-  if (method.steps.length === 0 || servings.now <= servings.page) return method;
+  if (method.steps.length === 0) return method;
+  if (servings.now <= servings.page) return withFuller(method, servings, language);
   const put = withNumber(method, servings, language, family);
   const isPieces = put.steps.some(({ after }) => TOLD_SMALLER.test(after));
   if (!isPieces || methodWords(language) !== null || isForeign(language)) return put;

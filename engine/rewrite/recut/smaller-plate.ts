@@ -1,6 +1,6 @@
 /** Which dishes are plates that want filling once they are served smaller: less of a meal is a meal no longer. */
 import { isSavoury } from '../../foods/savoury.ts';
-import type { Family, Plan } from '../../model.ts';
+import type { Family, Ingredient, Plan } from '../../model.ts';
 
 /** A plate of more than this share of the page's is no smaller meal. Own choice. */
 const SMALLER = 0.8;
@@ -19,6 +19,24 @@ const PLATES: ReadonlySet<Family> = new Set<Family>([
 export const isSavouryPlate = ({ family, dough, items }: Plan): boolean =>
   PLATES.has(family.id) && dough === null && items.some(({ foodId }) => isSavoury(foodId));
 
-/** Whether so many servings make of each a smaller meal. */
-export const isSmallerMeal = ({ page, now }: { page: number; now: number }): boolean =>
-  page / now <= SMALLER + 1e-9;
+interface Plates {
+  page: number;
+  now: number;
+  left?: number;
+}
+
+/** Whether so many servings of what is left make of each a smaller meal. */
+export const isSmallerMeal = ({ page, now, left = 1 }: Plates): boolean =>
+  (Math.min(1, left) * page) / now <= SMALLER + 1e-9;
+
+const ofIngredients = (ingredients: readonly Ingredient[]): number =>
+  ingredients.reduce((sum, { weight }) => {
+    return sum + (weight === null ? 0 : weight.grams.best * weight.eaten.best);
+  }, 0);
+
+/** Share of the page's mass that a plate has, by what is eaten of it; 1 without a weight. */
+export function shareOfPlate(ingredients: readonly Ingredient[], { items }: Plan): number {
+  const was = ofIngredients(ingredients);
+  const now = items.reduce((sum, { grams, eaten }) => sum + grams * eaten.best, 0);
+  return was > 0 ? now / was : 1;
+}

@@ -49,6 +49,15 @@ describe('more pieces than the page makes', () => {
     expect(afterOf(['Stir.', 'Serve hot.'])[1]).not.toMatch(/Serve green leaves/);
   });
 
+  it('are as many, and come with what fills a plate that holds a fifth less', () => {
+    const plates = (left: number): string =>
+      afterOf(['Simmer for an hour.', 'Serve hot.'], { page: 4, now: 4, plates: true, left })[1] ??
+      '';
+    expect(plates(0.75)).toMatch(/^Serve hot\. Serve green leaves with it/);
+    expect(plates(0.9)).toBe('Serve hot.');
+    expect(afterOf(['Serve hot.'], { page: 4, now: 4, left: 0.5 })).toEqual(['Serve hot.']);
+  });
+
   it('come with what fills the plate where the step has its own number as well', () => {
     const [, serve] = afterOf(['Simmer.', 'Divide among 4 bowls and serve.'], {
       page: 4,
