@@ -1,4 +1,4 @@
-/** Starchy food that a dish is to be eaten with and no line counts: 'served over rice'. */
+/** Starchy or sweet food that a dish is to be eaten with and no line counts: 'served over rice'. */
 import type { Food, Ingredient, MissingLine } from '../../model.ts';
 import { between, kindOf, plainText, STARCHY, times } from './missing-kinds.ts';
 
@@ -10,6 +10,9 @@ const SERVED_ELSEWHERE =
 /** Of the starchy vegetables only potatoes are what a dish is served on. */
 const POTATO = /potato|kartoffel|pommes de terre|patata|aardappel|\bmash/;
 
+/** A batter is spooned over jam, too. */
+const AT_TABLE = /\b(?:serv|eat|enjoy|dazu|podavejte)/;
+const SUGAR_FREE = /sugar[- ]free|unsweetened|sugar snap/;
 const SWEET_CHIPS = /\b(?:chocolate|cocoa|caramel|butterscotch|peanut butter|baking) chips\b/;
 
 /** 'If you are serving it over pasta': what one may do instead. */
@@ -22,19 +25,24 @@ const VESSEL =
 const IF_USED =
   /\bif (?:you(?:'re| are)? )?(?:using|adding) ((?:[a-z-]+ ){0,2}[a-z-]+)(?=,)|\band ((?:[a-z-]+ ){0,1}[a-z-]+),? if (?:you(?:'re| are)? )?(?:using|adding)\b(?= ?[).,])/;
 
+/** Eaten over or beside a dish by the spoon. */
+const SWEET: ReadonlySet<string> = new Set(['sugar or syrup', 'jam or sweet spread']);
+
 const isPlateful = (kind: string, text: string): boolean =>
   STARCHY.has(kind) &&
   !SWEET_CHIPS.test(text) &&
   (kind !== 'potatoes or starchy vegetable' || POTATO.test(text));
 
-/** The starchy kind that the text serves the dish with, its row with the span of one serving. */
+/** The starchy or sweet kind that the text serves the dish with, its row with the span of one serving. */
 function servedKind(text: string, foreign: boolean): Omit<MissingLine, 'key' | 'text'> | null {
   const said = text.replace(VESSEL, 'bowl');
   const here = SERVED_WITH.exec(said)?.[1];
   const elsewhere = foreign ? SERVED_ELSEWHERE.exec(said)?.slice(1).join(' ') : undefined;
   const beside = here ?? elsewhere;
   const kind = beside === undefined ? null : kindOf(beside);
-  if (beside === undefined || kind === null || !isPlateful(kind.kind, beside)) return null;
+  if (beside === undefined || kind === null) return null;
+  const isSweet = SWEET.has(kind.kind) && AT_TABLE.test(said) && !SUGAR_FREE.test(beside);
+  if (!isSweet && !isPlateful(kind.kind, beside)) return null;
   return {
     why: `to be eaten with ${kind.kind}, which no line counts`,
     kind: kind.kind,

@@ -16,6 +16,20 @@ describe('what the method serves a dish with', () => {
     expect(rice?.netCarbsG?.high).toBeCloseTo(44.8, 5);
   });
 
+  it.each([
+    ['serve hot with sour cream and apple sauce.', 'jam or sweet spread'],
+    ['serve drizzled with honey or with maple syrup.', 'sugar or syrup'],
+  ])('is sweet by the spoon: %s', (sentence, kind) => {
+    expect(kindOf(sentence, ['600 g potatoes'])).toBe(kind);
+    expect(kindOf(sentence, ['600 g potatoes', '2 tbsp sugar', '100 g strawberry jam'])).toBe(
+      undefined,
+    );
+  });
+
+  it('is no jam that is in the dish', () => {
+    expect(kindOf('spoon the batter over the jam.', ['200 g flour'])).toBe(undefined);
+  });
+
   it('is no chocolate', () => {
     expect(kindOf('spoon in the chocolate chips.', ['200 g flour'])).toBe(undefined);
   });
