@@ -8,6 +8,7 @@ import de from '../data/names/de.json' with { type: 'json' };
 import el from '../data/names/el.json' with { type: 'json' };
 import es from '../data/names/es.json' with { type: 'json' };
 import fr from '../data/names/fr.json' with { type: 'json' };
+import hu from '../data/names/hu.json' with { type: 'json' };
 import it from '../data/names/it.json' with { type: 'json' };
 import ja from '../data/names/ja.json' with { type: 'json' };
 import nl from '../data/names/nl.json' with { type: 'json' };
@@ -22,7 +23,7 @@ import { folded } from './inflection.ts';
 
 type Names = Readonly<Record<string, readonly string[]>>;
 
-const FILES = { de, fr, es, it, nl, pt, sv, cs, el, ru, pl, zh, ja };
+const FILES = { de, fr, es, it, nl, pt, sv, cs, el, ru, pl, hu, zh, ja };
 type Code = keyof typeof FILES;
 
 const UNSPACED: ReadonlySet<Code> = new Set(['zh', 'ja']);

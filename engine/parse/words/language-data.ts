@@ -8,6 +8,7 @@ import el from '../data/languages/el.json' with { type: 'json' };
 import en from '../data/languages/en.json' with { type: 'json' };
 import es from '../data/languages/es.json' with { type: 'json' };
 import fr from '../data/languages/fr.json' with { type: 'json' };
+import hu from '../data/languages/hu.json' with { type: 'json' };
 import it from '../data/languages/it.json' with { type: 'json' };
 import ja from '../data/languages/ja.json' with { type: 'json' };
 import nl from '../data/languages/nl.json' with { type: 'json' };
@@ -68,6 +69,7 @@ export const LANGUAGES: Record<string, LanguageData> = {
   el,
   ru,
   pl,
+  hu,
   zh,
   ja,
 };

@@ -3,6 +3,7 @@ import da from './da.json' with { type: 'json' };
 import de from './de.json' with { type: 'json' };
 import es from './es.json' with { type: 'json' };
 import fr from './fr.json' with { type: 'json' };
+import hu from './hu.json' with { type: 'json' };
 import it_ from './it.json' with { type: 'json' };
 import ja from './ja.json' with { type: 'json' };
 import nb from './nb.json' with { type: 'json' };
@@ -14,7 +15,7 @@ import sv from './sv.json' with { type: 'json' };
 import zh from './zh.json' with { type: 'json' };
 
 /** Lines in the style of home recipes, read by hand before the engine read them. */
-const LINES = { da, de, es, fr, it: it_, ja, nb, nl, pl, pt, sv, zh } as unknown as Record<
+const LINES = { da, de, es, fr, hu, it: it_, ja, nb, nl, pl, pt, sv, zh } as unknown as Record<
   string,
   Row[]
 >;
