@@ -137,6 +137,11 @@ function leftPct({ mentions }: CueContext): string {
   return String(Math.round((100 * least) / SHARE_STEP) * SHARE_STEP);
 }
 
+/** The food that has shrunk most, by the recipe's word. */
+const shrunk = ({ mentions }: CueContext): string =>
+  mentions.filter(isShrunk).toSorted((a, b) => keptShare(a) - keptShare(b))[0]?.ingredient.item
+    .name ?? '';
+
 /** A text of a cue or warning with its blanks filled; `beside`: the page's sentence that it is told with. */
 export function fill(raw: string, context: CueContext, beside = ''): string {
   const { plan } = context;
@@ -167,6 +172,7 @@ export function fill(raw: string, context: CueContext, beside = ''): string {
     coveredFor: String(coveredFor(context)),
     longer: coveredFor(context) < SHORT ? '5-10' : '10-20',
     leftPct: leftPct(context),
+    shrunk: shrunk(context),
     konjac: konjac === undefined ? 'konjac' : nameIn(konjac, context),
     roots: listIn(
       plan.items.flatMap((item) =>

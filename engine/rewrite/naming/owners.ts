@@ -224,6 +224,16 @@ function thickens(all: readonly Mention[], { text, isNamedBefore }: Place): Ment
   return only?.role === 'thickener' ? only : undefined;
 }
 
+/** 'the sugar, brown sugar and cinnamon': the one line of the word that the sentence does not call by its whole name. */
+function notByName(any: readonly Mention[], { sentence }: Place): Mention | undefined {
+  const called = ({ ingredient, names }: Mention): boolean =>
+    [ingredient.item.name.toLowerCase(), ...names].some(
+      (name) => name.includes(' ') && sentence.toLowerCase().includes(name),
+    );
+  const rest = any.filter((mention) => !called(mention));
+  return rest.length === 1 && any.length > 1 ? rest[0] : undefined;
+}
+
 /** Of several ingredients a word may mean, the one the words around it speak of. */
 function meantBy(all: readonly Mention[], place: Place): Mention | null {
   const { sentence, text } = place;
@@ -254,6 +264,7 @@ export function ownerOf({ named, byHead }: Owners, name: string, place: Place): 
     const here = inPart(any, place);
     const one =
       byAmount(any, place) ??
+      notByName(here, place) ??
       (any.some(({ changed }) => changed)
         ? byNearness(inPart([...new Set([...any, ...(exact ?? [])])], place), place)
         : undefined) ??

@@ -59,6 +59,8 @@ interface Method {
 /** A step that makes pieces of a dough, batter or mince, and what they are called. */
 const SHAPES =
   /\b(?:divide|separate|portion|scoop|shape|form|roll|drop|pipe|spoon|fill|ladle|pour|cut|stamp)\b[^.]{0,80}?(?<!\bprepare (?:the )?)\b(?<pieces>balls|rounds|rolls|buns|cookies|patties|burgers|meatballs|muffin cups|muffin tins?|cupcake (?:liners|cases)|(?<!\bwith (?:\w+ )?)(?:paper )?(?:cases|liners)|wells|ramekins|scones|biscuits|dumplings|bagels|dough balls|circles|chunks of dough|(?<=ball[- ]sized )(?:chunks|pieces))\b|\bcut out\b|\bstamp\b|\bscoops?\b[^.]{0,80}\b(?:dough|batter)\b/i;
+/** 'fill a tin with liners': nothing is in it yet. */
+const LINES_TIN = /\b(?:fill|line)\b[^.]*\bwith (?:\w+ )*(?:liners|cases|cups)\b/gi;
 /** Pieces that are filled, not shaped. */
 const FILLED = /^(?:muffin|cupcake|paper|cases|liners|wells|ramekins)/i;
 const HEATS = /\b(?:bake|oven|fry|grill|boil|steam|poach|skillet|griddle)\b/i;
@@ -143,7 +145,7 @@ export function lastOwnSentence(text: string): number {
 function shapingStep(texts: readonly string[], family: Family): number {
   if (!SHAPED.has(family)) return -1;
   const shapes = texts.flatMap((text, at) => {
-    const found = SHAPES.exec(text);
+    const found = SHAPES.exec(text.replace(LINES_TIN, ''));
     const isNamed = found?.groups?.pieces !== undefined || SCOOPED.has(family);
     return found !== null && isNamed ? [at] : [];
   });

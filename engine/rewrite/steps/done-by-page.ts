@@ -120,3 +120,21 @@ export function leftToDo(
   const { at, behind, ahead = false } = found;
   return { at, behind, ahead, method: isDone ? '' : told };
 }
+
+/** A handling that ends in the oven: 'Salt, blot and roast at 220 °C.' */
+const ROASTED_LAST = /^(?<first>[^;]*?)(?:,| and|, and) roast at \d[^;.]*\./i;
+const BAKES = /\b(?:bake|roast)\b/i;
+
+/** A handling without its roasting, where a step of the page bakes what came in till it is done. */
+export function withoutRoasting(
+  method: string,
+  mention: Mention | undefined,
+  texts: readonly string[],
+): string {
+  const name = mention?.newName ?? '';
+  const first = ROASTED_LAST.exec(method)?.groups?.first;
+  if (name === '' || first === undefined || (mention?.items.length ?? 0) > 1) return method;
+  const done = new RegExp(`\\buntil (?:the )?${literal(name)}\\b`, 'i');
+  const bakes = texts.flatMap(sentencesOf).some((one) => BAKES.test(one) && done.test(one));
+  return bakes ? `${first.replace(/, (?=[^,]*$)/, ' and ')}.` : method;
+}

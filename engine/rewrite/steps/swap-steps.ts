@@ -18,7 +18,7 @@ import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
 import { isNamedIn, literal } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 import { boiledOf } from './boils-as.ts';
-import { leftToDo } from './done-by-page.ts';
+import { leftToDo, withoutRoasting } from './done-by-page.ts';
 import {
   BY_PACKET,
   clauseHolds,
@@ -349,7 +349,9 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
       steps.set(same, beside);
       continue;
     }
-    const spoken = heldFor(whole.method, sentence);
+    const method =
+      context.words === null ? withoutRoasting(whole.method, whole.mention, texts) : whole.method;
+    const spoken = heldFor(method, sentence);
     if (spoken === '' && whole.method !== '') continue;
     const handling = { ...whole, spoken };
     if (

@@ -143,3 +143,17 @@ describe('an icing made by half', () => {
     expect(iced(150)).not.toMatch(/half as much/);
   });
 });
+
+it('gum is stirred into fat before it meets the liquid that the page whisks it into', () => {
+  const text = told(
+    makeRecipe(
+      'Stew',
+      ['3 tbsp cornstarch', '1 kg beef'],
+      ['Simmer the beef. Whisk the cornstarch into a ladle of the sauce and stir it in.'],
+    ),
+    'thickened-sauce',
+    [['xanthan-gum', 2, 'thickener']],
+  );
+  expect(text).toMatch(/before it meets any liquid/);
+  expect(text).not.toMatch(/whisk the liquid in/);
+});

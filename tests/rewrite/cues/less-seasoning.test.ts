@@ -23,15 +23,15 @@ function told(change: Change): string {
 describe('seasoning of a part', () => {
   it('goes with the starch that is halved', () => {
     expect(told({ key: '0', kept: 85, to: [] })).toMatch(
-      /about 50 % left of what this seasons: take as much of the salt, fat and spices/,
+      /Of the polenta about 50 % is left: take as much of the salt, fat and spices/,
     );
   });
 
   it('stays where another food fills the place, or little is taken', () => {
     expect(told({ key: '0', kept: 85, to: [['cauliflower', 200]] })).not.toMatch(
-      /of what this seasons/,
+      /is left: take as much/,
     );
-    expect(told({ key: '0', kept: 150, to: [] })).not.toMatch(/of what this seasons/);
+    expect(told({ key: '0', kept: 150, to: [] })).not.toMatch(/is left: take as much/);
   });
 
   it('stays for a spoonful less of a sweet marinade', () => {
@@ -41,6 +41,6 @@ describe('seasoning of a part', () => {
     const read = weighRecipe(recipe);
     const plan = makePlan('other', read, [{ key: '1', kept: 10, to: [] }]);
     const { steps: after } = rewriteRecipe(recipe, read, plan, { foods, region: 'eu' });
-    expect(after.map((step) => step.after).join(' ')).not.toMatch(/of what this seasons/);
+    expect(after.map((step) => step.after).join(' ')).not.toMatch(/is left: take as much/);
   });
 });

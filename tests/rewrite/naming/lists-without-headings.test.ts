@@ -69,6 +69,17 @@ it('one new food for two neighbours is one amount', () => {
   expect(step).toBe('Beat the butter, brown sugar, white sugar and 160 g allulose.');
 });
 
+it('a bare word beside a whole name is the other line', () => {
+  const [step] = told(
+    ['2 apples', '1/2 cup granulated sugar', '1/4 cup light brown sugar', '1 tsp cinnamon'],
+    ['Add the sugar, light brown sugar, and cinnamon to the apples.'],
+    [part('1', 39, 110), part('2', 44, 65)],
+  );
+  expect(step).toMatch(
+    /^Add the granulated sugar, light brown sugar, 175 g allulose, and cinnamon/,
+  );
+});
+
 it('a colour joined to light or dark by a hyphen is a name', () => {
   const [step] = told(
     ['1 cup light-brown sugar', '1 cup granulated sugar', '1 cup butter'],

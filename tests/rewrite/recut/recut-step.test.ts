@@ -195,6 +195,17 @@ describe('more pieces than the page makes', () => {
     expect(bake).toBe('Bake.');
   });
 
+  it('are told where the batter goes into the liners, not where the tin gets them', () => {
+    const [line, fill] = afterOf(
+      ['Fill a cupcake tin with liners.', 'Pour the batter into the cupcake liners and bake.'],
+      { page: 12, now: 16 },
+      'en',
+      'cake',
+    );
+    expect(line).toBe('Fill a cupcake tin with liners.');
+    expect(fill).toMatch(/Fill 16 instead of 12/);
+  });
+
   it('are cut from a cake, and spooned from a pudding', () => {
     const cut = (last: string): string | undefined =>
       afterOf(['Bake for 30 minutes.', last], { page: 8, now: 12 }, 'en', 'cake')[1];

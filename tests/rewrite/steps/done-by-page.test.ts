@@ -69,3 +69,22 @@ it('what the page grates is not grated first', () => {
     /^Grate the potatoes and zucchini\. Salt the zucchini, leave for 10 minutes/,
   );
 });
+
+describe('what is roasted', () => {
+  const ROAST = 'Salt, blot and roast at 220 °C.';
+
+  it('is not roasted first where the page bakes it till it is done', () => {
+    const text = told(
+      ['Tuck the potatoes around the dish.', 'Bake for an hour, until the potatoes are soft.'],
+      [['kohlrabi', 800]],
+      ROAST,
+    );
+    expect(text).toMatch(/Salt the kohlrabi and blot\./);
+    expect(text).not.toMatch(/220/);
+  });
+
+  it('is roasted where the page does not', () => {
+    const text = told(['Serve the potatoes beside, baked.'], [['kohlrabi', 800]], ROAST);
+    expect(text).toMatch(/roast at 220/);
+  });
+});
