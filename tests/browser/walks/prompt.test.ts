@@ -88,7 +88,7 @@ async function figuresAfter(path: string): Promise<Opening> {
     ms,
     aloneMs: ms / Math.max(1, mean / quickest),
     pieces: ms / mean,
-    asItIsMs: asItIs && asItIs.at,
+    asItIsMs: asItIs?.at ?? null,
   };
 }
 
