@@ -105,7 +105,14 @@ export default defineConfig({
           ...config.build,
           minify: 'terser',
           terserOptions: {
-            compress: { passes: 3, unsafe_arrows: true },
+            ecma: 2020,
+            compress: {
+              passes: 5,
+              unsafe_arrows: true,
+              pure_getters: true,
+              keep_fargs: false,
+              lhs_constants: false,
+            },
             format: { wrap_iife: true },
           },
         };

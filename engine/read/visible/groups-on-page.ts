@@ -191,21 +191,20 @@ function regainGroups(
 /** Groups that the page shows beyond those of the markup, at least, to take the page's (own choice). */
 const FURTHER = 2;
 
-/** The page's groups have all titles of the markup's, and several more that the markup has lost. */
+/** The page's groups have all titles of the markup's, and several more where the markup has any. */
 function goFurther(shown: readonly IngredientGroup[], marked: readonly IngredientGroup[]): boolean {
-  const titles = new Set(shown.map(({ title }) => textKey(title ?? '')));
-  const kept = marked.every(({ title }) => title === null || titles.has(textKey(title)));
-  return kept && shown.length >= marked.length + FURTHER;
+  const titles = shown.map(({ title }) => textKey(title ?? ''));
+  const known = marked.flatMap(({ title }) => title ?? []);
+  return (
+    known.every((title) => titles.includes(textKey(title))) &&
+    (known.length === 0 || shown.length >= marked.length + FURTHER)
+  );
 }
 
 /** A draft with the groups that its lines have on the page, where the markup has lost them. */
 export function withGroups(draft: Draft, blocks: readonly Block[]): Draft {
-  if (draft.markup === 'page-text' || draft.groups.length === 0) return draft;
-  const groups = regainGroups(
-    blocks,
-    draft.groups.flatMap(({ lines }) => lines),
-  );
-  if (groups === null) return draft;
-  const isFlat = draft.groups.every(({ title }) => title === null);
-  return isFlat || goFurther(groups, draft.groups) ? { ...draft, groups } : draft;
+  if (draft.markup === 'page-text') return draft;
+  const lines = draft.groups.flatMap((group) => group.lines);
+  const groups = regainGroups(blocks, lines);
+  return groups && goFurther(groups, draft.groups) ? { ...draft, groups } : draft;
 }
