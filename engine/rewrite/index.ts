@@ -16,7 +16,7 @@ import { rewriteLines } from './lines/ingredient-lines.ts';
 import { listedFlours } from './naming/flour-places.ts';
 import { mentionsOf } from './naming/mentions.ts';
 import { withRecut } from './recut/recut-step.ts';
-import { withServedBeside } from './recut/served-beside.ts';
+import { isServedBeside, withServedBeside } from './recut/served-beside.ts';
 import { isSavouryPlate, shareOfPlate } from './recut/smaller-plate.ts';
 import { rewriteSteps } from './steps/method-steps.ts';
 import { autolyses } from './steps/rested-flour.ts';
@@ -67,7 +67,7 @@ export function rewriteRecipe(
   const servings = {
     page: options.pageServings ?? plan.servings,
     now: plan.servings,
-    plates: isSavouryPlate(plan),
+    plates: isSavouryPlate(plan) && !isServedBeside(besides, recipe.language),
     left: shareOfPlate(ingredients, plan),
   };
   const recut = withRecut(method, servings, recipe.language, plan.family.id);

@@ -41,6 +41,23 @@ function stepServing(steps: readonly RewrittenStep[], line: MissingLine, languag
   );
 }
 
+/** What is said of the first of `besides` that there are words for; null when there are none. */
+function saidOf(
+  besides: readonly MissingLine[],
+  language: string | null,
+): { line: MissingLine; said: string } | null {
+  const tag = methodWords(language)?.tag ?? (isForeign(language) ? '' : 'en');
+  for (const line of besides) {
+    const said = isList(line) ? undefined : KINDS[kindOf(line)]?.[tag];
+    if (said !== undefined) return { line, said };
+  }
+  return null;
+}
+
+/** Whether something is told that fills the plate already. */
+export const isServedBeside = (besides: readonly MissingLine[], language: string | null): boolean =>
+  saidOf(besides, language) !== null;
+
 /**
  * The steps with what is served in place of the first of `besides` that there are words for in the recipe's
  * language; the same steps when there are none.
@@ -50,14 +67,11 @@ export function withServedBeside(
   besides: readonly MissingLine[],
   language: string | null,
 ): RewrittenStep[] {
-  const tag = methodWords(language)?.tag ?? (isForeign(language) ? '' : 'en');
-  for (const line of besides) {
-    const said = isList(line) ? undefined : KINDS[kindOf(line)]?.[tag];
-    const at = said === undefined ? -1 : stepServing(steps, line, language);
-    const step = steps[at];
-    if (said === undefined || step === undefined) continue;
-    const after = withSentence(step.after, lastOwnSentence(step.after), said);
-    return steps.toSpliced(at, 1, changedTo(step, after, WHY[tag] ?? ''));
-  }
-  return [...steps];
+  const found = saidOf(besides, language);
+  const at = found === null ? -1 : stepServing(steps, found.line, language);
+  const step = steps[at];
+  if (found === null || step === undefined) return [...steps];
+  const tag = methodWords(language)?.tag ?? 'en';
+  const after = withSentence(step.after, lastOwnSentence(step.after), found.said);
+  return steps.toSpliced(at, 1, changedTo(step, after, WHY[tag] ?? ''));
 }

@@ -80,6 +80,17 @@ describe('what has to hold its shape', () => {
     }
   });
 
+  it('a dough of plantain gets no other root', () => {
+    const tortillas = dish(
+      'Beef in plantain tortillas',
+      ['800 g green plantains', '500 g ground beef', '1 tsp salt', '1 tbsp oil'],
+      ['Boil the plantains and blend them to a dough.', 'Press into tortillas and fry in the oil.'],
+    );
+    const ids = adapted(tortillas).ways.flatMap(({ plan }) => plan.items.map((i) => i.foodId));
+    expect(ids.some((id) => /plantain/.test(id))).toBe(true);
+    expect(ids.filter((id) => /rutabaga|kohlrabi/.test(id))).toEqual([]);
+  });
+
   it('a loose bowl of rice still does', () => {
     const bowl = dish(
       'Chicken and rice bowl',

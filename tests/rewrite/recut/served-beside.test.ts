@@ -1,7 +1,7 @@
 /** A dish that fits by itself says what to serve it with, where the page's own rice would take it too far. */
 import { describe, expect, it } from 'vitest';
 import type { MissingLine, RewrittenStep } from '../../../engine/model.ts';
-import { withServedBeside } from '../../../engine/rewrite/recut/served-beside.ts';
+import { isServedBeside, withServedBeside } from '../../../engine/rewrite/recut/served-beside.ts';
 
 const stepsOf = (...texts: string[]): RewrittenStep[] =>
   texts.map((text) => ({
@@ -58,6 +58,12 @@ describe('what a dish is served with', () => {
     expect(texts(withServedBeside(steps, [chips], 'en'))[1]).toMatch(/celery sticks/);
     const list = served('tortillas or wraps', 'Toppings: cheese, tortilla strips, olives');
     expect(withServedBeside(steps, [list], 'en')).toEqual(steps);
+  });
+
+  it('stands in place of other words on how to fill the plate', () => {
+    expect(isServedBeside([rice], 'en')).toBe(true);
+    expect(isServedBeside([rice], 'fi')).toBe(false);
+    expect(isServedBeside([], 'en')).toBe(false);
   });
 
   it('is nothing without a method', () => {
