@@ -327,3 +327,40 @@ describe('the sugar of a bake', () => {
     expect(lessBy(sour, 18)).toBe(true);
   });
 });
+
+describe('a batter without egg', () => {
+  const BATTER = bake('Plain oat-milk cake', 'cake', 8, [
+    ['all-purpose-flour', 250],
+    ['sugar', 60],
+    ['vegetable-oil', 80],
+    ['oat-milk', 300],
+    ['baking-powder', 10],
+  ]);
+  const grams = (sample: Sample, budgetG: number, id: string): number =>
+    plan(sample, { budgetG })
+      .items.filter(({ foodId }) => foodId === id)
+      .reduce((sum, item) => sum + (item.grams ?? 0), 0);
+
+  it('has a quarter of nuts in its flour at most, and less milk with them', () => {
+    const budgets = [24, 23, 22, 21, 20, 18];
+    for (const budgetG of budgets) {
+      const nuts = grams(BATTER, budgetG, 'almond-flour');
+      expect(nuts).toBeLessThanOrEqual(0.27 * 250);
+      if (nuts >= 55) expect(grams(BATTER, budgetG, 'oat-milk')).toBeLessThanOrEqual(255);
+    }
+    const most = Math.max(...budgets.map((budgetG) => grams(BATTER, budgetG, 'almond-flour')));
+    expect(most).toBeGreaterThan(50);
+  });
+
+  it('that is pale and alkaline keeps half of its sugar from browning stand-ins', () => {
+    const soda = (g: number): Sample => ({
+      ...BATTER,
+      servings: 20,
+      parts: [...BATTER.parts.filter(([id]) => id !== 'sugar'), ['sugar', 250], ['baking-soda', g]],
+    });
+    const allulose = (sample: Sample): number =>
+      grams(sample, 12, 'allulose') + grams(sample, 12, 'sweetener-blend-allulose');
+    expect(allulose(soda(9))).toBeLessThanOrEqual(0.52 * 250);
+    expect(allulose(soda(0.5))).toBeGreaterThan(0.52 * 250);
+  });
+});

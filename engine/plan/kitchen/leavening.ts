@@ -1,11 +1,11 @@
 /** Lift that heavier flours need, and soda that loses its acid (common practice, no source, unless said). */
 import { hasTag } from '../../foods/tags.ts';
 import type { Food } from '../../model.ts';
-import sodaAcids from '../data/soda-acids.json' with { type: 'json' };
 import { mayAdd } from '../dish/candidates.ts';
 import type { Dish, Section } from '../dish/dish.ts';
 import { down, near, quarterTsp, tidy } from './kitchen-steps.ts';
 import { type Amount, added, originalAmounts, total } from './planned-masses.ts';
+import { acidity } from './soda-acids.ts';
 
 /**
  * Extra powder (share of the dose) at a flour base all of heavy flours, and the largest dose in
@@ -44,15 +44,6 @@ function heavyShare(amounts: readonly Amount[], section: Section): number {
   );
   return base > 0 && heavy / base >= 0.3 ? heavy / base : 0;
 }
-
-/** Grams of soda that a gram of a food neutralises, by food: `soda-acids.json` has the sources. */
-const SODA_MET = new Map(
-  sodaAcids.flatMap(({ gramsForOneOfSoda, foods }) =>
-    foods.map((id) => [id, 1 / gramsForOneOfSoda] as const),
-  ),
-);
-
-const acidity = (a: Amount): number => SODA_MET.get(a.food.id) ?? 0;
 
 /** Soda without acid that is not tasted, percent of the flour base (common practice, no source). */
 const UNTASTED_PCT = 0.2;

@@ -2,6 +2,7 @@
 
 import type { FamilyLimits } from '../data/schemas.ts';
 import { absorption, water } from '../dish/food-figures.ts';
+import { lessLiquid } from './eggless-batter.ts';
 import type { Amount } from './planned-masses.ts';
 import { total } from './planned-masses.ts';
 
@@ -39,7 +40,9 @@ export function waterChange(
   const dry = limits.share === 'CO' || limits.share === 'CK';
   let mixing = (rise > 0 ? AT_MIXING * rise : rise) - brought;
   let reserve = rise > 0 && !dry ? (1 - AT_MIXING) * rise : 0;
-  if (limits.share === 'CO') {
+  const less = lessLiquid(before, after);
+  if (less > 0) mixing = Math.min(mixing, -less);
+  else if (limits.share === 'CO') {
     const most = DRY_DOUGH_SHIFT * base;
     mixing = Math.max(-most, Math.min(most, mixing));
   }

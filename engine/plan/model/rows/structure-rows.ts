@@ -5,6 +5,7 @@ import type { Dish, Section } from '../../dish/dish.ts';
 import { isEgg } from '../../dish/food-classes.ts';
 import * as figure from '../../dish/food-figures.ts';
 import { eggPct, UNMISSED } from '../../kitchen/binder-dose.ts';
+import { EGGLESS_SHARE_PCT, isEgglessBatter } from '../../kitchen/eggless-batter.ts';
 import { type Linear, plus } from '../expressions.ts';
 import { type Builder, inBase, within } from '../row-builder.ts';
 import { idIn } from '../variable-ids.ts';
@@ -183,11 +184,25 @@ function bindGluten({ b, section, base, gluten, inert }: Dough): void {
   );
 }
 
+/** Families whose batters an egg sets, or wheat alone. */
+const SET_BY_EGG: ReadonlySet<string> = new Set(['QB', 'CK', 'CO']);
+
+/** Whether a flour holds nothing in a batter that wheat alone sets. */
+const isTooHeavy = (dish: Dish, section: Section, food: Food): boolean =>
+  section.family !== 'biscuit' &&
+  SET_BY_EGG.has(section.limits.share ?? '') &&
+  hasTag(food, 'heavy-flour') &&
+  isEgglessBatter(dish.parts.filter((part) => part.section === section.id)) &&
+  dish.parts.some((part) => part.base && part.food.allergens.includes('wheat'));
+
 /** Largest share of the flour base a flour may take in this section, percent; null when none is known. */
 export function shareCap(dish: Dish, section: Section, food: Food): number | null {
   const { share: column, flourCaps, unlessEgg } = section.limits;
   if (!column) return null;
-  const usual = food.function?.maxShare[column] ?? null;
+  const most = food.function?.maxShare[column] ?? null;
+  const usual = isTooHeavy(dish, section, food)
+    ? Math.min(EGGLESS_SHARE_PCT, most ?? EGGLESS_SHARE_PCT)
+    : most;
   const own = flourCaps[food.id];
   if (own === undefined || (unlessEgg !== undefined && eggPct(dish, section) >= unlessEgg))
     return usual;

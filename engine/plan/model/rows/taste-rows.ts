@@ -3,6 +3,7 @@ import { hasTag } from '../../../foods/tags.ts';
 import type { Family, Food } from '../../../model.ts';
 import type { Dish, Section } from '../../dish/dish.ts';
 import * as figure from '../../dish/food-figures.ts';
+import { acidity } from '../../kitchen/soda-acids.ts';
 import type { Row } from '../../solver/programme.ts';
 import { type Attribute, type Linear, plus, scaled } from '../expressions.ts';
 import { type Builder, inBase, within } from '../row-builder.ts';
@@ -129,8 +130,24 @@ function bulkRows(b: Builder, section: Section): void {
   b.cap(idIn(section, 'sweet-bulk-most'), share, BULK_MOST, most);
 }
 
+/** Soda without acid, share of the flour base, at which allulose turns a pale crumb brown and tacky (common practice, no source). */
+const ALKALINE = 0.02;
+const ALLULOSE_IN_ALKALI = 0.5;
+
+/** Whether a dough is alkaline, and pale enough for it to be seen. */
+function isPaleAndAlkaline({ dish }: Builder, { id, dough, flourBase }: Section): boolean {
+  const own = dish.parts.filter((part) => part.section === id);
+  const soda = own.reduce((sum, part) => {
+    const brought = part.food.id === 'baking-soda' ? 1 : 0;
+    return sum + part.grams * (brought - acidity(part));
+  }, 0);
+  const isDark = own.some(({ food }) => hasTag(food, 'chocolate') || food.id === 'molasses');
+  return dough && !isDark && soda >= ALKALINE * flourBase;
+}
+
 function alluloseRow(b: Builder, section: Section): void {
-  const { alluloseShare } = section.limits;
+  const most = isPaleAndAlkaline(b, section) ? ALLULOSE_IN_ALKALI : 1;
+  const alluloseShare = Math.min(section.limits.alluloseShare, most);
   if (alluloseShare >= 1) return;
   const per = Math.max(bulkOf(b, section).constant, 1);
   b.cap(
