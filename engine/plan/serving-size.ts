@@ -67,12 +67,19 @@ function oneOfSeveral({ family, flourShare }: Served): Piece | null {
   return { leastGrams, times: SEVERAL_TIMES[family] ?? sizes.several.times };
 }
 
+const SWEET_TIMES: Partial<Record<Family, number>> = sizes.sweetPlate.timesBySort;
+
+/** A large piece or plate of something sweet. */
+function largeSweet(family: Family): Piece | null {
+  const { families, leastGrams, times } = sizes.sweetPlate;
+  return families.includes(family) ? { leastGrams, times: SWEET_TIMES[family] ?? times } : null;
+}
+
 function pieceOf(dish: Served, large: boolean): Piece | null {
   const titled = titledPiece(dish);
   if (titled) return titled;
   if (!large) return PIECES[dish.family] ?? null;
-  const sweet = sizes.sweetPlate.families.includes(dish.family) ? sizes.sweetPlate : null;
-  return oneOfSeveral(dish) ?? sweet;
+  return oneOfSeveral(dish) ?? largeSweet(dish.family);
 }
 
 interface Shape {

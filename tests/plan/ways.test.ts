@@ -341,6 +341,11 @@ describe('the smallest serving', () => {
     expect(portionsOf({ ...dish, servings: 6 }, weighing(1500)).most).toBe(12);
   });
 
+  it('of a large creamy sweet is three fifths of the page’s', () => {
+    const dish = { family: 'custard', title: 'Bread pudding', method: '', flourShare: 0 } as const;
+    expect(portionsOf({ ...dish, servings: 12 }, weighing(3600)).most).toBe(20);
+  });
+
   it('of a loaf is a slice two thirds as thick', () => {
     const dish = { family: 'quick-bread', title: 'Pear loaf', method: '' } as const;
     expect(portionsOf({ ...dish, servings: 12, flourShare: 0.3 }, weighing(1200)).most).toBe(20);
