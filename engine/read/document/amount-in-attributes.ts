@@ -18,11 +18,11 @@ function measuresOf(element: Element): string[] {
 const AROUND = 3;
 
 /** The text that goes on behind an element: beside it, or beside one of the elements around it. */
-function textBehind(element: Element, level = 0): string {
+function textBehind(element: Node, level = 0): string {
   let text = '';
   for (let next = element.nextSibling; next; next = next.nextSibling)
     text += ` ${next.textContent}`;
-  const around = element.parentElement;
+  const around = element.parentNode;
   return text.trim() || (around && level < AROUND ? textBehind(around, level + 1) : '');
 }
 
