@@ -4,7 +4,7 @@ import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
 import { type Change, foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
 
 function steps(line: string, own: string[], to: Change['to'], kept = 0): string[] {
-  const recipe = makeRecipe('Supper', [line, '1 tbsp vinegar', '1 onion'], own);
+  const recipe = makeRecipe('Supper', [line, '800 g pork ribs', '1 tbsp vinegar', '1 onion'], own);
   const read = understand(recipe);
   const plan = makePlan('pasta-dish', read, [{ key: '0', kept, to }]);
   return rewriteRecipe(recipe, read, plan, { foods, region: 'us' }).steps.map(({ after }) => after);
