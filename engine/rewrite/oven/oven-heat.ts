@@ -1,5 +1,7 @@
 /** Oven temperatures in the method's words, lowered for what browns fast. */
 
+import { numberValue } from '../../numerals.ts';
+
 /** Less heat in each scale: 10-15 °C (common practice, no source). */
 const LESS = { C: 10, F: 25, gas: 1 };
 /** What counts as an oven's temperature: below it is a kettle, a custard or a thermometer. */
@@ -85,9 +87,26 @@ const BAKED = MINUTES('bake');
 const COOKED = MINUTES('roast|cook');
 const IN_OVEN = MINUTES('oven');
 
+/** 'Bake for 1 hour 10 minutes', 'bake 1½ to 2 hours': the first number, within one clause. */
+const IN_HOURS =
+  /\bbake\b[^.;,:]*?(?<![\d/])(?<hours>an|one|two|\d(?:\s\d\/\d|\s?[½¼¾]|\.\d+)?)(?:\s*(?:-|–|to)\s*\d[^.;,a-z]*)?[\s-]+(?:hours?|hrs?)\b(?:\s+(?:and\s+)?(?<minutes>\d{1,2})(?:\s*(?:-|–|to)\s*\d{1,2})?\s*min)?/i;
+const SPELLED: Readonly<Record<string, number>> = { an: 1, one: 1, two: 2 };
+
+/** Minutes of a bake that is stated in hours, before any that is in minutes alone; null when it is not. */
+function hoursBaked(text: string, before: number): number | null {
+  const found = IN_HOURS.exec(text);
+  const { hours = '', minutes = '0' } = found?.groups ?? {};
+  if (found === null || found.index > before) return null;
+  const value = SPELLED[hours.toLowerCase()] ?? numberValue(hours);
+  return value === null ? null : value * 60 + Number(minutes);
+}
+
 /** Minutes of the first bake that a text states, or of the first roast or stay in the oven; null when it states none. The lower end of a range. */
 export function bakeMinutes(text: string): number | null {
-  const found = BAKED.exec(text) ?? COOKED.exec(text) ?? IN_OVEN.exec(text);
+  const baked = BAKED.exec(text);
+  const hours = hoursBaked(text, baked?.index ?? Number.POSITIVE_INFINITY);
+  if (hours !== null) return hours;
+  const found = baked ?? COOKED.exec(text) ?? IN_OVEN.exec(text);
   return found === null ? null : Number(found[1]);
 }
 

@@ -29,6 +29,8 @@ const ENGLISH = {
   slices: 'Cut it into {now} slices instead of {was}, each {size}.',
   single: 'Make {now} in all; one is a serving.',
   each: 'Each is {size}; smaller ones are done sooner.',
+  thinner:
+    'Before you cut it, make each roll of dough longer and thinner, so that its slices do not get flat.',
   why: 'All figures are for one of {now}.',
   less: 'There is less on the plate than on the page.',
 };
@@ -73,7 +75,7 @@ const REMARKS =
 
 /** 'into 12 equal pieces', 'makes 10-12': how many a step makes. */
 const COUNT =
-  /\b(?<lead>(?:into|in|makes?|making|make|form|shape|get|for|among|between|serves|cut)(?: about| approximately| the)? )(?<low>\d+)(?:\s?(?:-|–|to|or)\s?(?<high>\d+))?\b(?!\s?(?:[-–x×/.]|inch|cm|mm|g\b|oz|lb|min|hour|sec|day|ml|cups?\b|tbsp|tsp|tables|teas|%|°|to \d))/i;
+  /\b(?<lead>(?:into|in|makes?|making|make|form|shape|get|for|among|between|serves|cut)(?: about| approximately| the)? )(?<low>\d+)(?:\s?(?:-|–|to|or)\s?(?<high>\d+))?(?:(?=x\s[a-z])|\b(?!\s?(?:[-–x×/.]|inch|cm|mm|g\b|oz|lb|min|hour|sec|day|ml|cups?\b|tbsp|tsp|tables|teas|%|°|to \d)))/i;
 
 interface Count {
   text: string;
@@ -300,11 +302,10 @@ function inLots(method: Method, servings: Servings, why: string): Method | null 
   const texts = method.steps.map(({ before, after }) => (before === null ? '' : after));
   const lots = lotsOf(texts, servings);
   if (lots === null) return null;
-  const size = filled(ENGLISH.each, servings);
   const first = texts.findIndex((text) => cutsLots(text, servings.page / lots));
   const steps = method.steps.map((step, at) => {
     const put = step.before === null ? step.after : recountedLots(step.after, servings, lots);
-    const told = at === first ? withSentence(put, lotsSentence(step.after), size) : put;
+    const told = at === first ? toldOfLots(put, step.after, servings) : put;
     return told === step.after ? step : changedTo(step, told, why);
   });
   return { ...method, steps };
@@ -332,6 +333,22 @@ function withNumberAbroad(
   });
   return { ...method, steps };
 }
+
+/** A dough that is rolled up with its filling, of which flat slices are no rolls. */
+const ROLLED_UP = /\broll(?:ed|ing)?\b[^.;]*\bup\b|\bsnake\b/i;
+
+/** The size of each slice behind the cutting, and what keeps much smaller ones high before it. */
+function toldOfLots(put: string, page: string, servings: Servings): string {
+  const cuts = lotsSentence(page);
+  const sized = withSentence(put, cuts, filled(ENGLISH.each, servings));
+  const isFlat = servings.page / servings.now < FLAT && ROLLED_UP.test(page);
+  if (!isFlat) return sized;
+  const rollsFirst = ROLLED_UP.test(sentencesOf(page).slice(0, cuts).join(' '));
+  return withSentence(sized, rollsFirst ? cuts - 1 : cuts + 1, ENGLISH.thinner);
+}
+
+/** From this share (0..1) of the page's size on a slice of the same log is flat. Own choice. */
+const FLAT = 0.72;
 
 /** Index of the sentence that cuts the lots. */
 const lotsSentence = (text: string): number =>

@@ -23,6 +23,11 @@ const PORTIONS = /\b(?:scoop\w*|drop|portion\w*|spoon(?:ful)?s?|dough balls?|bal
 const NEAR = 0.3;
 const MEASURE =
   /(?<![\d½¼–-]\s?|\d (?:to|or) )(?<quantity>\d+(?: \d\/\d|\/\d|\.\d+)?|[¼½¾⅓⅔]|\d[¼½¾⅓⅔])(?:-| )(?<unit>cup|tablespoon|tbsp|teaspoon|tsp)s?\b(?! of (?!(?:the )?(?:\w+ )?(?:dough|batter)\b))/gi;
+/** 'by rounded tablespoons': a spoon without a number. */
+const BY_SPOON =
+  /\b(?<by>by)(?: the)? (?:level )?(?<heap>(?:rounded|heaped|heaping) )?(?<unit>tablespoon|teaspoon)(?:ful)?s?\b/gi;
+/** What a rounded spoon holds, in level ones: common practice, no source. */
+const HEAPED = 1.3;
 const LONG: Readonly<Record<string, string>> = { tbsp: 'tablespoon', tsp: 'teaspoon' };
 
 /** The nearest measure of a kitchen; null when none is near. */
@@ -40,7 +45,13 @@ function smallerMeasures(sentence: string, share: number): string {
     const value = (numberValue(quantity) ?? Number.NaN) * (TEASPOONS[LONG[low] ?? low] ?? 0);
     return (value > 0 ? measureOf(value * share) : null) ?? (found[0] as string);
   });
-  return put.replace(/\blarge(?= (?:cookie |ice[- ]cream )?scoop\b)/gi, 'smaller');
+  const spooned = put.replace(BY_SPOON, (...found) => {
+    const { by = '', heap, unit = '' } = found.at(-1) as Record<string, string | undefined>;
+    const full = (TEASPOONS[unit.toLowerCase()] ?? 0) * (heap === undefined ? 1 : HEAPED);
+    const measure = measureOf(full * share);
+    return measure === null ? (found[0] as string) : `${by} ${measure}`;
+  });
+  return spooned.replace(/\blarge(?= (?:cookie |ice[- ]cream )?scoop\b)/gi, 'smaller');
 }
 
 /** '(45 g)' behind a measure of dough. */

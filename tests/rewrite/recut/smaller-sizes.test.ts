@@ -125,4 +125,39 @@ describe('the number in other languages', () => {
     expect(made).toContain('Bak 10 minuten in 10 cm water.');
     expect(made).toContain('16 porties');
   });
+
+  it('is less of a filling that is spooned into each', () => {
+    const made = recut(
+      [
+        'Shape the dough into 24 balls.',
+        'Bake for 10 minutes.',
+        'Scoop the filling by rounded tablespoons into each.',
+      ],
+      { page: 24, now: 48 },
+      { family: 'cookie' },
+    );
+    expect(made).toContain('Scoop the filling by 2 teaspoons into each.');
+  });
+
+  it('is a thinner log where slices of the same one would be flat', () => {
+    const rolls = (now: number): string =>
+      recut(
+        ['Divide the dough in half. Roll each half up. Cut 12 slices from each half.', 'Bake.'],
+        { page: 24, now },
+      );
+    expect(rolls(48)).toMatch(
+      /Roll each half up\. Before you cut it, make each roll of dough longer and thinner.*flat\. Cut 24 slices/,
+    );
+    expect(rolls(28)).not.toMatch(/thinner/);
+  });
+
+  it('counts boxes written with a cross', () => {
+    const packed = recut(
+      ['Simmer for 20 minutes.', 'Portion into 5x lunch boxes.'],
+      { page: 5, now: 6 },
+      { family: 'other' },
+    );
+    expect(packed).toMatch(/Portion into 6x lunch boxes\./);
+    expect(packed).not.toMatch(/instead of 5/);
+  });
 });

@@ -66,6 +66,11 @@ describe('a cooler oven', () => {
 
   it('goes by the bake before any roast', () => {
     expect(bakeMinutes('Cook for 30 minutes. Bake for 80 minutes.')).toBe(80);
+    expect(bakeMinutes('Bake for one hour, or until it springs back.')).toBe(60);
+    expect(bakeMinutes('Bake at 325°F for 1 hour and 10 minutes.')).toBe(70);
+    expect(bakeMinutes('Bake 1 1/2 to 2 hours.')).toBe(90);
+    expect(bakeMinutes('Bake for 25 minutes, then cool for 1 hour.')).toBe(25);
+    expect(bakeMinutes('Bake until golden, then cool for 1 hour.')).toBeNull();
     expect([longerBy(9), longerBy(40), longerBy(75)]).toEqual(['1-2', '2-4', '4-8']);
   });
 });
