@@ -116,14 +116,11 @@ describe('a longer rise', () => {
 });
 
 describe('an icing made by half', () => {
-  const iced = (grams: number): string => {
+  const iced = (grams: number, icing = 'Dip the tops in the glaze.'): string => {
     const recipe = makeRecipe(
       'Biscuits',
       ['300 g flour', '180 g icing sugar', '40 g milk'],
-      [
-        'Bake the flour biscuits.',
-        'Mix icing sugar and milk to a glaze. Dip the tops in the glaze.',
-      ],
+      ['Bake the flour biscuits.', `Mix icing sugar and milk to a glaze. ${icing}`],
     );
     const read = understand(recipe);
     const plan = makePlan('cookie', read, [
@@ -136,7 +133,16 @@ describe('an icing made by half', () => {
   };
 
   it('goes on thinly', () => {
-    expect(iced(90)).toMatch(/half as much icing: brush or spread it thinly[^.]*\. Dip the tops/);
+    expect(iced(90)).toMatch(/half as much icing: where it is too shallow to dip, brush it on thinly\. Dip the tops/);
+  });
+
+  it('goes on as a thin layer where the page spreads it', () => {
+    const spread = iced(90, 'Spread the glaze over the biscuits.');
+    expect(spread).toMatch(/half as much icing: a thin layer is enough\. Spread the glaze/);
+    expect(spread).not.toMatch(/brush/);
+    expect(iced(90, 'Spread this mixture over the warm biscuits or cake.')).toMatch(
+      /half as much icing: a thin layer is enough\. Spread this/,
+    );
   });
 
   it('goes on as ever where most of it is left', () => {
