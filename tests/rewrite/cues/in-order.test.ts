@@ -133,7 +133,9 @@ describe('an icing made by half', () => {
   };
 
   it('goes on thinly', () => {
-    expect(iced(90)).toMatch(/half as much icing: where it is too shallow to dip, brush it on thinly\. Dip the tops/);
+    expect(iced(90)).toMatch(
+      /half as much icing: where it is too shallow to dip, brush it on thinly\. Dip the tops/,
+    );
   });
 
   it('goes on as a thin layer where the page spreads it', () => {
