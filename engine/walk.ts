@@ -255,6 +255,7 @@ interface Reworking {
   taught: readonly Adjustment[];
   /** What stands in the method only, whichever way the dish is made. */
   besides: readonly MissingLine[];
+  servingsGuessed: boolean;
 }
 
 /** A way with what it was counted from. */
@@ -277,6 +278,7 @@ function outcomeOf(plan: Plan, work: Reworking): Outcome {
     cookedGrams: options.reworkedGrams ?? null,
     cookedShare: taughtShare(options.taught, family.id),
     methodOnly: work.besides,
+    servingsGuessed: work.servingsGuessed,
   };
   const after = tally(ingredients, counting);
   const verdict = verdictOf(after, ingredients, goals.budgetG, counting);
@@ -335,7 +337,9 @@ export function adaptRecipe(
     { goals, servings, foods, before, taught },
   );
   const besides = methodOnly(stepTexts(recipe), ingredients, foods);
-  const shared = { recipe, goals, options, foods, family, ingredients, before, taught, besides };
+  const servingsGuessed = standing.notes.some(({ code }) => code === 'SERVINGS_ESTIMATED');
+  const work = { recipe, goals, options, foods, family, ingredients, before, taught };
+  const shared = { ...work, besides, servingsGuessed };
   const [within, ...others] = plans;
   const first = outcomeOf(within, shared);
   const outcomes = [first, ...others.map((plan) => outcomeOf(plan, shared))];

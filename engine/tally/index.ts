@@ -36,6 +36,8 @@ export interface TallyOptions {
   minutes?: number | null;
   /** What the method uses and no line has. */
   methodOnly?: readonly MissingLine[];
+  /** Nobody says how many servings it makes: `servings` is a guess by weight. */
+  servingsGuessed?: boolean;
 }
 
 /** A counted line with the figures of its food. */

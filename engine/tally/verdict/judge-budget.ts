@@ -32,11 +32,18 @@ const leastOf = (missing: readonly MissingLine[]): number =>
 const isAbove = (grams: number, budgetG: number): boolean =>
   grams > budgetG + SAME_G && showGrams(grams) !== showGrams(budgetG);
 
-/** The answer for figures and gaps already at hand; `netCarbsG` of one serving, g. */
+/** A plate may be as much larger than the one that guessed servings were reckoned with. Own choice. */
+const LARGER_PLATE = 1.25;
+
+/**
+ * The answer for figures and gaps already at hand; `netCarbsG` of one serving, g; `guessed` where the
+ * number of servings is a guess.
+ */
 export function verdictFrom(
   netCarbsG: Tally['perServing']['netCarbsG'],
   budgetG: number,
   missing: MissingLine[],
+  guessed = false,
 ): Verdict {
   if (netCarbsG === null) {
     const gaps = missing.length > 0 ? missing : [NOTHING_COUNTED];
@@ -45,7 +52,8 @@ export function verdictFrom(
   if (isAbove(netCarbsG.best + leastOf(missing), budgetG))
     return { state: 'tooMuch', netCarbsG, budgetG, missing };
   if (missing.length > 0) return { state: 'fitsAsCounted', netCarbsG, budgetG, missing };
-  const whole = netCarbsG.high <= budgetG + SAME_G;
+  const largest = netCarbsG.high * (guessed ? LARGER_PLATE : 1);
+  const whole = largest <= budgetG + SAME_G;
   return { state: whole ? 'fits' : 'probablyFits', netCarbsG, budgetG };
 }
 
@@ -56,5 +64,6 @@ export function verdictOf(
   budgetG: number,
   options: TallyOptions,
 ): Verdict {
-  return verdictFrom(tally.perServing.netCarbsG, budgetG, missingLines(ingredients, options));
+  const missing = missingLines(ingredients, options);
+  return verdictFrom(tally.perServing.netCarbsG, budgetG, missing, options.servingsGuessed);
 }

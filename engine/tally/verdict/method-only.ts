@@ -13,6 +13,8 @@ interface Kind {
   /** Words of a method that makes it of what the lines have. */
   made: RegExp | null;
   netCarbsG: Interval;
+  /** Taken by choice, when it is served. */
+  beside: boolean;
 }
 
 const span = ([low = 0, high = 0]: readonly number[], [from = 0, to = 0]: readonly number[]) => {
@@ -26,9 +28,12 @@ const KINDS: readonly Kind[] = data.kinds.map((row) => ({
   lines: new RegExp(`(?:^|[^a-z])[a-z]*(?:${row.lines})`),
   made: 'made' in row && typeof row.made === 'string' ? new RegExp(row.made) : null,
   netCarbsG: span(row.per100, row.serving),
+  beside: 'beside' in row && row.beside === true,
 }));
 
 const NOT_MEANT = new RegExp(data.notMeant);
+/** What is served with a dish is by choice anyway: only a refusal takes it back. */
+const REFUSED = /\b(?:without|instead|avoid|skip|not|no|never|leftover)\b/;
 /** Sentences of a method that are looked at; the rest of a longer one says nothing new. */
 const MOST_SENTENCES = 200;
 
@@ -71,9 +76,11 @@ export function methodOnly(
   const sentences = every.filter((sentence) => !NOT_MEANT.test(sentence));
   const served = servedByMethod(every, namesOf(ingredients, foods), `method.${KINDS.length}`);
   const sauce = madeElsewhere(every, lines, `method.${KINDS.length + 1}`);
+  const offered = every.filter((sentence) => !REFUSED.test(sentence));
   const used = KINDS.flatMap(
-    ({ kind, method, lines: known, made, netCarbsG }, at): MissingLine[] => {
-      const sentence = known.test(lines) ? undefined : sentences.find((text) => method.test(text));
+    ({ kind, method, lines: known, made, netCarbsG, beside }, at): MissingLine[] => {
+      const among = beside ? offered : sentences;
+      const sentence = known.test(lines) ? undefined : among.find((text) => method.test(text));
       if (sentence === undefined || every.some((text) => made?.test(text))) return [];
       const text = `${kind}: “${sentence.trim().slice(0, 80)}”`;
       return [
@@ -83,6 +90,7 @@ export function methodOnly(
           why: 'the method uses it and no line has it',
           kind,
           netCarbsG,
+          ...(beside ? { beside } : {}),
         },
       ];
     },

@@ -26,6 +26,11 @@ const SEASONINGS = new Map(
   data.seasonings.flatMap(({ foods, serving }) => foods.map((id) => [id, bounds(serving)])),
 );
 
+/** Foods that are dusted or strewn over a plate, however the line says that they are served. */
+const STREWN: ReadonlySet<string> = new Set(
+  data.seasonings.filter((row) => row.strewn).flatMap(({ foods }) => foods),
+);
+
 const GARNISH = /\b(garnish|decorat|sprinkl|topping)/i;
 /** Flour for the board, sugar over a cake, in the words of several languages. */
 const DUSTING =
@@ -139,7 +144,7 @@ function spanOf(
   if (known)
     return { kind: food?.name ?? null, span: [known.low / servings, known.high / servings] };
   if (food === null || ingredient.line.kind === 'reference') return ofUnknown(ingredient, servings);
-  const plateful = servedBeside(ingredient);
+  const plateful = STREWN.has(food.id) ? null : servedBeside(ingredient);
   if (plateful) return { kind: food.name, span: plateful };
   const listed = starchyOfList(ingredient);
   if (listed) return listed;
@@ -171,7 +176,7 @@ function withoutFigure(lines: readonly NumberedLine[], servings: number): Missin
 
 /**
  * What the totals lack: lines without a food, without an amount, of another recipe or served beside,
- * that may hold more than 1 g net carbs a serving, optional ones only where they are starch or sugar;
+ * that may hold more than 1 g net carbs a serving, optional ones where they are starch, sugar or weighed;
  * counted foods whose carbohydrate is unknown; starch that a line says to eat with; and what stands in the method only.
  * Never throws.
  */
@@ -187,7 +192,8 @@ export function missingLines(
     if (ingredient === undefined) return [];
     const { line } = ingredient;
     if (OF_NO_ACCOUNT.has(line.kind)) return [];
-    if (line.optional && !isStarchOrSugar(ingredient)) return [];
+    const known = besides.some((one) => one.ingredient.key === key);
+    if (line.optional && !known && !isStarchOrSugar(ingredient)) return [];
     const food = ingredient.match ? options.foods.byId(ingredient.match.foodId) : null;
     if (
       isKeptBack(ingredient) &&

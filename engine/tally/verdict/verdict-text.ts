@@ -36,7 +36,7 @@ function countedText(
   if (netCarbsG === null) return `Not known: nothing could be counted against ${budget}.`;
   const word = verdictWord(verdict);
   if (word === 'fitsAlone')
-    return `Fits by itself: one serving has ${grams(netCarbsG)} net carbs, within ${budget}.`;
+    return `${netCarbsG.high > verdict.budgetG ? 'Probably fits' : 'Fits'} by itself: one serving has ${grams(netCarbsG)} net carbs, within ${budget}.`;
   return word === 'cannotBeTold'
     ? `Cannot be told: what was counted has ${grams(netCarbsG)} net carbs a serving, within ${budget}, but not all was counted.`
     : `Fits, not all counted: one serving has ${grams(netCarbsG)} net carbs, within ${budget}.`;

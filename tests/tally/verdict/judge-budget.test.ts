@@ -48,6 +48,14 @@ describe('the four answers', () => {
     expect(Verdict.parse(verdict)).toEqual(verdict);
   });
 
+  it.each([
+    ['fits', { low: 4, best: 5, high: 6 }],
+    ['probablyFits', { low: 12, best: 13, high: 14 }],
+    ['tooMuch', { low: 14, best: 16, high: 18 }],
+  ] as const)('%s where the servings are a guess by weight', (state, netCarbsG) => {
+    expect(verdictFrom(netCarbsG, 15, [], true).state).toBe(state);
+  });
+
   it('never says that a recipe fits of which nothing is counted', () => {
     const verdict = verdictFrom(null, 15, []);
     expect(verdict).toMatchObject({ state: 'fitsAsCounted', netCarbsG: null });

@@ -53,6 +53,30 @@ describe('what only the method has', () => {
     expect(missingOf(adapted(lines, step, 200))).toEqual([]);
   });
 
+  it.each([
+    [
+      'ice cream',
+      CAKE,
+      'Serve it warm with whipped cream or a scoop of vanilla ice cream.',
+      10,
+      24,
+    ],
+    ['sour cream or yogurt', FILLING, 'Top with sour cream, shredded cheese, etc.', 0.5, 3.6],
+  ])('%s that it is served with is by choice', (kind, lines, step, low, high) => {
+    const [one, ...others] = missingOf(adapted(lines, step));
+    expect(others).toEqual([]);
+    expect(one).toMatchObject({ kind, beside: true });
+    expect(one?.netCarbsG?.low).toBeCloseTo(low, 0);
+    expect(one?.netCarbsG?.high).toBeCloseTo(high, 0);
+  });
+
+  it.each(['Serve it without ice cream.', 'Churn it in an ice cream maker.'])(
+    'nothing is served by %s',
+    (step) => {
+      expect(missingOf(adapted(CAKE, step))).toEqual([]);
+    },
+  );
+
   it('does not come and go with a rework', () => {
     const found = adapted(
       [...FILLING, '400 g all-purpose flour'],

@@ -132,6 +132,36 @@ describe('sweet things without an amount', () => {
     expect(span('sprinkles')?.high).toBeLessThan(6);
   });
 
+  it('stay strewn where a line serves them, and berries are a few', () => {
+    const served = { ...bare('powdered-sugar'), line: makeLine('powdered sugar, to serve') };
+    const [line] = missingLines([served], {
+      foods: real,
+      servings: 4,
+      rule: { region: 'us', polyols: 'half' },
+      family: 'cake',
+    });
+    expect(line?.netCarbsG?.high).toBeLessThan(5.1);
+    // 40 g of 12 g net carbs per 100 g (SR 171711).
+    expect(span('blueberries')?.high).toBeCloseTo(4.8, 0);
+  });
+
+  it('are named by choice where a weighed line is optional, from a gram a serving', () => {
+    const optional = (foodId: string, grams: number): Ingredient => ({
+      ...makeIngredient('0', foodId, makeWeight(sure(grams))),
+      line: { ...makeLine(foodId), optional: true },
+    });
+    const named = (ingredient: Ingredient) =>
+      missingLines([ingredient], {
+        foods: real,
+        servings: 20,
+        rule: { region: 'us', polyols: 'half' },
+        family: 'brownie',
+      });
+    // 75 g in 20 pieces: 3.75 g each, most of it sugar.
+    expect(named(optional('cherries-dried', 75))).toMatchObject([{ beside: true }]);
+    expect(named(optional('walnuts', 50))).toEqual([]);
+  });
+
   it('are still told, and a syrup to pour keeps its portion', () => {
     expect(span('sugar')?.low).toBeGreaterThan(0);
     expect(span('maple-syrup')?.high).toBeGreaterThan(10);
