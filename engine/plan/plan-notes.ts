@@ -3,9 +3,12 @@ import type { Ingredient, Note } from '../model.ts';
 import type { Dish } from './dish/dish.ts';
 import type { Amount } from './kitchen/planned-masses.ts';
 
+/** Lines whose food other lines hold, or that hold none. */
+const HELD_ELSEWHERE: ReadonlySet<string> = new Set(['made-here', 'other-version', 'tool']);
+
 function unplanned(ingredients: readonly Ingredient[], dish: Dish): Note[] {
   return ingredients.flatMap(({ key, line, match, weight }): Note[] =>
-    match && weight && dish.foods.byId(match.foodId)
+    HELD_ELSEWHERE.has(line.kind) || (match && weight && dish.foods.byId(match.foodId))
       ? []
       : [
           {

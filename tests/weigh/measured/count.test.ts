@@ -156,6 +156,27 @@ describe('pieces, bunches and packages', () => {
   });
 });
 
+describe('pieces that differ between countries', () => {
+  test.each([
+    ['2 aubergines', 600, PRACTICE],
+    ['2 berenjenas', 600, PRACTICE],
+    ['2 large eggplants', 1096, 'USDA SR 169228, unpeeled 548 g'],
+    ['1 link chourico, diced', 200, PRACTICE],
+    ['1 link chorizo, diced', 60, 'USDA SR 173859, link 60 g'],
+  ])('%s: %s g (%s)', (text, expected) => {
+    expect(grams(text)).toBeCloseTo(expected, 0);
+  });
+
+  test('a pack of flatbread is no single one', () => {
+    const line = parseLine('1 forpackning pitabröd', { language: 'sv' });
+    const [item] = line.items;
+    if (!item) throw new Error('the line must be readable');
+    const food = foods.byId('pita');
+    const recipe = { title: '', steps: [], lines: [line] };
+    expect(weighItem(item, line, food, { region: 'eu', recipe })?.grams.best).toBeCloseTo(360, 0);
+  });
+});
+
 describe('pulses in a can', () => {
   const carbohydrate = (text: string): number => {
     const [first] = weights(text);
