@@ -8,6 +8,7 @@ import {
   type Bounds,
   between,
   bounds,
+  type Kind,
   kindOf,
   plainText,
   STARCH_OR_SUGAR,
@@ -20,6 +21,11 @@ import { servedWith } from './served-with.ts';
 const MATTERS_FROM_G = 1;
 
 const PORTIONS = new Map(data.portions.map(({ group, serving }) => [group, bounds(serving)]));
+
+/** The same of what swells as it cooks. */
+const DRY_PORTIONS = new Map(
+  data.dryPortions.map(({ group, serving }) => [group, bounds(serving)]),
+);
 
 /** Foods that are taken by the pinch or strewn where a line gives no amount. */
 const SEASONINGS = new Map(
@@ -72,16 +78,24 @@ const SMALL_KINDS: ReadonlySet<string> = new Set([
   'spice or seasoning',
 ]);
 
+const isStarchy = ({ kind }: Kind): boolean => STARCH_OR_SUGAR.has(kind);
+
 /** Usual grams a serving of a known food without an amount: the smaller of its kind's and its group's. */
 function portionOf(text: string, food: Food): Bounds {
   if (DUSTING.test(plainText(text))) return bounds(data.dusting.serving);
   if (GARNISH.test(text)) return bounds(data.garnish.serving);
   const seasoning = SEASONINGS.get(food.id);
   if (seasoning) return seasoning;
-  const group = PORTIONS.get(food.group) ?? bounds(data.anyPortion.serving);
-  const kind = kindOf(text);
-  const small = kind !== null && SMALL_KINDS.has(kind.kind) ? kind.serving : group;
-  return small[1] < group[1] ? small : group;
+  const dry = food.state === 'dry' ? DRY_PORTIONS.get(food.group) : undefined;
+  const group = dry ?? PORTIONS.get(food.group) ?? bounds(data.anyPortion.serving);
+  const named = kindOf(food.name);
+  const usual = [kindOf(text), named].filter(
+    (kind) => kind !== null && (SMALL_KINDS.has(kind.kind) || (kind === named && isStarchy(kind))),
+  );
+  return usual.reduce(
+    (least, kind) => (kind !== null && kind.serving[1] < least[1] ? kind.serving : least),
+    group,
+  );
 }
 
 /** Where what is kept back was made: its own lines are counted there. */

@@ -162,6 +162,24 @@ describe('sweet things without an amount', () => {
     expect(named(optional('walnuts', 50))).toEqual([]);
   });
 
+  it.each([
+    // A clove or two, 31 g per 100 g.
+    ['garlic', 2.1],
+    // Two ounces dry to twice as much, 72 g per 100 g.
+    ['pasta-dry', 82],
+    // A slice to a roll and a half.
+    ['melba-toast', 75],
+  ])('%s without an amount is at most a usual portion', (foodId, most) => {
+    expect(span(foodId)?.high).toBeLessThan(most);
+    expect(span(foodId)?.high).toBeGreaterThan(most / 2);
+  });
+
+  it('a herb by its name in another language is a sprig', () => {
+    const herb = { ...bare('parsley'), line: makeLine('prezzemolo') };
+    const rule = { region: 'us', polyols: 'half' } as const;
+    expect(missingLines([herb], { foods: real, servings: 4, rule, family: 'other' })).toEqual([]);
+  });
+
   it('are still told, and a syrup to pour keeps its portion', () => {
     expect(span('sugar')?.low).toBeGreaterThan(0);
     expect(span('maple-syrup')?.high).toBeGreaterThan(10);
