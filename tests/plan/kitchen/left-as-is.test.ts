@@ -1,8 +1,8 @@
 /** Notes of the lines that a plan leaves alone. */
 import { expect, it } from 'vitest';
-import { DEFAULT_GOALS } from '../../engine/model.ts';
-import { readText } from '../../engine/read/index.ts';
-import { adaptRecipe } from '../../engine/walk.ts';
+import { DEFAULT_GOALS } from '../../../engine/model.ts';
+import { readText } from '../../../engine/read/index.ts';
+import { adaptRecipe } from '../../../engine/walk.ts';
 
 const TEXT = `Snorvel noodles with herb butter
 
