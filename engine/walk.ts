@@ -20,6 +20,7 @@ import type {
   Recipe,
   Rework,
   Tally,
+  Verdict,
   Way,
   WayOutcome,
 } from './model.ts';
@@ -264,6 +265,14 @@ interface Outcome {
   ingredients: Ingredient[];
 }
 
+/** The plan without a number of servings that would fit, where food that is not counted comes on top. */
+function withoutPromises(plan: Plan, verdict: Verdict): Plan {
+  const missing = 'missing' in verdict ? verdict.missing : [];
+  const onTop = missing.some(({ netCarbsG }) => netCarbsG === null || netCarbsG.high > 0);
+  if (!onTop) return plan;
+  return { ...plan, limits: plan.limits.filter(({ code }) => code !== 'MORE_SERVINGS') };
+}
+
 /** The dish as a plan has it, counted again. */
 function outcomeOf(plan: Plan, work: Reworking): Outcome {
   const { recipe, goals, options, foods, family } = work;
@@ -282,7 +291,7 @@ function outcomeOf(plan: Plan, work: Reworking): Outcome {
   };
   const after = tally(ingredients, counting);
   const verdict = verdictOf(after, ingredients, goals.budgetG, counting);
-  return { way: { plan, after, verdict }, ingredients };
+  return { way: { plan: withoutPromises(plan, verdict), after, verdict }, ingredients };
 }
 
 /** An outcome written out: the lines and the method to cook by, and what to heed. */
@@ -295,6 +304,7 @@ function writtenOut({ way, ingredients: planned }: Outcome, work: Reworking): Re
     region: measureRegion(recipe),
     adjustments: [...goals.adjustments, ...taught],
     besides: pastWith(way.verdict),
+    after,
   });
   const foodsOf = (list: readonly Ingredient[]): Food[] =>
     list.flatMap((i) => (i.match ? [foods.byId(i.match.foodId)] : [])).filter((f) => f !== null);

@@ -9,6 +9,7 @@ import type {
   Recipe,
   RewrittenLine,
   RewrittenStep,
+  Tally,
 } from '../model.ts';
 import type { Region } from '../units.ts';
 import { isForeign, keyed, methodWords } from './languages/method-words.ts';
@@ -16,8 +17,8 @@ import { rewriteLines } from './lines/ingredient-lines.ts';
 import { listedFlours } from './naming/flour-places.ts';
 import { mentionsOf } from './naming/mentions.ts';
 import { withRecut } from './recut/recut-step.ts';
-import { isServedBeside, withServedBeside } from './recut/served-beside.ts';
-import { isSavouryPlate, shareOfPlate } from './recut/smaller-plate.ts';
+import { isServedBeside, type Room, withServedBeside } from './recut/served-beside.ts';
+import { hasProtein, isSavouryPlate, shareOfPlate } from './recut/smaller-plate.ts';
 import { rewriteSteps } from './steps/method-steps.ts';
 import { autolyses } from './steps/rested-flour.ts';
 
@@ -31,6 +32,13 @@ export interface RewriteOptions {
   adjustments?: readonly Adjustment[];
   /** What the page serves with the dish, in no figure, that takes a serving past the budget. */
   besides?: readonly MissingLine[];
+  /** The dish as the plan has it, counted. */
+  after?: Tally;
+}
+
+function roomIn({ budgetG }: Plan, after: Tally | undefined): Room | null {
+  const counted = after?.perServing.netCarbsG?.best;
+  return counted === undefined ? null : { counted, budget: budgetG };
 }
 
 /**
@@ -44,7 +52,7 @@ export function rewriteRecipe(
   plan: Plan,
   options: RewriteOptions,
 ): { lines: RewrittenLine[]; steps: RewrittenStep[]; methodNotes: MethodNote[] } {
-  const { foods, region, adjustments = [], besides = [] } = options;
+  const { foods, region, adjustments = [], besides = [], after } = options;
   const texts = recipe.steps.map(({ text }) => text);
   const words = methodWords(recipe.language);
   const all = mentionsOf(ingredients, plan);
@@ -68,6 +76,7 @@ export function rewriteRecipe(
     page: options.pageServings ?? plan.servings,
     now: plan.servings,
     plates: isSavouryPlate(plan) && !isServedBeside(besides, recipe.language),
+    filling: after !== undefined && hasProtein(after, ingredients),
     left: shareOfPlate(ingredients, plan),
   };
   const recut = withRecut(method, servings, recipe.language, plan.family.id);
@@ -80,6 +89,6 @@ export function rewriteRecipe(
       unworded: words === null && isForeign(recipe.language),
     }),
     ...recut,
-    steps: withServedBeside(recut.steps, besides, recipe.language),
+    steps: withServedBeside(recut.steps, besides, recipe.language, roomIn(plan, after)),
   };
 }

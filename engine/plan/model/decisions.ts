@@ -3,6 +3,7 @@ import type { ClosenessPart, Family, Food, Role } from '../../model.ts';
 import { mayAdd } from '../dish/candidates.ts';
 import type { Candidate, Dish, Part, Section } from '../dish/dish.ts';
 import { fat } from '../dish/food-figures.ts';
+import { isSweetSeasoning } from '../dish/seasoning-sugar.ts';
 import { isHeldByEgg } from '../kitchen/binder-dose.ts';
 import type { Change, Decision } from './expressions.ts';
 import { idIn } from './variable-ids.ts';
@@ -81,6 +82,15 @@ function weightOf(dish: Dish, part: Part): number {
   return (weight * part.grams) / Math.max(total, 1e-9);
 }
 
+/** Less of what seasons sweetly in a savoury dish is missed less than other food. Own choice. */
+const SEASONING_WEIGHT = 0.2;
+
+/** What a swap costs for a line as a whole. */
+function costOf({ part, rule }: Candidate, dish: Dish): number {
+  const isLess = rule.to.length === 0 && isSweetSeasoning(part, dish);
+  return rule.cost * weightOf(dish, part) * (isLess ? SEASONING_WEIGHT : 1);
+}
+
 function swapChoice(dish: Dish, candidate: Candidate): Choice {
   const { part, rule, to, cap } = candidate;
   const changes: Change[] = [
@@ -107,7 +117,7 @@ function swapChoice(dish: Dish, candidate: Candidate): Choice {
     id: `swap ${part.key} ${rule.id}`,
     kind: 'swap',
     changes,
-    cost: rule.cost * weightOf(dish, part),
+    cost: costOf(candidate, dish),
     part: PART_OF_ROLE[part.role] ?? 'flavour',
     max: cap,
     candidate,

@@ -4,6 +4,7 @@ import type { ClosenessPart, Food } from '../../model.ts';
 import type { Dish } from '../dish/dish.ts';
 import * as figure from '../dish/food-figures.ts';
 import { icingLoss } from '../dish/icing.ts';
+import { isSeasonedSweet, isSweetSeasoning } from '../dish/seasoning-sugar.ts';
 import type { Program, Row } from '../solver/programme.ts';
 import { lossPerUnit } from './closeness.ts';
 import { type Choice, choicesFor } from './decisions.ts';
@@ -22,6 +23,8 @@ import { structureRows, waterAndFatRows } from './rows/structure-rows.ts';
 import { sugarFirstRows } from './rows/sugar-first-rows.ts';
 import { dishRows, freezingRows, sweetRows, tasteRows } from './rows/taste-rows.ts';
 import { wishRows } from './rows/wish-rows.ts';
+import { isLess } from './trouble.ts';
+import { idIn } from './variable-ids.ts';
 
 export interface PlanModel extends Pick<ChoiceSet, 'members' | 'leftOut'> {
   dish: Dish;
@@ -74,10 +77,26 @@ const CHANGES: Record<Extent, Light | null> = {
   fullest: FULLER,
 };
 
+/** What stands for less of a sweet seasoning: no dish is another for it. */
+function seasonings({ dish, choices }: Builder): Set<string> {
+  const less = choices.filter(
+    (choice) => isLess(choice) && choice.candidate && isSweetSeasoning(choice.candidate.part, dish),
+  );
+  const sections = dish.sections.filter((section) => isSeasonedSweet(section, dish));
+  return new Set([
+    ...less.flatMap(({ id }) => [id, `use ${id}`]),
+    ...sections.flatMap((section) => [
+      idIn(section, 'less-sweet'),
+      idIn(section, 'little-less-sweet'),
+    ]),
+  ]);
+}
+
 /** The dish stays itself: all that is lost together has a limit. */
 function itselfRow(b: Builder, extent: Extent): void {
+  const free = seasonings(b);
   const terms = b.variables.flatMap((v): [string, number][] =>
-    lossPerUnit(v) > 0 ? [[v.id, lossPerUnit(v)]] : [],
+    lossPerUnit(v) > 0 && !free.has(v.id) ? [[v.id, lossPerUnit(v)]] : [],
   );
   b.row(
     { id: 'itself', max: MOST_LOSS[extent] - icingLoss(b.dish), terms },

@@ -70,6 +70,8 @@ const MethodWords = z.strictObject({
     portions: z.string(),
     /** What fills a plate that is served smaller. */
     beside: z.string(),
+    /** The same of a plate with protein enough. */
+    leaves: z.string(),
     why: z.string(),
     /** Why it is told where the plates are as many. */
     less: z.string(),

@@ -14,6 +14,8 @@ export interface Servings {
   now: number;
   /** Whether they are plates of a savoury dish, which something beside it fills up. */
   plates?: boolean;
+  /** Whether one has protein enough for a meal, or may have, as some of it is not known. */
+  filling?: boolean;
   /** Share of the page's mass that is left of the whole dish. */
   left?: number;
 }
@@ -25,6 +27,7 @@ const ENGLISH = {
   // 50 g of lettuce or spinach have 0.6 to 0.7 g (USDA SR); the advice is common practice, no source.
   beside:
     'Serve green leaves with it to fill the plate (a handful has under 1 g net carbs); if it is the whole meal, add some protein too.',
+  leaves: 'Serve green leaves with it to fill the plate (a handful has under 1 g net carbs).',
   cut: 'Cut it into {now} pieces.',
   slices: 'Cut it into {now} slices instead of {was}, each {size}.',
   single: 'Make {now} in all; one is a serving.',
@@ -243,25 +246,34 @@ const SHAPED: ReadonlySet<Family> = new Set<Family>([
 const SCOOPED: ReadonlySet<Family> = new Set<Family>(['cookie', 'biscuit', 'cracker', 'pancake']);
 
 /** What fills a plate that is served smaller; nothing where it is none. */
-const besidePlate = (servings: Servings, { beside }: { beside: string }): string =>
-  servings.plates === true && isSmallerMeal(servings) ? ` ${beside}` : '';
+function besidePlate(servings: Servings, says: { beside: string; leaves: string }): string {
+  if (servings.plates !== true || !isSmallerMeal(servings)) return '';
+  return ` ${servings.filling === true ? says.leaves : says.beside}`;
+}
 
 /** The method of plates that hold less though they are as many: what fills them is told where they are served. */
 function withFuller(method: Method, servings: Servings, language: string | null): Method {
   const words = methodWords(language);
-  const { beside, less } = words?.recut ?? ENGLISH;
+  const says = words?.recut ?? ENGLISH;
   const at = servingStep(searched(method.steps, words));
   const step = method.steps[at];
-  const text = besidePlate(servings, { beside }).trim();
+  const text = besidePlate(servings, says).trim();
   if (text === '' || step === undefined || (words === null && isForeign(language))) return method;
   const after = withSentence(step.after, lastOwnSentence(step.after), text);
-  return replaced(method, at, changedTo(step, after, less));
+  return replaced(method, at, changedTo(step, after, says.less));
 }
 
 /** What is said, by what the pieces are called; null is a dish that is served in portions. */
 function sentenceFor(
   pieces: string | null,
-  says: { pieces: string; portions: string; beside: string; filled?: string; cut?: string },
+  says: {
+    pieces: string;
+    portions: string;
+    beside: string;
+    leaves: string;
+    filled?: string;
+    cut?: string;
+  },
   servings: Servings,
   isWhole: boolean,
 ): string {

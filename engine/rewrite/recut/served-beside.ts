@@ -10,6 +10,20 @@ type Words = Readonly<Record<string, string>>;
 
 const KINDS: Readonly<Record<string, Words>> = data.kinds;
 const WHY: Words = data.why;
+/** Where not even what is served in its place has room. */
+const NO_ROOM: Readonly<Record<string, Words>> = data.noRoom;
+
+/** Net carbs of a plate of what is served in its place, g: 100 g of cauliflower (USDA SR 169986). */
+const IN_ITS_PLACE_G = 3;
+
+/** Net carbs of a serving, g, as counted and as the budget has them. */
+export interface Room {
+  counted: number;
+  budget: number;
+}
+
+const isFull = (room: Room | null): boolean =>
+  room !== null && room.counted + IN_ITS_PLACE_G > room.budget;
 
 const plain = (text: string): string => withoutAccents(text).toLowerCase();
 
@@ -45,10 +59,13 @@ function stepServing(steps: readonly RewrittenStep[], line: MissingLine, languag
 function saidOf(
   besides: readonly MissingLine[],
   language: string | null,
+  room: Room | null,
 ): { line: MissingLine; said: string } | null {
   const tag = methodWords(language)?.tag ?? (isForeign(language) ? '' : 'en');
   for (const line of besides) {
-    const said = isList(line) ? undefined : KINDS[kindOf(line)]?.[tag];
+    const kind = kindOf(line);
+    const full = isFull(room) ? NO_ROOM[kind]?.[tag] : undefined;
+    const said = isList(line) ? undefined : (full ?? KINDS[kind]?.[tag]);
     if (said !== undefined) return { line, said };
   }
   return null;
@@ -56,18 +73,19 @@ function saidOf(
 
 /** Whether something is told that fills the plate already. */
 export const isServedBeside = (besides: readonly MissingLine[], language: string | null): boolean =>
-  saidOf(besides, language) !== null;
+  saidOf(besides, language, null) !== null;
 
 /**
  * The steps with what is served in place of the first of `besides` that there are words for in the recipe's
- * language; the same steps when there are none.
+ * language; the same steps when there are none. Without `room`, what is served instead is taken to fit.
  */
 export function withServedBeside(
   steps: readonly RewrittenStep[],
   besides: readonly MissingLine[],
   language: string | null,
+  room: Room | null = null,
 ): RewrittenStep[] {
-  const found = saidOf(besides, language);
+  const found = saidOf(besides, language, room);
   const at = found === null ? -1 : stepServing(steps, found.line, language);
   const step = steps[at];
   if (found === null || step === undefined) return [...steps];

@@ -1,6 +1,6 @@
 /** Which dishes are plates that want filling once they are served smaller: less of a meal is a meal no longer. */
 import { isSavoury } from '../../foods/savoury.ts';
-import type { Family, Ingredient, Plan } from '../../model.ts';
+import type { Family, Ingredient, Plan, Tally } from '../../model.ts';
 
 /** A plate of more than this share of the page's is no smaller meal. Own choice. */
 const SMALLER = 0.8;
@@ -39,4 +39,16 @@ export function shareOfPlate(ingredients: readonly Ingredient[], { items }: Plan
   const was = ofIngredients(ingredients);
   const now = items.reduce((sum, { grams, eaten }) => sum + grams * eaten.best, 0);
   return was > 0 ? now / was : 1;
+}
+
+/** Protein of a plate that is enough for a meal, g (common practice, no source). */
+const ENOUGH_PROTEIN_G = 20;
+
+/** Whether a plate has protein enough, or may have: a line of it that is not counted may be the tofu. */
+export function hasProtein(
+  { perServing: { proteinG } }: Tally,
+  ingredients: readonly Ingredient[],
+): boolean {
+  if (proteinG !== null && proteinG.best >= ENOUGH_PROTEIN_G) return true;
+  return ingredients.some(({ match }) => match === null);
 }

@@ -91,3 +91,57 @@ describe('a line of which there is to be less', () => {
     expect((swap?.keptGrams ?? 0) / (swap?.from?.grams ?? 1)).toBeLessThan(0.75);
   });
 });
+
+const HONEY_PASTA = dish(
+  'Smoky turkey penne',
+  'Serves 4',
+  [
+    '320 g penne',
+    '400 g turkey breast',
+    '60 g honey',
+    '300 ml single cream',
+    '1 red onion',
+    '2 cloves garlic',
+    '1 tsp smoked paprika',
+  ],
+  [
+    'Boil the penne in salted water and drain.',
+    'Brown the turkey, add onion, garlic and paprika, then cream and honey, and simmer.',
+    'Toss the penne with the sauce.',
+  ],
+);
+
+const RAISIN_PEPPERS = dish(
+  'Peppers filled with rice',
+  'Serves 4',
+  [
+    '4 red peppers',
+    '180 g long grain rice',
+    '300 g minced beef',
+    '80 g raisins',
+    '1 onion',
+    '2 cloves garlic',
+    '400 g chopped tomatoes',
+  ],
+  [
+    'Fry the beef with onion and garlic, stir in rice, raisins and tomatoes and simmer 15 minutes.',
+    'Fill the peppers and bake 30 minutes.',
+  ],
+);
+
+describe('what seasons a savoury dish sweetly', () => {
+  it.each([
+    ['honey in a sauce', HONEY_PASTA, /honey/],
+    ['raisins in a filling', RAISIN_PEPPERS, /raisin/],
+  ] as const)('gives way where the starch alone does not do: %s', (_, recipe, food) => {
+    const result = adapted(recipe);
+    const key = result.ingredients.find(({ match }) => food.test(match?.foodName ?? ''))?.key;
+    const swap = result.plan.swaps.find((one) => one.key === key);
+    expect(swap?.keptGrams).toBeLessThanOrEqual(0.65 * (swap?.from?.grams ?? 0));
+  });
+
+  it('is not said to have to match', () => {
+    const texts = adapted(HONEY_PASTA).plan.limits.map(({ text }) => text);
+    expect(texts.join(' ')).not.toMatch(/sweetness has to match/i);
+  });
+});

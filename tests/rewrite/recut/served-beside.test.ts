@@ -37,6 +37,15 @@ describe('what a dish is served with', () => {
     expect(third).toEqual(steps[2]);
   });
 
+  it('promises nothing where the serving has no room for cauliflower', () => {
+    const steps = stepsOf('Fry the pork.', 'Spoon it over rice.');
+    const [, full] = withServedBeside(steps, [rice], 'en', { counted: 14.2, budget: 15 });
+    expect(full?.after).toMatch(/Leave the rice or grain: with it/);
+    expect(full?.after).not.toMatch(/To keep to the budget/);
+    const [, room] = withServedBeside(steps, [rice], 'en', { counted: 9, budget: 15 });
+    expect(room?.after).toMatch(/cauliflower rice/);
+  });
+
   it('is told where the dish is served when a line names it', () => {
     const bread = served('bread or rolls', 'crusty bread, to serve');
     const steps = stepsOf('Simmer the soup.', 'Serve hot.');

@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { Family, Plan } from '../../../engine/model.ts';
-import { isSavouryPlate, isSmallerMeal } from '../../../engine/rewrite/recut/smaller-plate.ts';
+import type { Family, Ingredient, Plan, Tally } from '../../../engine/model.ts';
+import {
+  hasProtein,
+  isSavouryPlate,
+  isSmallerMeal,
+} from '../../../engine/rewrite/recut/smaller-plate.ts';
 
 const plan = (family: Family, ...foods: string[]): Plan =>
   ({
@@ -21,5 +25,17 @@ describe('a plate that wants filling', () => {
   it('is smaller by a fifth or more', () => {
     expect(isSmallerMeal({ page: 4, now: 5 })).toBe(true);
     expect(isSmallerMeal({ page: 8, now: 9 })).toBe(false);
+  });
+});
+
+describe('protein of a plate', () => {
+  const tallied = (best: number): Tally =>
+    ({ perServing: { proteinG: { low: best, best, high: best } } }) as unknown as Tally;
+  const line = (match: object | null): Ingredient => ({ match }) as unknown as Ingredient;
+
+  it('is enough from 20 g, and may be where a line is not known', () => {
+    expect(hasProtein(tallied(28), [line({})])).toBe(true);
+    expect(hasProtein(tallied(6), [line({})])).toBe(false);
+    expect(hasProtein(tallied(6), [line({}), line(null)])).toBe(true);
   });
 });

@@ -1,8 +1,9 @@
 /** Rows on sweetness, doses of sweeteners and fibre, and taste. */
 import { hasTag } from '../../../foods/tags.ts';
-import type { Family, Food } from '../../../model.ts';
+import type { Food } from '../../../model.ts';
 import type { Dish, Section } from '../../dish/dish.ts';
 import * as figure from '../../dish/food-figures.ts';
+import { isSavourySection, isSeasonedSweet } from '../../dish/seasoning-sugar.ts';
 import { acidity } from '../../kitchen/soda-acids.ts';
 import type { Row } from '../../solver/programme.ts';
 import { type Attribute, type Linear, plus, scaled } from '../expressions.ts';
@@ -72,19 +73,12 @@ export function sweetRows(b: Builder, section: Section): void {
 const LESS_SWEET = {
   sweet: { cost: 0.6, most: 0.15 },
   savoury: { cost: 0.14, most: 0.45 },
+  // A spoon of sugar that rounds a sauce off is hardly told from half of one.
+  seasoning: { cost: 0.03, most: 0.45 },
 } as const;
 
 /** The first of it is hardly told, and liked as well within a week (common practice, no source). */
-const HARDLY_TOLD = { cost: 0.15, most: 0.15 } as const;
-
-const SAVOURY_FAMILIES: ReadonlySet<Family> = new Set([
-  'pasta-dish',
-  'rice-dish',
-  'potato-dish',
-  'breaded-food',
-  'thickened-sauce',
-  'other',
-]);
+const HARDLY_TOLD = { cost: 0.15, most: 0.15, seasoning: 0.03 } as const;
 
 /** Sugar that the fruit of a bake brings of its own, g: beside it less of the sugar is missed. */
 const sweetOfFruit = ({ main, parts }: Dish): number =>
@@ -97,9 +91,12 @@ const sweetOfFruit = ({ main, parts }: Dish): number =>
 function sweetnessRows(b: Builder, section: Section, sweet: Linear, weight: number): void {
   const per = scaled(sweet, 1 / (sweet.constant + weight * sweetOfFruit(b.dish)));
   const lessSweet = idIn(section, 'less-sweet');
-  const { cost, most } = LESS_SWEET[SAVOURY_FAMILIES.has(section.family) ? 'savoury' : 'sweet'];
+  const seasons = isSeasonedSweet(section, b.dish);
+  const savoury = isSavourySection(section) ? 'savoury' : 'sweet';
+  const { cost, most } = LESS_SWEET[seasons ? 'seasoning' : savoury];
   const little = idIn(section, 'little-less-sweet');
-  b.variable(little, HARDLY_TOLD.cost * weight, 'sweetness', HARDLY_TOLD.most);
+  const told = seasons ? HARDLY_TOLD.seasoning : HARDLY_TOLD.cost;
+  b.variable(little, told * weight, 'sweetness', HARDLY_TOLD.most);
   b.variable(lessSweet, cost * weight, 'sweetness', most);
   const least: Row = {
     id: idIn(section, 'sweetness-least'),
@@ -108,7 +105,9 @@ function sweetnessRows(b: Builder, section: Section, sweet: Linear, weight: numb
   };
   b.row(
     least,
-    b.inSection(section, 'Sweetness has to match; a less sweet result would allow more.'),
+    seasons
+      ? null
+      : b.inSection(section, 'Sweetness has to match; a less sweet result would allow more.'),
   );
   b.row({ id: idIn(section, 'sweetness-most'), max: 0.03, terms: per.terms }, null);
 }
