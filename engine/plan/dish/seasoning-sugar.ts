@@ -1,5 +1,5 @@
 /** Sugar that seasons a savoury dish, and dried fruit strewn in one: a cook takes less of it before the starch goes. */
-import { isSavoury } from '../../foods/savoury.ts';
+import { isSaltySauce, isSavoury } from '../../foods/savoury.ts';
 import type { Family } from '../../model.ts';
 import type { Dish, Part, Section } from './dish.ts';
 
@@ -15,23 +15,6 @@ const SAVOURY_FAMILIES: ReadonlySet<Family> = new Set([
 /** More sweetener than this a serving is a glaze that the dish lives by, g. Own choice: a tablespoon and a half of honey. */
 const MOST_G = 30;
 
-/** What only a savoury hand pours or spoons in. */
-const SALTY: ReadonlySet<string> = new Set([
-  'soy-sauce',
-  'soy-sauce-low-sodium',
-  'tamari',
-  'fish-sauce',
-  'oyster-sauce',
-  'worcestershire-sauce',
-  'sriracha',
-  'miso',
-  'soy-sauce-dark',
-  'hot-sauce',
-  'chili-paste',
-  'gochujang',
-  'anchovy',
-]);
-
 export const isSavourySection = ({ family }: Section): boolean => SAVOURY_FAMILIES.has(family);
 
 const isSweet = ({ role, class: kind }: Part): boolean =>
@@ -40,7 +23,7 @@ const isSweet = ({ role, class: kind }: Part): boolean =>
 /** Whether the sweet foods of a section only season a savoury dish. */
 export function isSeasonedSweet(section: Section, { main, parts, servings }: Dish): boolean {
   if (main.dough || !isSavourySection(section)) return false;
-  if (!parts.some(({ food }) => isSavoury(food.id) || SALTY.has(food.id))) return false;
+  if (!parts.some(({ food }) => isSavoury(food.id) || isSaltySauce(food.id))) return false;
   const sweet = parts.filter((part) => part.section === section.id && isSweet(part));
   return sweet.reduce((sum, part) => sum + part.grams * part.eaten, 0) <= MOST_G * servings;
 }

@@ -14,17 +14,10 @@ const PORRIDGE = new Set(table.porridge);
 /** Boiled in water of its own that is poured off. */
 const POURED_OFF = /\bdrain|\bcolander|\bstrain/i;
 /** What stays soup whatever it is boiled with. */
-const SOUPS = [
-  'soup',
-  'stew',
-  'chowder',
-  'broth',
-  'gumbo',
-  'ramen',
-  'pho ',
-  'minestrone',
-  'congee',
-];
+const SOUPS = ['soup', 'chowder', 'broth', 'gumbo', 'ramen', 'pho ', 'minestrone', 'congee'];
+/** Cooked in much, of which what swells in it takes a part. */
+const STEWS = ['stew'];
+const MOST_PER_GRAM_IN_STEW = 15;
 const PORRIDGES = ['porridge', 'oatmeal', 'overnight', 'oats ', 'bircher'];
 const BAKED = ['bake', 'cookie', 'muffin', 'bars'];
 const RISOTTO = ['risotto', 'orzotto', 'farrotto'];
@@ -73,16 +66,23 @@ function potOf(part: Part, dish: Dish): Part[] {
   const unnamed = part.steps === '';
   if (!CLASSES.has(part.class) || POURED_OFF.test(unnamed ? dish.method : part.steps)) return [];
   const around = stepsAround(part, dish);
+  // A risotto has one pan, in however many steps it is told.
+  const isOnePan = part.class === 'rice-dry' && mentionsAny(RISOTTO, dish.title);
   const pot = dish.parts.filter(
     (one) =>
       isLiquidOf(part, one, dish) &&
       one.section === part.section &&
       !dish.goals.pinned.includes(one.key) &&
-      (unnamed ? one.group === part.group : shares(one.steps, around)),
+      (isOnePan || (unnamed ? one.group === part.group : shares(one.steps, around))),
   );
   const grams = pot.reduce((sum, one) => sum + one.grams, 0);
-  const most = OPEN_PAN.has(part.class) ? MOST_PER_GRAM_IN_OPEN_PAN : MOST_PER_GRAM;
-  return grams <= most * part.grams ? pot : [];
+  return grams <= mostFor(part, dish) * part.grams ? pot : [];
+}
+
+/** The most liquid that a gram of a part still drinks from, g. */
+function mostFor(part: Part, { title }: Dish): number {
+  if (mentionsAny(STEWS, title)) return MOST_PER_GRAM_IN_STEW;
+  return OPEN_PAN.has(part.class) ? MOST_PER_GRAM_IN_OPEN_PAN : MOST_PER_GRAM;
 }
 
 /** How much more or less of its liquid a part's line takes up than it did, g. */

@@ -28,6 +28,9 @@ const NEAR_COUNT = 0.04;
 /** Units of things that lie on a plate one by one. */
 const PIECE_UNITS: ReadonlySet<string | null> = new Set([null, 'slice', 'piece', 'ear', 'sheet']);
 
+/** Units that say how large one is: '12 (6-inch) tortillas'. */
+const ACROSS: ReadonlySet<string | null> = new Set(['inch', 'cm', 'mm']);
+
 /** Abbreviations stay as they are in the plural. */
 export const pluralUnit = (unit: string, quantity: number): string =>
   quantity <= 1 || /s$|^(m?[gl]|k?g|[cd]l|oz|lb|fl oz|tbsp|tsp)$/.test(unit)
@@ -101,7 +104,8 @@ export function countOfRest(
   const grams = ingredient.weight?.grams.best ?? 0;
   const [amount] = ingredient.item.amounts;
   if (ingredient.weight?.basis !== 'count' || grams <= 0 || amount?.max !== null) return null;
-  if (ingredient.item.amounts.length > 1 || !PIECE_UNITS.has(amount.unit)) return null;
+  const [, ...others] = ingredient.item.amounts;
+  if (others.some(({ unit }) => !ACROSS.has(unit)) || !PIECE_UNITS.has(amount.unit)) return null;
   if (food.state === 'raw' && amount.unit === null && !/tortilla|bread|bun/.test(food.id))
     return null;
   const quantity = (amount.quantity * item.grams) / grams;

@@ -111,6 +111,27 @@ const HONEY_PASTA = dish(
   ],
 );
 
+const STICKY_TOFU: Pasted = {
+  title: 'Sticky tofu bowls',
+  serves: 'Serves 2',
+  lines: [
+    '300 g tofu',
+    '250 g cooked rice',
+    '2 tbsp oil',
+    'For the sauce',
+    '2 tbsp soy sauce',
+    '2 tbsp sriracha',
+    '40 g honey',
+    '1 tbsp rice vinegar',
+  ],
+  steps: [
+    'Fry the tofu in the oil.',
+    'Whisk the sauce ingredients, pour over and cook until sticky.',
+    'Serve over the warm rice.',
+  ],
+  family: ['rice-dish'],
+};
+
 const RAISIN_PEPPERS = dish(
   'Peppers filled with rice',
   'Serves 4',
@@ -132,6 +153,7 @@ const RAISIN_PEPPERS = dish(
 describe('what seasons a savoury dish sweetly', () => {
   it.each([
     ['honey in a sauce', HONEY_PASTA, /honey/],
+    ['honey in a salty sauce of its own', STICKY_TOFU, /honey/],
     ['raisins in a filling', RAISIN_PEPPERS, /raisin/],
   ] as const)('gives way where the starch alone does not do: %s', (_, recipe, food) => {
     const result = adapted(recipe);

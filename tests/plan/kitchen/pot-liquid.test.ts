@@ -20,6 +20,28 @@ const RISOTTO = dish(
   ],
 );
 
+const BY_THE_STEP = dish(
+  'Risotto with peas',
+  ['190 g risotto rice', '480 g water', '1 onion', '30 g butter', '40 g parmesan'],
+  [
+    'Put onion and butter in the bowl and fry 3 minutes.',
+    'Add the rice.',
+    'Close the lid.',
+    'Fry 2 minutes at speed 1.',
+    'Add the water.',
+    'Cook 15 minutes, then stir in the parmesan.',
+  ],
+);
+
+const STEW = dish(
+  'Sausage stew',
+  ['150 g elbow pasta', '1.2 l water', '400 g kidney beans', '300 g smoked sausage', '1 onion'],
+  [
+    'Simmer sausage, beans and onion in the water for 30 minutes.',
+    'Add the pasta to the water and cook 8 minutes.',
+  ],
+);
+
 const PILAF = dish(
   'Spiced pilaf',
   ['250 g basmati rice', '500 ml water', '1 onion', '2 tbsp oil', '1 tsp cumin'],
@@ -65,12 +87,20 @@ const PORRIDGE = dish(
 describe('liquid of a pot', () => {
   it.each([
     ['a risotto', RISOTTO, /stock/],
+    ['a risotto told step by step', BY_THE_STEP, /water/],
     ['a pilaf', PILAF, /water/],
   ] as const)('falls with the rice of %s, and says why', (_, recipe, food) => {
     const { before, now, swaps } = liquid(recipe, food);
     expect(now).toBeLessThanOrEqual(0.6 * before);
     expect(now).toBeGreaterThanOrEqual(0.15 * before);
     expect(swaps[0]?.why).toMatch(/takes it up/);
+  });
+
+  it('falls in a stew by what its pasta drank', () => {
+    const { before, now, changed } = liquid(STEW, /water/);
+    expect(changed).toBe(true);
+    expect(now).toBeLessThan(0.9 * before);
+    expect(now).toBeGreaterThan(0.6 * before);
   });
 
   it.each([

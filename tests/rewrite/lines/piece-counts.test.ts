@@ -24,6 +24,16 @@ describe('what is counted on a line stays counted', () => {
     );
   });
 
+  it('what stays of them, with or without their size', () => {
+    const rest = (line: string, kept: number): string | null => {
+      const recipe = makeRecipe('Tacos', [line], []);
+      const read = understand(recipe);
+      const plan = makePlan('other', read, [{ key: '0', kept, to: [] }]);
+      return rewriteRecipe(recipe, read, plan, { foods, region: 'us' }).lines[0]?.after ?? null;
+    };
+    expect(rest('10 (6-inch) flour tortillas', 150)).toBe('5 flour tortillas (150 g)');
+  });
+
   it('leaves, as many to each as it takes', () => {
     expect(exchanged('8 small flour tortillas', 'lettuce-wraps', 240)).toBe(
       '8 lettuce wraps (240 g), 2 large leaves each',

@@ -1,5 +1,6 @@
 /** Guesses the family of one part of a dish from baker's ratios first, then from title and method words. */
 import type { FoodTable } from '../../../foods/index.ts';
+import { isSaltySauce } from '../../../foods/savoury.ts';
 import type { Family, Ingredient } from '../../../model.ts';
 import { usualRole } from '../roles.ts';
 import { titledKind } from './titled-kind.ts';
@@ -21,6 +22,8 @@ interface Ratios {
   cocoa: number;
   yeast: boolean;
   leavening: boolean;
+  /** Seasoned with soy sauce or its like. */
+  salty: boolean;
   /** Share of the dish's mass by class. */
   share: Map<string, number>;
 }
@@ -31,6 +34,7 @@ function measure(ingredients: readonly Ingredient[], foods: FoodTable): Ratios {
   const sum = { flour: 0, liquid: 0, sugar: 0, fat: 0, egg: 0, cocoa: 0, total: 0, starch: 0 };
   let yeast = false;
   let leavening = false;
+  let salty = false;
   const share = new Map<string, number>();
   for (const { match, weight } of ingredients) {
     const food = match ? foods.byId(match.foodId) : null;
@@ -52,6 +56,7 @@ function measure(ingredients: readonly Ingredient[], foods: FoodTable): Ratios {
     if (role === 'fat') sum.fat += (g * (food.per100g.fatG ?? 80)) / 100;
     if (cls === 'cocoa' || cls === 'chocolates') sum.cocoa += g;
     if (role === 'yeast') yeast = true;
+    if (isSaltySauce(food.id)) salty = true;
     if (cls === 'leaveners' || food.id === 'self-raising-flour') leavening = true;
   }
   // Loose starch beside flour lightens it; alone it only thickens.
@@ -68,6 +73,7 @@ function measure(ingredients: readonly Ingredient[], foods: FoodTable): Ratios {
     cocoa: per(sum.cocoa),
     yeast,
     leavening,
+    salty,
     share,
   };
 }
@@ -245,7 +251,7 @@ function dish(r: Ratios, title: string, method: string): FamilyGuess {
   if (has('oats') >= 0.25 && has('oats') > sweet)
     return guess('other', 0.6, 'oats, sweetened but not held by a dough');
   // Meat, fish, vegetables and pulses make it a dish, sweet as its glaze may be.
-  const glazes = GLAZED_TITLE.test(title);
+  const glazes = r.salty || GLAZED_TITLE.test(title);
   if (sweet >= 0.08 && shareOf(r, SAVOURY) <= 0.3 && !BAKED_TITLE.test(title) && !glazes)
     return guess('sweet-sauce', 0.65, 'sugar without a flour base');
   if (

@@ -73,8 +73,8 @@ export function sweetRows(b: Builder, section: Section): void {
 const LESS_SWEET = {
   sweet: { cost: 0.6, most: 0.15 },
   savoury: { cost: 0.14, most: 0.45 },
-  // A spoon of sugar that rounds a sauce off is hardly told from half of one.
-  seasoning: { cost: 0.03, most: 0.45 },
+  // A spoon of sugar that rounds a sauce off is hardly told from half of one; more goes only with a stand-in.
+  seasoning: { cost: 0.03, most: 0.35 },
 } as const;
 
 /** The first of it is hardly told, and liked as well within a week (common practice, no source). */
