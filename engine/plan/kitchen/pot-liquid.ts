@@ -94,6 +94,11 @@ function shiftOf(part: Part, amounts: readonly Amount[], dish: Dish): number {
   return before === undefined ? 0 : now - part.grams * drunkBy(before, part, dish);
 }
 
+/** Share of a part that stays: it wants as much for each gram as it had. */
+const leftOf = ({ key, food, grams }: Part, amounts: readonly Amount[]): number =>
+  amounts.reduce((sum, a) => sum + (a.key === key && a.food.id === food.id ? a.grams : 0), 0) /
+  Math.max(grams, 1e-9);
+
 const stepOf = (grams: number): number => (grams >= 200 ? 25 : 10);
 
 function lessened(amount: Amount, share: number): Amount {
@@ -121,7 +126,10 @@ export function withPotLiquid(amounts: readonly Amount[], dish: Dish): Amount[] 
         (isWater(a) || (a.origin === 'kept' && !watered.has(a.key))),
     );
     const whole = pot.reduce((sum, a) => sum + a.grams, 0);
-    const least = Math.max(LEAST.share * whole, Math.min(LEAST.grams, whole));
+    const least = Math.max(
+      Math.max(LEAST.share, leftOf(part, amounts)) * whole,
+      Math.min(LEAST.grams, whole),
+    );
     const share = Math.max(least, whole + shift) / Math.max(whole, 1e-9);
     if (whole <= 0 || share > 1 - UNNOTICED) continue;
     now = now.map((a) => (pot.includes(a) ? lessened(a, share) : a));

@@ -3,7 +3,7 @@ import type { ClosenessPart, Family, Food, Role } from '../../model.ts';
 import { mayAdd } from '../dish/candidates.ts';
 import type { Candidate, Dish, Part, Section } from '../dish/dish.ts';
 import { fat } from '../dish/food-figures.ts';
-import { isSweetSeasoning } from '../dish/seasoning-sugar.ts';
+import { isSpoonOfSweet } from '../dish/seasoning-sugar.ts';
 import { isHeldByEgg } from '../kitchen/binder-dose.ts';
 import type { Change, Decision } from './expressions.ts';
 import { idIn } from './variable-ids.ts';
@@ -87,7 +87,7 @@ const SEASONING_WEIGHT = 0.2;
 
 /** What a swap costs for a line as a whole. */
 function costOf({ part, rule }: Candidate, dish: Dish): number {
-  const isLess = rule.to.length === 0 && isSweetSeasoning(part, dish);
+  const isLess = rule.to.length === 0 && isSpoonOfSweet(part, dish);
   return rule.cost * weightOf(dish, part) * (isLess ? SEASONING_WEIGHT : 1);
 }
 

@@ -96,6 +96,16 @@ describe('liquid of a pot', () => {
     expect(swaps[0]?.why).toMatch(/takes it up/);
   });
 
+  it('leaves the rest of the rice as much as it had', () => {
+    const { plan, ingredients } = adapted(BY_THE_STEP, { way: 'within' });
+    const shareOf = (food: RegExp): number => {
+      const line = ingredients.find(({ match }) => food.test(match?.foodName ?? ''));
+      const now = plan.items.find(({ foodId }) => foodId === line?.match?.foodId)?.grams ?? 0;
+      return now / (line?.weight?.grams.best ?? Number.NaN);
+    };
+    expect(shareOf(/water/)).toBeGreaterThanOrEqual(shareOf(/rice/) - 0.05);
+  });
+
   it('falls in a stew by what its pasta drank', () => {
     const { before, now, changed } = liquid(STEW, /water/);
     expect(changed).toBe(true);

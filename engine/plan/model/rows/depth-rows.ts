@@ -1,7 +1,7 @@
 /** Rows on how much of a line may go: the first half of a sugar or flour is missed less than the last. */
 import type { ClosenessPart, Role } from '../../../model.ts';
 import type { Part } from '../../dish/dish.ts';
-import { isSweetSeasoning } from '../../dish/seasoning-sugar.ts';
+import { isSpoonOfSweet } from '../../dish/seasoning-sugar.ts';
 import { isBaseOfCream } from '../decisions.ts';
 import type { Builder } from '../row-builder.ts';
 
@@ -38,7 +38,7 @@ export function depthRows(b: Builder): void {
   }
   for (const [part, terms] of lines) {
     const deep = DEEP[part.role];
-    if (part.role === 'fruit' && isSweetSeasoning(part, b.dish)) continue;
+    if (part.role === 'fruit' && isSpoonOfSweet(part, b.dish)) continue;
     // A crumb base goes as a whole, and is the lesser part.
     if (!deep || (part.role === 'structure' && isBaseOfCream(part, b.dish))) continue;
     const id = `deep ${part.key}`;

@@ -3,7 +3,7 @@ import { hasTag } from '../../../foods/tags.ts';
 import type { Food } from '../../../model.ts';
 import type { Dish, Section } from '../../dish/dish.ts';
 import * as figure from '../../dish/food-figures.ts';
-import { isSavourySection, isSeasonedSweet } from '../../dish/seasoning-sugar.ts';
+import { isHardlySweet, isSavourySection, isSeasonedSweet } from '../../dish/seasoning-sugar.ts';
 import { acidity } from '../../kitchen/soda-acids.ts';
 import type { Row } from '../../solver/programme.ts';
 import { type Attribute, type Linear, plus, scaled } from '../expressions.ts';
@@ -91,7 +91,7 @@ const sweetOfFruit = ({ main, parts }: Dish): number =>
 function sweetnessRows(b: Builder, section: Section, sweet: Linear, weight: number): void {
   const per = scaled(sweet, 1 / (sweet.constant + weight * sweetOfFruit(b.dish)));
   const lessSweet = idIn(section, 'less-sweet');
-  const seasons = isSeasonedSweet(section, b.dish);
+  const seasons = isHardlySweet(section, b.dish);
   const savoury = isSavourySection(section) ? 'savoury' : 'sweet';
   const { cost, most } = LESS_SWEET[seasons ? 'seasoning' : savoury];
   const little = idIn(section, 'little-less-sweet');
@@ -105,7 +105,7 @@ function sweetnessRows(b: Builder, section: Section, sweet: Linear, weight: numb
   };
   b.row(
     least,
-    seasons
+    isSeasonedSweet(section, b.dish)
       ? null
       : b.inSection(section, 'Sweetness has to match; a less sweet result would allow more.'),
   );
