@@ -127,7 +127,7 @@ export function withPotLiquid(amounts: readonly Amount[], dish: Dish): Amount[] 
     );
     const whole = pot.reduce((sum, a) => sum + a.grams, 0);
     const least = Math.max(
-      Math.max(LEAST.share, leftOf(part, amounts)) * whole,
+      Math.max(LEAST.share, part.class === 'rice-dry' ? leftOf(part, amounts) : 0) * whole,
       Math.min(LEAST.grams, whole),
     );
     const share = Math.max(least, whole + shift) / Math.max(whole, 1e-9);

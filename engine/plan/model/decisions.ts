@@ -3,9 +3,9 @@ import type { ClosenessPart, Family, Food, Role } from '../../model.ts';
 import { mayAdd } from '../dish/candidates.ts';
 import type { Candidate, Dish, Part, Section } from '../dish/dish.ts';
 import { fat } from '../dish/food-figures.ts';
-import { isSpoonOfSweet } from '../dish/seasoning-sugar.ts';
 import { isHeldByEgg } from '../kitchen/binder-dose.ts';
 import type { Change, Decision } from './expressions.ts';
+import { isSpoonOfSweet } from './seasoning-sugar.ts';
 import { idIn } from './variable-ids.ts';
 
 export interface Choice extends Decision {

@@ -4,7 +4,6 @@ import type { ClosenessPart, Food } from '../../model.ts';
 import type { Dish } from '../dish/dish.ts';
 import * as figure from '../dish/food-figures.ts';
 import { icingLoss } from '../dish/icing.ts';
-import { isSeasonedSweet, isSweetSeasoning } from '../dish/seasoning-sugar.ts';
 import type { Program, Row } from '../solver/programme.ts';
 import { lossPerUnit } from './closeness.ts';
 import { type Choice, choicesFor } from './decisions.ts';
@@ -23,6 +22,7 @@ import { structureRows, waterAndFatRows } from './rows/structure-rows.ts';
 import { sugarFirstRows } from './rows/sugar-first-rows.ts';
 import { dishRows, freezingRows, sweetRows, tasteRows } from './rows/taste-rows.ts';
 import { wishRows } from './rows/wish-rows.ts';
+import { isSeasonedSweet, isSweetSeasoning } from './seasoning-sugar.ts';
 import { isLess } from './trouble.ts';
 import { idIn } from './variable-ids.ts';
 

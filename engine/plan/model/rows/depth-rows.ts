@@ -1,9 +1,9 @@
 /** Rows on how much of a line may go: the first half of a sugar or flour is missed less than the last. */
 import type { ClosenessPart, Role } from '../../../model.ts';
 import type { Part } from '../../dish/dish.ts';
-import { isSpoonOfSweet } from '../../dish/seasoning-sugar.ts';
 import { isBaseOfCream } from '../decisions.ts';
 import type { Builder } from '../row-builder.ts';
+import { isSpoonOfSweet } from '../seasoning-sugar.ts';
 
 /**
  * Share of a line that goes at its plain price, and what all of the rest costs besides, in points of

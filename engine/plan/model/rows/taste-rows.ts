@@ -3,11 +3,11 @@ import { hasTag } from '../../../foods/tags.ts';
 import type { Food } from '../../../model.ts';
 import type { Dish, Section } from '../../dish/dish.ts';
 import * as figure from '../../dish/food-figures.ts';
-import { isHardlySweet, isSavourySection, isSeasonedSweet } from '../../dish/seasoning-sugar.ts';
 import { acidity } from '../../kitchen/soda-acids.ts';
 import type { Row } from '../../solver/programme.ts';
 import { type Attribute, type Linear, plus, scaled } from '../expressions.ts';
 import { type Builder, inBase, within } from '../row-builder.ts';
+import { isHardlySweet, isSavourySection, isSeasonedSweet } from '../seasoning-sugar.ts';
 import { idIn } from '../variable-ids.ts';
 
 /** Largest share of the sweetness from intense sweeteners (common practice, no source). */

@@ -1,7 +1,7 @@
 /** Sugar that seasons a savoury dish, and dried fruit strewn in one: a cook takes less of it before the starch goes. */
 import { isSaltySauce, isSavoury } from '../../foods/savoury.ts';
 import type { Family } from '../../model.ts';
-import type { Dish, Part, Section } from './dish.ts';
+import type { Dish, Part, Section } from '../dish/dish.ts';
 
 const SAVOURY_FAMILIES: ReadonlySet<Family> = new Set([
   'pasta-dish',
