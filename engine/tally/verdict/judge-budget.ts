@@ -3,6 +3,7 @@ import type { Ingredient, MissingLine, Tally, Verdict } from '../../model.ts';
 import { showGrams } from '../displayed-figures.ts';
 import type { TallyOptions } from '../index.ts';
 import { missingLines } from './missing-lines.ts';
+import { strewnExtras } from './strewn-extra.ts';
 
 /** Figures this near to the budget, g, are the same: the planner works to a billionth. Own choice. */
 const SAME_G = 1e-6;
@@ -57,6 +58,16 @@ export function verdictFrom(
   return { state: whole ? 'fits' : 'probablyFits', netCarbsG, budgetG };
 }
 
+/** A teaspoon of sugar strewn over matters to the answer only where it may take a serving past the budget. */
+function pastBudget(
+  strewn: readonly MissingLine[],
+  netCarbsG: Tally['perServing']['netCarbsG'],
+  budgetG: number,
+): readonly MissingLine[] {
+  const most = strewn.reduce((sum, one) => sum + (one.netCarbsG?.high ?? 0), netCarbsG?.best ?? 0);
+  return netCarbsG !== null && netCarbsG.best <= budgetG && most > budgetG ? strewn : [];
+}
+
 /** The answer for a tallied recipe. `ingredients` and `options` must be those it was tallied with. */
 export function verdictOf(
   tally: Tally,
@@ -64,6 +75,8 @@ export function verdictOf(
   budgetG: number,
   options: TallyOptions,
 ): Verdict {
+  const { netCarbsG } = tally.perServing;
   const missing = missingLines(ingredients, options);
-  return verdictFrom(tally.perServing.netCarbsG, budgetG, missing, options.servingsGuessed);
+  const strewn = pastBudget(strewnExtras(ingredients), netCarbsG, budgetG);
+  return verdictFrom(netCarbsG, budgetG, [...missing, ...strewn], options.servingsGuessed);
 }

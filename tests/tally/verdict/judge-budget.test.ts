@@ -178,3 +178,21 @@ describe('what the result still contains', () => {
     expect(adapted(PLAIN).stillContains).toEqual([]);
   });
 });
+
+describe('sugar strewn over, of which the line has more', () => {
+  const DUSTED = [...PLAIN, '20 g caster sugar, plus extra for dusting'];
+
+  it('is named where it may take a serving past the budget', () => {
+    const { verdict } = adapted(DUSTED, { budgetG: 12.5 });
+    expect(verdict.state).toBe('fitsAsCounted');
+    expect(missingOf(adapted(DUSTED, { budgetG: 12.5 }))).toMatchObject([
+      { text: 'caster sugar, plus extra for dusting', netCarbsG: { best: expect.closeTo(1.2, 1) } },
+    ]);
+  });
+
+  it('is not where there is room for it, nor of what is no sugar', () => {
+    expect(missingOf(adapted(DUSTED, { budgetG: 16 }))).toEqual([]);
+    const floured = [...PLAIN, '30 g plain flour, plus extra for dusting'];
+    expect(missingOf(adapted(floured, { budgetG: 12.5 }))).toEqual([]);
+  });
+});
