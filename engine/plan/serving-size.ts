@@ -84,6 +84,8 @@ function pieceOf(dish: Served, large: boolean): Piece | null {
 
 interface Shape {
   times: number;
+  /** Down to this weight, g, larger pieces than usual are cut more often. */
+  largeGrams?: number;
   most?: number;
   counts?: readonly number[];
 }
@@ -106,6 +108,10 @@ const MORE_WEDGES = 1.25;
 /** The most pieces that a shape is cut into. */
 const mostOf = ({ most }: Shape, servings: number): number =>
   most === undefined ? Number.POSITIVE_INFINITY : Math.max(most, MORE_WEDGES * servings);
+
+/** How many times more pieces a shape allows, of a page's piece of so many g. */
+const timesOf = ({ times, largeGrams }: Shape, grams: number): number =>
+  largeGrams === undefined ? times : Math.max(times, grams / largeGrams);
 
 /** A plate that is a meal stays one; what is less was a side or a sauce to begin with. */
 const leastPlate = (grams: number): number =>
@@ -138,7 +144,7 @@ export function portionsOf(
   const plate = savoury ? sizes.plate : sizes.bowl;
   const times = Math.min(
     Math.max(halves, (piece ?? plate).times),
-    shape?.times ?? Number.POSITIVE_INFINITY,
+    shape === null ? Number.POSITIVE_INFINITY : timesOf(shape, mass / servings),
   );
   const byShape = shape === null ? Number.POSITIVE_INFINITY : mostOf(shape, servings);
   const bySize = Math.min(servings * times, byMass, byShape);

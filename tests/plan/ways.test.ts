@@ -335,6 +335,15 @@ describe('the smallest serving', () => {
     expect(portionsOf(many, weighing(2400)).most).toBe(20);
   });
 
+  it('of a square tin is two thirds of the page’s, of large pieces 60 g', () => {
+    const cake = { family: 'cake', title: 'Plum crumb cake', flourShare: 0.25 } as const;
+    const method = 'Line an 8-inch square baking pan.';
+    expect(portionsOf({ ...cake, servings: 12, method }, weighing(1000)).most).toBe(18);
+    expect(portionsOf({ ...cake, servings: 8, method }, weighing(1000)).most).toBe(16);
+    const bars = { ...cake, family: 'pie-crust', title: 'Rhubarb crumble bars' } as const;
+    expect(portionsOf({ ...bars, servings: 16, method: '' }, weighing(1300)).most).toBe(24);
+  });
+
   it('of what is baked each in its cup is two thirds, of large ones half', () => {
     const dish = { family: 'cake', title: 'Orange cupcakes', method: '', flourShare: 0.2 } as const;
     expect(portionsOf({ ...dish, servings: 12 }, weighing(1000)).most).toBe(18);
