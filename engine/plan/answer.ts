@@ -14,7 +14,7 @@ import { buildModel, type Extent, type PlanModel, plainModel } from './model/pla
 import { leverTargets } from './model/rows/lever-rows.ts';
 import { withoutSet } from './model/rows/set-rows.ts';
 import { dishNotes, workNote } from './plan-notes.ts';
-import { type Solved, solveWithin, solveWorthwhile, unchanged } from './solve.ts';
+import { type Rest, type Solved, solveWithin, solveWorthwhile, unchanged } from './solve.ts';
 import type { Work } from './solver/work.ts';
 
 export interface Answer {
@@ -33,8 +33,8 @@ export interface Question {
   extent: Extent;
   /** Where the budget is out of reach: the changes that pay for themselves, within this many g a serving. */
   atMost?: number;
-  /** Whether what is left above the budget is dear, as little more would bring it within. */
-  dear?: boolean;
+  /** How dear what is left above the budget is; plain when left out. */
+  rest?: Rest;
   /** Servings it is eaten in, where those are more than the page's. */
   pieces?: number;
 }
@@ -42,7 +42,7 @@ export interface Question {
 /** Solves one model; the original stands when it is within the budget and every wish. */
 function solveModel(
   model: PlanModel,
-  { start, budgetG, atMost, dear = false }: Question,
+  { start, budgetG, atMost, rest = 'plain' }: Question,
   changes: boolean,
   work: Work,
 ): Answer {
@@ -52,7 +52,7 @@ function solveModel(
   const found = (of: PlanModel): Solved | null =>
     atMost === undefined
       ? solveWithin(of, budgetG, work)
-      : solveWorthwhile(of, { most: atMost, dear }, work);
+      : solveWorthwhile(of, { most: atMost, rest }, work);
   // What the user has set may be more than the dish's limits allow; then they go first.
   const solved = idle ? still : (found(model) ?? found(withoutSet(model)) ?? still);
   return { model, solved, idle };

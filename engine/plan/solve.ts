@@ -95,18 +95,21 @@ function nearLeast(
 const WORTH_OF_BUDGET = 0.45;
 const WORTH_OF_SIZE = 0.45;
 
-/** The same where little is left above it. Own choice. */
-const WORTH_OF_REST = 0.9;
+/** The same where little is left above it, and where an easy sugar is what is left. Own choice. */
+const WORTH_OF_REST = { plain: WORTH_OF_BUDGET, dear: 0.9, dearest: 1.2 } as const;
+
+/** How dear what is left above a budget is. */
+export type Rest = keyof typeof WORTH_OF_REST;
 
 /** The plan whose changes pay for themselves, with at most `most` g a serving; null when none has so little. */
 export function solveWorthwhile(
   model: PlanModel,
-  { most, dear }: { most: number; dear: boolean },
+  { most, rest }: { most: number; rest: Rest },
   work: Work,
 ): Solved | null {
   const slope = new Map(model.net.terms);
   const cut = Number.isFinite(most);
-  const worth = (dear ? WORTH_OF_REST : WORTH_OF_BUDGET) + (cut ? WORTH_OF_SIZE : 0);
+  const worth = WORTH_OF_REST[rest] + (cut ? WORTH_OF_SIZE : 0);
   const price = worth / Math.max(model.dish.goals.budgetG, 1);
   const { rows } = cut ? withBudget(model, most) : model;
   const variables = model.variables.map((v) => ({

@@ -1,6 +1,6 @@
 /** What a plan costs its cook besides closeness: lines to change, foods to buy, and what is not worth doing. */
 import { hasTag } from '../../foods/tags.ts';
-import type { Availability, Food } from '../../model.ts';
+import type { Availability, Family, Food } from '../../model.ts';
 import type { Dish } from '../dish/dish.ts';
 import { netPerGram } from '../dish/food-figures.ts';
 import { availabilityOf } from '../dish/shopping.ts';
@@ -28,11 +28,21 @@ const PLACE_IN_LIST = 0.01;
 
 /**
  * Net carbs a swap saves at least, g a serving, and share of what is above the budget; that share of an easy
- * change: of simply less of something, which needs no shopping, or of one more sugar of a bake beside others. Own choice.
+ * change: of simply less of something, which needs no shopping, or of one more sugar of a sweet beside others. Own choice.
  */
 const LEAST_SAVING_G = 1.5;
+const LEAST_SAVING_OF_EASY_G = 1;
 const LEAST_SAVING_SHARE = 0.1;
 const LEAST_SAVING_OF_EASY = 0.05;
+
+/** Sweets whose sugars are as easily changed one beside another as a dough's. */
+const SWEETS: ReadonlySet<Family> = new Set([
+  'custard',
+  'frozen-dessert',
+  'sweet-sauce',
+  'pie-crust',
+  'candy',
+]);
 
 /** Where the user's own order puts a sweetener; nothing for other foods, or without an order. */
 function likingTrouble(food: Food, order: readonly string[]): number {
@@ -56,10 +66,11 @@ export const asksForMore = ({ goals }: Pick<Dish, 'goals'>): boolean =>
 export const isLess = ({ candidate }: Pick<Choice, 'candidate'>): boolean =>
   candidate?.rule.to.length === 0;
 
-/** Whether a change is easy on the cook: less of something, or of a bake one of its sugars. */
+/** Whether a change is easy on the cook: less of something, or of a sweet one of its sugars. */
 export const isEasy = (choices: readonly Pick<Choice, 'candidate'>[], { main }: Dish): boolean =>
   choices.every(isLess) ||
-  (main.dough && choices.every(({ candidate }) => candidate?.part.role === 'sweetness'));
+  ((main.dough || SWEETS.has(main.family)) &&
+    choices.every(({ candidate }) => candidate?.part.role === 'sweetness'));
 
 /**
  * Net carbs of a serving that a swap must save to be proposed, g; 0 when other wishes count as well. Of a
@@ -72,7 +83,7 @@ export function leastSaving(dish: Dish, easy: boolean, pieces: number): number {
   const share = easy ? LEAST_SAVING_OF_EASY : LEAST_SAVING_SHARE;
   const held = main.dough ? (goals.budgetG * pieces) / servings : goals.budgetG;
   const eaten = easy || !main.dough ? 1 : pieces / servings;
-  return Math.max(LEAST_SAVING_G * eaten, share * (now - held));
+  return Math.max((easy ? LEAST_SAVING_OF_EASY_G : LEAST_SAVING_G) * eaten, share * (now - held));
 }
 
 /** Net carbs of a serving that a unit of a choice saves, g. */

@@ -1,6 +1,7 @@
 /** The light changes, and the pieces they are cut into. */
 import { type Answer, isMet, type Question, solveDish } from '../answer.ts';
 import type { Dish } from '../dish/dish.ts';
+import { availabilityOf } from '../dish/shopping.ts';
 import { total } from '../kitchen/planned-masses.ts';
 import { closenessOf, lossOf } from '../model/closeness.ts';
 import type { Extent } from '../model/plan-model.ts';
@@ -12,32 +13,66 @@ import {
   type Portions,
   servingsThatFit,
 } from '../serving-size.ts';
+import type { Rest } from '../solve.ts';
 import type { Work } from '../solver/work.ts';
 import { NEARLY } from '../ways.ts';
 
 /** Share by which kitchen rounding may miss what the smallest serving allows. Own choice. */
 const CRUMB = 0.03;
 
-type Ask = (extent: Extent, atMost?: number, dear?: boolean) => Answer;
+type Ask = (extent: Extent, atMost?: number, rest?: Rest) => Answer;
 
 /** Net carbs, share of those of two changes, from which a third is worth making. Own choice. */
 const THIRD_CHANGE = 0.9;
 
-/** Where two changes leave the smallest serving well above the budget: three, if they let it fit or bring much. */
-function fuller(smallest: number, ask: Ask): Answer {
-  const two = ask('lightest', Number.POSITIVE_INFINITY);
-  if (two.solved.net <= NEARLY * smallest) return two;
-  const fitting = ask('fuller', smallest);
-  if (fitting.solved.net <= smallest) return fitting;
-  const three = ask('fullest', Number.POSITIVE_INFINITY);
-  const found = three.solved.net <= THIRD_CHANGE * two.solved.net ? three : two;
-  const dear = ask('fullest', Number.POSITIVE_INFINITY, true);
-  const closes = dear.solved.net <= WITHIN_REACH * smallest;
-  return closes && dear.solved.net <= THIRD_CHANGE * found.solved.net ? dear : found;
-}
-
 /** A rest above the budget, share of it, up to which all three changes are worth making. Own choice. */
 const WITHIN_REACH = 1.4;
+
+/**
+ * What an easy sugar saves that is left where the budget stays out of reach: share of the net carbs there are, or of
+ * what is above the smallest serving. It is what a cook would take next, before any more flour. Own choice.
+ */
+const EASY_SUGAR = { ofAll: 0.05, ofExcess: 0.4, flourKept: 0.97 } as const;
+
+const flourOf = ({ solved }: Answer): number =>
+  total(solved.kitchen.amounts, ({ base, origin, grams }) =>
+    base && origin === 'kept' ? grams : 0,
+  );
+
+/** Whether `more` takes enough else than flour beyond what `found` does. */
+function takesEasySugar(more: Answer, found: Answer, smallest: number): boolean {
+  const { net } = found.solved;
+  const least = Math.min(EASY_SUGAR.ofAll * net, EASY_SUGAR.ofExcess * (net - smallest));
+  return net - more.solved.net >= least && flourOf(more) >= EASY_SUGAR.flourKept * flourOf(found);
+}
+
+/** How many foods an answer brings that the dish did not have and no cupboard holds. */
+function productsOf({ model: { dish }, solved }: Answer): number {
+  const had = new Set(dish.parts.map(({ food }) => food.id));
+  const brought = solved.kitchen.amounts.filter(
+    ({ food, grams }) =>
+      grams > 0 && !had.has(food.id) && availabilityOf(food, dish.goals) !== 'cupboard',
+  );
+  return new Set(brought.map(({ food }) => food.id)).size;
+}
+
+/** Where two changes leave the smallest serving above the budget: three, if they let it fit or bring much. */
+function fuller(smallest: number, ask: Ask): Answer {
+  const two = ask('lightest', Number.POSITIVE_INFINITY);
+  if (two.solved.net <= smallest) return two;
+  const near = two.solved.net <= NEARLY * smallest;
+  const fitting = ask('fuller', smallest);
+  const fits = fitting.solved.net <= smallest;
+  if (fits && (!near || productsOf(fitting) <= productsOf(two))) return fitting;
+  if (near) return two;
+  const three = ask('fullest', Number.POSITIVE_INFINITY);
+  const found = three.solved.net <= THIRD_CHANGE * two.solved.net ? three : two;
+  const dear = ask('fullest', Number.POSITIVE_INFINITY, 'dear');
+  const closes = dear.solved.net <= WITHIN_REACH * smallest;
+  const best = closes && dear.solved.net <= THIRD_CHANGE * found.solved.net ? dear : found;
+  const dearest = ask('fullest', Number.POSITIVE_INFINITY, 'dearest');
+  return takesEasySugar(dearest, best, smallest) ? dearest : best;
+}
 
 /**
  * The light changes that pay for themselves and let the smallest sensible serving fit; when none does,
@@ -112,8 +147,8 @@ function cutAnswer(request: Request, portions: Portions, dish: Dish, work: Work)
     Math.max(portions.servings, (pieces * portions.doses) / portions.most);
   const planned = (count: number): Answer => {
     const pieces = eatenIn(count);
-    const ask = (extent: Extent, atMost?: number, dear = false): Answer => {
-      const question: Question = { start, budgetG, extent, pieces, dear };
+    const ask = (extent: Extent, atMost?: number, rest: Rest = 'plain'): Answer => {
+      const question: Question = { start, budgetG, extent, pieces, rest };
       return solveDish(dish, atMost === undefined ? question : { ...question, atMost }, work);
     };
     const low = ask('lighter');

@@ -267,3 +267,38 @@ describe('a light plan of a heavy bake', () => {
     expect(plan.servings).toBe(12);
   });
 });
+
+/** An invented cake that stays above the budget: its frosting's little sugar is the next that would go. */
+const FROSTED: Pasted = {
+  title: 'Parsnip ring cake with soft cheese frosting',
+  serves: 'Makes 12 slices',
+  family: ['cake'],
+  lines: [
+    'For the cake:',
+    '250 g plain flour',
+    '200 ml vegetable oil',
+    '4 eggs',
+    '200 g sugar',
+    '50 g light brown sugar',
+    '220 g grated parsnips',
+    '1 tsp baking soda',
+    '1 tsp baking powder',
+    'For the frosting:',
+    '225 g cream cheese',
+    '60 ml whole milk',
+    '30 g powdered sugar',
+  ],
+  steps: [
+    'Whisk oil, eggs and both sugars, stir in the parsnips, then flour, soda and baking powder.',
+    'Bake in a greased bundt pan 45 minutes at 175 °C.',
+    'Beat the cream cheese with the milk and the powdered sugar and spread it over the cake.',
+  ],
+};
+
+describe('a sweet that stays above the budget', () => {
+  it('gives up the little sugar of its frosting too, before any more of the flour', () => {
+    const { plan } = adapted(FROSTED, { budgetG: 15, way: 'lighter' });
+    expect(plan.met).toBe(false);
+    expect(plan.swaps.map(({ from }) => from?.food)).toContain('powdered sugar');
+  });
+});
