@@ -18,7 +18,8 @@ const FINISHES =
   /^(?:drain|rest|rinse|fluff|refresh|keep|reserve|save|set aside|cover|stand|leave)\b/i;
 /** What goes into the pot with it. */
 const POT = /^(?:water|salt|oil|olive oil|vegetable oil|butter)$/;
-const SERVES = /,?\s+(?:and|then)\s+(?:then\s+)?(serve|toss|mix|combine|top|stir|return)\b(.*)$/i;
+const SERVES =
+  /,?\s+(?:and|then)\s+(?:then\s+)?(serve|toss|mix|combine|top|stir|return|add(?= (?:it |them )?(?:in)?to (?:\w+ )?(?:bowls|plates)\b))\b(.*)$/i;
 const POT_WATER =
   /\b(of )?(?:the |some )?(?:reserved |starchy )*(?:pasta|noodle|rice|cooking)(?: cooking)? water\b/gi;
 
@@ -34,6 +35,9 @@ const GETS_DONE =
 /** A pot of several foods. */
 const MIXED_POT =
   /(?<!\b(?:for|with|to|into) )\bthe (?:\w+ )?(?:soup|stew|broth|stock|chill?i|curry|casserole|sauce|gumbo|chowder|mixture|vegetables|beans|lentils)\b|\beverything\b/i;
+/** What joins a pot that is cooking already stays in it. */
+const JOINS =
+  /\b(?:add|stir in)\b[^.;]*\bcontinue (?:to (?:cook|simmer|boil)|cooking|simmering|boiling)\b/i;
 const ALONGSIDE = /\bwhile [^,.;]*/i;
 const IS_DONE = '(?: is| are)? (?:just )?(?:al dente|tender|cooked|done|soft)';
 
@@ -52,7 +56,7 @@ export const isCooked = (sentence: string, mention: Mention): boolean => {
 /** Whether more gets cooked in a sentence than an ingredient: without it, other food may stay raw. */
 function cooksMore(sentence: string, own: Mention): boolean {
   const others = sentence.replace(everywhere(namePattern(own)), '');
-  if (GETS_DONE.test(others)) return true;
+  if (GETS_DONE.test(others) || JOINS.test(others)) return true;
   if (isLeaf(own)) return false;
   const inThePot = others.replace(SERVES, '').replace(MEANWHILE, '').replace(ALONGSIDE, '');
   return ANIMAL.test(inThePot) || MIXED_POT.test(inThePot);

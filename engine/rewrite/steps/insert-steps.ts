@@ -1,6 +1,7 @@
 /** Puts steps and sentences into a method where they belong. */
 import type { RewrittenStep } from '../../model.ts';
 import type { Insertion } from '../cues/insertion.ts';
+import { literal } from '../wording/name-patterns.ts';
 import { withSentence } from '../wording/sentences.ts';
 
 /** Each text once, where it stands first. */
@@ -26,8 +27,10 @@ function withSentences(step: RewrittenStep, sentences: readonly Insertion[]): Re
   return now;
 }
 
-/** A step of which nothing is left to do. */
-const EMPTIED = /^Skip this step:/;
+/** A step of which nothing is left to do, in English or with a language's word for what is left out. */
+const isEmptied = (text: string, leaveOut: string | null): boolean =>
+  /^Skip this step:/.test(text) ||
+  (leaveOut !== null && new RegExp(`^[^.:]+: ${literal(leaveOut)}\\.$`, 'u').test(text));
 
 /** A step of the page that tells another handling now. */
 const takingOver = (own: RewrittenStep, instead: RewrittenStep): RewrittenStep => ({
@@ -41,6 +44,7 @@ const takingOver = (own: RewrittenStep, instead: RewrittenStep): RewrittenStep =
 export function withInsertions(
   steps: readonly RewrittenStep[],
   insertions: readonly Insertion[],
+  leaveOut: string | null = null,
 ): RewrittenStep[] {
   const once = saidOnce(insertions);
   const result: RewrittenStep[] = [];
@@ -53,12 +57,12 @@ export function withInsertions(
       result.push({ ...step, section });
     }
     if (own === undefined) continue;
-    const instead = EMPTIED.test(own.after) ? result.at(-1) : undefined;
+    const instead = isEmptied(own.after, leaveOut) ? result.at(-1) : undefined;
     if (instead?.before === null && here.some(({ step }) => step.after === instead.after)) {
       result[result.length - 1] = takingOver(own, instead);
       continue;
     }
-    if (EMPTIED.test(own.after)) {
+    if (isEmptied(own.after, leaveOut)) {
       result.push(own);
       continue;
     }

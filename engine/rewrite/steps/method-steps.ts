@@ -15,6 +15,7 @@ import { stepParts } from '../parts/step-parts.ts';
 import { massFactor, withStatedWeights } from '../wording/stated-weights.ts';
 import { adjustedSteps } from './accepted-changes.ts';
 import { additionSteps, companionSteps } from './additions.ts';
+import { cookedAhead } from './cooked-ahead.ts';
 import { withOvens } from './cooler-ovens.ts';
 import { withInsertions } from './insert-steps.ts';
 import { methodLedger } from './method-ledger.ts';
@@ -60,9 +61,10 @@ function partInsertions(
   steps: readonly RewrittenStep[],
 ): Insertion[] {
   const { context } = method;
-  const cues = [...insertions(method, statesOven), ...warningsFor(method)];
   const texts = steps.map(({ after }) => after);
-  const swaps = swapSteps(context, texts);
+  const inTime = (one: Insertion): Insertion => cookedAhead(one, context, texts);
+  const cues = [...insertions(method, statesOven).map(inTime), ...warningsFor(method)];
+  const swaps = swapSteps(context, texts).map(inTime);
   const written = [...steps, ...cues.map(({ step }) => step), ...swaps.map(({ step }) => step)]
     .map(({ after }) => after)
     .join(' ');
@@ -140,6 +142,6 @@ export function rewriteSteps(
   const put = unworded
     ? all.filter(isNeeded).map((one) => inEnglish({ ...one, behind: null }))
     : all;
-  const steps = withInsertions(own, put);
+  const steps = withInsertions(own, put, words?.leaveOut ?? null);
   return { steps, methodNotes: methodLedger({ plan, mentions, words, steps, named, used }) };
 }

@@ -302,6 +302,9 @@ function besidePage(
   return { at, behind, rank: RANKS.after, step: { ...step, after: told } };
 }
 
+/** A pot that goes on cooking with what comes in needs no other one. */
+const COOKS_ON = /\bcontinue (?:to (?:cook|simmer|boil)|cooking|simmering|boiling)\b/i;
+
 const BOILS = /\b(?:boil\w*|cook the|package)\b/i;
 
 const ONCE = /; (?=once the water boils\b)/i;
@@ -343,6 +346,7 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
     const text = texts[at] ?? '';
     const whole = handlingOf(swap, context, texts);
     const sentence = sentencesOf(text)[sentenceOf(text, whole)] ?? '';
+    if (IN_WATER.test(whole.method) && COOKS_ON.test(sentence)) continue;
     const beside = besidePage(whole, context, texts);
     if (beside === 'nothing') continue;
     if (beside !== null) {

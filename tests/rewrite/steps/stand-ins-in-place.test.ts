@@ -1,0 +1,119 @@
+/** What stands in is cooked once, in time, and cooled where the dish is cold. */
+import { describe, expect, it } from 'vitest';
+import type { Family } from '../../../engine/model.ts';
+import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
+import { type Change, foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
+
+interface Dish {
+  title?: string;
+  language?: string;
+  family?: Family;
+  lines: string[];
+  steps: string[];
+  to: Change['to'];
+  method: string;
+}
+
+/** The steps after the first line has given way, with what the swap says of its handling. */
+function told({
+  title = 'Supper',
+  language = 'en',
+  family = 'rice-dish',
+  lines,
+  steps,
+  to,
+  method,
+}: Dish): string[] {
+  const recipe = { ...makeRecipe(title, lines, steps), language };
+  const read = understand(recipe);
+  const plan = makePlan(family, read, [{ key: '0', kept: 0, to }]);
+  const swaps = plan.swaps.map((swap) => ({ ...swap, method }));
+  return rewriteRecipe(recipe, read, { ...plan, swaps }, { foods, region: 'us' }).steps.map(
+    ({ after }) => after,
+  );
+}
+
+const GRAINS =
+  'Chop to grains and fry it dry in a wide pan, or roast it at 220 °C for 10 minutes, before it joins the dish.';
+const RICE: Pick<Dish, 'to' | 'method'> = { to: [['cauliflower', 500]], method: GRAINS };
+
+describe('what joins a pot that is cooking', () => {
+  const pot = told({
+    family: 'pasta-dish',
+    lines: ['150 g dry macaroni', '500 g beef', '1 litre water', '1 onion'],
+    steps: [
+      'Brown the beef and onion, add the water and simmer.',
+      'Add the dry macaroni and continue to cook until the macaroni is soft, stirring often.',
+    ],
+    to: [['cauliflower', 300]],
+    method: 'Steam until just tender, drain and dry well before the sauce.',
+  }).join('\n');
+
+  it('goes into it', () => {
+    expect(pot).toMatch(/Add the [^.]*cauliflower[^.]* and continue to cook/);
+  });
+
+  it('is not steamed apart', () => {
+    expect(pot).not.toMatch(/steam/i);
+  });
+});
+
+describe('what is fried dry', () => {
+  it('is not cooked once more before it goes into bowls', () => {
+    const steps = told({
+      lines: ['280 g rice', '200 g tofu', '1 tbsp oil'],
+      steps: [
+        'Fry the tofu in the oil.',
+        'Meanwhile, cook your rice and add into bowls before topping with your sticky tofu.',
+      ],
+      ...RICE,
+    }).join('\n');
+    expect(steps).not.toMatch(/cook (?:your|the) cauliflower/i);
+    expect(steps).toMatch(/Add the cauliflower into bowls before topping with your sticky tofu/);
+  });
+
+  it('cools before it goes into a salad', () => {
+    const salad = (steps: string[]): string =>
+      told({
+        title: 'Chicken salad',
+        lines: ['600 g cooked rice', '400 g chicken', '120 g mayonnaise'],
+        steps,
+        ...RICE,
+      }).join('\n');
+    expect(salad(['Toss the rice with the chicken and mayonnaise.'])).toMatch(
+      /before it joins the dish\. Let that cool before it goes in\./,
+    );
+    expect(salad(['Fry the rice in a pan.', 'Serve with the chicken and mayonnaise.'])).not.toMatch(
+      /Let that cool/,
+    );
+  });
+
+  it('is fried before the broth boils that it would wait beside', () => {
+    const steps = told({
+      lines: ['250 g white rice', '500 g chicken', '600 ml chicken broth', '1 onion'],
+      steps: [
+        'Season the chicken.',
+        'Brown the chicken and onion in a pot.',
+        'Pour in the broth. Bring the mixture to a boil.',
+        'Stir in the rice, return the chicken, cover and simmer until the chicken is cooked through.',
+      ],
+      ...RICE,
+    });
+    const at = (said: RegExp): number => steps.findIndex((one) => said.test(one));
+    expect(at(/fry it dry/)).toBeGreaterThan(at(/Season/));
+    expect(at(/fry it dry/)).toBeLessThan(at(/Brown the chicken/));
+  });
+});
+
+describe('a step that boils what is gone, in another language', () => {
+  it('tells what is done instead', () => {
+    const steps = told({
+      language: 'nb',
+      lines: ['300 g ris', '400 g kylling'],
+      steps: ['Kok ris etter anvisningen på pakken.', 'Stek kyllingen.'],
+      ...RICE,
+    });
+    expect(steps.join('\n')).not.toMatch(/utelates/);
+    expect(steps).toHaveLength(2);
+  });
+});
