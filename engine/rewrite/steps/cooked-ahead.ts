@@ -34,7 +34,9 @@ function beforeBoiling(
   texts: readonly string[],
 ): Insertion {
   const last = sentencesOf(texts[put.at - 1] ?? '').at(-1) ?? '';
-  if (put.behind !== null || !COOKED.test(put.step.after) || !LEFT_BOILING.test(last)) return put;
+  const isEmptied = /^Skip this step/.test(texts[put.at] ?? '');
+  if (put.behind !== null || isEmptied || !COOKED.test(put.step.after)) return put;
+  if (!LEFT_BOILING.test(last)) return put;
   const at = texts.findIndex((text, index) => index >= course.firstStep && HEATS.test(text));
   return at >= 0 && at < put.at ? { ...put, at } : put;
 }

@@ -1,10 +1,15 @@
 /** Where a food's word in a method is a verb, or part of the name of another thing. */
+import { hasTag } from '../../foods/tags.ts';
 import type { Mention } from '../naming/mention.ts';
 import { literal, START } from './name-patterns.ts';
 
 /** 'no dry flour is left': what is looked at, not an amount. */
 const SEEN_BEFORE =
   /(?:lightly|generously|heavily|well|\bdry|\braw|\bno (?:visible |remaining |more |loose )?|excess|cinnamon|enough|too much|streaks? of|traces? of|pockets? of|patches of|specks? of) $/i;
+/** 'Add dry pasta': how it is bought. */
+const AS_BOUGHT = /\b(?:dry|raw) $/i;
+const isBoiledDry = ({ match }: Mention['ingredient']): boolean =>
+  hasTag(match?.foodId ?? '', 'pasta') || hasTag(match?.foodId ?? '', 'rice-or-grain');
 
 /** Food words that are verbs as well. */
 const VERBS =
@@ -48,7 +53,8 @@ export function isOtherUse(
   const before = text.slice(0, start);
   const after = text.slice(end);
   const word = text.slice(start, end).trim();
-  if (/^\s+(?:cooking\s+)?water\b/i.test(after) || SEEN_BEFORE.test(before)) return true;
+  const seen = SEEN_BEFORE.test(before) && !(AS_BOUGHT.test(before) && isBoiledDry(ingredient));
+  if (/^\s+(?:cooking\s+)?water\b/i.test(after) || seen) return true;
   if (VERBS.test(word) && VERB_BEFORE.test(before) && VERB_AFTER.test(after)) return true;
   if (/^(?:flour|butter|oil)$/i.test(word) && (TIN_AFTER.test(after) || ON_TIN.test(after)))
     return true;

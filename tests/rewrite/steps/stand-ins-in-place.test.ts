@@ -43,14 +43,18 @@ describe('what joins a pot that is cooking', () => {
     lines: ['150 g dry macaroni', '500 g beef', '1 litre water', '1 onion'],
     steps: [
       'Brown the beef and onion, add the water and simmer.',
-      'Add the dry macaroni and continue to cook until the macaroni is soft, stirring often.',
+      'Add dry pasta and continue to cook until pasta is soft, stirring often.',
     ],
     to: [['cauliflower', 300]],
     method: 'Steam until just tender, drain and dry well before the sauce.',
   }).join('\n');
 
   it('goes into it', () => {
-    expect(pot).toMatch(/Add the [^.]*cauliflower[^.]* and continue to cook/);
+    expect(pot).toMatch(/Add [^.]*cauliflower[^.]* and continue to cook/);
+  });
+
+  it('has the new name where the page calls it dry', () => {
+    expect(pot).not.toMatch(/pasta/);
   });
 
   it('is not steamed apart', () => {
