@@ -1,6 +1,7 @@
 /** The method of the reworked recipe. */
 import type { MethodNote, Recipe, RewrittenStep } from '../../model.ts';
 import { type Amendment, amendments } from '../cues/amendments.ts';
+import { cookedAhead } from '../cues/cooked-ahead.ts';
 import type { MethodContext } from '../cues/cue-context.ts';
 import { insertions } from '../cues/cues.ts';
 import { restsFirst } from '../cues/fitting-cues.ts';
@@ -15,7 +16,6 @@ import { stepParts } from '../parts/step-parts.ts';
 import { massFactor, withStatedWeights } from '../wording/stated-weights.ts';
 import { adjustedSteps } from './accepted-changes.ts';
 import { additionSteps, companionSteps } from './additions.ts';
-import { cookedAhead } from './cooked-ahead.ts';
 import { withOvens } from './cooler-ovens.ts';
 import { withInsertions } from './insert-steps.ts';
 import { methodLedger } from './method-ledger.ts';

@@ -1,7 +1,8 @@
 /** What is cooked before it joins the dish: in time, and cooled where the dish is cold. */
-import type { CueContext } from '../cues/cue-context.ts';
-import { type Insertion, RANKS } from '../cues/insertion.ts';
+
 import { sentencesOf } from '../wording/sentences.ts';
+import type { CueContext } from './cue-context.ts';
+import { type Insertion, RANKS } from './insertion.ts';
 
 const HEATS =
   /\b(?:cook|simmer|boil|fry|roast|bake|brown|heat|oven|pan|pot|saucepan|skillet|saut[eé]|melt|warm|toast|grill)\b/i;
