@@ -3,161 +3,23 @@ import type { Family, MethodNote, RewrittenStep } from '../../model.ts';
 import { isForeign, keyed, type MethodWords, methodWords } from '../languages/method-words.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 import { recountedAbroad } from './counts-abroad.ts';
+import { CUTS, FILLED, HEATS, SHAPES } from './piece-words.ts';
+import { COUNT, recounted } from './recounted.ts';
 import { cutsLots, lotsOf, recountedLots } from './recut-lots.ts';
-import { withSmallerSizes } from './smaller-measures.ts';
+import {
+  besideShaping,
+  lastOwnSentence,
+  SHAPED,
+  servingStep,
+  shapingStep,
+} from './recut-places.ts';
+import { ENGLISH, filled, type Servings } from './recut-words.ts';
 import { fitToSize } from './smaller-pieces.ts';
 import { isSmallerMeal } from './smaller-plate.ts';
-
-/** Servings of the page, and of the way the recipe is reworked. */
-export interface Servings {
-  page: number;
-  now: number;
-  /** Whether they are plates of a savoury dish, which something beside it fills up. */
-  plates?: boolean;
-  /** Whether one has protein enough for a meal, or may have, as some of it is not known. */
-  filling?: boolean;
-  /** Share of the page's mass that is left of the whole dish. */
-  left?: number;
-}
-
-const ENGLISH = {
-  pieces: 'Make {now} {pieces} instead of {was}, each {size}; smaller ones are done sooner.',
-  filled: 'Fill {now} instead of {was}, with less in each; smaller ones are done sooner.',
-  portions: 'This makes {now} portions instead of {was}.',
-  // 50 g of lettuce or spinach have 0.6 to 0.7 g (USDA SR); the advice is common practice, no source.
-  beside:
-    'Serve green leaves with it to fill the plate (a handful has under 1 g net carbs); if it is the whole meal, add some protein too.',
-  leaves: 'Serve green leaves with it to fill the plate (a handful has under 1 g net carbs).',
-  cut: 'Cut it into {now} pieces.',
-  slices: 'Cut it into {now} slices instead of {was}, each {size}.',
-  single: 'Make {now} in all; one is a serving.',
-  each: 'Each is {size}; smaller ones are done sooner.',
-  thinner:
-    'Before you cut it, make each roll of dough longer and thinner, so that its slices do not get flat.',
-  why: 'All figures are for one of {now}.',
-  less: 'There is less on the plate than on the page.',
-};
-
-/** Words for what a smaller piece is of the page's, by the share of it from which they hold. */
-const SIZES: readonly (readonly [number, string])[] = [
-  [0.85, 'a little smaller'],
-  [0.71, 'about three quarters of the size'],
-  [0.58, 'about two thirds of the size'],
-  [0.42, 'about half the size'],
-  [0, 'much smaller'],
-];
-
-const sizeText = ({ page, now }: Servings): string =>
-  SIZES.find(([from]) => page / now >= from)?.[1] ?? 'smaller';
-
-const filled = (text: string, servings: Servings): string =>
-  text
-    .replace('{now}', String(servings.now))
-    .replace('{was}', String(Math.round(servings.page * 10) / 10))
-    .replace('{size}', sizeText(servings));
 
 interface Method {
   steps: RewrittenStep[];
   methodNotes: MethodNote[];
-}
-
-/** A step that makes pieces of a dough, batter or mince, and what they are called. */
-const SHAPES =
-  /\b(?:divide|separate|portion|scoop|shape|form|roll|drop|pipe|spoon|fill|ladle|pour|cut|stamp)\b[^.]{0,80}?(?<!\bprepare (?:the )?)\b(?<pieces>balls|rounds|rolls|buns|cookies|patties|burgers|meatballs|muffin cups|muffin tins?|cupcake (?:liners|cases)|(?<!\bwith (?:\w+ )?)(?:paper )?(?:cases|liners)|wells|ramekins|scones|biscuits|dumplings|bagels|dough balls|circles|chunks of dough|(?<=ball[- ]sized )(?:chunks|pieces))\b|\bcut out\b|\bstamp\b|\bscoops?\b[^.]{0,80}\b(?:dough|batter)\b/i;
-/** 'fill a tin with liners': nothing is in it yet. */
-const LINES_TIN = /\b(?:fill|line)\b[^.]*\bwith (?:\w+ )*(?:liners|cases|cups)\b/gi;
-/** Pieces that are filled, not shaped. */
-const FILLED = /^(?:muffin|cupcake|paper|cases|liners|wells|ramekins)/i;
-const HEATS = /\b(?:bake|oven|fry|grill|boil|steam|poach|skillet|griddle)\b/i;
-const SERVES =
-  /(?<=(?:^|[.!?] )to )serve\b|(?<!\b(?:ready to|before|until|to|if(?: you(?:['’]re| are))?) )\b(?:serve[sd]?|serving|enjoy|platter|dish up)\b/i;
-const CUTS = /\b(?:cut|slice|divide|portion)\b(?! side)/i;
-/** Remarks behind the method: on keeping, on other ways. */
-const REMARKS =
-  /\b(?:stor(?:e|ed|age|ing)|left ?overs?|keeps? (?:well|fresh|for|in)|freez\w+|up to \d+ (?:days|weeks|months)|reheat|make.ahead|variations?|substitut\w+|notes?|tips?)\b/i;
-
-/** 'into 12 equal pieces', 'makes 10-12': how many a step makes. */
-const COUNT =
-  /\b(?<lead>(?:into|in|makes?|making|make|form|shape|get|for|among|between|serves|cut)(?: about| approximately| the)? )(?<low>\d+)(?:\s?(?:-|–|to|or)\s?(?<high>\d+))?(?:(?=x\s[a-z])|\b(?!\s?(?:[-–x×/.]|inch|cm|mm|g\b|oz|lb|min|hour|sec|day|ml|cups?\b|tbsp|tsp|tables|teas|%|°|to \d)))/i;
-
-interface Count {
-  text: string;
-  lead: string;
-  low: number;
-  high: number;
-}
-
-function countIn(text: string): Count | null {
-  const found = COUNT.exec(text);
-  const { lead = '', low, high } = found?.groups ?? {};
-  if (found === null || low === undefined) return null;
-  return { text: found[0], lead, low: Number(low), high: Number(high ?? low) };
-}
-
-const isOf = ({ low, high }: Count, { page }: Servings): boolean => low <= page && page <= high;
-
-/** The step with the page's number put right wherever it stands, and the size beside it; null when it does not stand there. */
-function recounted({ after }: RewrittenStep, servings: Servings): string | null {
-  if (![SHAPES, SERVES, CUTS].some((words) => words.test(after))) return null;
-  const put = sentencesOf(after).reduce(
-    (text, sentence) => text.replace(sentence, () => recountedSentence(sentence, servings)),
-    after,
-  );
-  return put === after ? null : put;
-}
-
-/** '(a little larger than a golf ball)' holds of the page's pieces. */
-const COMPARED = /\s?\([^()]*\b(?:larger|bigger|smaller|size) (?:than|of)\b[^()]*\)/gi;
-
-/** A sentence with the new number in place of the page's, and the size that is told behind it. */
-function recountedSentence(sentence: string, servings: Servings): string {
-  const numbers = [...sentence.matchAll(new RegExp(COUNT.source, 'gi'))].reverse();
-  return numbers.reduce((text, { 0: found, index }) => {
-    const count = countIn(found);
-    if (count === null || !isOf(count, servings)) return text;
-    const behind = text.slice(index + found.length).replace(COMPARED, '');
-    const rest = withSmallerSizes(behind, servings.page / servings.now);
-    return `${text.slice(0, index)}${count.lead}${servings.now}${rest}`;
-  }, sentence);
-}
-
-const isRemarks = (text: string): boolean => REMARKS.test(sentencesOf(text)[0] ?? '');
-
-/** Index of the step that serves: the last that serves, or cuts among the last two, else the last that is no remark. */
-export function servingStep(texts: readonly string[]): number {
-  const said = texts.flatMap((text, at) => (text === '' || isRemarks(text) ? [] : [at]));
-  const late = Math.max(
-    said.at(-2) ?? 0,
-    texts.findLastIndex((text) => HEATS.test(text)),
-  );
-  const serves = said.findLast((at) => SERVES.test(texts[at] ?? ''));
-  const cuts = said.findLast((at) => at >= late && CUTS.test(texts[at] ?? ''));
-  return Math.max(0, serves ?? cuts ?? said.at(-1) ?? 0);
-}
-
-/** What is said of keeping. */
-const KEEPING =
-  /\b(?:stor(?:e|ed|age|ing)|left ?overs?|keeps? (?:well|fresh|for)|freez\w+|up to \d+ (?:days|weeks|months)|reheat)\b/i;
-
-/** Index of the last sentence of a step before its remarks. */
-export function lastOwnSentence(text: string): number {
-  const sentences = sentencesOf(text);
-  const remark = sentences.findIndex((sentence, at) => at > 0 && KEEPING.test(sentence));
-  return remark < 0 ? sentences.length - 1 : remark - 1;
-}
-
-/** Index of the step that shapes pieces before any heat; -1 when none does, or when a serving is several of them. */
-function shapingStep(texts: readonly string[], family: Family): number {
-  if (!SHAPED.has(family)) return -1;
-  const shapes = texts.flatMap((text, at) => {
-    const found = SHAPES.exec(text.replace(LINES_TIN, ''));
-    const isNamed = found?.groups?.pieces !== undefined || SCOOPED.has(family);
-    return found !== null && isNamed ? [at] : [];
-  });
-  // A step that makes another number than the page serves makes several for a serving.
-  if (shapes.some((at) => countIn(texts[at] ?? '') !== null)) return -1;
-  const at = shapes[0] ?? -1;
-  return at >= 0 && texts.slice(at).some((text) => HEATS.test(text)) ? at : -1;
 }
 
 export const changedTo = (step: RewrittenStep, after: string, why: string): RewrittenStep => ({
@@ -197,14 +59,6 @@ function lessFull(method: Method): Method {
   return { ...method, steps };
 }
 
-/** Index of the sentence behind which the number of pieces is told: the one that shapes them, but before they are baked. */
-function besideShaping(text: string): number {
-  const sentences = sentencesOf(text);
-  const at = sentences.findIndex((sentence) => SHAPES.test(sentence));
-  if (at < 0) return lastOwnSentence(text);
-  return HEATS.test(sentences[at] ?? '') ? at - 1 : at;
-}
-
 /** Smaller pieces in a step that has its own number, told where they are shaped and baked after. */
 function withSize(text: string, servings: Servings, later: readonly string[]): string {
   const pieces = SHAPES.exec(text)?.groups?.pieces;
@@ -225,25 +79,6 @@ const WHOLES: ReadonlySet<Family> = new Set<Family>([
   'lean-yeast-bread',
   'enriched-yeast-bread',
 ]);
-
-/** What is shaped or filled before it is baked or fried. */
-const SHAPED: ReadonlySet<Family> = new Set<Family>([
-  'cookie',
-  'biscuit',
-  'cracker',
-  'cake',
-  'quick-bread',
-  'pancake',
-  'tortilla',
-  'flatbread',
-  'enriched-yeast-bread',
-  'lean-yeast-bread',
-  'pie-crust',
-  'choux',
-]);
-
-/** Dough that is scooped piece by piece. */
-const SCOOPED: ReadonlySet<Family> = new Set<Family>(['cookie', 'biscuit', 'cracker', 'pancake']);
 
 /** What fills a plate that is served smaller; nothing where it is none. */
 function besidePlate(servings: Servings, says: { beside: string; leaves: string }): string {

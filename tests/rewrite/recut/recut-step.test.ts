@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { adaptRecipe, DEFAULT_GOALS, readText } from '../../../engine/index.ts';
 import type { Family, MethodNote, RewrittenStep } from '../../../engine/model.ts';
-import { type Servings, withRecut } from '../../../engine/rewrite/recut/recut-step.ts';
+import { withRecut } from '../../../engine/rewrite/recut/recut-step.ts';
+import type { Servings } from '../../../engine/rewrite/recut/recut-words.ts';
 
 const step = (after: string): RewrittenStep => ({
   section: null,

@@ -1,7 +1,8 @@
 /** The number in the sentence that cuts or shapes, and the sizes that stand beside it. */
 import { describe, expect, it } from 'vitest';
 import type { Family, RewrittenStep } from '../../../engine/model.ts';
-import { type Servings, withRecut } from '../../../engine/rewrite/recut/recut-step.ts';
+import { withRecut } from '../../../engine/rewrite/recut/recut-step.ts';
+import type { Servings } from '../../../engine/rewrite/recut/recut-words.ts';
 
 const step = (after: string): RewrittenStep => ({
   section: null,

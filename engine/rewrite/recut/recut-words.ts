@@ -1,0 +1,48 @@
+/** What is said in English of more pieces or portions, and how a smaller piece is called. */
+/** Servings of the page, and of the way the recipe is reworked. */
+export interface Servings {
+  page: number;
+  now: number;
+  /** Whether they are plates of a savoury dish, which something beside it fills up. */
+  plates?: boolean;
+  /** Whether one has protein enough for a meal, or may have, as some of it is not known. */
+  filling?: boolean;
+  /** Share of the page's mass that is left of the whole dish. */
+  left?: number;
+}
+
+export const ENGLISH = {
+  pieces: 'Make {now} {pieces} instead of {was}, each {size}; smaller ones are done sooner.',
+  filled: 'Fill {now} instead of {was}, with less in each; smaller ones are done sooner.',
+  portions: 'This makes {now} portions instead of {was}.',
+  // 50 g of lettuce or spinach have 0.6 to 0.7 g (USDA SR); the advice is common practice, no source.
+  beside:
+    'Serve green leaves with it to fill the plate (a handful has under 1 g net carbs); if it is the whole meal, add some protein too.',
+  leaves: 'Serve green leaves with it to fill the plate (a handful has under 1 g net carbs).',
+  cut: 'Cut it into {now} pieces.',
+  slices: 'Cut it into {now} slices instead of {was}, each {size}.',
+  single: 'Make {now} in all; one is a serving.',
+  each: 'Each is {size}; smaller ones are done sooner.',
+  thinner:
+    'Before you cut it, make each roll of dough longer and thinner, so that its slices do not get flat.',
+  why: 'All figures are for one of {now}.',
+  less: 'There is less on the plate than on the page.',
+};
+
+/** Words for what a smaller piece is of the page's, by the share of it from which they hold. */
+const SIZES: readonly (readonly [number, string])[] = [
+  [0.85, 'a little smaller'],
+  [0.71, 'about three quarters of the size'],
+  [0.58, 'about two thirds of the size'],
+  [0.42, 'about half the size'],
+  [0, 'much smaller'],
+];
+
+const sizeText = ({ page, now }: Servings): string =>
+  SIZES.find(([from]) => page / now >= from)?.[1] ?? 'smaller';
+
+export const filled = (text: string, servings: Servings): string =>
+  text
+    .replace('{now}', String(servings.now))
+    .replace('{was}', String(Math.round(servings.page * 10) / 10))
+    .replace('{size}', sizeText(servings));
