@@ -64,6 +64,10 @@ function Lines({ changes }: { changes: readonly Change[] }) {
   );
 }
 
+/** Said where no food changes: that none has to, or that no change is worth making though it is too much. */
+export const nothingChanged = ({ verdict }: Adaptation): string =>
+  say(verdict.state === 'tooMuch' ? 'nothingWorthChanging' : 'nothingToChange');
+
 interface Props {
   adaptation: Adaptation;
   /** Amounts to be seen at once. */
@@ -80,7 +84,7 @@ export function ChangeList({ adaptation, mostLines }: Props) {
         <ToldSentence text={notReworked} />
       </p>
     );
-  if (main.length === 0) return <p>{say('nothingToChange')}</p>;
+  if (main.length === 0) return <p>{nothingChanged(adaptation)}</p>;
   const { shown, folded } = roomFor(main, small, mostLines);
   return (
     <div class={folded.length > 0 ? 'do-lines with-more' : 'do-lines'}>

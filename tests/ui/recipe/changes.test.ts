@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { changeWords, roomFor } from '../../../extension/ui/recipe/change-list.tsx';
+import { changeWords, nothingChanged, roomFor } from '../../../extension/ui/recipe/change-list.tsx';
 import { changesOf, partedChanges } from '../../../extension/ui/recipe/changes.ts';
 import { adaptedPage } from '../adapted.ts';
 
@@ -49,5 +49,19 @@ describe.each(PAGES)('what to do with %s', (page) => {
     expect(shown[0]).toBe(main[0]);
     if (shown.length > 1) expect(shown.flatMap(changeWords).length).toBeLessThanOrEqual(4);
     expect([...shown, ...folded].length).toBe(changes.length);
+  });
+});
+
+describe('where no food changes', () => {
+  it('says so of a dish that fits as it is', () => {
+    const fits = adaptedPage('rice-pudding.html', { budgetG: 60 });
+    expect(changesOf(fits)).toEqual([]);
+    expect(nothingChanged(fits)).toBe('Nothing has to change.');
+  });
+
+  it('never says that nothing has to change of a dish that is too much', () => {
+    const tight = adaptedPage('rice-pudding.html', { budgetG: 2 });
+    expect(tight.verdict.state).toBe('tooMuch');
+    expect(nothingChanged(tight)).toBe('No change worth making brings it within the budget.');
   });
 });
