@@ -10,6 +10,8 @@ const HEATS =
 const COLD = /\b(?:salad|mayonnaise|mayo)\b/i;
 const WARM = /\bwarm\b/i;
 const COOKED = /\b(?:steam|boil|fry|roast)\b/i;
+/** Of a salad only the end tells whether it is heated: before it things are cooked to go in. Own choice. */
+const LAST_STEPS = 3;
 const COOLED = 'Let that cool before it goes in.';
 
 /** Handling that cooks what goes into a cold dish, with word of its cooling. */
@@ -21,7 +23,9 @@ function cooledFirst(
   const { after } = put.step;
   const isCold = COLD.test(`${title} ${method}`) && !WARM.test(title);
   const goesInHot = COOKED.test(after) && !/\b(?:cool|cold)\b/i.test(after);
-  if (!isCold || !goesInHot || texts.slice(put.at).some((text) => HEATS.test(text))) return put;
+  const from = COLD.test(title) ? Math.max(put.at, texts.length - LAST_STEPS) : put.at;
+  const isHeated = texts.slice(from).some((text) => HEATS.test(text));
+  if (!isCold || !goesInHot || isHeated) return put;
   return { ...put, step: { ...put.step, after: `${after} ${COOLED}` } };
 }
 

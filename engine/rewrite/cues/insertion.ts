@@ -1,5 +1,6 @@
 /** Steps and sentences that are put into a method, and their places. */
 import type { RewrittenStep } from '../../model.ts';
+import { bakesIn } from '../oven/bakes-in.ts';
 import { isCooked } from '../steps/boiling.ts';
 import { isNamedIn } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
@@ -101,7 +102,7 @@ function isInTime(cue: Cue, uses: readonly number[], at: number): boolean {
 export function isBaked(cue: Cue, texts: readonly string[], context: CueContext): boolean {
   const [first] = usesOf(cue, context);
   if (first === undefined) return true;
-  return texts.some((text, at) => at >= first && /\b(bake|oven|roast)\b/i.test(text));
+  return texts.some((text, at) => at >= first && sentencesOf(text).some(bakesIn));
 }
 
 /** Whether the step that takes what a cue is about says what it must, and nothing it must not. */

@@ -99,6 +99,23 @@ const shapesIn = (own: string): string[] =>
     return [shape, `${shape} ${last}`, `${shape} ${singular(last)}`];
   });
 
+/** Names written as one word or two: 'corn meal' of 'cornmeal'. */
+const ONE_OR_TWO: readonly (readonly [RegExp, string])[] = [
+  [/\bcornmeal\b/g, 'corn meal'],
+  [/\bcorn meal\b/g, 'cornmeal'],
+  [/\bcornflour\b/g, 'corn flour'],
+  [/\boatmeal\b/g, 'oat meal'],
+  [/\bwheatgerm\b/g, 'wheat germ'],
+];
+
+const writtenApart = (names: readonly string[]): string[] =>
+  names.flatMap((name) =>
+    ONE_OR_TWO.flatMap(([one, other]) => {
+      const apart = name.replace(one, other);
+      return apart === name ? [] : [apart];
+    }),
+  );
+
 /** Names of the other lines. */
 const namesElsewhere = ({ item }: Ingredient, all: readonly Ingredient[]): Set<string> =>
   new Set(
@@ -126,6 +143,7 @@ function namesOf(ingredient: Ingredient, all: readonly Ingredient[]): string[] {
       ...unshared,
       ...firstWord(own, elsewhere),
       ...compoundEnd(own, elsewhere),
+      ...writtenApart([own, ...unshared]).filter((name) => !elsewhere.has(name)),
       ...withoutKind(own),
       ...shapesIn(own).filter((shape) => ![...elsewhere].some((name) => name.includes(shape))),
       ...more,

@@ -42,7 +42,7 @@ function inBoilingStep(mention: Mention, text: string, mentions: readonly Mentio
 
 /** Words before a name that no longer hold when another food stands there: 'granulated white sugar'. */
 const ADJECTIVES =
-  "(?<kind>(?:(?:freshly[ -]cooked|(?:cooked|cooled|cold)(?: and|,) (?:cooked|cooled|cold)|cooled|cold|day-old|leftover|granulated|caster|white|superfine|boiled|confectioners['’]?|icing|powdered|packed|firmly|raw|all-purpose|plain|strong|self-raising|self-rising|cooked|uncooked|dry|dried|steel[ -]cut|old[ -]fashioned|rolled|quick|mini)[ -])+)??";
+  "(?<kind>(?:(?:freshly[ -](?:cooked|squeezed)|non-concentrated|good[ -]quality|(?:cooked|cooled|cold)(?: and|,) (?:cooked|cooled|cold)|cooled|cold|day-old|leftover|granulated|caster|white|superfine|boiled|confectioners['’]?|icing|powdered|packed|firmly|raw|all-purpose|plain|strong|self-raising|self-rising|cooked|uncooked|dry|dried|steel[ -]cut|old[ -]fashioned|rolled|quick|mini)[ -])+)??";
 
 const MIXTURE = /^[\s-]+(?:mixture|mix|blend)\b/i;
 

@@ -53,6 +53,10 @@ function agreed(name: string, { name: found, before, cut }: Found): string {
   return `${one}${pieces}`;
 }
 
+/** 'all the rest except the plantain': it goes in later, and is named in full then. */
+const EXCEPTED = /\b(?:except|excluding|apart from|but not)\b[^.;:]{0,60}$/i;
+const isExcepted = ({ before }: Found): boolean => EXCEPTED.test(before);
+
 /** The mention's name now, with amounts where the same food stands in elsewhere too; short after the first time. */
 function calledNow(
   mention: Mention,
@@ -65,7 +69,7 @@ function calledNow(
     if (!found.passing) context.used.introduce(mention);
     return found.name;
   }
-  const short = found.passing || context.used.introduce(mention);
+  const short = !isExcepted(found) && (found.passing || context.used.introduce(mention));
   if (short) return agreed(shortCalled(mention, found.name, mentions), found);
   const own = items.some(({ foodId }) => foodId === ingredient.match?.foodId);
   if (alsoElsewhere.size === 0)

@@ -9,9 +9,14 @@ const toF = (celsius: number): number => {
   return celsius >= OVEN_FROM_C ? Math.round(f / 5) * 5 : Math.round(f);
 };
 
+/** Ovens are set in steps of 25 °F; below this, °C, a syrup or jam has degrees between. */
+const SYRUP_C = 130;
+const OVEN_STEP_F = 25;
+
 const toC = (fahrenheit: number): number => {
   const c = (fahrenheit - 32) / 1.8;
-  return c > BOILING_C ? Math.round(c / 5) * 5 : Math.round(c);
+  const isSyrup = c < SYRUP_C && fahrenheit % OVEN_STEP_F !== 0;
+  return c > BOILING_C && !isSyrup ? Math.round(c / 5) * 5 : Math.round(c);
 };
 
 /** '35-38 °C (95-100 °F)'. Ovens to the nearest 5 degrees, the rest to whole degrees. */

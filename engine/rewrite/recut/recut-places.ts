@@ -27,6 +27,10 @@ export const SHAPED: ReadonlySet<Family> = new Set<Family>([
 /** Dough that is scooped piece by piece. */
 const SCOOPED: ReadonlySet<Family> = new Set<Family>(['cookie', 'biscuit', 'cracker', 'pancake']);
 
+/** What is cut up before it goes in, not for serving: 'cut in to 1/2-inch cubes'. */
+const CUT_SMALL =
+  /\b(?:cut|slice|divide|portion)\b[^.]{0,40}\b(?:inch|cm|mm|cubes?|dice|strips|bite[- ]size\w*|chunks|thin(?:ly)?)\b/gi;
+
 const isRemarks = (text: string): boolean => REMARKS.test(sentencesOf(text)[0] ?? '');
 
 /** Index of the step that serves: the last that serves, or cuts among the last two, else the last that is no remark. */
@@ -37,7 +41,9 @@ export function servingStep(texts: readonly string[]): number {
     texts.findLastIndex((text) => HEATS.test(text)),
   );
   const serves = said.findLast((at) => SERVES.test(texts[at] ?? ''));
-  const cuts = said.findLast((at) => at >= late && CUTS.test(texts[at] ?? ''));
+  const cuts = said.findLast(
+    (at) => at >= late && CUTS.test((texts[at] ?? '').replace(CUT_SMALL, '')),
+  );
   return Math.max(0, serves ?? cuts ?? said.at(-1) ?? 0);
 }
 

@@ -1,6 +1,7 @@
 /** Says that more pieces or portions are made than the page makes, in the step that shapes, cuts or serves. */
 import type { Family, MethodNote, RewrittenStep } from '../../model.ts';
 import { isForeign, keyed, type MethodWords, methodWords } from '../languages/method-words.ts';
+import { bakesIn } from '../oven/bakes-in.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 import { recountedAbroad } from './counts-abroad.ts';
 import { CUTS, FILLED, HEATS, SHAPES } from './piece-words.ts';
@@ -209,8 +210,13 @@ const FORMED: ReadonlySet<Family> = new Set<Family>(['custard', 'pie-crust']);
 const FORM =
   /\bspringform|\bpie (?:pan|plate|dish|tin)|\btart (?:pan|tin)|\bcheesecake\b[^.]*\bslic|\bcut into (?:bars|squares|slices|wedges)/i;
 
+const MACHINE = /\b(?:slow cooker|crock ?pot|bread machine|air fryer|microwave|waffle iron)\b/i;
+
+/** Whether one whole is cut up: what is fried piece by piece is none, though its coating is a batter. */
 const isCutUp = (family: Family, texts: readonly string[]): boolean =>
-  WHOLES.has(family) || (FORMED.has(family) && texts.some((text) => FORM.test(text)));
+  (WHOLES.has(family) &&
+    texts.flatMap(sentencesOf).some((one) => bakesIn(one) || MACHINE.test(one))) ||
+  (FORMED.has(family) && texts.some((text) => FORM.test(text)));
 
 /** A loaf is cut into slices. */
 const LOAF = /\bloa(?:f|ves)\b|\bbread pan\b/i;

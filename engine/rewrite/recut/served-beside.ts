@@ -36,7 +36,8 @@ const LIST = /:|,[^,]*,/;
 /** A list of toppings names no one food that something is served in place of. */
 const isList = (line: MissingLine): boolean => quotedIn(line) === '' && LIST.test(line.text);
 
-const CRISP = /\b(?:chips|crisps|crackers)\b/i;
+const CRISP =
+  /(?<!\b(?:chocolate|caramel|butterscotch|toffee|peanut butter) )\b(?:chips|crisps|crackers)\b/i;
 
 /** The kind that is served with it; pita chips are chips. */
 const kindOf = ({ kind, text }: MissingLine): string =>

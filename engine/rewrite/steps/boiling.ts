@@ -109,6 +109,17 @@ function servedPart(sentence: string, own: Mention): string | null {
   return `${verb.charAt(0).toUpperCase()}${verb.slice(1)} the ${name}${object}`;
 }
 
+/** 'During the last minute of cooking, add the greens': their own minute in the water. */
+const AT_LAST =
+  /^(?:during|in|for) the (?:last|final) (?<time>(?:\d+ )?minutes?|few minutes)(?: of (?:the )?(?:cooking|boiling)(?: time)?)?,? add (?<what>[^.;]*?)(?: to the (?:pot|pan|water|\w+ water))?[.;]?$/i;
+
+function boiledAlone(sentence: string): string | null {
+  const { time, what } = AT_LAST.exec(sentence)?.groups ?? {};
+  if (time === undefined || what === undefined) return null;
+  const long = time === 'minute' ? '1 minute' : time === 'few minutes' ? 'a few minutes' : time;
+  return `Boil ${what} for ${long}.`;
+}
+
 export interface Unboiled {
   text: string;
   /** Ingredients whose boiling fell away here. */
@@ -130,6 +141,12 @@ export function withoutBoiling(text: string, mentions: readonly Mention[]): Unbo
         !cooksMore(sentence, mention) &&
         !namesOther(sentence.replace(SERVES, '').replace(MEANWHILE, ''), mention, mentions),
     );
+    const alone = after ? boiledAlone(sentence) : null;
+    if (alone !== null) {
+      kept.push(alone);
+      after = false;
+      continue;
+    }
     const finishing: boolean =
       after && FINISHES.test(sentence) && !unboiled.some((mention) => cooksMore(sentence, mention));
     after = own !== undefined || finishing;

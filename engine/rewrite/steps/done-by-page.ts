@@ -1,5 +1,7 @@
 /** Handling that the page's own step does already: nothing is boiled twice, nor grated twice. */
 import type { Mention } from '../naming/mention.ts';
+import { shortName } from '../naming/method-names.ts';
+import { bakeMinutes } from '../oven/oven-heat.ts';
 import { literal } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 
@@ -18,6 +20,10 @@ const DOINGS: readonly Doing[] = [
       /^(?:steam|boil|simmer)\b[^;,]*?\b(?:tender|soft|\d+ minutes)\b(?:,? or [^;,]*)?[,;]?\s*(?:(?:then|and)\s+)?/i,
     page: /\b(?:boil(?:ing)?|steam|simmer|parboil|pressure cook|(?:cook|cover|put|place)\b[^.;]*\b(?:water|pot|saucepan))\b/i,
     until: /\b(?:tender|soft|done|\d+ ?min(?:ute)?s?)\b/i,
+  },
+  {
+    clause: /^warm\b[^;.]*\buntil smooth\b[.;]?\s*/i,
+    page: /\b(?:melt\w*|microwave)\b/i,
   },
   {
     clause: /^(?:grate|shred)[,;]?\s*(?:and\s+)?/i,
@@ -125,12 +131,47 @@ export function leftToDo(
 const ROASTED_LAST = /^(?<first>[^;]*?)(?:,| and|, and) roast at \d[^;.]*\./i;
 const BAKES = /\b(?:bake|roast)\b/i;
 
+/** A handling that ends in a bake of its own: 'Blot, toss with oil and bake 25-30 minutes at 200 °C'. */
+const BAKED_LAST =
+  /^(?<first>[^;]*?),? (?:and )?bake (?<low>\d+)-(?<high>\d+) minutes at [^;.]*(?:; put it in before [^;.]*)?\.?$/i;
+/** Minutes that no one waits for. */
+const ABOUT = 3;
+const FIVES = 5;
+
+/** The same with what is left of its bake, where the page bakes what came in for a time of its own. */
+function withoutBaking(
+  method: string,
+  mention: Mention | undefined,
+  texts: readonly string[],
+): string | null {
+  const { first, low = '', high = '' } = BAKED_LAST.exec(method)?.groups ?? {};
+  const own = mention?.ingredient.match?.foodId;
+  const fresh = (mention?.items ?? []).filter(({ foodId }) => foodId !== own);
+  if (first === undefined || fresh.length === 0) return null;
+  const names = new RegExp(
+    fresh.map(({ foodName }) => literal(shortName(foodName))).join('|'),
+    'i',
+  );
+  const step = texts.find((text) => names.test(text) && bakeMinutes(text) !== null);
+  const page = step === undefined ? null : bakeMinutes(step);
+  if (page === null) return null;
+  const done = first.replace(/, (?=[^,]*$)/, ' and ');
+  const ahead = Math.round((Number(low) - page) / FIVES) * FIVES;
+  if (ahead <= ABOUT) return `${done}.`;
+  const stays = (mention?.items.length ?? 0) > fresh.length;
+  return stays
+    ? `${done}; it needs about ${ahead} minutes in the oven before the rest joins it.`
+    : `${done}; it takes ${low}-${high} minutes in the oven in all.`;
+}
+
 /** A handling without its roasting, where a step of the page bakes what came in till it is done. */
 export function withoutRoasting(
   method: string,
   mention: Mention | undefined,
   texts: readonly string[],
 ): string {
+  const baked = withoutBaking(method, mention, texts);
+  if (baked !== null) return baked;
   const name = mention?.newName ?? '';
   const first = ROASTED_LAST.exec(method)?.groups?.first;
   if (name === '' || first === undefined || (mention?.items.length ?? 0) > 1) return method;

@@ -124,12 +124,34 @@ function foreignStep(
   return { step: rewritten(step, after, whyChanged(taken, words)), named: taken };
 }
 
+/** A step on how to make what is bought: 'If you want to make rice from scratch, start with …'. */
+const FROM_SCRATCH =
+  /^\W*(?:if you(?:['’]d| would)? (?:want|like|prefer) to|to) (?:make|cook)\b[^.]*\bfrom scratch\b/i;
+
+/** The ingredient that is gone altogether and that a step only tells how to make. */
+const aboutGone = (text: string, mentions: readonly Mention[]): Mention | undefined => {
+  const [lead = ''] = sentencesOf(text);
+  if (!FROM_SCRATCH.test(lead)) return undefined;
+  return mentions.find(
+    (one) =>
+      one.changed &&
+      !one.items.some(({ foodId }) => foodId === one.ingredient.match?.foodId) &&
+      isNamedIn(lead, one) &&
+      !namesOther(text, one, mentions),
+  );
+};
+
 function englishStep(
   step: Recipe['steps'][number],
   parts: StepParts | undefined,
   { mentions, foods, region }: MethodContext,
   used: UsedSoFar,
 ): RenamedStep {
+  const idle = aboutGone(step.text, mentions);
+  if (idle !== undefined) {
+    const text = `Skip this step: there is no ${idle.ingredient.item.name} in this version.`;
+    return { step: rewritten(step, text, whyChanged([idle], null)), named: [] };
+  }
   const unboiled = withoutBoiling(step.text, mentions);
   const uncrushed = withoutCrushing(unboiled.text, mentions);
   const { text, named } = renameIn(

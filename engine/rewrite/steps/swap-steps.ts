@@ -65,13 +65,25 @@ function heldClauses(text: string, holds: readonly boolean[]): string {
   return kept === '' || /[.!]$/.test(kept) ? kept : `${kept}.`;
 }
 
+/** The method without its clauses about the food that is left out altogether; in other languages it is known whole. */
+function withoutGone(
+  method: string,
+  { keptGrams }: Swap,
+  mention: Mention | undefined,
+  byClause: boolean,
+): string {
+  if (mention === undefined || keptGrams > 0 || !isNamedIn(method, mention)) return method;
+  if (!byClause) return '';
+  const clauses = method.split(/;\s*/).filter((clause) => !isNamedIn(clause, mention));
+  const text = clauses.join('; ');
+  return text === '' || /[.!]$/.test(text) ? text : `${text}.`;
+}
+
 function handlingOf(swap: Swap, context: CueContext, texts: readonly string[]): Handling {
   const { mentions, ingredients, method: said } = context;
   const mention = mentions.find(({ ingredient }) => ingredient.key === swap.key);
   const { method = '' } = swap;
-  // Words about the food that is left out altogether hold no more.
-  const speaksOfGone = mention !== undefined && swap.keptGrams <= 0 && isNamedIn(method, mention);
-  const kept = speaksOfGone ? '' : method;
+  const kept = withoutGone(method, swap, mention, context.words === null);
   return {
     swap,
     method: kept,
@@ -104,7 +116,7 @@ function englishText({ swap, spoken: whole, holds, mention, object }: Handling):
   const lower = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
   if (name && isMade(name)) {
     const made = `Make the ${name} of ${list}`;
-    if (method === '') return `Mix the ${name} of ${list}.`;
+    if (method === '') return `For the ${name}, mix ${list}.`;
     return `${made}: ${lower}${unspoken(method, swap)}`;
   }
   if (method === '') return null;
@@ -179,6 +191,7 @@ const sentencesNaming = ({ mention }: Handling, texts: readonly string[]): strin
 /** Where what no step names goes in. */
 const PUTS_TOGETHER =
   /\b(?:assembl\w*|top(?:ped)? with|serve|build|fill|garnish\w*|combine everything)\b/i;
+const COATS = /\b(?:dredge|coat|bread|dip)\b/i;
 /** What rests so long that it is begun before all else. */
 const AHEAD = /\b(?:chill|overnight|an hour|\d+ hours)\b/i;
 const HEATED = /^(?:simmer|boil|roast|fry|brown|cook|melt|warm|heat|toast)\b/i;
@@ -215,7 +228,8 @@ function placeOf(
     return named.find((at) => !boils(at)) ?? first ?? course.firstStep;
   const heated = HEATED.test(method) ? named.find((at) => HEATS.test(texts[at] ?? '')) : undefined;
   const together = texts.findLastIndex((text) => PUTS_TOGETHER.test(text));
-  return heated ?? first ?? Math.max(course.firstStep, together);
+  const coats = own?.role === 'coating' ? texts.findIndex((text) => COATS.test(text)) : -1;
+  return heated ?? first ?? (coats >= 0 ? coats : Math.max(course.firstStep, together));
 }
 
 /** Index of the sentence of a step that takes what came in, else of one that names what it stands for; the first when none does. */
@@ -333,6 +347,10 @@ function cookedLater(
   };
 }
 
+/** Nothing is sifted for a step that does not name it. */
+const isIdle = ({ key, method = '' }: Swap, { course }: CueContext): boolean =>
+  /^sift\b/i.test(method) && key !== null && (course.named.get(key) ?? []).length === 0;
+
 /**
  * What swaps say of the handling of their foods, each once, unless a cue of the method tells it already.
  * `texts`: the method's own steps as they read now.
@@ -342,6 +360,7 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
   for (const swap of context.plan.swaps) {
     const same = `${swap.id}.${swap.method}`;
     if (steps.has(same) || isPrepared(swap, context)) continue;
+    if (isIdle(swap, context)) continue;
     const at = placeOf(swap, context, texts);
     const text = texts[at] ?? '';
     const whole = handlingOf(swap, context, texts);
@@ -357,7 +376,7 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
       context.words === null ? withoutRoasting(whole.method, whole.mention, texts) : whole.method;
     const spoken = heldFor(method, sentence);
     if (spoken === '' && whole.method !== '') continue;
-    const handling = { ...whole, spoken };
+    const handling = { ...whole, method, spoken };
     if (
       boilsAsPasta(swap) &&
       [sentence, ...sentencesNaming(whole, texts)].some((one) => BY_PACKET.test(one))

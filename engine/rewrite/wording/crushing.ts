@@ -6,7 +6,7 @@ import { namePattern } from './name-patterns.ts';
 import { sentencesOf } from './sentences.ts';
 
 const CRUSHES =
-  /^(?:(?:first|next|then|to (?:make|prepare) the (?:crust|base)),? )?(?:finely )?(?:grind|crush|pulse|process|blitz|crumble|break|pulveri[sz]e|smash|bash|place|put|add|chop)\b/i;
+  /^(?:(?:first|next|then|to (?:make|prepare) the (?:crust|base)),? )?(?:(?:in|using) (?:the bowl of )?(?:a|your|the) (?:large |small )?(?:food processor|blender),? )?(?:finely )?(?:grind|crush|pulse|process|blitz|crumble|break|pulveri[sz]e|smash|bash|place|put|add|chop)\b/i;
 const TO_CRUMBS =
   /\b(?:fine(?:ly)?|crumbs?|ground|crush\w*|food processor|blender|bag|sand|rolling pin)\b/i;
 
@@ -18,6 +18,13 @@ const stirred = (text: string): string =>
   /\b(?:food )?processor\b|\bblender\b/i.test(text)
     ? text
     : text.replace(PULSES, (verb) => (/^[A-Z]/.test(verb) ? 'Stir' : 'stir'));
+
+/** 'Add to a bowl' behind a crushing that is gone needs its object. */
+const withObject = (text: string, crumbs: string): string =>
+  text.replace(
+    /^(Add|Transfer|Pour|Place|Put|Tip|Empty)(?: them| it)?(?= (?:to|into|out onto|in (?:a|an|your)) )/,
+    `$1 the ${crumbs}`,
+  );
 
 /** The step without its crushing; a step that is nothing else says so. */
 export function withoutCrushing(text: string, mentions: readonly Mention[]): Unboiled {
@@ -32,8 +39,11 @@ export function withoutCrushing(text: string, mentions: readonly Mention[]): Unb
     return false;
   });
   if (dropped.size === 0) return { text: kept.join(' '), dropped: [] };
-  if (kept.length > 0) return { text: stirred(kept.join(' ')), dropped: [...dropped] };
   const [first] = dropped;
+  if (kept.length > 0) {
+    const rest = withObject(kept.join(' '), first?.newName ?? 'crumbs');
+    return { text: stirred(rest), dropped: [...dropped] };
+  }
   return {
     text: `Skip this step: the ${first?.newName ?? 'crumbs'} need no crushing.`,
     dropped: [...dropped],

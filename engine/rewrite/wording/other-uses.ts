@@ -41,7 +41,7 @@ const DISH =
 
 /** Things that have a food in their names: they stay what they are called. */
 const COMPOUND =
-  /^[\s-]+(?:cakes?|breads?|pies?|muffins?|soups?|cookers?|packets?|packages?|bags?|box(?:es)?|skins?|peels?|bakes?|butter|cutters?|mashers?|machines?|press(?:es)?|makers?|mould|mold|wrappers?|cookies?|biscuits?|dough|batter|sauces?|salads?|casseroles?|pudding|tarts?|crumbles?|rolls?|buns?|balls?|burgers?|patties|crusts?|bars?|brownies|bowls?|dishes|dish|pans?|pots?|filling|frosting|icing|glaze|flavou?r(?:ed|ing)?|water|stock|broth|vinegar|oil|milk|paper|noodles? soup|syrup|spoons?|server|ricer|spinner|towel|chips)\b/i;
+  /^[\s-]+(?:cakes?|breads?|pies?|muffins?|soups?|cookers?|packets?|packages?|bags?|box(?:es)?|skins?|peels?|bakes?|butter|cutters?|mashers?|machines?|press(?:es)?|makers?|mould|mold|wrappers?|cookies?|biscuits?|dough|batter|sauces?|salads?|casseroles?|pudding|tarts?|crumbles?|rolls?|buns?|balls?|burgers?|patties|crusts?|bars?|brownies|bowls?|dishes|dish|pans?|pots?|filling|toppings?|ganache|frosting|icing|glaze|flavou?r(?:ed|ing)?|water|stock|broth|vinegar|oil|milk|paper|noodles? soup|syrup|spoons?|server|ricer|spinner|towel|chips)\b/i;
 
 /** True when a name in the text is put to use as a verb, or is part of another word. */
 export function isOtherUse(

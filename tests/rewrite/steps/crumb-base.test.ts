@@ -54,9 +54,19 @@ describe('crumbs of ground nuts', () => {
     expect(text).toMatch(/onto the crust/);
   });
 
+  it('are named where a bowl takes them, when the crushing is gone', () => {
+    const steps = [
+      'In the bowl of a food processor, pulse the graham crackers to a very fine crumb. Add to a medium bowl along with the melted butter and press into a pan.',
+      ...CHILLED.steps.slice(2),
+    ];
+    const text = method({ ...CHILLED, steps }).join('\n');
+    expect(text).not.toMatch(/pulse/);
+    expect(text).toMatch(/Add the almond crumbs to a medium bowl along with the melted butter/);
+  });
+
   it('need no pan where the base is baked', () => {
     const text = method(BAKED).join('\n');
-    expect(text).toMatch(/Mix the almond crumbs of/);
+    expect(text).toMatch(/For the almond crumbs, mix almond flour/);
     expect(text).not.toMatch(/dry pan/);
   });
 });
