@@ -216,6 +216,9 @@ const unfelt = (amounts: readonly Amount[], base: number, section: Section): num
 /** Share of milk or buttermilk that need not be left out for the sake of balance. Own choice. */
 const UNNOTICED = 0.15;
 
+/** Liquid that is not poured off to the gram, g (common practice, no source). */
+const LEAST_POURED_G = 10;
+
 const hydrationPct = (amounts: readonly Amount[]): number =>
   (100 * total(amounts, hydrating)) /
   Math.max(
@@ -249,11 +252,11 @@ function withWater(amounts: Amount[], change: WaterChange, section: Section, dis
     const target = plain ?? largestOf(loose.filter(({ food }) => water(food) >= POURED));
     // A change of a liquid other than water that no one would notice is not asked for.
     if (!target) return amounts;
-    const less = Math.min(-shift, target.grams - near(target.grams + shift, 5));
-    if (less < sameFeel(section) * target.grams) return amounts;
+    const grams = near(Math.max(0.5 * target.grams, target.grams + shift), 5);
+    const less = Math.min(-shift, target.grams - grams);
+    if (less < Math.max(LEAST_POURED_G, sameFeel(section) * target.grams)) return amounts;
     if (!plain && less < UNNOTICED * target.grams && !tooWet(amounts, section, dish))
       return amounts;
-    const grams = near(Math.max(0.5 * target.grams, target.grams + shift), 5);
     return amounts.map((a) => (a === target ? { ...a, grams } : a));
   }
   if (plain)

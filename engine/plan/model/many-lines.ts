@@ -6,7 +6,7 @@ import { netPerGram } from '../dish/food-figures.ts';
 import type { Choice } from './decisions.ts';
 import { groupsOf } from './rows/count-rows.ts';
 import { isSetLine } from './rows/set-rows.ts';
-import { isEasy, leastSaving, savingOf } from './trouble.ts';
+import { asksForMore, leastSaving, savingOf } from './trouble.ts';
 
 /** Stand-ins that one programme weighs at most; the ordinary recipe has fewer than fifty. Own choice, for its time. */
 const MOST_SWAPS = 80;
@@ -91,11 +91,9 @@ const isSet = ({ candidate }: Swap, { goals }: Dish): boolean =>
 
 /** The swaps that can save enough to be worth the trouble; all of them when an accepted change asks for more. */
 function worthwhile(swaps: readonly Swap[], dish: Dish, pieces: number): Swap[] {
-  const least = { easy: leastSaving(dish, true, pieces), swap: leastSaving(dish, false, pieces) };
-  if (least.swap <= 0 || dish.goals.adjustments.length > 0) return [...swaps];
+  if (asksForMore(dish) || dish.goals.adjustments.length > 0) return [...swaps];
   const saves = (own: readonly Choice[]): boolean =>
-    own.reduce((sum, c) => sum + savingOf(c, dish) * c.max, 0) >=
-    (isEasy(own, dish) ? least.easy : least.swap);
+    own.reduce((sum, c) => sum + savingOf(c, dish) * c.max, 0) >= leastSaving(dish, own, pieces);
   const enough = new Set<Choice>(groupsOf(swaps).filter(saves).flat());
   return swaps.filter((swap) => enough.has(swap) || isSet(swap, dish));
 }

@@ -27,13 +27,14 @@ const NOT_LIKED = 0.04;
 const PLACE_IN_LIST = 0.01;
 
 /**
- * Net carbs a swap saves at least, g a serving, and share of what is above the budget; that share of an easy
- * change: of simply less of something, which needs no shopping, or of one more sugar of a sweet beside others. Own choice.
+ * Net carbs a swap saves at least, g a serving, and share of what is above the budget, of a bake's flour no more than
+ * an eighth of a smaller piece's budget, as the sugar goes first and takes most of that; that share of an easy change: of simply less of something, which needs no shopping, or of one more sugar of a sweet beside others. Own choice.
  */
 const LEAST_SAVING_G = 1.5;
 const LEAST_SAVING_OF_EASY_G = 1;
 const LEAST_SAVING_SHARE = 0.1;
 const LEAST_SAVING_OF_EASY = 0.05;
+const LEAST_SAVING_OF_FLOUR = 0.125;
 
 /** Sweets whose sugars are as easily changed one beside another as a dough's. */
 const SWEETS: ReadonlySet<Family> = new Set([
@@ -72,18 +73,32 @@ export const isEasy = (choices: readonly Pick<Choice, 'candidate'>[], { main }: 
   ((main.dough || SWEETS.has(main.family)) &&
     choices.every(({ candidate }) => candidate?.part.role === 'sweetness'));
 
+/** Whether all of it is flour of a dough or batter. */
+const isFlourOfDough = (choices: readonly Pick<Choice, 'candidate'>[]): boolean =>
+  choices.every(({ candidate }) => candidate?.part.base === true);
+
 /**
- * Net carbs of a serving that a swap must save to be proposed, g; 0 when other wishes count as well. Of a
- * bake eaten in more `pieces` than the page's servings, a smaller piece does the rest, and one piece must save it.
+ * Net carbs of a serving that choices made together must save to be proposed, g; 0 when other wishes count as well. Of
+ * a bake eaten in more `pieces` than the page's servings, a smaller piece does the rest, and one piece must save it.
  */
-export function leastSaving(dish: Dish, easy: boolean, pieces: number): number {
+export function leastSaving(
+  dish: Dish,
+  choices: readonly Pick<Choice, 'candidate'>[],
+  pieces: number,
+): number {
   if (asksForMore(dish)) return 0;
   const { goals, main, parts, servings } = dish;
+  const easy = isEasy(choices, dish);
   const now = parts.reduce((sum, p) => sum + p.net * p.grams * p.eaten, 0) / servings;
   const share = easy ? LEAST_SAVING_OF_EASY : LEAST_SAVING_SHARE;
   const held = main.dough ? (goals.budgetG * pieces) / servings : goals.budgetG;
   const eaten = easy || !main.dough ? 1 : pieces / servings;
-  return Math.max((easy ? LEAST_SAVING_OF_EASY_G : LEAST_SAVING_G) * eaten, share * (now - held));
+  const most =
+    pieces > servings && isFlourOfDough(choices)
+      ? LEAST_SAVING_OF_FLOUR * held
+      : Number.POSITIVE_INFINITY;
+  const ofExcess = Math.min(share * (now - held), most);
+  return Math.max((easy ? LEAST_SAVING_OF_EASY_G : LEAST_SAVING_G) * eaten, ofExcess);
 }
 
 /** Net carbs of a serving that a unit of a choice saves, g. */

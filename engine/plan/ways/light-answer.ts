@@ -26,7 +26,7 @@ type Ask = (extent: Extent, atMost?: number, rest?: Rest) => Answer;
 const THIRD_CHANGE = 0.9;
 
 /** A rest above the budget, share of it, up to which all three changes are worth making. Own choice. */
-const WITHIN_REACH = 1.4;
+const WITHIN_REACH = 1.75;
 
 /**
  * What an easy sugar saves that is left where the budget stays out of reach: share of the net carbs there are, or of

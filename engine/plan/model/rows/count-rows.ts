@@ -6,7 +6,6 @@ import type { Row } from '../../solver/programme.ts';
 import { type Choice, foodCost, LEAST_USE, SWAP_COST } from '../decisions.ts';
 import type { Builder, PlanVariable } from '../row-builder.ts';
 import {
-  isEasy,
   isLess,
   LINE_TROUBLE,
   leastSaving,
@@ -138,7 +137,7 @@ function leastRows(
     },
     null,
   );
-  const least = asked ? 0 : leastSaving(b.dish, isEasy(choices, b.dish), pieces);
+  const least = asked ? 0 : leastSaving(b.dish, choices, pieces);
   if (least <= 0) return;
   const saved = choices.map((c): [string, number] => [c.id, savingOf(c, b.dish)]);
   b.row({ id: `worth ${first.id}`, min: 0, terms: [...saved, [id, -least]], switch: id }, null);
