@@ -68,7 +68,7 @@ export const isLess = ({ candidate }: Pick<Choice, 'candidate'>): boolean =>
   candidate?.rule.to.length === 0;
 
 /** Whether a change is easy on the cook: less of something, or of a sweet one of its sugars. */
-export const isEasy = (choices: readonly Pick<Choice, 'candidate'>[], { main }: Dish): boolean =>
+const isEasy = (choices: readonly Pick<Choice, 'candidate'>[], { main }: Dish): boolean =>
   choices.every(isLess) ||
   ((main.dough || SWEETS.has(main.family)) &&
     choices.every(({ candidate }) => candidate?.part.role === 'sweetness'));
