@@ -3,13 +3,12 @@
  * that need less than a minute. Lint and types must pass before any test runs.
  */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
+import { type Count, counted, type Report } from './report.ts';
 
-interface Count {
-  passed: number;
-  failed: number;
+interface StageCount extends Count {
   /** Files that failed at first and passed when run again by themselves. */
   secondLook?: readonly string[];
 }
@@ -19,7 +18,7 @@ interface Stage {
   /** Nothing after it is worth running when it fails. */
   first: boolean;
   quick: boolean;
-  run: () => Count;
+  run: () => StageCount;
 }
 
 const folder = mkdtempSync(join(tmpdir(), 'crumbshift-tests-'));
@@ -29,33 +28,9 @@ const runs = (command: string, args: readonly string[]): boolean =>
 
 /** A tool that either passes or fails as a whole. */
 const check = (command: string, ...args: string[]): Count =>
-  runs(command, args) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
-
-interface Report extends Count {
-  failedFiles: readonly string[];
-}
-
-interface FileResult {
-  name: string;
-  status: string;
-}
-
-/** A suite that could not even report counts as one failure. */
-function counted(report: string, ended: boolean): Report {
-  try {
-    const { numPassedTests, numFailedTests, numTotalTests, testResults } = JSON.parse(
-      readFileSync(report, 'utf8'),
-    );
-    const unrun = numTotalTests - numPassedTests - numFailedTests;
-    const failed = numFailedTests + unrun;
-    const failedFiles = testResults
-      .filter(({ status }: FileResult) => status !== 'passed')
-      .map(({ name }: FileResult) => name);
-    return { passed: numPassedTests, failed: ended ? failed : Math.max(1, failed), failedFiles };
-  } catch {
-    return { passed: 0, failed: 1, failedFiles: [] };
-  }
-}
+  runs(command, args)
+    ? { passed: 1, failed: 0, skipped: [] }
+    : { passed: 0, failed: 1, skipped: [] };
 
 /** A project of `vitest.config.ts`, or some of its files. */
 function suite(project: string, files: readonly string[] = []): Report {
@@ -69,7 +44,7 @@ function suite(project: string, files: readonly string[] = []): Report {
     `--outputFile.json=${report}`,
     ...files,
   ]);
-  return counted(report, ended);
+  return counted(existsSync(report) ? readFileSync(report, 'utf8') : '', ended);
 }
 
 /** More files than this failing is no matter of a busy machine. Own choice. */
@@ -79,14 +54,14 @@ const MOST_AGAIN = 2;
  * Browsers are driven by the clock, and a machine that others use can be slow for a moment: a file or two that
  * failed are run once more, which the summary says; what fails again has failed.
  */
-function browserSuite(): Count {
+function browserSuite(): StageCount {
   const first = suite('browser');
   const files = first.failedFiles;
   if (first.failed === 0 || files.length === 0 || files.length > MOST_AGAIN) return first;
   console.log(`\n== browser, a second look at ${files.join(', ')}`);
   const again = suite('browser', files);
   if (again.failed > 0 || again.passed < first.failed) return first;
-  return { passed: first.passed + first.failed, failed: 0, secondLook: files };
+  return { ...first, passed: first.passed + first.failed, failed: 0, secondLook: files };
 }
 
 const STAGES: readonly Stage[] = [
@@ -99,20 +74,22 @@ const STAGES: readonly Stage[] = [
 ];
 
 const quickOnly = process.argv[2] === 'quick';
-const total: Count = { passed: 0, failed: 0 };
+const total = { passed: 0, failed: 0, skipped: 0 };
 const summary: string[] = [];
 for (const stage of STAGES.filter(({ quick }) => quick || !quickOnly)) {
   console.log(`\n== ${stage.name}`);
   const start = performance.now();
-  const { passed, failed, secondLook = [] } = stage.run();
+  const { passed, failed, skipped, secondLook = [] } = stage.run();
   const seconds = ((performance.now() - start) / 1000).toFixed(1);
   const counts = `${stage.name.padEnd(10)}${seconds.padStart(7)} s  ${passed} passed, ${failed} failed`;
   const again = secondLook.map((file) => ` (at a second look: ${relative('.', file)})`).join('');
-  const line = `${counts}${again}`;
+  const apart = skipped.map((test) => ` (cannot run here: ${test})`).join('');
+  const line = `${counts}${again}${apart}`;
   console.log(`== ${line}`);
   summary.push(line);
   total.passed += passed;
   total.failed += failed;
+  total.skipped += skipped.length;
   if (failed > 0 && stage.first) {
     summary.push(`stopped here: mend ${stage.name} first`);
     break;
@@ -120,5 +97,6 @@ for (const stage of STAGES.filter(({ quick }) => quick || !quickOnly)) {
 }
 rmSync(folder, { recursive: true, force: true });
 
-console.log(`\n${summary.join('\n')}\n\n${total.passed} passed, ${total.failed} failed`);
+const left = total.skipped > 0 ? `, ${total.skipped} skipped` : '';
+console.log(`\n${summary.join('\n')}\n\n${total.passed} passed, ${total.failed} failed${left}`);
 process.exitCode = total.failed === 0 ? 0 : 1;

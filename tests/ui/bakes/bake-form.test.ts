@@ -7,14 +7,17 @@ import { type Drawn, drawn } from '../screen.ts';
 
 let screen: Drawn;
 let kept: BakeWords[] = [];
+let units: string[] = [];
 
 function show(answer: string | null, factor = 1): Drawn {
   kept = [];
+  units = [];
   screen = drawn(
     h(BakeForm, {
       family: 'lean-yeast-bread',
       factor,
       meter: 'mg/dL',
+      onMeterUnit: (unit) => units.push(unit),
       onKeep: async (words) => {
         kept.push(words);
         return answer;
@@ -118,6 +121,32 @@ describe('telling of a bake', () => {
     press('good');
     await submit();
     expect(kept[1]?.how).toBeNull();
+  });
+
+  it('takes the very first reading in the unit that the meter shows', async () => {
+    const { type, root } = show(null);
+    openFolds();
+    await act(() =>
+      [...root.querySelectorAll('button')].find((one) => one.textContent === 'mmol/L')?.click(),
+    );
+    type('before', '6.1');
+    type('1 hour', '8.2');
+    await submit();
+    expect(units).toEqual(['mmol/L']);
+    expect(kept[0]?.readings).toMatchObject({ unit: 'mmol/L', before: 6.1, hour1: 8.2 });
+  });
+
+  it('turns what was typed when the unit is changed', async () => {
+    const { type, root } = show(null);
+    openFolds();
+    type('before', '126');
+    await act(() =>
+      [...root.querySelectorAll('button')].find((one) => one.textContent === 'mmol/L')?.click(),
+    );
+    // 7.0 mmol/L are 126 mg/dL: WHO 2006, both figures given.
+    expect(screen.field('before').value).toBe('7');
+    await submit();
+    expect(kept[0]?.readings).toMatchObject({ unit: 'mmol/L', before: 7 });
   });
 
   it('hands over meter readings as typed, and none when nothing was', async () => {
