@@ -10,7 +10,8 @@ import { factorText } from '../recipe/shown-amounts.ts';
 import { type MessageKey, say } from '../words/say.ts';
 import { cookWords } from './dish-words.ts';
 import { HowWasIt } from './how-was-it.tsx';
-import { type MeterUnit, noReadings, ReadingFields, typedReadings } from './reading-fields.tsx';
+import type { MeterUnit } from './meter-series.ts';
+import { noReadings, ReadingFields, typedReadings } from './reading-fields.tsx';
 import { SymptomBoxes } from './symptom-boxes.tsx';
 
 /** What the user tells of a bake. */
@@ -96,6 +97,7 @@ interface Props {
   factor: number;
   /** Unit of the user's meter. */
   meter: MeterUnit;
+  onMeterUnit(unit: MeterUnit): void;
   /** Resolves to what went wrong, or null when the bake is kept. */
   onKeep(words: BakeWords): Promise<string | null>;
 }
@@ -129,7 +131,9 @@ function Measures({ fields, words, family, round, onChange }: MeasuresProps) {
   );
 }
 
-function Meter({ words, meter, round, onChange }: PartProps & { meter: MeterUnit }) {
+type MeterProps = PartProps & Pick<Props, 'meter' | 'onMeterUnit'>;
+
+function Meter({ words, meter, round, onChange, onMeterUnit }: MeterProps) {
   return (
     <Fold title={say('meterFold')} name="meter">
       {() => (
@@ -137,6 +141,7 @@ function Meter({ words, meter, round, onChange }: PartProps & { meter: MeterUnit
           readings={words.readings ?? noReadings(meter)}
           round={round}
           onReadings={(readings) => onChange({ readings })}
+          onUnit={onMeterUnit}
         />
       )}
     </Fold>
@@ -176,7 +181,7 @@ function OwnWords({ words, id, onChange }: Omit<PartProps, 'round'> & { id: stri
   );
 }
 
-export function BakeForm({ family, factor, meter, onKeep }: Props) {
+export function BakeForm({ family, factor, meter, onMeterUnit, onKeep }: Props) {
   const id = useId();
   const [words, setWords] = useState<BakeWords>(empty);
   const [failure, setFailure] = useState<string | null>(null);
@@ -212,7 +217,7 @@ export function BakeForm({ family, factor, meter, onKeep }: Props) {
       <Fold title={say('waterOvenTimes')} aside={say('waterOvenWhy')} name="kitchen">
         {() => <Measures {...part} fields={KITCHEN} family={family} />}
       </Fold>
-      <Meter {...part} meter={meter} />
+      <Meter {...part} meter={meter} onMeterUnit={onMeterUnit} />
       <OwnWords {...part} id={id} />
       <FailureLine text={failure} />
       <button type="submit" class="button first">

@@ -15,8 +15,8 @@ import { BakeForm, type BakeWords } from './bake-form.tsx';
 import { BakeList } from './bake-list.tsx';
 import { bakeOf } from './bake-summary.ts';
 import { cookWords } from './dish-words.ts';
+import type { MeterUnit } from './meter-series.ts';
 import { Proposals } from './proposals.tsx';
-import type { MeterUnit } from './reading-fields.tsx';
 
 interface Props {
   store: Store;
@@ -28,6 +28,7 @@ interface Props {
   factor: number;
   /** Unit of the user's meter. */
   meter: MeterUnit;
+  onMeterUnit(unit: MeterUnit): void;
   /** Reads the log again. */
   onLogged(): Promise<void>;
   onGoals(goals: Partial<Goals>): void;
@@ -117,7 +118,8 @@ function LogState({ logging, damaged }: { logging: Logging; damaged: number }) {
   );
 }
 
-function TellOfBake({ adaptation, factor, meter, current, logging }: Props & { logging: Logging }) {
+function TellOfBake(props: Props & { logging: Logging }) {
+  const { adaptation, factor, meter, onMeterUnit, current, logging } = props;
   const form = useRef<HTMLDetailsElement>(null);
   const family = adaptation.plan.family.id;
   if (current.savedId === null) return <p>{say('keepFirst')}</p>;
@@ -131,7 +133,13 @@ function TellOfBake({ adaptation, factor, meter, current, logging }: Props & { l
   return (
     <details ref={form} class="plain-fold">
       <summary>{cookWords(family).did}</summary>
-      <BakeForm family={family} factor={factor} meter={meter} onKeep={keep} />
+      <BakeForm
+        family={family}
+        factor={factor}
+        meter={meter}
+        onMeterUnit={onMeterUnit}
+        onKeep={keep}
+      />
     </details>
   );
 }

@@ -1,12 +1,13 @@
 /** What the meter said, over several bakes: a picture, and the same as a table. */
+import type { Interval } from '../../../engine/model.ts';
 import type { Bake } from '../../store/records.ts';
 import { Fold } from '../controls/fold.tsx';
 import { NumberField } from '../controls/number-field.tsx';
 import { amount, dayText, rangeText, short } from '../figures/format.ts';
 import { say } from '../words/say.ts';
-import { type Band, MeterPicture } from './meter-picture.tsx';
-import { type MeterSeries, meterFigure, meterSeries } from './meter-series.ts';
-import type { MeterUnit } from './reading-fields.tsx';
+import { type Band, MeterPicture, MOST_DRAWN } from './meter-picture.tsx';
+import { type MeterSeries, type MeterUnit, meterFigure, meterSeries } from './meter-series.ts';
+import { bandIn, MeterUnitSwitch } from './meter-unit.tsx';
 
 interface Props {
   bakes: readonly Bake[];
@@ -14,8 +15,6 @@ interface Props {
   band: Band | null;
   onMeter(change: { meter?: MeterUnit; meterBand?: Band | null }): void;
 }
-
-const UNITS: readonly MeterUnit[] = ['mg/dL', 'mmol/L'];
 
 /** The band is only what the user types; none is proposed. */
 function BandFields({ unit, band, onMeter }: Omit<Props, 'bakes'>) {
@@ -41,6 +40,31 @@ function BandFields({ unit, band, onMeter }: Omit<Props, 'bakes'>) {
         />
       ))}
     </div>
+  );
+}
+
+function predictedText(predicted: Interval): string {
+  const range = rangeText(predicted);
+  return `${amount(predicted.best)} g${range && ` (${range})`}`;
+}
+
+/** What was expected of each piece whose readings are drawn. */
+function Predicted({ series }: { series: readonly MeterSeries[] }) {
+  const known = series
+    .slice(0, MOST_DRAWN)
+    .flatMap(({ id, day, predicted }) => (predicted ? [{ id, day, predicted }] : []));
+  if (known.length === 0) return null;
+  return (
+    <>
+      <p>{say('meterPredicted')}</p>
+      <ul class="meter-predicted">
+        {known.map(({ id, day, predicted }) => (
+          <li key={id}>
+            {dayText(day)}: {predictedText(predicted)}
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 
@@ -72,11 +96,7 @@ function MeterTable({ series, unit }: { series: readonly MeterSeries[]; unit: Me
               <td>{at(one, 1)}</td>
               <td>{at(one, 2)}</td>
               <td>{one.pieceGrams === null ? '–' : `${short(one.pieceGrams)} g`}</td>
-              <td>
-                {one.predicted
-                  ? `${amount(one.predicted.best)} g ${rangeText(one.predicted) && `(${rangeText(one.predicted)})`}`
-                  : '–'}
-              </td>
+              <td>{one.predicted ? predictedText(one.predicted) : '–'}</td>
               <td>{one.besides || '–'}</td>
             </tr>
           ))}
@@ -94,19 +114,11 @@ export function MeterPart({ bakes, unit, band, onMeter }: Props) {
       <h2 id="meter-title">{say('meterTitle')}</h2>
       <p class="soft">{say('meterNotAdvice')}</p>
       <MeterPicture series={series} unit={unit} band={band} />
-      <div class="acts">
-        {UNITS.map((one) => (
-          <button
-            key={one}
-            type="button"
-            class="button"
-            aria-pressed={one === unit}
-            onClick={() => onMeter({ meter: one, meterBand: null })}
-          >
-            {one}
-          </button>
-        ))}
-      </div>
+      <Predicted series={series} />
+      <MeterUnitSwitch
+        unit={unit}
+        onUnit={(next) => onMeter({ meter: next, meterBand: bandIn(band, unit, next) })}
+      />
       <Fold title={say('meterBand')} name="band">
         {() => <BandFields unit={unit} band={band} onMeter={onMeter} />}
       </Fold>

@@ -1,8 +1,7 @@
 /** Readings of the last bakes as small rolls over the hours; nothing is drawn between readings but a line. */
 import { dayText } from '../figures/format.ts';
 import { say } from '../words/say.ts';
-import { type MeterPoint, type MeterSeries, meterFigure } from './meter-series.ts';
-import type { MeterUnit } from './reading-fields.tsx';
+import { type MeterPoint, type MeterSeries, type MeterUnit, meterFigure } from './meter-series.ts';
 
 const WIDE = 400;
 const HIGH = 250;
@@ -10,7 +9,7 @@ const TOP = 34;
 const FLOOR = 206;
 const LEFT = 34;
 /** Bakes in one picture; more would hide each other. Own choice. */
-const MOST = 4;
+export const MOST_DRAWN = 4;
 
 export interface Band {
   low: number;
@@ -70,7 +69,7 @@ interface Props {
 }
 
 export function MeterPicture({ series, unit, band }: Props) {
-  const shown = series.slice(0, MOST);
+  const shown = series.slice(0, MOST_DRAWN);
   const scale = scaleOf(shown, band);
   return (
     <svg

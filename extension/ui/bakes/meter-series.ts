@@ -1,7 +1,8 @@
 /** Readings of several bakes in one unit, beside the net carbs that were predicted for the piece. */
 import type { Interval } from '../../../engine/model.ts';
-import type { Bake } from '../../store/records.ts';
-import type { MeterUnit } from './reading-fields.tsx';
+import type { Bake, Readings } from '../../store/records.ts';
+
+export type MeterUnit = Readings['unit'];
 
 /** mg/dL of 1 mmol/L of glucose: molar mass 180.156 g/mol (IUPAC standard atomic weights), a tenth. */
 const MG_DL_PER_MMOL_L = 18.0156;
@@ -61,5 +62,9 @@ export function meterSeries(bakes: readonly Bake[], unit: MeterUnit): MeterSerie
 }
 
 /** As meters show it: whole mg/dL, tenths of mmol/L. */
+export const shownAs = (value: number, unit: MeterUnit): number =>
+  unit === 'mg/dL' ? Math.round(value) : Math.round(value * 10) / 10;
+
+/** The same, to be read. */
 export const meterFigure = (value: number, unit: MeterUnit): string =>
-  unit === 'mg/dL' ? String(Math.round(value)) : (Math.round(value * 10) / 10).toFixed(1);
+  shownAs(value, unit).toFixed(unit === 'mg/dL' ? 0 : 1);

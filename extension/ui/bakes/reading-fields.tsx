@@ -3,8 +3,8 @@ import { useId } from 'preact/hooks';
 import type { Readings } from '../../store/records.ts';
 import { NumberField } from '../controls/number-field.tsx';
 import { type MessageKey, say } from '../words/say.ts';
-
-export type MeterUnit = Readings['unit'];
+import type { MeterUnit } from './meter-series.ts';
+import { MeterUnitSwitch, readingsIn } from './meter-unit.tsx';
 
 export const noReadings = (unit: MeterUnit): Readings => ({
   unit,
@@ -39,18 +39,27 @@ interface Props {
   /** Goes up when the form is emptied. */
   round: number;
   onReadings(readings: Readings): void;
+  /** The user's meter shows another unit. */
+  onUnit(unit: MeterUnit): void;
 }
 
-export function ReadingFields({ readings, round, onReadings }: Props) {
+export function ReadingFields({ readings, round, onReadings, onUnit }: Props) {
   const id = useId();
   const change = (part: Partial<Readings>) => onReadings({ ...readings, ...part });
   return (
     <>
       <p class="soft">{say('meterHow')}</p>
+      <MeterUnitSwitch
+        unit={readings.unit}
+        onUnit={(unit) => {
+          onReadings(readingsIn(readings, unit));
+          onUnit(unit);
+        }}
+      />
       <div class="bake-measures">
         {TIMES.map(([name, label]) => (
           <NumberField
-            key={`${name}.${round}`}
+            key={`${name}.${readings.unit}.${round}`}
             label={say(label)}
             unit={readings.unit}
             {...RANGE[readings.unit]}

@@ -2,6 +2,7 @@
 import { withoutLearned } from '../../../store/kept/lesson.ts';
 import { BakeLogPart } from '../../../ui/bakes/bake-log.tsx';
 import { MeterPart } from '../../../ui/bakes/meter-part.tsx';
+import { bandIn } from '../../../ui/bakes/meter-unit.tsx';
 import { EmptyBoard } from '../../../ui/figures/loaf/empty-board.tsx';
 import { LearnedWater } from '../../../ui/taught/learned-water-panel.tsx';
 import { TaughtList } from '../../../ui/taught/taught-list.tsx';
@@ -39,6 +40,9 @@ export function BakesPlace({ kitchen, open }: PlaceProps) {
         log={history.log}
         factor={factor}
         meter={preferences.meter}
+        onMeterUnit={(meter) =>
+          prefer({ meter, meterBand: bandIn(preferences.meterBand, preferences.meter, meter) })
+        }
         onLogged={async () => {
           await history.read();
           kitchen.lessons.reload();
