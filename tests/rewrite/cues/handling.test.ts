@@ -286,7 +286,7 @@ describe('a proof that needs no longer because the yeast was raised', () => {
     ['fr', /Laisser lever environ le temps indiqué/],
     ['es', /Dejar levar aproximadamente el tiempo indicado/],
     ['it', /Far lievitare circa il tempo indicato/],
-    ['nl', /Laat ongeveer zo lang rijzen/],
+    ['nl', /Laat het deeg ongeveer zo lang rijzen als aangegeven/],
   ])('is not stretched in %s', (language, words) => {
     const texts: Record<string, string> = {
       en: 'Let the dough rise.',

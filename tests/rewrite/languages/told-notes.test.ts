@@ -50,7 +50,7 @@ it('tells the reason of a change, clause by clause', () => {
   const text =
     'Net carbs from this line fall from 25 to 7.5 g a serving; 40 g sugar stays, as much as the 15 g budget and the dish allow.';
   expect(toldNote(text, 'de')).toBe(
-    'Die Netto-Kohlenhydrate dieser Zeile sinken von 25 auf 7,5 g je Portion; es bleiben 40 g Zucker, so viel wie das Budget von 15 g und das Gericht erlauben.',
+    'Die Netto-Kohlenhydrate aus dieser Zutat sinken von 25 auf 7,5 g je Portion; es bleiben 40 g Zucker, so viel wie das Budget von 15 g und das Gericht erlauben.',
   );
 });
 
