@@ -11,6 +11,7 @@ export * from './model/common.ts';
 export * from './model/food.ts';
 export * from './model/ingredient.ts';
 export * from './model/method-note.ts';
+export * from './model/person.ts';
 export * from './model/plan.ts';
 export * from './model/recipe.ts';
 export * from './model/tally.ts';

@@ -16,6 +16,7 @@ import type {
   Line,
   MissingLine,
   Note,
+  Person,
   Plan,
   Recipe,
   Rework,
@@ -60,6 +61,8 @@ export interface WalkOptions {
   cookedGrams?: number | null;
   /** Weighed mass of the finished reworked dish, g; replaces the estimate. */
   reworkedGrams?: number | null;
+  /** What the user has said of themselves; it decides on cautions only. */
+  person?: Person;
   /** What earlier bakes taught; only what the user left switched on. */
   taught?: Taught;
 }
@@ -296,7 +299,7 @@ function outcomeOf(plan: Plan, work: Reworking): Outcome {
 
 /** An outcome written out: the lines and the method to cook by, and what to heed. */
 function writtenOut({ way, ingredients: planned }: Outcome, work: Reworking): Rework {
-  const { recipe, goals, foods, ingredients, before, taught } = work;
+  const { recipe, goals, options, foods, ingredients, before, taught } = work;
   const { plan, after } = way;
   const { lines, steps, methodNotes } = rewriteRecipe(recipe, ingredients, plan, {
     foods,
@@ -318,7 +321,15 @@ function writtenOut({ way, ingredients: planned }: Outcome, work: Reworking): Re
     allergensAdded: allergens.added,
     allergensRemoved: allergens.removed,
     stillContains: stillContains(planned, goals.avoid, foods),
-    cautions: cautionsFor({ before, after, plan, foods, words, language: recipe.language }),
+    cautions: cautionsFor({
+      before,
+      after,
+      plan,
+      foods,
+      words,
+      language: recipe.language,
+      person: options.person ?? {},
+    }),
   };
 }
 

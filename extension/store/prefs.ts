@@ -1,6 +1,6 @@
 /** The user's preferences, in `storage.local`. */
 import * as z from 'zod';
-import { Allergen, DEFAULT_GOALS, type Goals, NetCarbRule } from '../../engine/model.ts';
+import { Allergen, DEFAULT_GOALS, type Goals, NetCarbRule, Person } from '../../engine/model.ts';
 import { PantryFood } from './pantry-food.ts';
 
 const KEY = 'preferences';
@@ -9,6 +9,8 @@ export const Preferences = z.object({
   budgetG: z.number().min(0).max(500).catch(DEFAULT_GOALS.budgetG),
   rule: NetCarbRule.catch(DEFAULT_GOALS.rule),
   avoid: z.array(Allergen).catch([]),
+  /** What the user has said of themselves, for the cautions. */
+  person: Person.catch(Person.parse({})),
   energy: z.enum(['kcal', 'kJ']).catch('kcal'),
   sodium: z.enum(['sodium', 'salt']).catch('sodium'),
   /** How amounts of ingredients are shown: as the recipe has them, or in one system. */

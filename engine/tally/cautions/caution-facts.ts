@@ -1,6 +1,6 @@
 /** What cautions are decided by: the foods of a serving, how figures moved, the page's words, the person. */
 import type { FoodTable } from '../../foods/index.ts';
-import type { Family, Food, Nutrient, Plan, Tally } from '../../model.ts';
+import type { Family, Food, Nutrient, Person, Plan, Tally } from '../../model.ts';
 
 /** A food of the reworked recipe and the grams of it that are eaten with one serving. */
 interface ServedFood {
@@ -20,7 +20,7 @@ export interface CautionInput {
   /** BCP 47 tag of the recipe's language; English when unknown. */
   language?: string | null;
   /** What the user has stated about themselves; left out when unknown. */
-  person?: { kidneyDisease?: boolean; sglt2?: boolean; needsCarePlan?: boolean };
+  person?: Partial<Person>;
 }
 
 export interface CautionFacts extends CautionInput {

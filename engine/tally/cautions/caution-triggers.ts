@@ -12,6 +12,8 @@ const LARGE_FALL_G = 30;
 const NEARLY_NONE_G = 5;
 /** Allulose of a serving that a stomach may feel, g. Own choice. */
 const MUCH_ALLULOSE_G = 10;
+/** Protein more in a serving that those with a kidney disease are told of, g: more than rounding. Own choice. */
+const ANY_PROTEIN_G = 1;
 /** Most sodium of a serving before it is called salty, mg; three quarters of the WHO's limit for a day. */
 const SALTY_MG = 1500;
 
@@ -58,6 +60,10 @@ const CARE_WORDS =
 const KIDNEY_WORDS =
   /\b(?:renal|dialysis|ckd|kidney(?:s)?(?:[- ](?:friendly|diet|disease|patients?)))\b/i;
 
+const ofTheKidneys = ({ person }: CautionFacts): boolean => person?.kidneyDisease === true;
+
+const changesFood = ({ plan }: CautionFacts): boolean => plan.swaps.length > 0;
+
 type Trigger = readonly [code: string, applies: (facts: CautionFacts) => boolean];
 
 /** Thresholds are common practice, no source, unless the caution's own source gives the number. */
@@ -73,9 +79,9 @@ export const TRIGGERS: readonly Trigger[] = [
     'NOT_WITHOUT_CARE_TEAM',
     ({ person, words }) => person?.needsCarePlan === true || CARE_WORDS.test(words),
   ],
-  ['KIDNEYS', ({ words }) => KIDNEY_WORDS.test(words)],
+  ['KIDNEYS', (f) => KIDNEY_WORDS.test(f.words) || (ofTheKidneys(f) && changesFood(f))],
   ['XYLITOL_DOGS', ({ eats }) => eats(hasPolyol('xylitol'))],
-  ['MORE_PROTEIN', (f) => f.person?.kidneyDisease === true || f.change('proteinG') > 15],
+  ['MORE_PROTEIN', (f) => f.change('proteinG') > (ofTheKidneys(f) ? ANY_PROTEIN_G : 15)],
   ['GLUTEN', (f) => f.adds(hasGluten) && !hadGluten(f)],
   ['SWELLING_FIBRE', ({ adds }) => adds(isSwellingPowder)],
   ['POTASSIUM', ({ adds }) => adds(({ per100g }) => (per100g.potassiumMg ?? 0) > 5000)],

@@ -90,7 +90,8 @@ export function useOpenRecipe(
   const logged = (work: Work) => (bySeries ? null : weighedDish(history.log.bakes, work));
   const weighed = (work: Work) =>
     onScale && sameWork(onScale.work, work) ? onScale.grams : logged(work);
-  const known = { ownFoods: own.foods, aliases: names.map, weighed, taught };
+  const { person } = kitchen.preferences;
+  const known = { ownFoods: own.foods, aliases: names.map, person, weighed, taught };
   const work = useWork(start, known, hold);
   const { adaptation, current } = work;
   const [elsewhere, setElsewhere] = useState(false);

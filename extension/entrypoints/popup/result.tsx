@@ -189,7 +189,11 @@ export function Result({ onOthers, ...ready }: Props) {
   // Chosen here, so that a second try after a lost answer does not keep a second recipe.
   const newId = useMemo(() => crypto.randomUUID(), [start]);
   const names = useNames(aliases, withStore);
-  const work = useWork(start, { ownFoods, aliases: names.map, taught }, hold);
+  const work = useWork(
+    start,
+    { ownFoods, aliases: names.map, person: preferences.person, taught },
+    hold,
+  );
   const { current, adaptation } = work;
   const trace = useLazyTrace(adaptation, ownFoods);
   // Not held yet is only not known yet: the full page begins with what was held last.

@@ -8,6 +8,7 @@ import { AllergenBoxes } from './allergen-boxes.tsx';
 import { COUNTRIES, preferencesIn } from './countries.ts';
 import { FirstRun } from './first-run.tsx';
 import { PageMarks } from './page-marks-box.tsx';
+import { PersonBoxes } from './person-boxes.tsx';
 import { RuleFields } from './rule-fields.tsx';
 
 interface Choice<T extends string> {
@@ -127,6 +128,7 @@ export function Settings({ preferences, onChange }: Props) {
           chosen={preferences.avoid}
           onChosen={(avoid) => onChange({ avoid })}
         />
+        <PersonBoxes person={preferences.person} onPerson={(person) => onChange({ person })} />
       </Group>
       <Group title={say('settingsCounted')}>
         <Pick

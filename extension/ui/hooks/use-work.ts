@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type FoodTable, foodTable, type Taught, type WalkOptions } from '../../../engine/index.ts';
-import type { Adaptation, Food, Goals } from '../../../engine/model.ts';
+import type { Adaptation, Food, Goals, Person } from '../../../engine/model.ts';
 import type { Work } from '../../store/records.ts';
 import type { Current } from '../../store/working/current.ts';
 import type { Correction } from '../recipe/lines/correct-line.tsx';
@@ -15,6 +15,8 @@ export interface Known {
   aliases: Record<string, string>;
   /** Grams of the dish on the scale when exactly this was baked, or null. */
   weighed?: (work: Work) => number | null;
+  /** What the user has said of themselves; another object counts as changed. */
+  person: Person;
   /** What bakes taught; another object counts as changed. */
   taught?: Taught;
 }
@@ -91,7 +93,7 @@ function useSolved({ recipe, goals }: Current, options: WalkOptions) {
  */
 export function useWork(
   start: Current,
-  { ownFoods, aliases, weighed, taught }: Known,
+  { ownFoods, aliases, person, weighed, taught }: Known,
   onChange: (current: Current) => void,
 ): WorkState {
   const [{ current, past }, setStanding] = useState<Standing>({ current: start, past: NO_PAST });
@@ -100,8 +102,15 @@ export function useWork(
   const { recipe, goals, corrections } = current;
   const reworkedGrams = weighed?.(current) ?? null;
   const options = useMemo<WalkOptions>(
-    () => ({ ownFoods, aliases, corrections, reworkedGrams, ...(taught ? { taught } : {}) }),
-    [recipe, goals, corrections, ownFoods, aliases, reworkedGrams, taught],
+    () => ({
+      ownFoods,
+      aliases,
+      person,
+      corrections,
+      reworkedGrams,
+      ...(taught ? { taught } : {}),
+    }),
+    [recipe, goals, corrections, ownFoods, aliases, person, reworkedGrams, taught],
   );
   const { solved, asItIs, busy, settle } = useSolved(current, options);
   const table = useMemo(() => foodTable(ownFoods), [ownFoods]);

@@ -30,10 +30,11 @@ import { goTo } from '../use-place.ts';
 import '../../../ui/styles/kept.css';
 
 /** What a kept recipe is worked out with, besides its own corrections. */
-function useOptionsFor({ own, names, lessons }: Kitchen) {
+function useOptionsFor({ own, names, lessons, preferences }: Kitchen) {
   return (saved: SavedRecipe): WalkOptions => ({
     ownFoods: own.foods,
     aliases: names.map,
+    person: preferences.person,
     corrections: saved.corrections,
     taught: taughtOf(lessons.lessons, lessons.own, lessons.off, saved.id),
   });
