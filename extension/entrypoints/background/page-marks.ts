@@ -3,7 +3,7 @@
  * switch: with it the script that looks is registered, without it there is none.
  */
 import { browser } from 'wxt/browser';
-import { ALL_PAGES } from '../../ui/goals/all-pages.ts';
+import { ALL_PAGES } from '../../ui/settings/all-pages.ts';
 
 const SCRIPT = 'detect';
 /** A quiet grey that carries white text (contrast 7.0). */

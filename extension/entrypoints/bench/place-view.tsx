@@ -4,7 +4,7 @@ import type { ComponentType } from 'preact';
 import { BeginLinks } from '../../ui/controls/begin-links.tsx';
 import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';
-import { FirstRun } from '../../ui/goals/first-run.tsx';
+import { FirstRun } from '../../ui/settings/first-run.tsx';
 import { say } from '../../ui/words/say.ts';
 import type { Kitchen, OpenRecipe, PlaceProps } from './kitchen.ts';
 import { type Place, START } from './place-names.ts';

@@ -11,7 +11,7 @@ import {
 } from '../../store/prefs.ts';
 import { Foot } from '../../ui/about/foot.tsx';
 import { FailureLine } from '../../ui/controls/failure-line.tsx';
-import { Settings } from '../../ui/goals/settings.tsx';
+import { Settings } from '../../ui/settings/settings.tsx';
 import { say } from '../../ui/words/say.ts';
 
 export function Options() {

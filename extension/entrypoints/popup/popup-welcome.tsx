@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import type { Goals } from '../../../engine/model.ts';
 import { loadPreferences, type Preferences, storePreferences } from '../../store/prefs.ts';
-import { FirstRun } from '../../ui/goals/first-run.tsx';
+import { FirstRun } from '../../ui/settings/first-run.tsx';
 import { say } from '../../ui/words/say.ts';
 
 /** What a changed preference means for the recipe that is open. */

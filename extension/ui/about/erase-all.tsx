@@ -6,7 +6,7 @@ import type { Store } from '../../store/db.ts';
 import { eraseAll } from '../../store/erase.ts';
 import { storageMessage } from '../../store/failure.ts';
 import { FailureLine } from '../controls/failure-line.tsx';
-import { ALL_PAGES } from '../goals/all-pages.ts';
+import { ALL_PAGES } from '../settings/all-pages.ts';
 import { say } from '../words/say.ts';
 
 /** The page starts anew: nothing that was on it may be put back by it. */

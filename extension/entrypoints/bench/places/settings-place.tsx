@@ -1,5 +1,5 @@
 /** What each recipe starts with, and how figures are shown. */
-import { Settings } from '../../../ui/goals/settings.tsx';
+import { Settings } from '../../../ui/settings/settings.tsx';
 import { say } from '../../../ui/words/say.ts';
 import type { PlaceProps } from '../kitchen.ts';
 

@@ -4,7 +4,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { adaptRecipe } from '../../../engine/index.ts';
 import { DEFAULT_GOALS, type Person } from '../../../engine/model.ts';
 import { DEFAULT_PREFERENCES } from '../../../extension/store/prefs.ts';
-import { PersonBoxes } from '../../../extension/ui/goals/person-boxes.tsx';
+import { PersonBoxes } from '../../../extension/ui/settings/person-boxes.tsx';
 import { adaptedText } from '../adapted.ts';
 import { type Drawn, drawn } from '../screen.ts';
 

@@ -3,13 +3,13 @@ import type { ComponentChildren } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import type { Preferences } from '../../store/prefs.ts';
 import { NumberField } from '../controls/number-field.tsx';
+import { AllergenBoxes } from '../goals/allergen-boxes.tsx';
+import { RuleFields } from '../goals/rule-fields.tsx';
 import { type MessageKey, say } from '../words/say.ts';
-import { AllergenBoxes } from './allergen-boxes.tsx';
 import { COUNTRIES, preferencesIn } from './countries.ts';
 import { FirstRun } from './first-run.tsx';
 import { PageMarks } from './page-marks-box.tsx';
 import { PersonBoxes } from './person-boxes.tsx';
-import { RuleFields } from './rule-fields.tsx';
 
 interface Choice<T extends string> {
   label: string;

@@ -3,8 +3,8 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Preferences } from '../../store/prefs.ts';
 import { Stepper } from '../controls/stepper.tsx';
+import { AllergenBoxes } from '../goals/allergen-boxes.tsx';
 import { say } from '../words/say.ts';
-import { AllergenBoxes } from './allergen-boxes.tsx';
 import { COUNTRIES, preferencesIn } from './countries.ts';
 
 interface QuestionProps {
