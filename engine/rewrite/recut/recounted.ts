@@ -28,8 +28,9 @@ const isOf = ({ low, high }: Count, { page }: Servings): boolean => low <= page 
 /** The step with the page's number put right wherever it stands, and the size beside it; null when it does not stand there. */
 export function recounted({ after }: RewrittenStep, servings: Servings): string | null {
   if (![SHAPES, SERVES, CUTS].some((words) => words.test(after))) return null;
+  const wide = isFlat(after, servings) ? 1 : servings.page / servings.now;
   const put = sentencesOf(after).reduce(
-    (text, sentence) => text.replace(sentence, () => recountedSentence(sentence, servings)),
+    (text, sentence) => text.replace(sentence, () => recountedSentence(sentence, servings, wide)),
     after,
   );
   return put === after ? null : put;
@@ -38,14 +39,27 @@ export function recounted({ after }: RewrittenStep, servings: Servings): string 
 /** '(a little larger than a golf ball)' holds of the page's pieces. */
 const COMPARED = /\s?\([^()]*\b(?:larger|bigger|smaller|size) (?:than|of)\b[^()]*\)/gi;
 
-/** A sentence with the new number in place of the page's, and the size that is told behind it. */
-function recountedSentence(sentence: string, servings: Servings): string {
+/** A dough that is rolled up with its filling, of which flat slices are no rolls. */
+const ROLLED_UP = /\broll(?:ed|ing)?\b[^.;]*\bup\b|\bsnake\b/i;
+
+/** From this share (0..1) of the page's size on a slice of the same log is flat. Own choice. */
+const FLAT = 0.72;
+
+/** Whether these words roll a dough up. */
+export const rollsUp = (text: string): boolean => ROLLED_UP.test(text);
+
+/** Whether slices of the roll in this step would be flat, so that the roll is made thinner. */
+export const isFlat = (text: string, { page, now }: Servings): boolean =>
+  page / now < FLAT && rollsUp(text);
+
+/** A sentence with the new number in place of the page's, and the size that is told behind it: a width at this share (0..1). */
+function recountedSentence(sentence: string, servings: Servings, width: number): string {
   const numbers = [...sentence.matchAll(new RegExp(COUNT.source, 'gi'))].reverse();
   return numbers.reduce((text, { 0: found, index }) => {
     const count = countIn(found);
     if (count === null || !isOf(count, servings)) return text;
     const behind = text.slice(index + found.length).replace(COMPARED, '');
-    const rest = withSmallerSizes(behind, servings.page / servings.now);
+    const rest = withSmallerSizes(behind, servings.page / servings.now, width);
     return `${text.slice(0, index)}${count.lead}${servings.now}${rest}`;
   }, sentence);
 }

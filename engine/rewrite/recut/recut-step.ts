@@ -5,7 +5,7 @@ import { bakesIn } from '../oven/bakes-in.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 import { recountedAbroad } from './counts-abroad.ts';
 import { CUTS, FILLED, HEATS, SHAPES } from './piece-words.ts';
-import { COUNT, recounted } from './recounted.ts';
+import { COUNT, isFlat, recounted, rollsUp } from './recounted.ts';
 import { cutsLots, lotsOf, recountedLots } from './recut-lots.ts';
 import {
   besideShaping,
@@ -139,7 +139,8 @@ function withOwnNumber(
   if (step === undefined || after === null) return inLots(method, servings, why);
   const later = steps.slice(at + 1).map((one) => one.after);
   const beside = besidePlate(servings, ENGLISH).trim();
-  const sized = SHAPED.has(family) ? withSize(after, servings, later) : after;
+  const shaped = SHAPED.has(family) ? withSize(after, servings, later) : after;
+  const sized = withThinnerRoll(shaped, step.after, servings);
   const told = beside === '' ? sized : withSentence(sized, lastOwnSentence(sized), beside);
   const put = replaced(method, at, changedTo(step, told, why));
   return FILLED.test(SHAPES.exec(after)?.groups?.pieces ?? '') ? lessFull(put) : put;
@@ -182,21 +183,19 @@ function withNumberAbroad(
   return { ...method, steps };
 }
 
-/** A dough that is rolled up with its filling, of which flat slices are no rolls. */
-const ROLLED_UP = /\broll(?:ed|ing)?\b[^.;]*\bup\b|\bsnake\b/i;
-
 /** The size of each slice behind the cutting, and what keeps much smaller ones high before it. */
 function toldOfLots(put: string, page: string, servings: Servings): string {
   const cuts = lotsSentence(page);
-  const sized = withSentence(put, cuts, filled(ENGLISH.each, servings));
-  const isFlat = servings.page / servings.now < FLAT && ROLLED_UP.test(page);
-  if (!isFlat) return sized;
-  const rollsFirst = ROLLED_UP.test(sentencesOf(page).slice(0, cuts).join(' '));
-  return withSentence(sized, rollsFirst ? cuts - 1 : cuts + 1, ENGLISH.thinner);
+  return withThinnerRoll(withSentence(put, cuts, filled(ENGLISH.each, servings)), page, servings);
 }
 
-/** From this share (0..1) of the page's size on a slice of the same log is flat. Own choice. */
-const FLAT = 0.72;
+/** What keeps much smaller slices of a roll high, before it is cut. */
+function withThinnerRoll(put: string, page: string, servings: Servings): string {
+  if (!isFlat(page, servings)) return put;
+  const cuts = lotsSentence(page);
+  const rollsFirst = rollsUp(sentencesOf(page).slice(0, cuts).join(' '));
+  return withSentence(put, rollsFirst ? cuts - 1 : cuts + 1, ENGLISH.thinner);
+}
 
 /** Index of the sentence that cuts the lots. */
 const lotsSentence = (text: string): number =>

@@ -45,13 +45,19 @@ const scaled = (text: string, sizes: RegExp, share: number): string =>
     return value === null ? found : `${written(value * share, unit)}${gap}${unit}`;
   });
 
-/** What stands behind the number of pieces, with the weight or width of each at this share (0..1). */
-export const withSmallerSizes = (text: string, share: number): string =>
-  scaled(scaled(text, WEIGHT, share), WIDTH, share);
+/** What stands behind the number of pieces, with the weight of each at this share (0..1) and the width at `width`. */
+export const withSmallerSizes = (text: string, share: number, width = share): string =>
+  scaled(scaled(text, WEIGHT, share), WIDTH, width);
 
-/** A sentence with the cutter for pieces of this share (0..1), rolled as thick as before. */
-export const withSmallerCutter = (sentence: string, share: number): string =>
-  scaled(sentence, CUTTER, Math.sqrt(share));
+/** 'Roll each ball into a 4-inch-wide circle': a piece rolled out. */
+const ROUND = new RegExp(
+  `(?<=\\b(?:each|every)\\b[^.\\d]{0,60})${NUMBER}(?<gap>[\\s-]?)(?<unit>inch|cm)(?=(?:[\\s-](?:wide|thin))?[\\s-](?:circles?|rounds?|dis[ck]s?|ovals?|squares?)\\b)`,
+  'gi',
+);
+
+/** A text with the cutters and rounds of pieces of this share (0..1), rolled as thick as before. */
+export const withSmallerCutter = (text: string, share: number): string =>
+  scaled(scaled(text, CUTTER, Math.sqrt(share)), ROUND, Math.sqrt(share));
 
 /** 'Place up to 4 large dough balls on each sheet': what goes onto one tray. */
 const ON_TRAY =

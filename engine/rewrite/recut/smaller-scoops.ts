@@ -22,13 +22,22 @@ const PORTIONS = /\b(?:scoop\w*|drop|portion\w*|spoon(?:ful)?s?|dough balls?|bal
 /** Further off than this no measure is told. Own choice. */
 const NEAR = 0.3;
 const MEASURE =
-  /(?<![\d½¼–-]\s?|\d (?:to|or) )(?<quantity>\d+(?: \d\/\d|\/\d|\.\d+)?|[¼½¾⅓⅔]|\d[¼½¾⅓⅔])(?:-| )(?<unit>cup|tablespoon|tbsp|teaspoon|tsp)s?\b(?! of (?!(?:the )?(?:\w+ )?(?:dough|batter)\b))/gi;
+  /(?<![\d½¼–-]\s?|\d (?:to|or) )(?<quantity>\d+(?: \d\/\d|\/\d|\.\d+)?|[¼½¾⅓⅔]|\d[¼½¾⅓⅔])(?:-| )(?:(?<unit>cup|tablespoon|tbsp|teaspoon|tsp)s?\b(?! of (?!(?:the )?(?:\w+ )?(?:dough|batter)\b))|(?<short>c)\b(?= of (?:the )?batter\b))/gi;
+/** 'about 1 tablespoon of the cheese on each round': what goes into or onto every piece. */
+const OF_FILLING =
+  /(?<![\d½¼–-]\s?|\d (?:to|or) )(?<quantity>\d+(?: \d\/\d|\/\d|\.\d+)?|[¼½¾⅓⅔]|\d[¼½¾⅓⅔]|an?)(?:-| )(?:(?:heaping|heaped|scant|level) )?(?<unit>tablespoon|tbsp|teaspoon|tsp)s?\b(?= of )/gi;
+const FILLS_EACH =
+  /(?:^|[.)] )\W*(?:(?:then|next|now),? )?(?:place|put|spoon|dollop|pipe|fill|top|drop|add)\b[^.;]*\b(?:each|every)\b/i;
 /** 'by rounded tablespoons': a spoon without a number. */
 const BY_SPOON =
   /\b(?<by>by)(?: the)? (?:level )?(?<heap>(?:rounded|heaped|heaping) )?(?<unit>tablespoon|teaspoon)(?:ful)?s?\b/gi;
 /** What a rounded spoon holds, in level ones: common practice, no source. */
 const HEAPED = 1.3;
-const LONG: Readonly<Record<string, string>> = { tbsp: 'tablespoon', tsp: 'teaspoon' };
+const LONG: Readonly<Record<string, string>> = {
+  c: 'cup',
+  tbsp: 'tablespoon',
+  tsp: 'teaspoon',
+};
 
 /** The nearest measure of a kitchen; null when none is near. */
 function measureOf(teaspoons: number): string | null {
@@ -37,14 +46,20 @@ function measureOf(teaspoons: number): string | null {
   return best === undefined || off(best) > NEAR ? null : best[1];
 }
 
-function smallerMeasures(sentence: string, share: number): string {
-  if (!PORTIONS.test(sentence)) return sentence;
-  const put = sentence.replace(MEASURE, (...found) => {
-    const { quantity = '', unit = '' } = found.at(-1) as Record<string, string>;
-    const low = unit.toLowerCase();
-    const value = (numberValue(quantity) ?? Number.NaN) * (TEASPOONS[LONG[low] ?? low] ?? 0);
+/** A sentence with the measures of this kind at this share (0..1). */
+const withMeasures = (sentence: string, kind: RegExp, share: number): string =>
+  sentence.replace(kind, (...found) => {
+    const { quantity = '', unit, short } = found.at(-1) as Record<string, string | undefined>;
+    const low = (unit ?? short ?? '').toLowerCase();
+    const number = /^an?$/i.test(quantity) ? 1 : numberValue(quantity);
+    const value = (number ?? Number.NaN) * (TEASPOONS[LONG[low] ?? low] ?? 0);
     return (value > 0 ? measureOf(value * share) : null) ?? (found[0] as string);
   });
+
+function smallerMeasures(sentence: string, share: number): string {
+  if (FILLS_EACH.test(sentence)) return withMeasures(sentence, OF_FILLING, share);
+  if (!PORTIONS.test(sentence)) return sentence;
+  const put = withMeasures(sentence, MEASURE, share);
   const spooned = put.replace(BY_SPOON, (...found) => {
     const { by = '', heap, unit = '' } = found.at(-1) as Record<string, string | undefined>;
     const full = (TEASPOONS[unit.toLowerCase()] ?? 0) * (heap === undefined ? 1 : HEAPED);

@@ -39,6 +39,37 @@ describe('what stands beside the number of pieces', () => {
     expect(made).toContain('a 16 inch log. Cut 24 rolls about ¾ inches wide');
   });
 
+  it('is the page’s width where the roll is made thinner', () => {
+    const made = recut(
+      ['Roll the dough up tightly. Cut 12 rolls about 1 1/2 inches wide.', 'Bake.'],
+      { page: 12, now: 24 },
+    );
+    expect(made).toMatch(
+      /up tightly\. Before you cut it, make each roll of dough longer and thinner.*Cut 24 rolls about 1½ inches wide/,
+    );
+  });
+
+  it('is a smaller round, with as much less of its filling', () => {
+    const made = recut(
+      [
+        'Divide the dough into 20 balls. Roll each ball into a 4-inch-wide circle. (Keep the others covered.) Place about 1 tablespoon of the cheese on each circle and fold it over.',
+        'Bake 15 minutes.',
+      ],
+      { page: 20, now: 30 },
+    );
+    expect(made).toContain('into a 3¼-inch-wide circle.');
+    expect(made).toContain('Place about 2 teaspoons of the cheese');
+  });
+
+  it('is less batter for each where it goes by the cup', () => {
+    const made = recut(
+      ['Scoop out 1/3 C of batter and pour into the waffle iron. Bake until golden.', 'Serve.'],
+      { page: 9, now: 12 },
+      { family: 'pancake' },
+    );
+    expect(made).toContain('Scoop out ¼ cup of batter');
+  });
+
   it('says no longer what the page’s pieces are like', () => {
     const made = recut(
       ['Divide dough into 20 (2-ounce) balls (a little larger than a golf ball).', 'Bake.'],
