@@ -5,10 +5,19 @@ import { mentionsAny } from './word-search.ts';
 interface LeftAloneRow {
   kind: string;
   title?: readonly string[];
+  /** The same in other languages, by tag. */
+  titleIn?: Readonly<Record<string, readonly string[]>>;
   method?: readonly string[];
   both?: boolean;
   why: string;
 }
+
+/** Pages do not always say their language, so the words of all are looked for. */
+const ROWS: readonly LeftAloneRow[] = (rows as readonly LeftAloneRow[]).map((row) =>
+  row.titleIn === undefined
+    ? row
+    : { ...row, title: [...(row.title ?? []), ...Object.values(row.titleIn).flat()] },
+);
 
 /** Scripts that the rewriting has no words for: an English line among them would help nobody. */
 const UNWRITTEN = /[\u3040-\u30ff\u4e00-\u9fff]/gu;
@@ -26,7 +35,7 @@ function isUnwritten(text: string): boolean {
 export function whyLeftAlone(title: string, steps: readonly string[]): string | null {
   const method = steps.join('\n');
   if (isUnwritten(`${title}\n${method}`)) return WHY_UNWRITTEN;
-  const row = (rows as readonly LeftAloneRow[]).find((one) => {
+  const row = ROWS.find((one) => {
     const titled = mentionsAny(one.title, title);
     const done = mentionsAny(one.method, method);
     return one.both === true ? titled && done : titled || done;

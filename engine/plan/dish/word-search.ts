@@ -1,17 +1,8 @@
 /** Looks for words of the tables in titles, lines and methods. */
-import { withoutAccents } from '../../accents.ts';
-import { keptResults } from '../../kept-results.ts';
+import { plainWords } from '../../plain-words.ts';
 import lists from '../data/word-lists.json' with { type: 'json' };
 
 const LISTS: Readonly<Record<string, readonly string[]>> = lists;
-
-/** Small letters without accents; whatever is no letter or digit becomes one space, also at both ends. */
-const plain = (text: string): string =>
-  ` ${withoutAccents(text.toLowerCase()).replace(/[^\p{L}\p{N}]+/gu, ' ')} `.replace(/ {2,}/g, ' ');
-
-/** A plan asks for a handful of texts again and again: title, method, one line after the other. */
-const MOST_TEXTS = 64;
-const plainOnce = keptResults(MOST_TEXTS, plain);
 
 const spelledOut = new WeakMap<readonly string[], readonly string[]>();
 
@@ -33,6 +24,6 @@ export function wordsOf(words: readonly string[]): readonly string[] {
  */
 export function mentionsAny(words: readonly string[] | undefined, text: string): boolean {
   if (words === undefined) return false;
-  const within = plainOnce(text);
+  const within = plainWords(text);
   return wordsOf(words).some((word) => within.includes(word));
 }

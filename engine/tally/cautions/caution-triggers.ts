@@ -1,6 +1,8 @@
 /** When each caution applies, the gravest first: only the first ones are shown. */
 import { hasTag } from '../../foods/tags.ts';
 import { type Food, isDough } from '../../model.ts';
+import { plainWords } from '../../plain-words.ts';
+import pageWords from '../data/page-words.json' with { type: 'json' };
 import { isOfAnyMake } from '../verdict/allergen-change.ts';
 import type { CautionFacts } from './caution-facts.ts';
 
@@ -55,10 +57,14 @@ const isSwellingPowder = (food: Food): boolean =>
 const isMeatOrFish = ({ group, state }: Food): boolean =>
   state === 'raw' && (group === 'meat and poultry' || group === 'fish and seafood');
 
-const CARE_WORDS =
-  /\b(?:baby food|bab(?:y|ies)[- ](?:led|friendly)|for (?:babies|infants|toddlers)|infants?|toddlers?|weaning|pregnan\w*|breast-?feeding|lactation|gestational)\b/i;
-const KIDNEY_WORDS =
-  /\b(?:renal|dialysis|ckd|kidney(?:s)?(?:[- ](?:friendly|diet|disease|patients?)))\b/i;
+/** Pages do not always say their language, so the words of all are looked for. */
+const PAGE_WORDS = Object.fromEntries(
+  Object.entries(pageWords).map(([subject, words]) => [subject, Object.values(words).flat()]),
+) as Record<keyof typeof pageWords, string[]>;
+
+/** Whether title or method has such a word; a space in the data marks where one begins or ends. */
+const speaksOf = (subject: keyof typeof pageWords, { words }: CautionFacts): boolean =>
+  PAGE_WORDS[subject].some((word) => plainWords(words).includes(word));
 
 const ofTheKidneys = ({ person }: CautionFacts): boolean => person?.kidneyDisease === true;
 
@@ -68,18 +74,15 @@ type Trigger = readonly [code: string, applies: (facts: CautionFacts) => boolean
 
 /** Thresholds are common practice, no source, unless the caution's own source gives the number. */
 export const TRIGGERS: readonly Trigger[] = [
-  ['BITTER_KERNELS', ({ words }) => /bitter almond|apricot[- ]kernel/i.test(words)],
+  ['BITTER_KERNELS', (f) => speaksOf('bitterKernels', f)],
   ['MUCH_FEWER_CARBS_HYPO', (f) => fallOf(f) >= LARGE_FALL_G],
   ['FEWER_CARBS_HYPO', (f) => cutsCarbs(f) && fallOf(f) < LARGE_FALL_G],
   [
     'SGLT2_KETOACIDOSIS',
     (f) => f.person?.sglt2 === true && cutsCarbs(f) && f.now('netCarbsG') < NEARLY_NONE_G,
   ],
-  [
-    'NOT_WITHOUT_CARE_TEAM',
-    ({ person, words }) => person?.needsCarePlan === true || CARE_WORDS.test(words),
-  ],
-  ['KIDNEYS', (f) => KIDNEY_WORDS.test(f.words) || (ofTheKidneys(f) && changesFood(f))],
+  ['NOT_WITHOUT_CARE_TEAM', (f) => f.person?.needsCarePlan === true || speaksOf('carePlan', f)],
+  ['KIDNEYS', (f) => speaksOf('kidneys', f) || (ofTheKidneys(f) && changesFood(f))],
   ['XYLITOL_DOGS', ({ eats }) => eats(hasPolyol('xylitol'))],
   ['MORE_PROTEIN', (f) => f.change('proteinG') > (ofTheKidneys(f) ? ANY_PROTEIN_G : 15)],
   ['GLUTEN', (f) => f.adds(hasGluten) && !hadGluten(f)],
@@ -87,9 +90,9 @@ export const TRIGGERS: readonly Trigger[] = [
   ['POTASSIUM', ({ adds }) => adds(({ per100g }) => (per100g.potassiumMg ?? 0) > 5000)],
   [
     'DRY_BEANS',
-    ({ eats, words }) =>
-      eats(({ name, state }) => state === 'dry' && /\b(?:kidney|white) bean/.test(name)) &&
-      /slow cooker/i.test(words),
+    (f) =>
+      f.eats(({ name, state }) => state === 'dry' && /\b(?:kidney|white) bean/.test(name)) &&
+      speaksOf('slowCooker', f),
   ],
   ['SALTY', ({ now }) => now('sodiumMg') >= SALTY_MG],
   ['READY_BREAD', ({ adds }) => adds((food) => hasTag(food, 'ready-bread'))],
@@ -109,9 +112,7 @@ export const TRIGGERS: readonly Trigger[] = [
   ],
   [
     'ACRYLAMIDE',
-    ({ words, family }) =>
-      family === 'breaded-food' ||
-      (family === 'potato-dish' && /fr(y|ied)|roast|toast/i.test(words)),
+    (f) => f.family === 'breaded-food' || (f.family === 'potato-dish' && speaksOf('browning', f)),
   ],
   ['LABEL_CARBS', ({ adds }) => adds(({ name }) => /\bblend\b|sugar-free/i.test(name))],
   ['GLUTEN', (f) => f.adds(hasGluten) && hadGluten(f)],

@@ -85,6 +85,26 @@ describe('pages that are not reworked', () => {
     ['Salt dough ornaments', []],
     ['番茄炒蛋', ['鸡蛋打散，番茄切块。', '炒熟即可。']],
     ['カレー', ['玉ねぎを切って炒めます。']],
+    ['Babybrei mit Möhre und Kartoffel', []],
+    ['Riz au lait pour bébé', []],
+    ['Babyhapje met peer', []],
+    ['Puré de calabaza para bebés', []],
+    ['Crema di zucca per lo svezzamento', []],
+    ['Papinha de abóbora', []],
+    ['Barnmat med morot', []],
+    ['Babygrød af boghvede', []],
+    ['Babymat med søtpotet', []],
+    ['Nierendiät: Gemüsepfanne', []],
+    ['Pain pour insuffisants rénaux', []],
+    ['Broodje voor een nierdieet', []],
+    ['Arroz para enfermos renales', []],
+    ['Pane aproteico alle erbe', []],
+    ['Bolo para doentes renais', []],
+    ['Bröd vid njursvikt', []],
+    ['Brød ved nyresygdom', []],
+    ['Brød ved nyresvikt', []],
+    ['Hundekuchen mit Möhre', []],
+    ['Galletas para perros', []],
   ])('%s', (title, steps) => {
     expect(whyLeftAlone(title, steps)).toMatch(/^[A-Z].*\.$/);
   });
@@ -96,6 +116,15 @@ describe('pages that are not reworked', () => {
     ['Hot dogs', []],
     ['Mapo tofu (麻婆豆腐)', ['Fry the tofu in the sauce.']],
     ['Baby spinach salad', []],
+    ['Saure Nieren mit Kartoffelpüree', []],
+    ['Brot für hundert Gäste', []],
+    ['Rognons de veau à la moutarde', []],
+    ['Salade voor baby spinazie', []],
+    ['Limonada para beber', []],
+    ['Pan para perros calientes', []],
+    ['Pão para cachorro-quente', []],
+    ['Stek med njursås', []],
+    ['Salat til baby spinat', []],
   ])('but %s may be', (title, steps) => expect(whyLeftAlone(title, steps)).toBeNull());
 
   it('keep every line, and say why', () => {
