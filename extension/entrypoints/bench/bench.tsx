@@ -5,12 +5,14 @@ import { openStore, type Store } from '../../store/db.ts';
 import { listOwnFoods } from '../../store/kept/kept-packages.ts';
 import { type Preferences, storePreferences } from '../../store/prefs.ts';
 import type { Current } from '../../store/working/current.ts';
+import { stoveKey } from '../../store/working/stove.ts';
 import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';
 import { TraceContext, useLazyTrace } from '../../ui/figures/sources/trace-context.ts';
 import { useFacts, useLessons } from '../../ui/hooks/use-lessons.ts';
 import { useNames } from '../../ui/hooks/use-names.ts';
 import { usePantry } from '../../ui/hooks/use-pantry.ts';
+import { ElsewhereTimers } from '../../ui/stove/elsewhere-timers.tsx';
 import { say, sayWith } from '../../ui/words/say.ts';
 import { hold } from './hold.ts';
 import type { Kitchen, OpenRecipe } from './kitchen.ts';
@@ -132,6 +134,7 @@ function Opened(props: OpenedProps) {
     return (
       <Shell here={here} title={null}>
         {troubles}
+        <ElsewhereTimers area={browser.storage.local} atStove={null} />
         <PlaceView here={here} kitchen={kitchen} open={null} state="none" />
       </Shell>
     );
@@ -139,6 +142,10 @@ function Opened(props: OpenedProps) {
   return (
     <Shell here={here} title={current.recipe.title}>
       {troubles}
+      <ElsewhereTimers
+        area={browser.storage.local}
+        atStove={here === 'stove' ? stoveKey(current.recipe) : null}
+      />
       <WithRecipe key={round} kitchen={kitchen} start={current}>
         {(open, failed) => (
           <PlaceView

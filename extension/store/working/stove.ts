@@ -47,3 +47,22 @@ export async function storeStove(area: Area, recipe: string, page: StovePage): P
   const others = (await loadPages(area)).filter((one) => one.recipe !== recipe);
   await area.set({ [KEY]: [...others, { recipe, page }].slice(-MOST) });
 }
+
+/** A timer, and the recipe it belongs to by its `stoveKey`. */
+export interface TimerOf {
+  recipe: string;
+  timer: StoveTimer;
+}
+
+/** The timers of every recipe. @throws the storage layer's error. */
+export async function loadTimers(area: Area): Promise<TimerOf[]> {
+  const pages = await loadPages(area);
+  return pages.flatMap(({ recipe, page }) => page.timers.map((timer) => ({ recipe, timer })));
+}
+
+/** Takes a timer away. @throws the storage layer's error; nothing is changed then. */
+export async function dropTimer(area: Area, { recipe, timer }: TimerOf): Promise<void> {
+  const page = await loadStove(area, recipe);
+  const timers = page.timers.filter(({ id }) => id !== timer.id);
+  await storeStove(area, recipe, { ...page, timers });
+}

@@ -1,5 +1,6 @@
 /** The timers that run or ring, each with its name. */
 import type { StoveTimer } from '../../store/working/stove.ts';
+import '../styles/timers.css';
 import { Icon } from '../controls/icon.tsx';
 import { say } from '../words/say.ts';
 import { clockText, secondsLeft } from './timers.ts';

@@ -1,5 +1,5 @@
 /** Where the cook is in the recipe, what is at hand, and the timers; kept as it changes. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Area } from '../../store/prefs.ts';
 import {
   FIRST_PAGE,
@@ -10,6 +10,7 @@ import {
 } from '../../store/working/stove.ts';
 import { chime } from './chime.ts';
 import { justEnded, withoutTimer, withTimer } from './timers.ts';
+import { useNow } from './use-now.ts';
 
 export interface Stove extends StovePage {
   /** Milliseconds since 1970 UTC, a second fresh. */
@@ -19,24 +20,6 @@ export interface Stove extends StovePage {
   /** False when no more timers can run. */
   start(name: string, seconds: number): boolean;
   stop(id: string): void;
-}
-
-/** The time, looked at each second; `onLook` gets the look before and this one. */
-function useNow(onLook: (before: number, now: number) => void): number {
-  const [now, setNow] = useState(() => Date.now());
-  const look = useRef(onLook);
-  look.current = onLook;
-  useEffect(() => {
-    let before = Date.now();
-    const timer = setInterval(() => {
-      const next = Date.now();
-      look.current(before, next);
-      before = next;
-      setNow(next);
-    }, 1000);
-    return () => clearInterval(timer);
-  }, []);
-  return now;
 }
 
 /** `steps` is how many there are: a shorter method than last time starts no later than its end. */

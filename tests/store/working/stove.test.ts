@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Area } from '../../../extension/store/prefs.ts';
 import {
+  dropTimer,
   FIRST_PAGE,
   loadStove,
+  loadTimers,
   storeStove,
   stoveKey,
 } from '../../../extension/store/working/stove.ts';
@@ -29,6 +31,21 @@ describe('the place at the stove', () => {
     });
     expect((await loadStove(disk, 'cake')).at).toBe(1);
     expect(await loadStove(disk, 'soup')).toEqual(FIRST_PAGE);
+  });
+
+  it('tells the timers of every recipe, and takes one away', async () => {
+    const disk = area();
+    const other = { ...timer, id: 'b', name: 'Boil' };
+    await storeStove(disk, 'rolls', { at: 3, ticked: ['0'], timers: [timer] });
+    await storeStove(disk, 'soup', { at: 1, ticked: [], timers: [other] });
+    const found = await loadTimers(disk);
+    expect(found).toEqual([
+      { recipe: 'rolls', timer },
+      { recipe: 'soup', timer: other },
+    ]);
+    await dropTimer(disk, { recipe: 'rolls', timer });
+    expect(await loadTimers(disk)).toEqual([{ recipe: 'soup', timer: other }]);
+    expect(await loadStove(disk, 'rolls')).toEqual({ at: 3, ticked: ['0'], timers: [] });
   });
 
   it('is the start when what is on disk is damaged', async () => {
