@@ -70,6 +70,12 @@ const STAGES: readonly Stage[] = [
   { name: 'unused', first: false, quick: false, run: () => check('knip') },
   { name: 'unit', first: false, quick: true, run: () => suite('unit') },
   { name: 'thorough', first: false, quick: false, run: () => suite('thorough') },
+  {
+    name: 'packages',
+    first: false,
+    quick: false,
+    run: () => check('tsx', 'tests/release/check.ts', 'packages'),
+  },
   { name: 'browser', first: false, quick: false, run: browserSuite },
 ];
 

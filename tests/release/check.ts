@@ -1,7 +1,8 @@
 /**
  * `npm run release`: packs the extension for both stores and looks at what was packed. The packages keep
  * within their size, the sources package holds the tree and nothing else, a build from it gives the same
- * bytes twice over, and the add-on store's own linter finds no error and no warning of ours.
+ * bytes twice over, and the add-on store's own linter finds no error and no warning of ours. With the word
+ * `packages` the linter, which has to be fetched, is left out; that is what `npm test` runs.
  */
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
@@ -24,6 +25,8 @@ const MOST_PACKAGE = 2_000_000;
 const LINTER = 'addons-linter@10.14.0';
 /** The view library's own way to set markup, which nothing here uses; `trusted-types 'none'` forbids it as well. */
 const NOT_OURS = 'UNSAFE_VAR_ASSIGNMENT';
+/** It has one such place; a second one would be ours. */
+const MOST_THEIRS = 1;
 
 const { name, version } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8'));
 const packed = (kind: string): string => join(ROOT, '.output', `${name}-${version}-${kind}.zip`);
@@ -122,10 +125,10 @@ function linted(): void {
   const output = run('npx', ['--yes', LINTER, '--output', 'json', packed('firefox')]);
   const { errors, warnings, notices } = JSON.parse(output) as Record<string, Finding[]>;
   const told = (all: Finding[] = []) => all.map((one) => `${one.code} ${one.file}: ${one.message}`);
-  const ours = (warnings ?? []).filter(({ code }) => code !== NOT_OURS);
-  const theirs = (warnings ?? []).length - ours.length;
+  const theirs = (warnings ?? []).filter(({ code }) => code === NOT_OURS).slice(0, MOST_THEIRS);
+  const ours = (warnings ?? []).filter((one) => !theirs.includes(one));
   tell(`${LINTER}: no error`, told(errors));
-  tell(`${LINTER}: no warning of ours (${theirs} of the view library)`, told(ours));
+  tell(`${LINTER}: no warning of ours (${theirs.length} of the view library)`, told(ours));
   console.log(`      ${notices?.length ?? 0} notices`);
 }
 
@@ -134,5 +137,5 @@ wxt(['zip', '-b', 'firefox']);
 sizes();
 sourcesHoldTheTree();
 sameBytesTwice();
-linted();
+if (process.argv[2] !== 'packages') linted();
 process.exitCode = faults === 0 ? 0 : 1;

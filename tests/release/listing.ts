@@ -57,11 +57,25 @@ const SHOTS: Record<string, (run: ChromiumRun, pages: Served) => Promise<Page>> 
   '5-privacy': (run) => place(run, 'privacy', '.kept-where'),
 };
 
+/** The popup, which is smaller than what stores ask for, on a plain board of that size. */
+async function onBoard(run: ChromiumRun, popup: Page): Promise<Page> {
+  const picture = (await popup.screenshot()).toString('base64');
+  const board = await run.context.newPage();
+  await board.setViewportSize(SIZE);
+  await board.setContent(
+    `<body style="margin:0;display:grid;place-items:center;height:100vh;background:#e9dcc8">
+      <img src="data:image/png;base64,${picture}" style="box-shadow:0 8px 40px #0006" alt="">`,
+  );
+  return board;
+}
+
 async function shoot(run: ChromiumRun, pages: Served, language: string): Promise<void> {
   for (const [name, open] of Object.entries(SHOTS)) {
     const page = await open(run, pages);
     await page.waitForTimeout(200);
-    await page.screenshot({ path: join(FOLDER, `${name}-${language}.png`) });
+    const whole = page.viewportSize()?.width === SIZE.width ? page : await onBoard(run, page);
+    await whole.screenshot({ path: join(FOLDER, `${name}-${language}.png`) });
+    if (whole !== page) await whole.close();
     if (language === 'en' && SHOWN.includes(name)) {
       const file = join(ROOT, '.github', `${name.slice(2)}.jpg`);
       await page.screenshot({ path: file, type: 'jpeg', quality: 70 });
