@@ -14,7 +14,7 @@ import {
   newShare,
 } from './cue-context.ts';
 import { isListed, listsOneOf } from './listed-foods.ts';
-import { halvesIcing } from './thin-icing.ts';
+import { icingHalves } from './thin-icing.ts';
 import { isFriedOrBoiled, isKneaded } from './worked-how.ts';
 
 /** Whether listed foods of the original are cut; with `keepsNone`, to a third or less. */
@@ -55,6 +55,18 @@ const madeOf = ({ mentions }: CueContext): Set<string> =>
       .flatMap(({ ingredient, items }) => [ingredient.key, ...items.map(({ key }) => key)]),
   );
 
+/** Whether a cue that goes unsaid where nothing stays of what is cut has nothing to say. */
+function isIdleWithNone(
+  { unlessNone, cut = [] }: Cue,
+  { mentions }: CueContext,
+  words: string,
+): boolean {
+  if (unlessNone === undefined || !new RegExp(unlessNone, 'i').test(words)) return false;
+  return !mentions.some(
+    (one) => one.changed && isListed(one.ingredient.match?.foodId ?? '', cut) && keptShare(one) > 0,
+  );
+}
+
 /** Whether a cue is called for: by the plan, by the dish, and by what the method does not say already. */
 export function applies(cue: Cue, context: CueContext): boolean {
   if (!isFor(cue.families, context.plan.family.id)) return false;
@@ -69,7 +81,7 @@ export function applies(cue: Cue, context: CueContext): boolean {
   if (cue.shrinks === true && !context.mentions.some((mention) => isAbout(cue, mention)))
     return false;
   if (cue.fromShare !== undefined && newShare(context) < cue.fromShare) return false;
-  if (cue.halved === true && !halvesIcing(context)) return false;
+  if (cue.halved === true && icingHalves(context).length === 0) return false;
   if (cue.starchStays !== undefined && cue.starchStays !== starchStays(context)) return false;
   if (cue.severalFlours === true && floursOf(context).length < 2) return false;
   if (cue.text.includes('{binders}') && gumsOf(context, false).length === 0) return false;
@@ -83,6 +95,7 @@ export function applies(cue: Cue, context: CueContext): boolean {
     return false;
   if (cue.autolyse !== undefined && cue.autolyse !== context.autolyses) return false;
   if (cue.bakeFrom !== undefined && (bakeMinutes(context.method) ?? 0) < cue.bakeFrom) return false;
+  if (isIdleWithNone(cue, context, words)) return false;
   return cue.unless === undefined || !new RegExp(cue.unless, 'i').test(words);
 }
 

@@ -9,6 +9,7 @@ import { bakeMinutes } from '../oven/oven-heat.ts';
 import { celsius } from '../oven/temperature-scales.ts';
 import { type CueContext, floursOf, gumsOf, isShrunk, keptShare } from './cue-context.ts';
 import { statedTime, timesAsLong } from './stated-time.ts';
+import { flavourings } from './thin-icing.ts';
 
 /** A food's name in the method's language; what the recipe had keeps the recipe's word. */
 export function nameIn(item: PlannedItem, { words, ingredients }: CueContext): string {
@@ -142,6 +143,14 @@ const shrunk = ({ mentions }: CueContext): string =>
   mentions.filter(isShrunk).toSorted((a, b) => keptShare(a) - keptShare(b))[0]?.ingredient.item
     .name ?? '';
 
+/** ' Take half of its vanilla and salt too.'; nothing where the plan has halved them. */
+function halfToo(context: CueContext): string {
+  const names = [...new Set(flavourings(context).map(({ ingredient }) => ingredient.item.name))];
+  if (names.length === 0) return '';
+  const says = context.words?.halfToo ?? ' Take half of its {list} too.';
+  return says.replace('{list}', listIn(names, context));
+}
+
 /** A text of a cue or warning with its blanks filled; `beside`: the page's sentence that it is told with. */
 export function fill(raw: string, context: CueContext, beside = ''): string {
   const { plan } = context;
@@ -154,6 +163,7 @@ export function fill(raw: string, context: CueContext, beside = ''): string {
       [...floursOf(context), ...gumsOf(context, false)].map((item) => withAmount(item, context)),
       context,
     ),
+    halfToo: text.includes('{halfToo}') ? halfToo(context) : '',
     flourWord: areSeveral(context) ? 'flours' : 'flour',
     binders: listIn(
       gumsOf(context, false).map((item) => withAmount(item, context)),

@@ -29,10 +29,12 @@ export interface Cue {
   yeast?: boolean;
   /** The method says it already, or the opposite. */
   unless?: string;
+  /** The same where nothing is left of what is cut. */
+  unlessNone?: string;
   /** What a swap may say of its food's handling that this cue says too. */
   covers?: string;
   /** Of the cues of one group only the first speaks, so that none contradicts another. */
-  group?: 'core' | 'cooling' | 'rest' | 'flours' | 'roots';
+  group?: 'core' | 'cooling' | 'rest' | 'flours' | 'roots' | 'pasta';
   /**
    * `use`: before the step that first takes what it is about; `before` and `after` the step that fits
    * `where`; `within` it, behind the sentence that fits.
@@ -40,6 +42,8 @@ export interface Cue {
   place: 'use' | 'before' | 'after' | 'within';
   /** For `use`: right before the sentence that takes it, within its step. */
   inside?: boolean;
+  /** In brackets behind the name of what it is for, in the step that takes it. */
+  bracket?: boolean;
   /** Only where the step that takes what it is about says this, or does not. */
   taken?: string;
   takenNot?: string;

@@ -4,10 +4,12 @@ import { brownsMore } from '../oven/browning.ts';
 import type { PartMethod } from '../parts/part-contexts.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 import { amendedSteps } from './amendments.ts';
-import type { CueContext } from './cue-context.ts';
-import { fill, reasonOf, textOf } from './cue-text.ts';
+import type { Cue } from './cue.ts';
+import { addedItems, type CueContext } from './cue-context.ts';
+import { fill, nameIn, reasonOf, textOf } from './cue-text.ts';
 import { fittingCues } from './fitting-cues.ts';
 import { type Insertion, inserted, placeOf, RANKS } from './insertion.ts';
+import { isListed } from './listed-foods.ts';
 
 /** Whether the plan takes water or stock off a line, as what drank it is gone. */
 const asksForLessLiquid = ({ plan }: CueContext): boolean =>
@@ -15,6 +17,12 @@ const asksForLessLiquid = ({ plan }: CueContext): boolean =>
 
 /** A sauce of a bake goes into the oven with it, and has no oven of its own. */
 const isDish = ({ plan }: CueContext): boolean => plan.family.id !== 'sweet-sauce';
+
+/** What the foods that a cue is for are called. */
+const namesFor = ({ added = [] }: Cue, context: CueContext): string[] =>
+  addedItems(context)
+    .filter(({ foodId }) => isListed(foodId, added))
+    .map((item) => nameIn(item, context));
 
 /**
  * What the cues of one part say, with its places. `statesOven`: the method states oven temperatures,
@@ -34,8 +42,10 @@ export function insertions(
       if (place === null) return [];
       const beside = sentencesOf(original[place.at] ?? '')[place.behind ?? 0] ?? '';
       const said = fill(textOf(cue, context), context, beside);
-      const step = inserted(capital(said), reasonOf(cue, context));
+      const isBracket = cue.bracket === true;
+      const step = inserted(isBracket ? said : capital(said), reasonOf(cue, context));
       const rank = cue.place === 'within' ? RANKS.after : RANKS[cue.place];
-      return [{ ...place, rank, step }];
+      const names = isBracket ? { inBracketsOf: namesFor(cue, context) } : {};
+      return [{ ...place, rank, step, ...names }];
     });
 }

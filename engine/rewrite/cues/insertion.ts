@@ -1,5 +1,6 @@
 /** Steps and sentences that are put into a method, and their places. */
 import type { RewrittenStep } from '../../model.ts';
+import type { Mention } from '../naming/mention.ts';
 import { bakesIn } from '../oven/bakes-in.ts';
 import { isCooked } from '../steps/boiling.ts';
 import { isNamedIn } from '../wording/name-patterns.ts';
@@ -7,6 +8,7 @@ import { sentencesOf } from '../wording/sentences.ts';
 import type { Cue } from './cue.ts';
 import { isAbout } from './cue-applies.ts';
 import type { CueContext } from './cue-context.ts';
+import { icingHalves } from './thin-icing.ts';
 
 export interface Insertion {
   /** Index in the original method of the step it stands before, or within; its length is the end. */
@@ -16,6 +18,8 @@ export interface Insertion {
   step: RewrittenStep;
   /** Index of the sentence of the step behind which it stands, -1 before the first; null for a step of its own. */
   behind: number | null;
+  /** Told in brackets behind the first of these names in its step, instead of in a sentence. */
+  inBracketsOf?: readonly string[];
 }
 
 /** A step of our own. */
@@ -81,11 +85,16 @@ function placeBefore(
   return isLast ? alone(mixedAt + 1) : { at: mixedAt, behind: context.course.mixedBy };
 }
 
+/** The ingredients that a cue is about. */
+const concernedBy = (cue: Cue, context: CueContext): Mention[] =>
+  cue.halved === true
+    ? icingHalves(context)
+    : context.mentions.filter((mention) => isAbout(cue, mention));
+
 /** The steps that take what a cue is about. */
-function usesOf(cue: Cue, { mentions, course }: CueContext): number[] {
-  const concerned = mentions.filter((mention) => isAbout(cue, mention));
-  return concerned
-    .flatMap(({ ingredient }) => course.named.get(ingredient.key) ?? [])
+function usesOf(cue: Cue, context: CueContext): number[] {
+  return concernedBy(cue, context)
+    .flatMap(({ ingredient }) => context.course.named.get(ingredient.key) ?? [])
     .sort((a, b) => a - b);
 }
 
@@ -129,6 +138,7 @@ export function placeOf(
   if (!isTakenSo(cue, uses, texts)) return null;
   if (cue.place === 'use' || cue.where === undefined) {
     const elsewhere = cue.where === undefined ? [] : hitsOf(texts, new RegExp(cue.where, 'i'));
+    if (cue.halved === true && uses.length + elsewhere.length === 0) return null;
     const at = uses[0] ?? elsewhere[0]?.at ?? flourStep(context);
     return cue.inside === true && !context.autolyses
       ? { at, behind: takingSentence(at, original, cue, context) - 1 }
@@ -176,11 +186,12 @@ function takingSentence(
   at: number,
   texts: readonly string[],
   cue: Cue,
-  { mentions }: CueContext,
+  context: CueContext,
 ): number {
-  const taken = mentions.filter(
+  const concerned = concernedBy(cue, context);
+  const taken = context.mentions.filter(
     (mention) =>
-      isAbout(cue, mention) || mention.role === 'structure' || mention.newName === 'flours',
+      concerned.includes(mention) || mention.role === 'structure' || mention.newName === 'flours',
   );
   return Math.max(
     0,

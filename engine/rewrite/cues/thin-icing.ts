@@ -40,18 +40,40 @@ function isHalf(mention: Mention): boolean {
   return mention.changed && share >= HALF.from && share <= HALF.to;
 }
 
-/** Whether an icing is made by half: its icing sugar, and something that a step takes with it. */
-export function halvesIcing({ mentions, course }: CueContext): boolean {
+/** Steps of an icing that is made bit by bit. Own choice. */
+const NEAR_STEPS = 2;
+
+/** The halved lines of an icing: icing sugar, and what goes in with it in its steps or under its heading. */
+export function icingHalves({ mentions, course, title, method, partTitle }: CueContext): Mention[] {
+  if (!ICES.test(`${title} ${partTitle ?? ''} ${method}`)) return [];
   const halves = mentions.filter(isHalf);
   const stepsOf = ({ ingredient }: Mention): readonly number[] =>
     course.named.get(ingredient.key) ?? [];
-  return halves
-    .filter(({ ingredient }) => hasTag(ingredient.match?.foodId ?? '', 'sugar'))
-    .some((sugar) =>
-      halves.some(
-        (other) =>
-          other.ingredient.key !== sugar.ingredient.key &&
-          stepsOf(other).some((step) => stepsOf(sugar).includes(step)),
-      ),
-    );
+  const isNear = (one: Mention, other: Mention): boolean => {
+    const { group } = one.ingredient.line;
+    if (group !== null && group === other.ingredient.line.group) return true;
+    return stepsOf(one).some((a) => stepsOf(other).some((b) => Math.abs(a - b) <= NEAR_STEPS));
+  };
+  const isSugar = ({ ingredient }: Mention): boolean =>
+    hasTag(ingredient.match?.foodId ?? '', 'sugar');
+  const others = halves.filter((one) => !isSugar(one));
+  const sugars = halves.filter((one) => isSugar(one) && others.some((other) => isNear(one, other)));
+  return [...sugars, ...others.filter((one) => sugars.some((sugar) => isNear(one, sugar)))];
+}
+
+/** What flavours, in grams or pinches that no plan halves. */
+const FLAVOURS = /salt|vanilla|extract|zest|flavou?r/;
+
+/** Flavourings of a halved icing that are as the page has them and go in nowhere else. */
+export function flavourings(context: CueContext): Mention[] {
+  const steps = new Set(
+    icingHalves(context).flatMap(
+      ({ ingredient }) => context.course.named.get(ingredient.key) ?? [],
+    ),
+  );
+  return context.mentions.filter(({ ingredient, changed }) => {
+    const own = context.course.named.get(ingredient.key) ?? [];
+    const isFlavour = FLAVOURS.test(ingredient.match?.foodId ?? '');
+    return !changed && isFlavour && own.length > 0 && own.every((step) => steps.has(step));
+  });
 }

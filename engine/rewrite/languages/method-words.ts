@@ -59,6 +59,10 @@ const MethodWords = z.strictObject({
   additionWhy: z.string(),
   /** A food that no step names: `{food}`, and `{old}` that it stands in for. */
   unnamed: z.strictObject({ alone: z.string(), instead: z.string() }),
+  /** Told beside an oven that is lit before a dough has rested, and why. */
+  lateOven: z.strictObject({ text: z.string(), why: z.string() }),
+  /** Flavourings, `{list}`, of an icing made by half. */
+  halfToo: z.string(),
   /** How much longer a bake takes in a cooler oven: `{minutes}`. */
   longerBake: z.string(),
   /** More pieces shaped, or more portions served, than the page makes: `{now}` and `{was}`. */

@@ -99,6 +99,19 @@ function withFuller(method: Method, servings: Servings, language: string | null)
   return replaced(method, at, changedTo(step, after, says.less));
 }
 
+/** How many a tin takes, as the method says it; twelve where it says nothing: common practice, no source. */
+const TIN = /\b(?<count>6|8|9|12|24)[- ](?:cup|hole|well|count|cavity)\b/i;
+const USUAL_TIN = 12;
+
+/** Whether the pieces filled one tin and no longer do. */
+function isOverTin({ page, now }: Servings, texts: readonly string[]): boolean {
+  const stated = texts
+    .map((text) => TIN.exec(text)?.groups?.count)
+    .find((one) => one !== undefined);
+  const size = stated === undefined ? USUAL_TIN : Number(stated);
+  return page <= size && now > size;
+}
+
 /** What is said, by what the pieces are called; null is a dish that is served in portions. */
 function sentenceFor(
   pieces: string | null,
@@ -112,10 +125,12 @@ function sentenceFor(
   },
   servings: Servings,
   isWhole: boolean,
+  texts: readonly string[],
 ): string {
   if (pieces === null && isWhole) return says.cut ?? says.portions;
   if (pieces === null) return `${says.portions}${besidePlate(servings, says)}`;
-  if (FILLED.test(pieces) && says.filled !== undefined) return says.filled;
+  if (FILLED.test(pieces) && says.filled !== undefined)
+    return isOverTin(servings, texts) ? ENGLISH.lots : says.filled;
   return says.pieces.replace('{pieces}', pieces.toLowerCase());
 }
 
@@ -139,11 +154,15 @@ function withOwnNumber(
   if (step === undefined || after === null) return inLots(method, servings, why);
   const later = steps.slice(at + 1).map((one) => one.after);
   const beside = besidePlate(servings, ENGLISH).trim();
+  const isFilled = FILLED.test(SHAPES.exec(after)?.groups?.pieces ?? '');
+  const allSteps = steps.map((one) => one.after);
+  const over = isFilled && isOverTin(servings, allSteps);
   const shaped = SHAPED.has(family) ? withSize(after, servings, later) : after;
-  const sized = withThinnerRoll(shaped, step.after, servings);
+  const rolled = withThinnerRoll(shaped, step.after, servings);
+  const sized = over ? withSentence(rolled, besideShaping(rolled), ENGLISH.twoTins) : rolled;
   const told = beside === '' ? sized : withSentence(sized, lastOwnSentence(sized), beside);
   const put = replaced(method, at, changedTo(step, told, why));
-  return FILLED.test(SHAPES.exec(after)?.groups?.pieces ?? '') ? lessFull(put) : put;
+  return isFilled ? lessFull(put) : put;
 }
 
 /** The method with the numbers of each log or sheet; null where it counts no lots. */
@@ -284,7 +303,10 @@ function withNumber(
   const isWhole = isCutUp(family, texts) && !SPOONED.test(step?.after ?? '');
   const sliced = words === null && !unworded ? sliceSentence(family, texts) : null;
   const isSliced = sliced !== null && (pieces === null || SEVERAL.has(family));
-  const text = filled(isSliced ? sliced : sentenceFor(pieces, says, servings, isWhole), servings);
+  const text = filled(
+    isSliced ? sliced : sentenceFor(pieces, says, servings, isWhole, texts),
+    servings,
+  );
   if (unworded || step === undefined) return stepBehind(method, at, text, why);
   const isOwnWords = shapes >= 0 && words === null;
   const behind = isOwnWords ? besideShaping(step.after) : lastOwnSentence(step.after);

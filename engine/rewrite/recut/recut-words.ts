@@ -14,6 +14,8 @@ export interface Servings {
 export const ENGLISH = {
   pieces: 'Make {now} {pieces} instead of {was}, each {size}; smaller ones are done sooner.',
   filled: 'Fill {now} instead of {was}, with less in each; smaller ones are done sooner.',
+  lots: 'Fill {now} instead of {was}, in two lots or with a second tin, with less in each; smaller ones are done sooner.',
+  twoTins: 'They take two lots or a second tin.',
   portions: 'This makes {now} portions instead of {was}.',
   // 50 g of lettuce or spinach have 0.6 to 0.7 g (USDA SR); the advice is common practice, no source.
   beside:

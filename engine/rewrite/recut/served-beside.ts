@@ -77,6 +77,30 @@ function saidOf(
 export const isServedBeside = (besides: readonly MissingLine[], language: string | null): boolean =>
   saidOf(besides, language, null) !== null;
 
+/** What the sides of each kind are called in a method. */
+const SIDES: Readonly<Record<string, string>> = {
+  'rice or grain': '(?:rice|quinoa|couscous)',
+  'pasta, noodles or dumplings': '(?:pasta|noodles|spaghetti|orzo)',
+  'potatoes or starchy vegetable': '(?:mashed )?potato(?:es)?',
+  'bread or rolls': '(?:bread|toast|rolls|baguette)',
+};
+const HOW =
+  '(?:(?:some|the|your|a side of|a bed of|hot|warm|steamed|boiled|cooked|fluffy|plain|white|brown|basmati|jasmine|crusty|fresh|toasted|buttered|egg) )*';
+
+/** The text with no 'over rice' where it stands alone behind a verb: 'Serve at once over rice.' */
+function withoutSide(text: string, kind: string): string {
+  const side = SIDES[kind];
+  if (side === undefined) return text;
+  const pattern = new RegExp(
+    `(\\bserve[sd]?\\b[^.!;]*?),? (?:with|over|on|atop|on top of|alongside|together with) ${HOW}${side}(?=[.!;]|,? and enjoy\\b|$)`,
+    'giu',
+  );
+  return text
+    .replace(pattern, '$1')
+    .replace(/(?<=[.!?] )Serve[.!]$/u, '')
+    .trimEnd();
+}
+
 /**
  * The steps with what is served in place of the first of `besides` that there are words for in the recipe's
  * language; the same steps when there are none. Without `room`, what is served instead is taken to fit.
@@ -92,6 +116,7 @@ export function withServedBeside(
   const step = steps[at];
   if (found === null || step === undefined) return [...steps];
   const tag = methodWords(language)?.tag ?? 'en';
-  const after = withSentence(step.after, lastOwnSentence(step.after), found.said);
+  const without = tag === 'en' ? withoutSide(step.after, kindOf(found.line)) : step.after;
+  const after = withSentence(without, lastOwnSentence(without), found.said);
   return steps.toSpliced(at, 1, changedTo(step, after, WHY[tag] ?? ''));
 }

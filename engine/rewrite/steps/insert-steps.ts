@@ -1,6 +1,7 @@
 /** Puts steps and sentences into a method where they belong. */
 import type { RewrittenStep } from '../../model.ts';
 import type { Insertion } from '../cues/insertion.ts';
+import { capital } from '../naming/method-names.ts';
 import { literal } from '../wording/name-patterns.ts';
 import { withSentence } from '../wording/sentences.ts';
 
@@ -15,13 +16,30 @@ function saidOnce(insertions: readonly Insertion[]): Insertion[] {
 const joinedWhy = (a: string | null, b: string | null): string | null =>
   a === null || b === null || a.includes(b) ? (a ?? (b === '' ? null : b)) : `${a} ${b}`;
 
+/** The text with words in brackets behind the first of some names, or in the bracket where the name stands; null where none of them is said. */
+function withBracket(text: string, names: readonly string[], words: string): string | null {
+  if (names.length === 0) return null;
+  const found = new RegExp(names.map(literal).join('|'), 'i').exec(text);
+  if (found === null) return null;
+  const end = found.index + found[0].length;
+  const before = text.slice(0, end);
+  const isWithin = before.lastIndexOf('(') > before.lastIndexOf(')');
+  return `${before}${isWithin ? `, ${words}` : ` (${words})`}${text.slice(end)}`;
+}
+
+/** What was meant for a bracket, where its name is not said: a sentence of its own. */
+const asSentence = (text: string, [name]: readonly string[]): string =>
+  name === undefined ? text : `${capital(name)}: ${text}.`;
+
 /** A step with sentences put in, the last of them first so that the places of the others stay right. */
 function withSentences(step: RewrittenStep, sentences: readonly Insertion[]): RewrittenStep {
   let now = step;
-  for (const { behind, step: added } of sentences
+  for (const { behind, step: added, inBracketsOf = [] } of sentences
     .toReversed()
     .toSorted((a, b) => (b.behind ?? 0) - (a.behind ?? 0))) {
-    const after = withSentence(now.after, behind ?? 0, added.after);
+    const after =
+      withBracket(now.after, inBracketsOf, added.after) ??
+      withSentence(now.after, behind ?? 0, asSentence(added.after, inBracketsOf));
     now = { ...now, after, change: 'changed', why: joinedWhy(now.why, added.why) };
   }
   return now;
@@ -51,7 +69,9 @@ export function withInsertions(
   for (let at = 0; at <= steps.length; at += 1) {
     const own = steps[at];
     const here = once.filter((one) => one.at === at).sort((a, b) => a.rank - b.rank);
-    for (const { step, rank } of here.filter(({ behind }) => behind === null)) {
+    for (const one of here.filter(({ behind }) => behind === null)) {
+      const { rank, inBracketsOf = [] } = one;
+      const step = { ...one.step, after: asSentence(one.step.after, inBracketsOf) };
       // What follows a step stays under its heading.
       const section = (rank === 0 ? steps[at - 1] : (own ?? steps[at - 1]))?.section ?? null;
       result.push({ ...step, section });

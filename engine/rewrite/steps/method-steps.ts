@@ -8,6 +8,7 @@ import { restsFirst } from '../cues/fitting-cues.ts';
 import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { warningsFor } from '../cues/warnings.ts';
 import { isForeign, keyed } from '../languages/method-words.ts';
+import { withLateOven } from '../oven/late-oven.ts';
 import { withLowerOven } from '../oven/oven-heat.ts';
 import { usesGas, withAllScales } from '../oven/temperature-scales.ts';
 import type { Course } from '../parts/course.ts';
@@ -142,6 +143,7 @@ export function rewriteSteps(
   const put = unworded
     ? all.filter(isNeeded).map((one) => inEnglish({ ...one, behind: null }))
     : all;
-  const steps = withInsertions(own, put, words?.leaveOut ?? null);
+  const told = withInsertions(own, put, words?.leaveOut ?? null);
+  const steps = unworded ? told : withLateOven(told, words);
   return { steps, methodNotes: methodLedger({ plan, mentions, words, steps, named, used }) };
 }

@@ -132,19 +132,51 @@ describe('an icing made by half', () => {
       .join('\n');
   };
 
-  it('goes on thinly', () => {
+  it('is told where it is mixed, not where it is spread', () => {
     expect(iced(90)).toMatch(
-      /half as much icing: where it is too shallow to dip, brush it on thinly\. Dip the tops/,
+      /Make half as much icing, with the amounts of the list\. Where it is too shallow to dip, spoon it on\. Mix icing sugar/,
+    );
+    const spread = iced(90, 'Spread the glaze over the biscuits.');
+    expect(spread).toMatch(/of the list\. A thin layer is enough\. Mix icing sugar/);
+    expect(spread.match(/half as much/g)).toHaveLength(1);
+    expect(iced(90, 'Dip a toothpick into the icing to tint it.')).not.toMatch(/too shallow/);
+  });
+
+  it('has half of its flavouring too, where the plan has left that whole', () => {
+    const recipe = makeRecipe(
+      'Cupcakes with frosting',
+      ['300 g flour', '200 g butter', '180 g icing sugar', '1 tsp vanilla extract'],
+      [
+        'Bake the flour in cases.',
+        'Beat the butter. Add icing sugar and vanilla extract and frost the cakes.',
+      ],
+    );
+    const read = understand(recipe);
+    const plan = makePlan('cake', read, [
+      { key: '1', kept: 100, to: [] },
+      { key: '2', kept: 90, to: [] },
+    ]);
+    const text = rewriteRecipe(recipe, read, plan, { foods, region: 'us' })
+      .steps.map(({ after }) => after)
+      .join(' ');
+    expect(text).toMatch(
+      /of the list\. Take half of its vanilla extract too\. A thin layer is enough\. Beat the butter/,
     );
   });
 
-  it('goes on as a thin layer where the page spreads it', () => {
-    const spread = iced(90, 'Spread the glaze over the biscuits.');
-    expect(spread).toMatch(/half as much icing: a thin layer is enough\. Spread the glaze/);
-    expect(spread).not.toMatch(/brush/);
-    expect(iced(90, 'Spread this mixture over the warm biscuits or cake.')).toMatch(
-      /half as much icing: a thin layer is enough\. Spread this/,
+  it('is none where a stew has half of its sugar', () => {
+    const recipe = makeRecipe(
+      'Baked beans',
+      ['100 g molasses', '50 g brown sugar', '400 g beans'],
+      ['Stir molasses and brown sugar into the beans and bake.'],
     );
+    const read = understand(recipe);
+    const plan = makePlan('other', read, [
+      { key: '0', kept: 50, to: [] },
+      { key: '1', kept: 25, to: [] },
+    ]);
+    const { steps } = rewriteRecipe(recipe, read, plan, { foods, region: 'us' });
+    expect(steps.map(({ after }) => after).join(' ')).not.toMatch(/half as much/);
   });
 
   it('goes on as ever where most of it is left', () => {

@@ -100,8 +100,21 @@ describe('more pieces than the page makes', () => {
     );
     expect(mix).toBe('Mix the batter.');
     expect(scoop).toMatch(
-      /Fill 15 instead of 10, with less in each; smaller ones are done sooner\.$/,
+      /Fill 15 instead of 10, in two lots or with a second tin, with less in each; smaller ones are done sooner\.$/,
     );
+  });
+
+  it('take no second tin where one holds them all', () => {
+    const fill = (tin: string, now: number): string =>
+      afterOf(
+        [`${tin} Spoon the batter into the muffin cups.`, 'Bake.'],
+        { page: 10, now },
+        'en',
+        'cake',
+      )[0] ?? '';
+    expect(fill('Butter a tin.', 12)).toMatch(/Fill 12 instead of 10, with less in each/);
+    expect(fill('Butter a 24-cup muffin tin.', 20)).toMatch(/Fill 20 instead of 10, with less/);
+    expect(fill('Butter a 12-cup muffin tin.', 20)).toMatch(/two lots or with a second tin/);
   });
 
   it('are called as the page calls them', () => {
@@ -191,7 +204,7 @@ describe('more pieces than the page makes', () => {
       'cake',
     );
     expect(divide).toBe(
-      'Divide the batter among the 24 cupcake liners. Each is about half the size; smaller ones are done sooner. They will be less than 2/3 of the way full.',
+      'Divide the batter among the 24 cupcake liners. They take two lots or a second tin. Each is about half the size; smaller ones are done sooner. They will be less than 2/3 of the way full.',
     );
     expect(bake).toBe('Bake.');
   });

@@ -69,6 +69,22 @@ describe('what a dish is served with', () => {
     expect(withServedBeside(steps, [list], 'en')).toEqual(steps);
   });
 
+  it('is no longer told to be served with, where that can be left away', () => {
+    const plate = (serve: string): string =>
+      texts(withServedBeside(stepsOf('Fry the pork.', serve), [rice], 'en'))[1] ?? '';
+    expect(plate('Serve at once with steamed rice and enjoy!')).toMatch(
+      /^Serve at once and enjoy! To/,
+    );
+    expect(plate('Stir well. Serve over rice.')).toMatch(/^Stir well\. To keep/);
+    expect(plate('Serve with rice and beans.')).toMatch(/^Serve with rice and beans\./);
+  });
+
+  it('is no matter of chocolate chips', () => {
+    const steps = stepsOf('Bake.', 'Serve.');
+    const chips = served('semisweet chocolate', '½ cup chocolate chips (optional)');
+    expect(withServedBeside(steps, [chips], 'en')).toEqual(steps);
+  });
+
   it('stands in place of other words on how to fill the plate', () => {
     expect(isServedBeside([rice], 'en')).toBe(true);
     expect(isServedBeside([rice], 'fi')).toBe(false);

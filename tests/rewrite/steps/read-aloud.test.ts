@@ -141,3 +141,26 @@ describe('steps that hold no more', () => {
     expect(text).not.toMatch(/lower than stated|Cut it/);
   });
 });
+
+describe('gum and pasta by their own ways', () => {
+  it('rubs gum into oil where the page stirs starch into water, and says it once', () => {
+    const text = told(
+      ['2 tbsp cornstarch', '500 g beef', '300 ml stock'],
+      ['Simmer the beef in the stock.', 'Whisk the cornstarch with 2 tbsp water and stir it in.'],
+      [{ key: '0', kept: 0, to: [['xanthan-gum', 2, 'thickener']] }],
+      { family: 'thickened-sauce' },
+    ).join(' ');
+    expect(text).toMatch(/into a spoonful of oil before it meets the liquid/);
+    expect(text).not.toMatch(/into the fat/);
+  });
+
+  it('boils new pasta by its packet where the page goes beyond al dente', () => {
+    const text = told(
+      ['400 g fusilli'],
+      ['Cook the pasta for 2 minutes longer than the box says for al dente. Rinse it.'],
+      [{ key: '0', kept: 0, to: [['soybean-pasta-dry', 300]] }],
+      { family: 'pasta-dish' },
+    ).join(' ');
+    expect(text).toMatch(/own packet, not by the one below, and test it early\. Cook/);
+  });
+});
