@@ -1,7 +1,15 @@
 /** Fills the blanks in the texts of cues and warnings, in the method's language. */
 import { hasTag } from '../../foods/tags.ts';
+import { keptFor } from '../../kept-results.ts';
 import type { PlannedItem } from '../../model.ts';
-import { decimals, joinedWith, localReason, localUnits } from '../languages/method-words.ts';
+import {
+  decimals,
+  joinedWith,
+  localReason,
+  localUnits,
+  type MethodWords,
+  withOf,
+} from '../languages/method-words.ts';
 import { amountText, kitchenGrams, pieceText } from '../lines/written-amounts.ts';
 import { listOf, shortName } from '../naming/method-names.ts';
 import { foreignName } from '../naming/remarks.ts';
@@ -27,8 +35,8 @@ export function withAmount(item: PlannedItem, context: CueContext): string {
   const pieces = pieceText(food, grams, context.words);
   if (pieces !== null) return pieces;
   const amount = amountText(food, grams, context.region);
-  const local = context.words === null ? amount : localUnits(decimals(amount), context.words);
-  return `${local} ${name}`;
+  if (context.words === null) return `${amount} ${name}`;
+  return `${localUnits(decimals(amount), context.words)} ${withOf(name, context.words)}`;
 }
 
 /** A list in the method's language. */
@@ -102,11 +110,20 @@ const coveredFor = ({ method }: CueContext): number =>
   Math.min(COVERED, Math.round((bakeMinutes(method) ?? COVERED / COVER_AFTER) * COVER_AFTER));
 
 /** '{They are|It is}': the first for small bakes that are many, the second for one loaf or cake. */
-const isMany = ({ title, method }: CueContext): boolean =>
-  MANY.test(title) || (!ONE.test(title) && MANY.test(method));
+function isMany({ title, method, words }: CueContext): boolean {
+  const bakes = words === null ? null : bakePatterns(words);
+  const many = bakes?.many ?? MANY;
+  return many.test(title) || (!(bakes?.one ?? ONE).test(title) && many.test(method));
+}
 const MANY =
   /\b(muffins?|scones|cupcakes|rolls|buns|baps|bagels|cookies|biscuits|(?:cut|shape|divide)d? into \d+|\d+ (?:rolls|buns|pieces))\b/i;
 const ONE = /\b(loaf|bread|cake|tart|pie|boule|baguette)\b/i;
+
+/** The same of another language, made once. */
+const bakePatterns = keptFor(({ bakes }: MethodWords) => ({
+  many: new RegExp(bakes.many, 'iu'),
+  one: new RegExp(bakes.one, 'iu'),
+}));
 
 /** Both scales in English, degrees Celsius in languages whose kitchens know no other. */
 function degrees(low: number, high: number | null, { words }: CueContext): string {

@@ -17,6 +17,9 @@ import reasons from './data/reasons.json' with { type: 'json' };
 import sv from './data/sv.json' with { type: 'json' };
 import swapHandling from './data/swap-handling.json' with { type: 'json' };
 
+/** A spoon's name: the same for one and many, or both. */
+const Spoon = z.union([z.string(), z.tuple([z.string(), z.string()])]);
+
 const MethodWords = z.strictObject({
   and: z.string(),
   /** Before what stands for an ingredient now: 'Zucker (jetzt Allulose)'. */
@@ -36,7 +39,9 @@ const MethodWords = z.strictObject({
     /** Pattern of words for peeling. */
     peel: z.string(),
   }),
-  units: z.strictObject({ tsp: z.string(), tbsp: z.string(), about: z.string() }),
+  units: z.strictObject({ tsp: Spoon, tbsp: Spoon, about: z.string() }),
+  /** Patterns of titles of small bakes that are many, and of a bake that is one. */
+  bakes: z.strictObject({ many: z.string(), one: z.string() }),
   /** Sentences and parts of them, with `{grams}` or `{list}`. */
   reserve: z.string(),
   someWater: z.string(),
@@ -89,6 +94,8 @@ const MethodWords = z.strictObject({
     yolk: z.tuple([z.string(), z.string()]),
     /** Water that is held back, with `{grams}`. */
     held: z.string(),
+    /** In brackets behind what may be left out. */
+    optional: z.string(),
   }),
   /** Stems of the method's words and what they mean in English, so that steps find their places. */
   keys: z.array(z.tuple([z.string(), z.string()])),
@@ -206,9 +213,28 @@ export function joinedWith(list: readonly string[], and: string): string {
 /** Decimals with a comma, as all these languages write them. */
 export const decimals = (text: string): string => text.replace(/(\d)\.(\d)/g, '$1,$2');
 
+/** 'tbsp' as it is called beside a number: one of it up to a whole one. */
+const spoon = (name: MethodWords['units']['tsp'], number: string): string =>
+  typeof name === 'string' ? name : (name[/^(?:1|[¼-¾⅐-⅞])$/.test(number) ? 0 : 1] ?? name[0]);
+
 /** 'about 2 tbsp' in the language's own abbreviations. */
 export const localUnits = (text: string, { units }: MethodWords): string =>
   text
-    .replace(/\btbsp\b/g, units.tbsp)
-    .replace(/\btsp\b/g, units.tsp)
+    .replace(
+      /([\d¼-¾⅐-⅞]+) (tbsp|tsp)\b/g,
+      (_, number: string, unit: 'tbsp' | 'tsp') => `${number} ${spoon(units[unit], number)}`,
+    )
     .replace(/\babout\b/g, units.about);
+
+/** A name that is written large because it began the page's line: 'Riz spécial risotto'. */
+const LINE_START = /^\p{Lu}\p{Ll}*(?:['’ ]\P{Lu}+)?$/u;
+
+/** A name that has the word already. */
+const OF = /^(?:d[eio]s?|del|dell[ae]|du)\s|^(?:d|dell)['’]/iu;
+
+/** 'de' before what is weighed: '100 g de sucre', '100 g d’allulose'. */
+export function withOf(name: string, { brackets }: MethodWords): string {
+  const [, of = ''] = brackets.of.find(([start]) => new RegExp(start, 'iu').test(name)) ?? [];
+  const small = LINE_START.test(name) ? `${name.charAt(0).toLowerCase()}${name.slice(1)}` : name;
+  return of === '' || OF.test(name) ? name : `${of}${small}`;
+}

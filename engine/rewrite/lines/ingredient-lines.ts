@@ -4,6 +4,7 @@ import type { Ingredient, PlannedItem, Recipe, RewrittenLine, Role } from '../..
 import { partOfItem, partOfKey } from '../parts/part-of.ts';
 import { additionsFor, isDropped, isSame, itemsFor, whyOf } from './line-items.ts';
 import {
+  calledThere,
   itemText,
   type LineContext,
   type LineWords,
@@ -11,8 +12,9 @@ import {
   ownWords,
   tailOf,
   tailOnly,
+  writtenAmount,
 } from './line-wording.ts';
-import { amountText, kitchenGrams } from './written-amounts.ts';
+import { kitchenGrams } from './written-amounts.ts';
 
 /** A line of the result with what it was made from. */
 export interface LineRow {
@@ -42,9 +44,10 @@ function additionLine(item: PlannedItem, context: LineContext, group: string | n
 function splitText(ingredient: Ingredient, context: LineContext): string {
   const { match, weight, item } = ingredient;
   const food = match === null ? null : context.foods.byId(match.foodId);
-  if (food === null || weight === null) return `${item.name}${tailOf(ingredient)}`;
+  const tail = tailOf(ingredient, context.local);
+  if (food === null || weight === null) return `${item.name}${tail}`;
   const grams = kitchenGrams(food, weight.grams.best, 'other');
-  return `${amountText(food, grams, context.region)} ${ownName(ingredient, food)}${tailOf(ingredient)}`;
+  return `${writtenAmount(food, grams, context)} ${calledThere(ownName(ingredient, food), context)}${tail}`;
 }
 
 function ingredientLines(

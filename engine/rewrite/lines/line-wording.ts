@@ -7,6 +7,7 @@ import {
   localFoodName,
   localUnits,
   type MethodWords,
+  withOf,
 } from '../languages/method-words.ts';
 import { countOfRest, countOfStandIn, type PieceCount, standInText } from './piece-counts.ts';
 import { amountText, kitchenGrams, pieceText } from './written-amounts.ts';
@@ -32,12 +33,14 @@ const withoutCounts = (preparation: string | null): string | undefined =>
     .join(', ');
 
 /** What follows the name on the original line and still holds: preparation, purpose, note. */
-export function tailOf(ingredient: Ingredient): string {
+export function tailOf(ingredient: Ingredient, local: MethodWords | null = null): string {
   const { item, line } = ingredient;
   const note = line.note !== null && !/\d/.test(line.note) ? line.note : null;
   const words = [withoutCounts(item.preparation), line.purpose, note].filter((word) => word);
   const tail = words.length > 0 ? `, ${words.join(', ')}` : '';
-  return line.optional && !/optional/i.test(tail) ? `${tail} (optional)` : tail;
+  const { optional = 'optional' } = local?.lines ?? {};
+  const said = tail.toLowerCase().includes(optional) || /optional/i.test(tail);
+  return line.optional && !said ? `${tail} (${optional})` : tail;
 }
 
 const CONTAINERS: ReadonlySet<string> = new Set(['can', 'tin', 'jar', 'carton', 'bottle']);
@@ -93,13 +96,20 @@ export function itemText(item: PlannedItem, context: LineContext, words?: LineWo
   if (pieces !== null) return `${pieces}${tail}`;
   const counted = words?.count && standInText(words.count, name, grams, local);
   if (counted) return `${counted}${tail}${edibleTail(food, name + tail, local)}`;
-  const amount =
-    context.unworded === true
-      ? `${Math.round(grams * 10) / 10} g`
-      : amountText(food, grams, context.region);
-  const localAmount = local === null ? amount : localUnits(decimals(amount), local);
-  return `${localAmount} ${name}${tail}${edibleTail(food, name + tail, local)}`;
+  const amount = writtenAmount(food, grams, context);
+  return `${amount} ${calledThere(name, context)}${tail}${edibleTail(food, name + tail, local)}`;
 }
+
+/** '350 g (2 EL)' in the recipe's language. */
+export function writtenAmount(food: Food, grams: number, context: LineContext): string {
+  if (context.unworded === true) return `${Math.round(grams * 10) / 10} g`;
+  const amount = amountText(food, grams, context.region);
+  return context.local ? localUnits(decimals(amount), context.local) : amount;
+}
+
+/** A name behind its amount: 'de sucre'. */
+export const calledThere = (name: string, { local }: LineContext): string =>
+  local ? withOf(name, local) : name;
 
 const SAID_EDIBLE = /\b(boneless|shelled|florets?|fillets?|pitted)\b/i;
 
@@ -148,7 +158,7 @@ export function ownWords(
   food: Food | null,
   local: MethodWords | null,
 ): LineWords {
-  const said = tailOf(ingredient);
+  const said = tailOf(ingredient, local);
   const coats = ingredient.line.purpose === null ? coatingTail(item, ingredient, local) : '';
   const count = food === null || local !== null ? null : countOfRest(item, ingredient, food);
   return { name: ownName(ingredient, food), tail: `${said}${coats}`, count };

@@ -1,7 +1,7 @@
 /** Things that are counted on a line: 'six buns' stay six, whatever they are made of now. */
 import type { Food, Ingredient, PlannedItem } from '../../model.ts';
 import countedFoods from '../data/counted-foods.json' with { type: 'json' };
-import type { MethodWords } from '../languages/method-words.ts';
+import { type MethodWords, withOf } from '../languages/method-words.ts';
 import { plural as manyOf } from '../wording/agreement.ts';
 import { fractionText } from './written-amounts.ts';
 
@@ -86,8 +86,10 @@ export function standInText(
   const number = fractionText(halves);
   if (local !== null && (count.note !== undefined || count.unit === 'large leaf')) return null;
   if (local !== null) {
-    const lead = count.word ? `${number} ${count.word}` : `${number} ×`;
-    return `${lead} ${name} (${grams} g)`;
+    const lead = count.word
+      ? `${number} ${count.word} ${withOf(name, local)}`
+      : `${number} × ${name}`;
+    return `${lead} (${grams} g)`;
   }
   const unit = count.unit === null ? null : pluralUnit(count.unit, halves);
   const many = unit === null && halves > 1 && !/s$/i.test(name) ? manyOf(name) : name;

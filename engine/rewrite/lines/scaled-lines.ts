@@ -111,7 +111,7 @@ function scaledIngredient(
     grams: weight.grams.best * factor,
     role,
     name: ownName(ingredient, food),
-    tail: tailOf(ingredient),
+    tail: tailOf(ingredient, local),
     count: countOf(ingredient, factor),
   };
   return foreign ? foreignText(ingredient, portion, local) : portionText(portion, system);

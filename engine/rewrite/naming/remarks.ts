@@ -3,7 +3,7 @@ import type { FoodTable } from '../../foods/index.ts';
 import { hasTag } from '../../foods/tags.ts';
 import { keptFor } from '../../kept-results.ts';
 import type { PlannedItem } from '../../model.ts';
-import { joinedWith, localFoodName, type MethodWords } from '../languages/method-words.ts';
+import { joinedWith, localFoodName, type MethodWords, withOf } from '../languages/method-words.ts';
 import { kitchenGrams, pieceText } from '../lines/written-amounts.ts';
 import { boiledOf } from '../steps/boils-as.ts';
 import type { Mention } from './mention.ts';
@@ -36,12 +36,6 @@ export interface Said {
   again: boolean;
   /** Only a part of it is meant, and not said how much: 'half of the sugar', 'a little honey'. */
   partOnly: boolean;
-}
-
-/** 'de' before what is weighed: '100 g de sucre', '100 g d’allulose'. */
-function withOf(name: string, { brackets }: MethodWords): string {
-  const [, of = ''] = brackets.of.find(([start]) => new RegExp(start, 'iu').test(name)) ?? [];
-  return `${of}${name}`;
 }
 
 /** The ingredient's own name as the line has it, with a small letter where the method writes it so. */
