@@ -12,7 +12,7 @@ import { FailureLine } from '../../ui/controls/failure-line.tsx';
 import { Fold } from '../../ui/controls/fold.tsx';
 import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';
-import { AllergenAlert } from '../../ui/figures/allergen-alert.tsx';
+import { AllergenAlert } from '../../ui/figures/allergens/allergen-alert.tsx';
 import { AsItIsCard } from '../../ui/figures/as-it-is-card.tsx';
 import { Cautions } from '../../ui/figures/cautions-list.tsx';
 import { Concerns, NotCounted, Questions } from '../../ui/figures/concerns.tsx';

@@ -15,11 +15,11 @@ interface MissingProps {
 }
 
 /** The names of lines as their page has them. */
-const nameOf = ({ ingredients }: Adaptation, key: string, text: string): string =>
+export const nameOf = ({ ingredients }: Adaptation, key: string, text: string): string =>
   ingredients.find((one) => one.key === key)?.item.name || text;
 
 /** Lines that are in no figure, those that the verdict lacks first. */
-function uncountedLines({ before, after, verdict }: Adaptation) {
+export function uncountedLines({ before, after, verdict }: Adaptation) {
   const lines = new Map([...before.uncounted, ...after.uncounted].map((one) => [one.key, one]));
   const lacked = new Set('missing' in verdict ? verdict.missing.map(({ key }) => key) : []);
   const all = [...lines.values()];

@@ -40,11 +40,6 @@ export function PrintFigures({ adaptation, preferences, factor }: Props) {
           <b>100 g:</b> {told(after.per100gCooked).join(', ')}.
         </p>
       )}
-      {after.uncounted.length > 0 && (
-        <p>
-          {say('notCounted')} {after.uncounted.map(({ text }) => text).join(', ')}.
-        </p>
-      )}
     </div>
   );
 }

@@ -2,7 +2,7 @@
 
 import type { Recipe } from '../../../../engine/model.ts';
 import { Jumps } from '../../../ui/controls/jumps.tsx';
-import { AllergenAlert } from '../../../ui/figures/allergen-alert.tsx';
+import { AllergenAlert } from '../../../ui/figures/allergens/allergen-alert.tsx';
 import { Concerns, NotCounted, Questions } from '../../../ui/figures/concerns.tsx';
 import { webAddress } from '../../../ui/figures/format.ts';
 import { VerdictCard } from '../../../ui/figures/verdict-card.tsx';
@@ -11,6 +11,7 @@ import { IngredientList, useOpenLine } from '../../../ui/recipe/lines/ingredient
 import { lineActions } from '../../../ui/recipe/lines/line-actions.ts';
 import { Method } from '../../../ui/recipe/method.tsx';
 import { PrintCautions, PrintFigures } from '../../../ui/recipe/print-parts.tsx';
+import { PrintTold } from '../../../ui/recipe/print-told.tsx';
 import { say, sayWith } from '../../../ui/words/say.ts';
 import { ToldSentence } from '../../../ui/words/told-sentence.tsx';
 import type { Kitchen, OpenRecipe } from '../kitchen.ts';
@@ -78,6 +79,7 @@ export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRec
         />
         <Questions adaptation={adaptation} onSay={show} />
         <VerdictCard adaptation={adaptation} groups />
+        <PrintTold adaptation={adaptation} table={work.table} />
         {adaptation.plan.notReworked !== null && (
           <p class="not-reworked">
             <ToldSentence text={adaptation.plan.notReworked} />

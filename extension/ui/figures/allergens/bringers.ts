@@ -1,5 +1,5 @@
 /** Which foods bring what the user avoids, for the alert above the verdict. */
-import type { Adaptation, Allergen } from '../../../engine/model.ts';
+import type { Adaptation, Allergen } from '../../../../engine/model.ts';
 
 export interface Bringer {
   /** The ingredient's key, or 'new.food-id'. */

@@ -1,10 +1,10 @@
 /** Stands above the verdict while the reworked recipe holds what the user avoids. */
-import type { FoodTable } from '../../../engine/index.ts';
-import type { Adaptation, Goals } from '../../../engine/model.ts';
-import { Icon } from '../controls/icon.tsx';
-import { allergenWord } from '../words/allergen-words.ts';
-import { foodWord } from '../words/food-words.ts';
-import { say, sayList } from '../words/say.ts';
+import type { FoodTable } from '../../../../engine/index.ts';
+import type { Adaptation, Goals } from '../../../../engine/model.ts';
+import { Icon } from '../../controls/icon.tsx';
+import { allergenWord } from '../../words/allergen-words.ts';
+import { foodWord } from '../../words/food-words.ts';
+import { say, sayList } from '../../words/say.ts';
 import { type Bringer, stillContained } from './bringers.ts';
 
 interface Props {
