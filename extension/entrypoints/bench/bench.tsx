@@ -3,7 +3,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import { openStore, type Store } from '../../store/db.ts';
 import { listOwnFoods } from '../../store/kept/kept-packages.ts';
-import { type Preferences, storePreferences } from '../../store/prefs.ts';
+import type { Preferences } from '../../store/prefs.ts';
 import type { Current } from '../../store/working/current.ts';
 import { stoveKey } from '../../store/working/stove.ts';
 import { Message } from '../../ui/controls/message.tsx';
@@ -16,6 +16,7 @@ import { ElsewhereTimers } from '../../ui/stove/elsewhere-timers.tsx';
 import { say, sayWith } from '../../ui/words/say.ts';
 import { hold } from './hold.ts';
 import type { Kitchen, OpenRecipe } from './kitchen.ts';
+import { NotStoredLines, useWriting } from './not-stored.tsx';
 import { type Opening, openWith } from './opening.ts';
 import type { Place } from './place-names.ts';
 import { PlaceView } from './place-view.tsx';
@@ -38,7 +39,7 @@ function useKitchen(
   { store, opening }: OpenedProps,
   here: Place,
   show: (current: Current) => void,
-): Kitchen {
+): Kitchen & Pick<ReturnType<typeof useWriting>, 'notStored'> {
   const [own, setOwn] = useState(opening.own);
   const [preferences, setPreferences] = useState(opening.preferences);
   const [saves, setSaves] = useState(0);
@@ -47,11 +48,10 @@ function useKitchen(
   const names = useNames(opening.aliases, (job) => job(store));
   const pantry = usePantry(opening.pantry, store);
   const facts = useFacts(opening.facts, store, here === 'kept' ? LIST_FIRST : 0);
+  const { notStored, watchWork, storeSettings } = useWriting(browser.storage.local);
   const prefer = (change: Partial<Preferences>) => {
-    const next = { ...preferences, ...change };
-    setPreferences(next);
-    // Not kept is not lost: it holds while this page is open.
-    void storePreferences(browser.storage.local, change).catch(() => {});
+    setPreferences((now) => ({ ...now, ...change }));
+    void storeSettings(change);
   };
   const lessons = useLessons(facts, own.foods, {
     off: preferences.lessonsOff,
@@ -61,6 +61,8 @@ function useKitchen(
     store,
     preferences,
     prefer,
+    hold: (held) => watchWork(hold(held)),
+    notStored,
     lessons,
     own,
     setOwn,
@@ -125,10 +127,11 @@ function Opened(props: OpenedProps) {
   const kitchen = useKitchen(props, here, (next) => {
     setCurrent(next);
     setRound(round + 1);
-    hold(next);
+    kitchen.hold(next);
     goTo('recipe');
     scrollTo(0, 0);
   });
+  const notStored = <NotStoredLines {...kitchen.notStored} />;
   const troubles = <Troubles opening={props.opening} stale={props.stale} />;
   if (!current) {
     return (
@@ -136,6 +139,7 @@ function Opened(props: OpenedProps) {
         {troubles}
         <ElsewhereTimers area={browser.storage.local} atStove={null} />
         <PlaceView here={here} kitchen={kitchen} open={null} state="none" />
+        {notStored}
       </Shell>
     );
   }
@@ -156,6 +160,7 @@ function Opened(props: OpenedProps) {
           />
         )}
       </WithRecipe>
+      {notStored}
     </Shell>
   );
 }

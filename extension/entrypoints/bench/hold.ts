@@ -14,8 +14,10 @@ export function goOnWith(held: Held): void {
 const show = ({ id }: Held): void =>
   history.replaceState(null, '', `${location.pathname}?work=${id}${location.hash}`);
 
-/** Holds a new state and makes this page's address the one that shows it. */
-export function hold(current: Current): void {
-  // Without room to hold it the page still works; only a reload would lose unsaved changes.
-  holder.hold(current).then(show, () => {});
+/**
+ * Holds a new state and makes this page's address the one that shows it.
+ * @throws the storage layer's error; the page still works, but a reload would lose the change.
+ */
+export async function hold(current: Current): Promise<void> {
+  show(await holder.hold(current));
 }

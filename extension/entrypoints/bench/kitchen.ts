@@ -14,6 +14,8 @@ import type { History } from './use-history.ts';
 export interface Kitchen {
   store: Store;
   preferences: Preferences;
+  /** Holds the work on the screen over a reload; tells when there is no room. */
+  hold(current: Current): void;
   /** Takes a change of preferences at once and keeps it. */
   prefer(change: Partial<Preferences>): void;
   own: OwnFoods;

@@ -8,7 +8,6 @@ import type { SaveAnswer } from '../../store/working/keeper.ts';
 import { useTaught } from '../../ui/hooks/use-lessons.ts';
 import { useWork, type WorkState } from '../../ui/hooks/use-work.ts';
 import { say } from '../../ui/words/say.ts';
-import { hold } from './hold.ts';
 import type { Kitchen, OpenRecipe } from './kitchen.ts';
 import { type History, useHistory } from './use-history.ts';
 
@@ -92,7 +91,7 @@ export function useOpenRecipe(
     onScale && sameWork(onScale.work, work) ? onScale.grams : logged(work);
   const { person } = kitchen.preferences;
   const known = { ownFoods: own.foods, aliases: names.map, person, weighed, taught };
-  const work = useWork(start, known, hold);
+  const work = useWork(start, known, kitchen.hold);
   const { adaptation, current } = work;
   const [elsewhere, setElsewhere] = useState(false);
   const keeping = { kitchen, work, history, onElsewhere: () => setElsewhere(true) };

@@ -2,7 +2,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
 import type { Goals } from '../../../engine/model.ts';
+import { storageMessage } from '../../store/failure.ts';
 import { loadPreferences, type Preferences, storePreferences } from '../../store/prefs.ts';
+import { FailureLine } from '../../ui/controls/failure-line.tsx';
 import { FirstRun } from '../../ui/settings/first-run.tsx';
 import { say } from '../../ui/words/say.ts';
 
@@ -24,16 +26,26 @@ interface Props {
 export function PopupWelcome({ start, onAnswer }: Props) {
   const [preferences, setPreferences] = useState(start);
   const [open, setOpen] = useState(false);
+  const [failure, setFailure] = useState<string | null>(null);
   const change = (part: Partial<Preferences>) => {
     const next = { ...preferences, ...part };
     setPreferences(next);
     onAnswer?.(next, goalsIn(part));
-    // Not kept is not lost: it holds while this popup is open.
-    void storePreferences(browser.storage.local, next).catch(() => {});
+    storePreferences(browser.storage.local, next).then(
+      () => setFailure(null),
+      (error) => setFailure(`${say('settingNotHeld')} ${storageMessage(error)}`),
+    );
   };
   const done = () => change({ welcomed: true });
-  if (preferences.welcomed) return null;
-  if (open) return <FirstRun preferences={preferences} asked onChange={change} onDone={done} />;
+  if (preferences.welcomed) return <FailureLine text={failure} />;
+  if (open) {
+    return (
+      <>
+        <FailureLine text={failure} />
+        <FirstRun preferences={preferences} asked onChange={change} onDone={done} />
+      </>
+    );
+  }
   return (
     <section class="offer" aria-label={say('firstQuestions')}>
       <button type="button" class="button" onClick={() => setOpen(true)}>

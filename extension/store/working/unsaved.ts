@@ -25,7 +25,7 @@ export interface Held {
   current: Current;
 }
 
-/** Recipes held at most; the one touched longest ago goes first. */
+/** Recipes held at most; what was only looked at goes first, then the one touched longest ago. */
 export const MOST_HELD = 20;
 
 const PREFIX = 'work:';
@@ -83,6 +83,20 @@ const twinOf = (current: Current, held: readonly Held[]): string | null =>
   held.find((one) => one.current.savedId === current.savedId && sameWork(one.current, current))
     ?.id ?? null;
 
+/** Can be read again from its page as it is: nothing is lost with it. */
+const onlyLookedAt = ({ edited, current }: Held): boolean =>
+  !edited && current.savedId === null && current.recipe.url !== null;
+
+/** The ids of so many that go first: what was only looked at, then what was touched longest ago. */
+function outOfRoom(newestFirst: readonly Held[], count: number): string[] {
+  const oldestFirst = newestFirst.toReversed();
+  const order = [
+    ...oldestFirst.filter(onlyLookedAt),
+    ...oldestFirst.filter((one) => !onlyLookedAt(one)),
+  ];
+  return order.slice(0, Math.max(0, count)).map(({ id }) => id);
+}
+
 /**
  * Holds a state. `known` is what this page loaded or stored last, null for a recipe that is opened for the
  * first time. When another page has written the same work in between, this one goes on under an id of its
@@ -103,10 +117,7 @@ export async function storeWork(
   const edited = before !== null && (before.edited || !sameWork(before.current, current));
   await area.set({ [PREFIX + id]: { turn, edited, current } });
   const others = held.filter((one) => one.id !== id);
-  await forgetWork(
-    area,
-    others.slice(MOST_HELD - 1).map((one) => one.id),
-  );
+  await forgetWork(area, outOfRoom(others, others.length - (MOST_HELD - 1)));
   return { id, turn, edited, current };
 }
 
@@ -114,10 +125,6 @@ export async function storeWork(
 export async function forgetWork(area: WorkArea, ids: readonly string[]): Promise<void> {
   if (ids.length > 0) await area.remove(ids.map((id) => PREFIX + id));
 }
-
-/** Can be read again from its page as it is: nothing is lost with it. */
-const onlyLookedAt = ({ edited, current }: Held): boolean =>
-  !edited && current.savedId === null && current.recipe.url !== null;
 
 /**
  * Lets go of what was only looked at, since which pages were opened is not for the disk; what the addresses

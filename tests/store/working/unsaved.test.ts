@@ -104,6 +104,23 @@ describe('work that was not kept', () => {
     expect(titles).not.toContain('Dish 1');
   });
 
+  it('that was changed stays however many pages are looked at after it', async () => {
+    const area = session();
+    const seen = (n: number) => {
+      const url = `https://demo.invalid/${n}`;
+      return { ...work(`Seen ${n}`), recipe: sampleRecipe({ title: `Seen ${n}`, url }) };
+    };
+    const first = await storeWork(area, work('Mine'), null);
+    await storeWork(area, edited('Mine', 9), first);
+    await storeWork(area, work('Kept', { savedId: 'a' }), null);
+    for (let n = 0; n < 2 * MOST_HELD; n += 1) await storeWork(area, seen(n), null);
+    const titles = (await listWork(area)).map(({ current }) => current.recipe.title);
+    expect(titles).toHaveLength(MOST_HELD);
+    expect(titles).toEqual(expect.arrayContaining(['Mine', 'Kept']));
+    expect(titles[0]).toBe(`Seen ${2 * MOST_HELD - 1}`);
+    expect(titles).not.toContain('Seen 0');
+  });
+
   it('is not touched when there is no room for more', async () => {
     const start = work('Buns');
     const area = session(JSON.stringify(start).length * 2);
