@@ -216,12 +216,20 @@ export function mostServings({ most, pieces, counts }: Portions): number {
   return easy ?? most;
 }
 
-/** A rest above the budget, share of it, up to which a smaller plate is worth it; above, a plate stays one. Own choice. */
+/** A rest above the budget, share of it, that is better borne than another product or two. Own choice. */
+export const NEARLY = 1.07;
+
+/** A rest above the budget, share of it, up to which a smaller bowl of what is no meal is worth it. Own choice. */
 const MOST_OVER = 1.5;
 
-/** Whether as many servings as are sensible come near enough to the budget to be worth cutting. */
-export const isWorthCutting = (net: number, budgetG: number, portions: Portions): boolean =>
-  !portions.plate || (net * portions.servings) / mostServings(portions) <= MOST_OVER * budgetG;
+/**
+ * Whether as many servings as are sensible come near enough to the budget to be worth cutting. A plate stays one
+ * above; one that is a meal is not made smaller to be too much all the same.
+ */
+export const isWorthCutting = (net: number, budgetG: number, portions: Portions): boolean => {
+  const most = portions.leastKcal > 0 ? NEARLY : MOST_OVER;
+  return !portions.plate || (net * portions.servings) / mostServings(portions) <= most * budgetG;
+};
 
 /** The servings a dish is recommended in: as many as fit, else as many as are sensible, else those of the page. */
 export function servingsFor(net: number, budgetG: number, portions: Portions): number {

@@ -2,7 +2,7 @@
 import type { Note, Plan, Way } from '../model.ts';
 import { type Answer, isMet, planOf } from './answer.ts';
 import { wishLimits } from './limits.ts';
-import { type Portions, servingsFor, servingsThatFit } from './serving-size.ts';
+import { NEARLY, type Portions, servingsFor, servingsThatFit } from './serving-size.ts';
 import type { Work } from './solver/work.ts';
 
 /** A heavier rework than this is better food as a smaller piece of a lighter one: bakers and cooks graded 104 plans. */
@@ -88,9 +88,6 @@ function nearness({ plan, net }: WayFound, servings: number): number {
   const over = plan.met ? 1 : plan.budgetG / Math.max(net * size, 1e-9);
   return plan.closeness * size ** SIZE_POWER * over ** 2;
 }
-
-/** A rest above the budget, share of it, that is better borne than another product or two. Own choice. */
-export const NEARLY = 1.07;
 
 const isNearlyMet = ({ plan, net }: WayFound, servings: number): boolean =>
   plan.met || (net * servings) / plan.servings <= NEARLY * plan.budgetG;

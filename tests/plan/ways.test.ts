@@ -284,6 +284,16 @@ describe('the smallest serving', () => {
     expect(servingsFor(20, 15, pair)).toBe(2);
   });
 
+  it('is the page’s own where a smaller meal is too much all the same', () => {
+    const dish = { family: 'pasta-dish', method: '', servings: 4, flourShare: 0 } as const;
+    const meal = portionsOf({ ...dish, title: 'Pasta with ham' }, weighing(1800, 700));
+    expect(servingsFor(22, 15, meal)).toBe(4);
+    expect(servingsFor(18.5, 15, meal)).toBe(5);
+    expect(servingsFor(19.5, 15, meal)).toBe(5);
+    const bowl = portionsOf({ ...dish, title: 'Rice pudding', savoury: false }, weighing(1800, 700));
+    expect(servingsFor(27, 15, bowl)).toBe(6);
+  });
+
   it('is one of a number that is easily shared out where there are many plates', () => {
     const dish = {
       family: 'rice-dish',

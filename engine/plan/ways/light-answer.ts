@@ -10,12 +10,12 @@ import {
   fedPortions,
   isWorthCutting,
   mostServings,
+  NEARLY,
   type Portions,
   servingsThatFit,
 } from '../serving-size.ts';
 import type { Rest } from '../solve.ts';
 import type { Work } from '../solver/work.ts';
-import { NEARLY } from '../ways.ts';
 
 /** Share by which kitchen rounding may miss what the smallest serving allows. Own choice. */
 const CRUMB = 0.03;

@@ -30,7 +30,7 @@ const FILLED_ROLLS = dish(
 const SLICED = dish(
   'Creamy chicken and potato pot',
   'Serves 4',
-  ['4 chicken breasts', '800 g potatoes', '400 ml cream', '2 onions'],
+  ['4 chicken breasts', '700 g potatoes', '400 ml cream', '2 onions'],
   ['Cut the chicken breasts into cubes and brown them.', 'Add potatoes and cream, simmer.'],
 );
 
