@@ -290,7 +290,10 @@ describe('the smallest serving', () => {
     expect(servingsFor(22, 15, meal)).toBe(4);
     expect(servingsFor(18.5, 15, meal)).toBe(5);
     expect(servingsFor(19.5, 15, meal)).toBe(5);
-    const bowl = portionsOf({ ...dish, title: 'Rice pudding', savoury: false }, weighing(1800, 700));
+    const bowl = portionsOf(
+      { ...dish, title: 'Rice pudding', savoury: false },
+      weighing(1800, 700),
+    );
     expect(servingsFor(27, 15, bowl)).toBe(6);
   });
 
