@@ -1,5 +1,6 @@
 /** Which limits hold a plan, in plain words, what each costs, and what would loosen them. */
-import type { Plan } from '../model.ts';
+import type { Plan, Role } from '../model.ts';
+import type { Dish, Part } from './dish/dish.ts';
 import { evaluate } from './model/expressions.ts';
 import { leastCarbs, type PlanModel, withBudget } from './model/plan-model.ts';
 import { solveProgram } from './solver/branch-and-bound.ts';
@@ -15,6 +16,13 @@ const TIGHT = 1e-4;
 
 /** Limits named at most, so that the list is read. Own choice. */
 const MOST_NAMED = 4;
+
+/** Times as many servings as the page's, up to which a smaller serving is advice: a third of a plate is none. Own choice. */
+const MOST_CUT = 2;
+
+/** Net carbs in a gram of a food of which less is worth a word, and what nobody weighs with carbohydrate in mind. Own choice. */
+const RICH = 0.1;
+const SEASONING: ReadonlySet<Role> = new Set(['vegetable', 'flavour', 'acid', 'liquid', 'protein']);
 
 interface Binding extends Limit {
   row: Row;
@@ -92,6 +100,22 @@ function holdingLimits(model: PlanModel, work: Work): Limit[] {
     });
 }
 
+/** Foods that carry a good part of the net carbs, `net` g a serving, and that nothing replaces: two at most. */
+function stuckFoods({ candidates, parts, servings }: Dish, net: number): string[] {
+  const movable = new Set(candidates.map((c) => c.part.key));
+  const carbs = (p: Part): number => p.net * p.grams * p.eaten;
+  const stuck = parts.filter(
+    (p) =>
+      !movable.has(p.key) &&
+      !p.fixed &&
+      p.net >= RICH &&
+      !SEASONING.has(p.role) &&
+      carbs(p) > 0.1 * net * servings,
+  );
+  const names = stuck.sort((a, b) => carbs(b) - carbs(a)).map(({ food }) => food.name);
+  return [...new Set(names)].slice(0, 2);
+}
+
 /**
  * Words for a budget that cannot be met: what holds it, and how many servings would meet it. `least` is
  * the least net carbs in reach, `net` what the plan comes to in kitchen amounts, both g a serving.
@@ -113,24 +137,17 @@ export function unmetLimits(
   ];
   if (budgetG > 0) {
     const servings = Math.ceil((ROUNDING_ROOM * net * dish.servings) / budgetG - 1e-9);
-    limits.push({
-      code: 'MORE_SERVINGS',
-      text: `Cut into ${servings} servings instead of ${dish.servings}, a serving would be within the budget.`,
-    });
+    if (servings <= MOST_CUT * dish.servings)
+      limits.push({
+        code: 'MORE_SERVINGS',
+        text: `Cut into ${servings} servings instead of ${dish.servings}, a serving would be within the budget.`,
+      });
   }
-  limits.push(...loosened);
-  limits.push(...holdingLimits(model, work));
-  const movable = new Set(dish.candidates.map((c) => c.part.key));
-  const stuck = dish.parts
-    .filter(
-      (p) =>
-        !movable.has(p.key) && !p.fixed && p.net * p.grams * p.eaten > 0.1 * net * dish.servings,
-    )
-    .sort((a, b) => b.net * b.grams * b.eaten - a.net * a.grams * a.eaten);
-  for (const part of stuck.slice(0, 2)) {
+  limits.push(...loosened, ...holdingLimits(model, work));
+  for (const name of stuckFoods(dish, net)) {
     limits.push({
       code: 'NO_SWAP',
-      text: `There is no good stand-in for the ${part.food.name} here; use less of it.`,
+      text: `There is no good stand-in for the ${name} here; use less of it.`,
     });
   }
   return limits;

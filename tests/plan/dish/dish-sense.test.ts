@@ -110,6 +110,35 @@ describe('leaves in place of tortillas', () => {
   });
 });
 
+describe('small tortillas, two on a plate', () => {
+  it('are all of them of the fibre kind, not half as many round the same filling', () => {
+    const rolls = dish(
+      'Oven taquitos with turkey',
+      ['8 small flour tortillas', '400 g cooked turkey', '120 g cheddar', '80 g salsa'],
+      [
+        'Mix turkey, cheese and salsa.',
+        'Fill the tortillas, roll them tight and bake until crisp.',
+      ],
+    );
+    const { plan } = adapted(rolls);
+    const [swap] = plan.swaps;
+    expect(plan.met).toBe(true);
+    expect(swap?.to.map(({ foodId }) => foodId)).toEqual(['tortilla-low-carb']);
+    expect(swap?.keptGrams).toBe(0);
+  });
+});
+
+describe('candied nuts on a salad', () => {
+  it('are toasted plain', () => {
+    const salad = dish(
+      'Leaf salad with goat cheese',
+      ['120 g candied walnuts', '200 g goat cheese', '200 g rocket', '2 pears', '3 tbsp olive oil'],
+      ['Toss leaves, pears and oil; scatter cheese and walnuts over.'],
+    );
+    expect(brought(salad)).toContain('walnuts');
+  });
+});
+
 describe('a sweet glaze', () => {
   it('makes no sweet sauce of a dish of meat', () => {
     const glazed = dish(

@@ -17,7 +17,7 @@ const ALLULOSE_G = 15;
 const SWEETENERS = { most: 20, dearFrom: 10, perGram: 0.004 } as const;
 
 /** Fibre that comes in: most in a serving, g, and from where each further gram costs (common practice, no source). */
-const ADDED_FIBRE = { most: 15, dearFrom: 10, perGram: 0.004 } as const;
+const ADDED_FIBRE = { most: 20, dearFrom: 10, perGram: 0.004 } as const;
 
 const polyolsIn = (food: Food): number =>
   Object.values(food.per100g.polyolsG ?? {}).reduce((sum, g) => sum + g, 0) / 100;
