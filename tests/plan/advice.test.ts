@@ -1,6 +1,6 @@
 /** What is said of a budget that a dish cannot meet: nothing that a cook would laugh at. */
 import { describe, expect, it } from 'vitest';
-import { adapted, type Pasted } from '../pasted.ts';
+import { adapted, type Pasted } from './pasted.ts';
 
 const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
   title,
