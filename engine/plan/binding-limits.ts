@@ -3,6 +3,7 @@ import type { Plan, Role } from '../model.ts';
 import type { Dish, Part } from './dish/dish.ts';
 import { evaluate } from './model/expressions.ts';
 import { leastCarbs, type PlanModel, withBudget } from './model/plan-model.ts';
+import { isServedOnPlates } from './serving-size.ts';
 import { solveProgram } from './solver/branch-and-bound.ts';
 import type { Program, Row, Solution } from './solver/programme.ts';
 import type { Work } from './solver/work.ts';
@@ -17,8 +18,8 @@ const TIGHT = 1e-4;
 /** Limits named at most, so that the list is read. Own choice. */
 const MOST_NAMED = 4;
 
-/** Times as many servings as the page's, up to which a smaller serving is advice: a third of a plate is none. Own choice. */
-const MOST_CUT = 2;
+/** Times as many plates as the page's, up to which a smaller one is advice: a third of a plate is none. Own choice. */
+const MOST_PLATES = 2;
 
 /** Net carbs in a gram of a food of which less is worth a word, and what nobody weighs with carbohydrate in mind. Own choice. */
 const RICH = 0.1;
@@ -137,7 +138,8 @@ export function unmetLimits(
   ];
   if (budgetG > 0) {
     const servings = Math.ceil((ROUNDING_ROOM * net * dish.servings) / budgetG - 1e-9);
-    if (servings <= MOST_CUT * dish.servings)
+    const plates = isServedOnPlates(dish.main.family) ? MOST_PLATES : Number.POSITIVE_INFINITY;
+    if (servings <= plates * dish.servings)
       limits.push({
         code: 'MORE_SERVINGS',
         text: `Cut into ${servings} servings instead of ${dish.servings}, a serving would be within the budget.`,

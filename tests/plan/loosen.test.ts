@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { JSDOM } from 'jsdom';
 import { describe, expect, it } from 'vitest';
 import { adaptRecipe, DEFAULT_GOALS, type Goals, readPage } from '../../engine/index.ts';
+import { adapted, type Pasted } from './pasted.ts';
 
 const PAGE = new URL('../pages/demo/hearth-loaf.html', import.meta.url);
 const read = readPage(new JSDOM(readFileSync(PAGE, 'utf8')).window.document);
@@ -21,5 +22,39 @@ describe('what would bring a budget nearer', () => {
   it('names the avoided allergen that stands in the way', () => {
     const codes = limitsOf({ avoid: ['gluten'] }).map(({ code }) => code);
     expect(codes).toContain('AVOIDED');
+  });
+});
+
+const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
+  title,
+  serves: 'Serves 4',
+  lines,
+  steps,
+  family: ['other'],
+});
+
+const PAN_FRUIT = dish(
+  'Pears from the pan',
+  ['1600 g pears', '100 g sesame seeds', '60 g butter', '40 g balsamic vinegar'],
+  ['Fry the pears in the butter, strew with sesame and sprinkle with vinegar.'],
+);
+
+const said = (recipe: Pasted) =>
+  adapted(recipe, { way: 'within' }).plan.limits.map(({ code, text }) => `${code} ${text}`);
+
+describe('what is said of a budget out of reach', () => {
+  it('asks for less of what is sweet or starchy, not of seeds and seasoning', () => {
+    const stuck = said(PAN_FRUIT).filter((text) => text.startsWith('NO_SWAP'));
+    expect(stuck.join()).toMatch(/pear/);
+    expect(stuck.join()).not.toMatch(/vinegar|sesame/);
+  });
+
+  it('promises no third of a plate', () => {
+    expect(said(PAN_FRUIT).join()).not.toMatch(/MORE_SERVINGS/);
+  });
+
+  it('names half a plate', () => {
+    const less = { ...PAN_FRUIT, lines: ['700 g pears', '60 g butter'] };
+    expect(said(less).join()).toMatch(/MORE_SERVINGS Cut into [5-8] servings/);
   });
 });
