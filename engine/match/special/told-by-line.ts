@@ -50,6 +50,12 @@ function coated(name: string): string | null {
 const ARTICHOKES = /^(?:[a-z]+ )?artichokes?(?: hearts?)?$/i;
 const MARINATED = /\bmarinated\b/i;
 
+const CANNED_TOMATOES =
+  /^(?:canned |tinned )?(?:diced|crushed|chopped|whole|stewed|canned|tinned|petite|peeled|\s)+tomatoes$/i;
+const NO_SALT = /\b(?:no[- ]salt(?:[- ]added)?|unsalted|without salt|salt-free|low[- ]sodium)\b/i;
+
+const PROTEIN_POWDER = /\bprotein powder$/i;
+
 const THIGH = /^(?:chicken thighs?|thighs?)\b/i;
 const SKINLESS = /\bskinless\b/i;
 /** What may be taken instead does not tell what is meant. */
@@ -67,6 +73,8 @@ export function toldByLine(name: string, line: Line): string {
   if (SUN_DRIED.test(name) && IN_OIL.test(line.text)) return 'oil-packed sun-dried tomatoes';
   if (CHIPOTLE.test(name) && IN_ADOBO.test(line.text)) return 'chipotle peppers in adobo';
   if (ARTICHOKES.test(name) && MARINATED.test(line.text)) return 'marinated artichoke hearts';
+  if (CANNED_TOMATOES.test(name) && NO_SALT.test(line.text)) return 'no-salt-added canned tomatoes';
+  if (VEGAN.test(name) && PROTEIN_POWDER.test(name)) return 'vegan protein powder';
   if (VEGAN.test(name) && HARD_CHEESE.test(name)) return 'vegan cheese';
   if (THIGH.test(name) && SKINLESS.test(line.text.replace(INSTEAD, '')))
     return 'skinless boneless chicken thigh';

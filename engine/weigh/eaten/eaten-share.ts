@@ -5,6 +5,7 @@ import { exact, massInterval } from '../../interval.ts';
 import type { Food, Interval, Item, Line } from '../../model.ts';
 import type { Region } from '../../units.ts';
 import { nameOf, plain } from '../line-words.ts';
+import { LEFT_BEHIND } from './marinade-steps.ts';
 import { type Purpose, purposeOf, type RecipeWords } from './purpose.ts';
 import { roughDish, roughPasta } from './rough-dish.ts';
 
@@ -90,14 +91,22 @@ function pastaWaterShare(grams: number, recipe: RecipeWords, region: Region): Sh
   return { share: massInterval(share * 0.5, share, Math.min(1, share * 1.5)), assumption: text };
 }
 
-const KEEPS =
-  /(pour|add|stir|simmer|boil|reduce|drizzle|serve|spoon)[^.]{0,40}(marinade)|with (its|the|their) marinade|baste/;
+const COOKED_IN =
+  /(simmer|boil|reduce|serve|spoon|baste)[^.]{0,40}(marinade)|with (its|the|their) marinade|baste/;
+/** Poured over the raw meat as often as over the cooked. */
+const POURED = /(pour|add|stir|drizzle)[^.]{0,40}(marinade)/;
 const DISCARDS =
-  /(discard|drain|shake|wipe|pat)[^.]{0,40}(marinade|excess)|pat\b[^.]{0,30}\bdry|(remove|lift|take)[^.]{0,40}from (the|its|their) marinade/;
+  /(discard|drain|shake|wipe|pat)[^.]{0,40}(marinade|excess)|pat\b[^.]{0,30}\bdry|(remove|lift|take|drain)[^.]{0,40}(from|out of) (the|its|their) marinade/;
+
+/** Does what the method does with the marinade bring it into the dish? */
+function isKept(steps: string): boolean {
+  if (/discard[^.]{0,30}marinade/.test(steps)) return false;
+  if (COOKED_IN.test(steps)) return true;
+  return POURED.test(steps) && !LEFT_BEHIND.test(steps);
+}
 
 function marinadeShare(name: string, steps: string): Share {
-  if (KEEPS.test(steps) && !/discard[^.]{0,30}marinade/.test(steps))
-    return { share: exact(1), assumption: null };
+  if (isKept(steps)) return { share: exact(1), assumption: null };
   const salty = /salt|soy sauce/.test(name);
   if (DISCARDS.test(steps)) {
     return salty

@@ -3,6 +3,7 @@ import type { Food, Item, Line } from '../../model.ts';
 import type { Region } from '../../units.ts';
 import foreign from '../data/purpose-words.json' with { type: 'json' };
 import { hasWord, nameOf, plain } from '../line-words.ts';
+import { isMarinadeOfSteps } from './marinade-steps.ts';
 import { roughDish } from './rough-dish.ts';
 
 export type Purpose =
@@ -94,7 +95,7 @@ function coatingPurpose(
     return 'dusting';
   const coats = COATING_DRY.test(name) || COATING_OTHER.test(name);
   if (/dredg|coating|breading/.test(`${group} ${text}`) && coats) return 'breading';
-  if (/egg ?wash|brush|glaz/.test(text) && /egg|milk|cream/.test(name)) return 'brushing';
+  if (/egg[- ]?wash|brush|glaz/.test(text) && /egg|milk|cream/.test(name)) return 'brushing';
   if (!isBreaded(recipe, steps)) return null;
   const dry = CRUMBS.test(name) || /flour/.test(name);
   return dry || /^egg|\begg\b/.test(name) ? 'breading' : null;
@@ -170,6 +171,7 @@ export function purposeOf(
   if (REMOVED.test(plain(item.name)) || REMOVED.test(name)) return 'removed';
   const bath = bathPurpose(name, line, purposeText);
   if (bath) return bath;
+  if (isMarinadeOfSteps(item, recipe)) return 'marinade';
   const coating = coatingPurpose(name, purposeText, plain(line.group ?? ''), recipe, steps);
   if (coating) return coating;
   if (!FAT.test(name) || /\bpeanut butter|almond butter/.test(name)) return 'whole';

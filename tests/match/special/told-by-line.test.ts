@@ -85,3 +85,33 @@ describe('skin and dairy', () => {
     expect(foodOf(text)).toBe(id);
   });
 });
+
+describe('with how much salt', () => {
+  test.each([
+    ['1 can (15 oz) diced tomatoes, no salt added', 'tomatoes-canned-unsalted'],
+    ['400 g no-salt-added chopped tomatoes', 'tomatoes-canned-unsalted'],
+    ['400 g chopped tomatoes', 'tomatoes-canned'],
+    ['2 cups low-sodium chicken broth', 'chicken-stock-low-sodium'],
+    ['2 cups reduced-sodium chicken broth', 'chicken-stock-reduced-sodium'],
+    ['1 cup low sodium beef stock', 'beef-stock-low-sodium'],
+    ['1 cup less-sodium beef broth', 'beef-stock-reduced-sodium'],
+    ['10 kalamata olives, pitted', 'olives-cured'],
+    ['1 cup Spanish-style ready rice', 'rice-spanish-cooked'],
+  ])('%s -> %s', (text, id) => {
+    expect(foodOf(text)).toBe(id);
+  });
+});
+
+describe('what a name shared by two foods means', () => {
+  test.each([
+    ['1 cup vegan chocolate protein powder', 'pea-protein-isolate'],
+    ['30 g plant-based vanilla protein powder', 'pea-protein-isolate'],
+    ['30 g whey protein isolate', 'whey-protein-isolate'],
+    ['200 g light cream cheese', 'cream-cheese-low-fat'],
+    ['200 g neufchatel', 'cream-cheese-light'],
+    ['1 lb chourico, sliced', 'chourico'],
+    ['1 lb chorizo, sliced', 'chorizo-cured'],
+  ])('%s -> %s', (text, id) => {
+    expect(foodOf(text)).toBe(id);
+  });
+});

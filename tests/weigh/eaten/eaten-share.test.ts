@@ -118,3 +118,46 @@ describe('what is poured, dusted and brushed on', () => {
     expect(eaten('50 g parmesan, to serve')?.best).toBe(0);
   });
 });
+
+describe('a marinade that only the method names', () => {
+  const steps = [
+    'Whisk together the sesame oil, soy sauce and ginger.',
+    'Pour the marinade over the pork and chill overnight. Lift the pork out of the marinade and grill it.',
+  ];
+  const around = {
+    steps,
+    others: ['800 g pork fillet', '60 ml soy sauce', '20 g ginger', '2 tsp salt'],
+  };
+
+  test('is left behind in part', () => {
+    expect(eaten('60 ml sesame oil', around)?.best).toBe(0.15);
+    expect(
+      eaten('60 ml soy sauce', { ...around, others: ['800 g pork fillet', '60 ml sesame oil'] })
+        ?.best,
+    ).toBe(0.2);
+  });
+
+  test('holds neither the meat nor what is not mixed into it', () => {
+    expect(
+      eaten('800 g pork fillet', { ...around, others: ['60 ml sesame oil', '60 ml soy sauce'] }),
+    ).toEqual(ALL);
+    expect(
+      eaten('2 tsp salt', { ...around, others: ['60 ml sesame oil', '60 ml soy sauce'] }),
+    ).toEqual(ALL);
+  });
+
+  test('is counted whole where the food stands on two lines, or goes into the pan', () => {
+    expect(
+      eaten('60 ml sesame oil', { ...around, others: ['2 tbsp olive oil', '60 ml soy sauce'] }),
+    ).toEqual(ALL);
+    const kept = [
+      steps[0] ?? '',
+      'Pour the marinade over the pork. Simmer the pork in the marinade.',
+    ];
+    expect(eaten('60 ml sesame oil', { ...around, steps: kept })).toEqual(ALL);
+  });
+});
+
+test('an egg for an egg-wash is brushed on', () => {
+  expect(eaten('1 egg (for egg-wash)')?.best).toBe(0.8);
+});

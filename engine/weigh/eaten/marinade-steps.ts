@@ -1,0 +1,41 @@
+/** What the method alone calls a marinade: mixed, poured over, and left behind before cooking. */
+import type { Item, Line } from '../../model.ts';
+import { nameOf, plain } from '../line-words.ts';
+
+const MIXES = /\b(?:whisk|mix|combine|stir|blend|shake|put|place)\b/;
+const MARINADE = /\bmarinad|\bmarinat/;
+export const LEFT_BEHIND =
+  /\bdiscard[^.]{0,30}\bmarinade|\b(?:remove|lift|take|drain)\b[^.]{0,40}\b(?:from|out of) (?:the|its|their) marinade/;
+/** Words of a name that tell nothing of which food it is. */
+const LEAST_LETTERS = 3;
+
+const sentencesOf = (steps: readonly string[]): string[] =>
+  steps.flatMap((step) => plain(step).split(/(?<=[.;!?])\s+|\n/));
+
+/** The last word of a name, which is what steps call the food by. */
+const headOf = (name: string): string => plain(name).split(' ').at(-1) ?? '';
+
+const namesIn = (sentence: string, heads: readonly string[]): number =>
+  heads.filter((head) => head.length >= LEAST_LETTERS && sentence.includes(head)).length;
+
+/**
+ * Is the item one of those mixed into a marinade that the method leaves behind? Only where the page
+ * has no group of that name, and only for a food that stands on one line: of two lines of oil nothing
+ * tells which is meant.
+ */
+export function isMarinadeOfSteps(
+  item: Item,
+  recipe: { steps: readonly string[]; lines: readonly Line[] },
+): boolean {
+  const sentences = sentencesOf(recipe.steps);
+  if (!sentences.some((sentence) => LEFT_BEHIND.test(sentence))) return false;
+  if (recipe.lines.some(({ group }) => /marinad/i.test(group ?? ''))) return false;
+  const heads = recipe.lines.flatMap(({ items }) => items.map((one) => headOf(nameOf(one, null))));
+  const at = sentences.findIndex((sentence) => MARINADE.test(sentence));
+  const mixed = sentences
+    .slice(0, at + 1)
+    .findLast((sentence) => MIXES.test(sentence) && namesIn(sentence, heads) > 1);
+  const head = headOf(nameOf(item, null));
+  const alone = heads.filter((other) => other === head).length === 1;
+  return alone && head.length >= LEAST_LETTERS && (mixed?.includes(head) ?? false);
+}
