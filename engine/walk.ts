@@ -27,6 +27,7 @@ import type {
 } from './model.ts';
 import { parseLine } from './parse/index.ts';
 import { languageOfLines } from './parse/lines-language.ts';
+import { withBlendSpelledOut } from './parse/spelled-out.ts';
 import { changesOn, type Taught, taughtChanges, taughtShare } from './plan/bakes/index.ts';
 import { recogniseFamily } from './plan/dish/family/dish-family.ts';
 import { planFrontier, planWays } from './plan/index.ts';
@@ -100,8 +101,10 @@ const inItsLanguage = (recipe: Recipe): Recipe => ({
 /** Every ingredient line of the recipe, understood, in page order. */
 export function parseLines(recipe: Recipe): Line[] {
   const { language, title } = recipe;
-  const lines = recipe.groups.flatMap((group) =>
-    group.lines.map((text) => parseLine(text, { language, group: group.title })),
+  const lines = recipe.groups.flatMap(({ lines, title: group }) =>
+    lines.map((text) =>
+      withBlendSpelledOut(parseLine(text, { language, group }), { language, group }),
+    ),
   );
   return linesOfOneVersion(linesMadeHere(lines), title);
 }
