@@ -18,7 +18,10 @@ export const MissingLine = z.object({
 });
 export type MissingLine = z.infer<typeof MissingLine>;
 
-const counted = { netCarbsG: Interval, budgetG: z.number().nonnegative() };
+/** Servings reckoned with where the page gives none and the user has set none. */
+const assumedServings = z.number().positive().optional();
+
+const counted = { netCarbsG: Interval, budgetG: z.number().nonnegative(), assumedServings };
 
 const VerdictState = z.enum(['fits', 'probablyFits', 'fitsAsCounted', 'tooMuch']);
 export type VerdictState = z.infer<typeof VerdictState>;
@@ -47,6 +50,7 @@ export const Verdict = z.discriminatedUnion('state', [
     /** Null when nothing could be counted. */
     netCarbsG: Interval.nullable(),
     budgetG: z.number().nonnegative(),
+    assumedServings,
     missing: z.array(MissingLine).min(1),
   }),
   z.object({ state: z.literal('tooMuch'), ...counted, missing: z.array(MissingLine) }),

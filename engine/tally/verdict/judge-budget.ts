@@ -78,5 +78,7 @@ export function verdictOf(
   const { netCarbsG } = tally.perServing;
   const missing = missingLines(ingredients, options);
   const strewn = pastBudget(strewnExtras(ingredients), netCarbsG, budgetG);
-  return verdictFrom(netCarbsG, budgetG, [...missing, ...strewn], options.servingsGuessed);
+  const guessed = options.servingsGuessed ?? false;
+  const verdict = verdictFrom(netCarbsG, budgetG, [...missing, ...strewn], guessed);
+  return guessed ? { ...verdict, assumedServings: tally.servings } : verdict;
 }

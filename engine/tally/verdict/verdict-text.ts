@@ -42,8 +42,16 @@ function countedText(
     : `Fits, not all counted: one serving has ${grams(netCarbsG)} net carbs, within ${budget}.`;
 }
 
+const assumedText = ({ assumedServings: servings }: Verdict): string =>
+  servings === undefined
+    ? ''
+    : ` We assume ${servings} ${servings === 1 ? 'serving' : 'servings'}: the page does not say.`;
+
 /** 'Fits: one serving has 12 g (10-14) net carbs, within the budget of 15 g.' and its like. */
-export function verdictText(verdict: Verdict): string {
+export const verdictText = (verdict: Verdict): string =>
+  `${answerText(verdict)}${assumedText(verdict)}`;
+
+function answerText(verdict: Verdict): string {
   const budget = `the budget of ${verdict.budgetG} g`;
   switch (verdict.state) {
     case 'fits':

@@ -2,7 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Adaptation } from '../../../engine/model.ts';
 import { portionStart } from '../words/portion.ts';
-import { say, sayWith } from '../words/say.ts';
+import { say, sayCount, sayWith } from '../words/say.ts';
 import { about, digitsOf, NET_CARBS, short } from './format.ts';
 import { loafFigures } from './loaf/loaf-figures.ts';
 import { StateMark } from './loaf/state-mark.tsx';
@@ -91,6 +91,7 @@ export function VerdictCard({ adaptation, groups = false, aside }: Props) {
   const opened = useOpened();
   const verdict = shownVerdict(adaptation);
   const figures = loafFigures(adaptation);
+  const assumed = adaptation.verdict.assumedServings;
   if (!verdict) {
     return (
       <section class="card verdict" aria-label={say('verdict')}>
@@ -108,6 +109,7 @@ export function VerdictCard({ adaptation, groups = false, aside }: Props) {
           <span class="soft">{aside ?? rangeSentence(verdict, adaptation.goals.budgetG)}</span>
         </div>
         <Sentence adaptation={adaptation} verdict={verdict} opened={opened} />
+        {assumed !== undefined && <p class="soft">{sayCount('assumedServings', assumed)}</p>}
       </div>
       {figures && <VerdictLoaf figures={figures} groups={groups} />}
       <SourcePanel opened={opened} adaptation={adaptation} />

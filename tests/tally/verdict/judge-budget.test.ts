@@ -20,6 +20,25 @@ function adapted(lines: readonly string[], goals: Partial<Goals> = {}): Adaptati
 
 const PLAIN = ['4 eggs', '200 g spinach', '15 g butter'];
 
+describe('servings that the page does not give', () => {
+  const at = (yields: string): Adaptation => {
+    const lines = ['200 g dry pasta', '300 g beef mince', '400 g canned tomatoes'];
+    const text = ['Green pan', '', yields, '', 'Ingredients', ...lines.map((l) => `- ${l}`)];
+    const found = readText([...text, '', 'Method', '1. Cook it all in a pan.'].join('\n'));
+    if (!found.ok || !found.recipes[0]) throw new Error('the sample must be readable');
+    return adaptRecipe(found.recipes[0], DEFAULT_GOALS);
+  };
+
+  it('are told beside the answer of every way', () => {
+    const { ways } = at('Quick supper');
+    for (const { verdict, plan } of ways) expect(verdict.assumedServings).toBe(plan.servings);
+  });
+
+  it('are not told where the page gives them', () => {
+    expect(at('Serves 3').verdict.assumedServings).toBeUndefined();
+  });
+});
+
 const missingOf = ({ verdict }: Adaptation) => ('missing' in verdict ? verdict.missing : []);
 
 describe('the four answers', () => {

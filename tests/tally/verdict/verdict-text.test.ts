@@ -20,6 +20,10 @@ describe('the verdict in words', () => {
       'Fits: one serving has 12 g (10-14) net carbs, within the budget of 15 g.',
     ],
     [
+      { state: 'fits', netCarbsG, budgetG: 15, assumedServings: 5 },
+      'Fits: one serving has 12 g (10-14) net carbs, within the budget of 15 g. We assume 5 servings: the page does not say.',
+    ],
+    [
       { state: 'probablyFits', netCarbsG: { ...netCarbsG, high: 17 }, budgetG: 15 },
       'Probably fits: one serving has 12 g (10-17) net carbs, likely within the budget of 15 g, but it may be more.',
     ],
