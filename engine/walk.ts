@@ -219,8 +219,8 @@ function tallyLines(
   const servings = goals.servings ?? proposal.servings;
   const notes: Note[] = [...recipe.notes];
   if (goals.servings === null) {
-    if (!proposal.stated)
-      notes.push({ code: 'SERVINGS_ESTIMATED', text: proposal.text, key: null });
+    const code = proposal.assumed ? 'SERVINGS_ASSUMED' : 'SERVINGS_ESTIMATED';
+    if (!proposal.stated) notes.push({ code, text: proposal.text, key: null });
     else notes.push(...pieceServingNotes(recipe, servings, rawGrams));
   }
   const tallyOptions = {
@@ -263,6 +263,7 @@ interface Reworking {
   /** What stands in the method only, whichever way the dish is made. */
   besides: readonly MissingLine[];
   servingsGuessed: boolean;
+  servingsAssumed: boolean;
 }
 
 /** A way with what it was counted from. */
@@ -294,6 +295,7 @@ function outcomeOf(plan: Plan, work: Reworking): Outcome {
     cookedShare: taughtShare(options.taught, family.id),
     methodOnly: work.besides,
     servingsGuessed: work.servingsGuessed,
+    servingsAssumed: work.servingsAssumed,
   };
   const after = tally(ingredients, counting);
   const verdict = verdictOf(after, ingredients, goals.budgetG, counting);
@@ -361,9 +363,11 @@ export function adaptRecipe(
     { goals, servings, foods, before, taught },
   );
   const besides = methodOnly(stepTexts(recipe), ingredients, foods);
-  const servingsGuessed = standing.notes.some(({ code }) => code === 'SERVINGS_ESTIMATED');
+  const servingsAssumed = standing.notes.some(({ code }) => code === 'SERVINGS_ASSUMED');
+  const servingsGuessed =
+    servingsAssumed || standing.notes.some(({ code }) => code === 'SERVINGS_ESTIMATED');
   const work = { recipe, goals, options, foods, family, ingredients, before, taught };
-  const shared = { ...work, besides, servingsGuessed };
+  const shared = { ...work, besides, servingsGuessed, servingsAssumed };
   const [within, ...others] = plans;
   const first = outcomeOf(within, shared);
   const outcomes = [first, ...others.map((plan) => outcomeOf(plan, shared))];

@@ -38,6 +38,8 @@ export interface TallyOptions {
   methodOnly?: readonly MissingLine[];
   /** Nobody says how many servings it makes: `servings` is a guess by weight. */
   servingsGuessed?: boolean;
+  /** The page gives no number at all, not even of pieces. */
+  servingsAssumed?: boolean;
 }
 
 /** A counted line with the figures of its food. */

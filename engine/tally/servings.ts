@@ -12,6 +12,8 @@ export interface ServingsProposal {
   servings: number;
   /** True when the page itself says so. */
   stated: boolean;
+  /** True when the page gives no number at all, not even of pieces. */
+  assumed?: boolean;
   /** Plain words for the screen: where the number comes from. */
   text: string;
 }
@@ -230,6 +232,7 @@ function estimated(
     return {
       servings: 1,
       stated: false,
+      assumed: true,
       text: 'The page gives no servings and no weights: figures are for the whole recipe. Set the servings.',
     };
   const servings = wholeNumber(cookedGrams / plate.grams);
@@ -241,6 +244,7 @@ function estimated(
   return {
     servings,
     stated: false,
+    assumed: true,
     text: `${pageGap} Estimated ${servings}, from about ${Math.round(cookedGrams)} g finished and ${plate.grams} g each (${plate.source}). Set the servings you cut.`,
   };
 }

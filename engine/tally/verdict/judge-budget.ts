@@ -80,5 +80,5 @@ export function verdictOf(
   const strewn = pastBudget(strewnExtras(ingredients), netCarbsG, budgetG);
   const guessed = options.servingsGuessed ?? false;
   const verdict = verdictFrom(netCarbsG, budgetG, [...missing, ...strewn], guessed);
-  return guessed ? { ...verdict, assumedServings: tally.servings } : verdict;
+  return options.servingsAssumed ? { ...verdict, assumedServings: tally.servings } : verdict;
 }

@@ -104,6 +104,20 @@ const SAYS_WHENCE = /\bfrom\b|\babove\)/i;
 /** Lines that bring nothing, or what other lines bring. */
 const OF_NO_ACCOUNT: ReadonlySet<string> = new Set(['made-here', 'other-version', 'tool']);
 
+/** A part that the page makes, or that one buys with its sugar in it: 'syrup (store-bought or recipe below)'. */
+const OR_BOUGHT = /\b(?:store|shop)[- ]?bought\b|\bready[- ]?made\b|\bpurchased\b/;
+
+/** What the bought part would bring; null for any other line. */
+function ifBought(ingredient: Ingredient, servings: number): MissingLine | null {
+  const { key, line } = ingredient;
+  if (line.kind !== 'made-here' || !OR_BOUGHT.test(plainText(line.text))) return null;
+  if (!isStarchOrSugar(ingredient)) return null;
+  const { kind, span } = ofUnknown(ingredient, servings);
+  if (span !== null && span[1] <= MATTERS_FROM_G) return null;
+  const why = 'counted as this page makes it: a bought one has its own sugar or starch';
+  return { key, text: line.text, why, kind, netCarbsG: span && between(span), beside: true };
+}
+
 /** 'peppers' and nothing else is what stands beside the salt. */
 const BARE_PEPPER = /^peppers?$/;
 
@@ -205,7 +219,8 @@ export function missingLines(
     const ingredient = byKey.get(key);
     if (ingredient === undefined) return [];
     const { line } = ingredient;
-    if (OF_NO_ACCOUNT.has(line.kind)) return [];
+    if (OF_NO_ACCOUNT.has(line.kind))
+      return [ifBought(ingredient, servings)].filter((row) => row !== null);
     const known = besides.some((one) => one.ingredient.key === key);
     if (line.optional && !known && !isStarchOrSugar(ingredient)) return [];
     const food = ingredient.match ? options.foods.byId(ingredient.match.foodId) : null;

@@ -3,7 +3,7 @@ import type { Food, Ingredient, MissingLine } from '../../model.ts';
 import { between, kindOf, plainText, STARCHY, times } from './missing-kinds.ts';
 
 const SERVED_WITH =
-  /\b(?:serv\w*|eat\w*|enjoy\w*|ladl\w*|spoon\w*)\b[^.;]{0,25}?\b(?:over|on|with|in|alongside|atop|between)\b([^.;]{0,60})/;
+  /\b(?:serv\w*|eat\w*|enjoy\w*|ladl\w*|spoon\w*)\b[^.;]{0,25}?\b(?:over|on|with|in|alongside|atop|between)\b([^.;]{0,100})/;
 /** Words of serving on pages in other languages; what is served stands on either side of them. */
 const SERVED_ELSEWHERE =
   /([^.;]{0,60})\b(?:servier\w*|dazu|serveer\w*|servir|servez|servite?|servire|sirv[ae]\w*|server[ae]?|acompan\w*|accompagn\w*|podavejte)\b([^.;]{0,60})/;
@@ -26,7 +26,15 @@ const IF_USED =
   /\bif (?:you(?:'re| are)? )?(?:using|adding) ((?:[a-z-]+ ){0,2}[a-z-]+)(?=,)|\band ((?:[a-z-]+ ){0,1}[a-z-]+),? if (?:you(?:'re| are)? )?(?:using|adding)\b(?= ?[).,])/;
 
 /** Eaten over or beside a dish by the spoon. */
-const SWEET: ReadonlySet<string> = new Set(['sugar or syrup', 'jam or sweet spread']);
+const SWEET: ReadonlySet<string> = new Set([
+  'sugar or syrup',
+  'jam or sweet spread',
+  'chocolate',
+  'cake, cookies or sweets',
+]);
+/** A sweet is known by its own name: the sugar of a batter is no syrup at the table. */
+const SWEET_NAME =
+  /\b(?:honey|syrup|sugar|agave|molasses|jam|jelly|marmalade|compote|preserves|chutney|apple ?sauce|caramel|chocolate|marshmallow|sprinkles|cookie|(?:chilli|chili) sauce)/;
 
 const isPlateful = (kind: string, text: string): boolean =>
   STARCHY.has(kind) &&
@@ -82,10 +90,16 @@ export function servedByMethod(
   key: string,
 ): MissingLine | null {
   const kinds = new Set(lines.map((line) => kindOf(line)?.kind));
+  const isCounted = ({ kind }: Pick<MissingLine, 'kind'>, sentence: string): boolean => {
+    const beside = SERVED_WITH.exec(sentence)?.[1] ?? sentence;
+    const sweet = SWEET.has(kind ?? '') && SWEET_NAME.exec(beside)?.[0];
+    if (sweet) return lines.some((line) => plainText(line).includes(sweet));
+    return kinds.has(kind ?? undefined);
+  };
   for (const sentence of sentences) {
     const served =
       (MAY_BE.test(sentence) ? null : servedKind(sentence, true)) ?? kindIfUsed(sentence);
-    if (served === null || kinds.has(served.kind ?? undefined)) continue;
+    if (served === null || isCounted(served, sentence)) continue;
     if (served.kind === 'chips or fries' && kinds.has('potatoes or starchy vegetable')) continue;
     const text = `${served.kind}: “${sentence.trim().slice(0, 80)}”`;
     return { key, text, ...served, beside: true };

@@ -1,10 +1,10 @@
-/** Sugar that a counted line has more of for dusting or sprinkling: 'plus extra for dusting' has no amount. */
+/** Sugar that a counted line has more of to taste, for dusting or sprinkling: 'plus more to taste' has no amount. */
 import type { Ingredient, MissingLine } from '../../model.ts';
 import data from '../data/missing-kinds.json' with { type: 'json' };
 import { between, bounds, kindOf, plainText, times } from './missing-kinds.ts';
 
 const EXTRA =
-  /\b(?:(?:plus|and|with) )?(?:(?:a (?:little|bit) |some )?(?:extra|more)|etwas mehr|etwas extra|un peu plus|un poco mas|wat extra)\b[^,;()]{0,12}?\b(?:to|for|zum|pour|para|om te|voor)\b[^,;()]{0,8}?\b(?:dust|sprinkl|strew|roll|coat|finish|top\b|topping|bestauben|bestreuen|saupoudrer|espolvorear|bestrooien|bestuiven)[a-z]*/;
+  /\b(?:(?:plus|and|with) )?(?:(?:a (?:little|bit) |some )?(?:extra|more)|etwas mehr|etwas extra|un peu plus|un poco mas|wat extra)\b[^,;()]{0,12}?\b(?:to|for|zum|pour|para|om te|voor)\b[^,;()]{0,8}?\b(?:dust|sprinkl|strew|roll|coat|finish|top\b|topping|taste|sweeten|drizzl|bestauben|bestreuen|saupoudrer|espolvorear|bestrooien|bestuiven)[a-z]*/;
 
 /** Crystals of sugar, g of carbohydrate in 100 g. */
 const SUGAR_PER_100 = [95, 100] as const;

@@ -36,6 +36,7 @@ describe('servings that the page does not give', () => {
 
   it('are not told where the page gives them', () => {
     expect(at('Serves 3').verdict.assumedServings).toBeUndefined();
+    expect(at('Makes 6 buns').verdict.assumedServings).toBeUndefined();
   });
 });
 
@@ -213,5 +214,33 @@ describe('sugar strewn over, of which the line has more', () => {
     expect(missingOf(adapted(DUSTED, { budgetG: 16 }))).toEqual([]);
     const floured = [...PLAIN, '30 g plain flour, plus extra for dusting'];
     expect(missingOf(adapted(floured, { budgetG: 12.5 }))).toEqual([]);
+  });
+});
+
+describe('sweets that a line leaves open', () => {
+  it('names sugar of which there may be more to taste where that may pass the budget', () => {
+    const lines = ['24 g sugar, plus more to taste', '4 eggs', '200 g spinach'];
+    expect(missingOf(adapted(lines)).map(({ kind }) => kind)).toEqual(['sugar or syrup']);
+    const few = ['6 g sugar, plus more to taste', '4 eggs', '200 g spinach'];
+    expect(missingOf(adapted(few))).toEqual([]);
+  });
+
+  it('names a syrup of the page that may be bought instead', () => {
+    const text = [
+      'Vanilla shake',
+      'Serves 2',
+      'Ingredients',
+      '- 60 ml vanilla syrup (store-bought or recipe below)',
+      '- 400 ml unsweetened almond milk',
+      'For the vanilla syrup',
+      '- 20 g allulose',
+      '- 60 ml water',
+      'Method',
+      '1. Boil the allulose and water for the vanilla syrup. Stir it into the milk.',
+    ].join('\n');
+    const found = readText(text);
+    if (!found.ok || !found.recipes[0]) throw new Error('the sample must be readable');
+    const [bought] = missingOf(adaptRecipe(found.recipes[0], DEFAULT_GOALS));
+    expect(bought).toMatchObject({ kind: 'sugar or syrup', beside: true });
   });
 });

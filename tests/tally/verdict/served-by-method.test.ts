@@ -21,8 +21,30 @@ describe('what the method serves a dish with', () => {
     ['serve drizzled with honey or with maple syrup.', 'sugar or syrup'],
   ])('is sweet by the spoon: %s', (sentence, kind) => {
     expect(kindOf(sentence, ['600 g potatoes'])).toBe(kind);
-    expect(kindOf(sentence, ['600 g potatoes', '2 tbsp sugar', '100 g strawberry jam'])).toBe(
-      undefined,
+    const all = ['600 g potatoes', '2 tbsp honey', '100 g apple sauce'];
+    expect(kindOf(sentence, all)).toBe(undefined);
+  });
+
+  it.each([
+    ['serve warm with maple syrup if desired.', 'sugar or syrup'],
+    [
+      'serve at once with optional toppings such as whipped cream, chocolate sauce and nuts.',
+      'chocolate',
+    ],
+    [
+      'serve with crème fraîche, a fragrant soy dip, lime wedges or sweet chilli sauce.',
+      'jam or sweet spread',
+    ],
+  ])('is sweet though the dish has other sugar: %s', (sentence, kind) => {
+    expect(kindOf(sentence, ['250 g flour', '50 g brown sugar', '3 eggs'])).toBe(kind);
+  });
+
+  it('is not in the dish for the wine or the seasoning of its name', () => {
+    expect(kindOf('serve hot with rice.', ['2 tbsp rice wine', '1 tsp rice vinegar'])).toBe(
+      'rice or grain',
+    );
+    expect(kindOf('serve with sourdough bread.', ['2 tsp everything bagel seasoning'])).toBe(
+      'bread or rolls',
     );
   });
 
