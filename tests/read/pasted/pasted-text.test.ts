@@ -68,3 +68,33 @@ describe('parts of a pasted recipe', () => {
     expect(recipe.groups[0]?.lines).toContain('Für die Form Butter');
   });
 });
+
+describe('lines that come again', () => {
+  const linesOf = (lines: readonly string[]): string[] =>
+    read(
+      [
+        'Odd cake',
+        'Serves 4',
+        '',
+        'Ingredients',
+        ...lines,
+        '',
+        'Method',
+        'Mix well. Bake for 30 minutes.',
+      ].join('\n'),
+    ).groups.flatMap((group) => group.lines);
+
+  it.each([
+    [['1 egg', '2 eggs']],
+    [['1 egg', '100 g flour']],
+    [['100 g flour', '50 g flour', '10 g flour']],
+  ])('are all kept where %j take turns', (turns) => {
+    const lines = Array.from({ length: 40 }, (_, at) => turns[at % turns.length] ?? '');
+    expect(linesOf(lines)).toEqual(lines);
+  });
+
+  it('are one list where the whole of it stands there twice', () => {
+    const once = ['100 g flour', '2 eggs', '50 g sugar', '1 tsp salt'];
+    expect(linesOf([...once, ...once])).toEqual(once);
+  });
+});

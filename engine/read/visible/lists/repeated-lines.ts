@@ -11,29 +11,24 @@ const AGREEING = 0.75;
 /** Share of the lines that a copy with lines left out must have in common (own choice). */
 const LOOSELY = 0.8;
 
-/** The first `count` lines of groups. */
-function firstLines(groups: readonly IngredientGroup[], count: number): IngredientGroup[] {
-  let left = count;
-  return groups
-    .map((group) => {
-      const lines = group.lines.slice(0, left);
-      left -= lines.length;
-      return { title: group.title, lines };
-    })
-    .filter((group) => group.lines.length > 0);
-}
-
-/** The lines of groups after the first `count`. */
-function lastLines(groups: readonly IngredientGroup[], count: number): IngredientGroup[] {
-  let left = count;
+/** The lines of groups from one place to another. */
+function linesBetween(
+  groups: readonly IngredientGroup[],
+  from: number,
+  to: number,
+): IngredientGroup[] {
+  let at = 0;
   return groups
     .map(({ title, lines }) => {
-      const rest = lines.slice(left);
-      left = Math.max(0, left - lines.length);
-      return { title, lines: rest };
+      const start = at;
+      at += lines.length;
+      return { title, lines: lines.slice(Math.max(0, from - start), Math.max(0, to - start)) };
     })
     .filter(({ lines }) => lines.length > 0);
 }
+
+/** A list names most foods once: where few take turns all along, nothing is a copy. */
+const isVaried = (keys: readonly string[]): boolean => new Set(keys).size * 2 > keys.length;
 
 /**
  * Where a second copy of the list begins that lacks a few lines of the first, or has a few more; 0 when
@@ -41,9 +36,9 @@ function lastLines(groups: readonly IngredientGroup[], count: number): Ingredien
  */
 function looseCopyAt(keys: readonly string[]): number {
   const at = keys.indexOf(keys[0] ?? '', FEWEST);
-  if (at < 0 || keys[0] === '') return 0;
-  const first = new Set(keys.slice(0, at));
-  const second = new Set(keys.slice(at));
+  const parts = [keys.slice(0, at), keys.slice(at)];
+  if (at < 0 || keys[0] === '' || !parts.every(isVaried)) return 0;
+  const [first, second] = parts.map((part) => new Set(part)) as [Set<string>, Set<string>];
   const shared = [...second].filter((key) => first.has(key)).length;
   return shared >= FEWEST && shared >= Math.max(first.size, second.size) * LOOSELY ? at : 0;
 }
@@ -55,15 +50,17 @@ export function withoutCopies(groups: IngredientGroup[]): IngredientGroup[] {
   const foods = lines.map(foodWords);
   const smallest = Math.max(FEWEST, Math.ceil(lines.length / MOST_COPIES));
   for (let size = smallest; size * 2 <= lines.length; size += 1) {
-    if (lines.length % size !== 0) continue;
+    if (lines.length % size !== 0 || !isVaried(keys.slice(0, size))) continue;
     const same = keys.every((key, i) => i < size || key === keys[i - size]);
     const agreeing = foods.filter(
       (food, i) => i >= size && food !== '' && food === foods[i - size],
     ).length;
-    if (same || agreeing >= (lines.length - size) * AGREEING) return firstLines(groups, size);
+    if (same || agreeing >= (lines.length - size) * AGREEING) return linesBetween(groups, 0, size);
   }
   const loose = looseCopyAt(keys);
   if (loose === 0) return groups;
   // The fuller copy is the list.
-  return loose * 2 >= lines.length ? firstLines(groups, loose) : lastLines(groups, loose);
+  return loose * 2 >= lines.length
+    ? linesBetween(groups, 0, loose)
+    : linesBetween(groups, loose, lines.length);
 }
