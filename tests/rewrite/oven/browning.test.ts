@@ -78,6 +78,29 @@ it('every bake in the cooler oven is told its longer time', () => {
     ],
     sugar(40, 160),
   );
-  expect(text).toMatch(/1-2 minutes longer/);
   expect(text).toMatch(/2-4 minutes longer/);
+  expect(text).toMatch(/4-8 minutes longer/);
+});
+
+describe('a cake with much allulose', () => {
+  const cake = (steps: string[]): string =>
+    told('cake', DOUGH, steps, sugar(60, 140), 'Bundt cake');
+
+  it('is tested in its middle where the page goes by the clock alone', () => {
+    expect(cake(['Heat the oven to 350 F. Mix, pour into a pan and bake for 35 minutes.'])).toMatch(
+      /done when the centre reaches 96-99 °C/,
+    );
+    expect(
+      cake(['Heat the oven to 350 F. Bake 35 minutes, until a toothpick is clean.']),
+    ).not.toMatch(/centre reaches/);
+  });
+
+  it('leaves its tin while it is warm', () => {
+    expect(
+      cake([
+        'Heat the oven to 350 F. Bake for 35 minutes.',
+        'Allow the cake to fully cool before removing from the pan.',
+      ]),
+    ).toContain('Allow the cake to cool for 15 minutes before removing from the pan.');
+  });
 });
