@@ -5,9 +5,9 @@ import { short } from '../../ui/figures/format.ts';
 import { StateMark } from '../../ui/figures/loaf/state-mark.tsx';
 import { shownVerdict } from '../../ui/figures/verdict.ts';
 import { GoalSteppers } from '../../ui/goals/goal-steppers.tsx';
-import { WaySelect } from '../../ui/goals/way-switch.tsx';
 import type { WorkState } from '../../ui/hooks/use-work.ts';
 import { KeepButton } from '../../ui/kept/keep-button.tsx';
+import { WaySwitch } from '../../ui/ways/way-switch.tsx';
 import { portionNoun, portionWord } from '../../ui/words/portion.ts';
 import { say } from '../../ui/words/say.ts';
 import type { OpenRecipe } from './kitchen.ts';
@@ -80,11 +80,11 @@ export function Strip({ open }: { open: OpenRecipe }) {
         </summary>
         <div class="strip-menu">
           {steppers}
-          <WaySelect adaptation={adaptation} onGoals={work.changeGoals} />
+          <WaySwitch adaptation={adaptation} onGoals={work.changeGoals} />
           <UndoRedo work={work} />
         </div>
       </details>
-      <WaySelect adaptation={adaptation} onGoals={work.changeGoals} />
+      <WaySwitch adaptation={adaptation} onGoals={work.changeGoals} />
       <UndoRedo work={work} />
       <KeepButton
         what={work.options}

@@ -19,13 +19,15 @@ function goalsIn({ budgetG, avoid, rule }: Partial<Preferences>): Partial<Goals>
 
 interface Props {
   start: Preferences;
+  /** Asked for already: the questions stand open. */
+  asked?: boolean;
   /** An answer reaches the open recipe too. */
   onAnswer?(preferences: Preferences, goals: Partial<Goals>): void;
 }
 
-export function PopupWelcome({ start, onAnswer }: Props) {
+export function PopupWelcome({ start, asked = false, onAnswer }: Props) {
   const [preferences, setPreferences] = useState(start);
-  const [open, setOpen] = useState(false);
+  const [open, setOpen] = useState(asked);
   const [failure, setFailure] = useState<string | null>(null);
   const change = (part: Partial<Preferences>) => {
     const next = { ...preferences, ...part };

@@ -16,16 +16,18 @@ import { AllergenAlert } from '../../ui/figures/allergens/allergen-alert.tsx';
 import { AsItIsCard } from '../../ui/figures/as-it-is-card.tsx';
 import { Cautions } from '../../ui/figures/cautions-list.tsx';
 import { Concerns, NotCounted, Questions } from '../../ui/figures/concerns.tsx';
-import { ServingGives } from '../../ui/figures/serving-gives.tsx';
+import { ServingGives } from '../../ui/figures/gives/serving-gives.tsx';
+import { GraveLine, graveMark, graveText } from '../../ui/figures/grave.tsx';
 import { CarbSources } from '../../ui/figures/sources/carb-sources.tsx';
 import { TraceContext, useLazyTrace } from '../../ui/figures/sources/trace-context.ts';
 import { VerdictCard } from '../../ui/figures/verdict-card.tsx';
 import { GoalSteppers } from '../../ui/goals/goal-steppers.tsx';
-import { betterWays, WaySwitch, WaysOut } from '../../ui/goals/way-switch.tsx';
 import { useNames, type WithStore } from '../../ui/hooks/use-names.ts';
 import { useWork, type WorkState } from '../../ui/hooks/use-work.ts';
 import { KeepButton } from '../../ui/kept/keep-button.tsx';
 import { ChangeList } from '../../ui/recipe/change-list.tsx';
+import { wayDown } from '../../ui/ways/way-down.ts';
+import { WaySwitch, WaysOut, wayMeaning } from '../../ui/ways/way-switch.tsx';
 import { portionWord } from '../../ui/words/portion.ts';
 import { say } from '../../ui/words/say.ts';
 import { openBench } from './open-bench.ts';
@@ -106,15 +108,11 @@ interface ViewProps {
   openLine(): void;
 }
 
-/** Where no other way brings it down, what would; the end of its range is no news then. */
-const wayDown = (adaptation: Adaptation): string | undefined =>
-  adaptation.verdict.state === 'tooMuch' && betterWays(adaptation).length === 0
-    ? say('tooMuchHow')
-    : undefined;
-
 /** All that matters, in the first 500 px. */
 function AtOnce({ work, adaptation, openLine }: Omit<ViewProps, 'preferences'>) {
   const uncounted = adaptation.before.uncounted.length + adaptation.after.uncounted.length > 0;
+  // The switch waits until it is known what goes in.
+  const settled = adaptation.stillContains.length === 0;
   return (
     <>
       <Questions adaptation={adaptation} onSay={openLine} />
@@ -125,19 +123,21 @@ function AtOnce({ work, adaptation, openLine }: Omit<ViewProps, 'preferences'>) 
         onLine={openLine}
       />
       <VerdictCard adaptation={adaptation} aside={wayDown(adaptation)} />
+      <GraveLine adaptation={adaptation} />
       <GoalSteppers adaptation={adaptation} goals={work.current.goals} onGoals={work.changeGoals} />
       <WaysOut adaptation={adaptation} onGoals={work.changeGoals} />
       <section class="what-you-do" aria-labelledby="do-title">
         <div class="do-head">
-          <h2 id="do-title">{say('whatYouDo')}</h2>
-          {adaptation.stillContains.length === 0 && (
-            <WaySwitch adaptation={adaptation} onGoals={work.changeGoals} />
-          )}
+          <div>
+            <h2 id="do-title">{say('whatYouDo')}</h2>
+            {settled && <p class="way-meaning">{wayMeaning(adaptation)}</p>}
+          </div>
+          {settled && <WaySwitch adaptation={adaptation} onGoals={work.changeGoals} />}
         </div>
         <ChangeList adaptation={adaptation} mostLines={uncounted ? 2 : 4} />
       </section>
       <NotCounted adaptation={adaptation} onSay={openLine} />
-      <Concerns adaptation={adaptation} />
+      <Concerns adaptation={adaptation} brief={graveText(adaptation) !== null} />
     </>
   );
 }
@@ -153,7 +153,7 @@ function Below({ adaptation, preferences }: Pick<ViewProps, 'adaptation' | 'pref
       <Fold name="sources" title={say('whereFiguresCome')}>
         {() => <CarbSources adaptation={adaptation} />}
       </Fold>
-      <Fold name="cautions" title={say('cautions')}>
+      <Fold name="cautions" title={say('cautions')} grave={graveMark(adaptation)}>
         {() => <Cautions adaptation={adaptation} />}
       </Fold>
     </>
@@ -185,6 +185,7 @@ interface Props extends Ready {
 export function Result({ onOthers, ...ready }: Props) {
   const { start, held, ownFoods, aliases, taught } = ready;
   const [preferences, setPreferences] = useState(ready.preferences);
+  const [asking, setAsking] = useState(false);
   const { id, notHeld, hold } = useHeld({ start, held });
   // Chosen here, so that a second try after a lost answer does not keep a second recipe.
   const newId = useMemo(() => crypto.randomUUID(), [start]);
@@ -205,7 +206,11 @@ export function Result({ onOthers, ...ready }: Props) {
   const openAt = (place: BenchPlace) => void openBench(`${here}${place}`);
   return (
     <TraceContext.Provider value={trace}>
-      <PopupHead title={current.recipe.title} language={current.recipe.language} />
+      <PopupHead
+        title={current.recipe.title}
+        language={current.recipe.language}
+        onAsk={asking || preferences.welcomed ? undefined : () => setAsking(true)}
+      />
       <main aria-busy={work.busy}>
         {onOthers && (
           <button type="button" class="button bare others" onClick={onOthers}>
@@ -225,14 +230,17 @@ export function Result({ onOthers, ...ready }: Props) {
         )}
         {adaptation && (
           <>
+            {asking && (
+              <PopupWelcome
+                asked
+                start={ready.preferences}
+                onAnswer={(next, goals) => {
+                  setPreferences(next);
+                  if (Object.keys(goals).length > 0) work.changeGoals(goals);
+                }}
+              />
+            )}
             <AtOnce work={work} adaptation={adaptation} openLine={() => openAt('#recipe')} />
-            <PopupWelcome
-              start={ready.preferences}
-              onAnswer={(next, goals) => {
-                setPreferences(next);
-                if (Object.keys(goals).length > 0) work.changeGoals(goals);
-              }}
-            />
             <Below adaptation={adaptation} preferences={preferences} />
           </>
         )}

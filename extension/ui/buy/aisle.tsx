@@ -41,7 +41,7 @@ function BuyRow({
         />
         <span>
           <b class="buy-food">
-            {capital(name)}, {shopAmount(one, table.byId(one.foodId))}
+            {capital(name)}, <span class="unbroken">{shopAmount(one, table.byId(one.foodId))}</span>
           </b>
           {note && (
             <span class="soft buy-note">

@@ -7,6 +7,8 @@ interface Props {
   title: string;
   /** A word on what is inside, seen while it is closed. */
   aside?: string;
+  /** Something grave is inside: its word, beside the sign for it. */
+  grave?: string;
   /** Open at first. */
   open?: boolean;
   /** Name for addresses and tests. */
@@ -14,7 +16,7 @@ interface Props {
   children(): ComponentChildren;
 }
 
-export function Fold({ title, aside, open = false, name, children }: Props) {
+export function Fold({ title, aside, grave = '', open = false, name, children }: Props) {
   const [seen, setSeen] = useState(open);
   // From then on it is the user's to open and close.
   const [atFirst] = useState(open);
@@ -28,6 +30,12 @@ export function Fold({ title, aside, open = false, name, children }: Props) {
       <summary>
         <Icon name="right" />
         <span class="fold-title">{title}</span>
+        {grave !== '' && (
+          <span class="fold-grave">
+            <Icon name="warning" />
+            {grave}
+          </span>
+        )}
         {aside && <span class="fold-aside">{aside}</span>}
       </summary>
       <div class="fold-inside">{seen && children()}</div>

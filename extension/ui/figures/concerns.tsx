@@ -75,11 +75,32 @@ export function Questions({ adaptation, onSay }: MissingProps) {
   );
 }
 
+/** Letters of names that one line of the popup holds. Own choice. */
+const ONE_LINE = 30;
+
+/** As many names as one line holds, the first always; how many more there are. */
+function inOneLine(names: readonly string[]): string {
+  let letters = 0;
+  const shown = names.filter((name, at) => {
+    letters += name.length;
+    return at === 0 || letters <= ONE_LINE;
+  });
+  const more = names.length - shown.length;
+  return more > 0 ? `${shown.join(', ')} ${sayCount('andMore', more)}` : sayList(shown);
+}
+
+interface ConcernsProps {
+  adaptation: Adaptation;
+  /** One line each, where something graver needs the room. */
+  brief?: boolean;
+}
+
 /** Allergens that came in, and foods that are seldom in shops. */
-export function Concerns({ adaptation }: { adaptation: Adaptation }) {
+export function Concerns({ adaptation, brief = false }: ConcernsProps) {
   const { allergensAdded, plan } = adaptation;
   const kept = plan.promises.filter(({ lifted }) => !lifted);
   const rare = plan.shopping.filter(({ availability }) => availability === 'speciality');
+  const rareNames = rare.map(({ foodId, food }) => foodWord(foodId, food));
   if (allergensAdded.length + rare.length + kept.length === 0) return null;
   return (
     <ul class="concerns">
@@ -98,9 +119,7 @@ export function Concerns({ adaptation }: { adaptation: Adaptation }) {
       {rare.length > 0 && (
         <li>
           <Icon name="buy" />
-          <span>
-            {say('seldomSold', sayList(rare.map(({ foodId, food }) => foodWord(foodId, food))))}
-          </span>
+          <span>{say('seldomSold', brief ? inOneLine(rareNames) : sayList(rareNames))}</span>
         </li>
       )}
     </ul>

@@ -1,7 +1,7 @@
 /** Figures as they stand on the screen. Rounding happens here and nowhere earlier. */
 import type { Interval, Nutrient } from '../../../engine/model.ts';
 import type { Preferences } from '../../store/prefs.ts';
-import { locale, type MessageKey, say } from '../words/say.ts';
+import { locale, type MessageKey } from '../words/say.ts';
 
 const writers = new Map<string, Intl.NumberFormat>();
 
@@ -117,14 +117,14 @@ export function figureRange(
   return low === high ? '' : `(${low}–${high})`;
 }
 
-/** 'likely 12.8 to 15.9', or '' when both round to the same. */
+/** '12.8–15.9', or '' when both round to the same. */
 export function likelyText(
   value: Interval | null | undefined,
   { scale, digits }: NutrientRow,
 ): string {
   if (!value) return '';
   const [low = '', high = ''] = [value.low, value.high].map((one) => digitsOf(one * scale, digits));
-  return low === high ? '' : say('likelyBetween', low, high);
+  return low === high ? '' : `${low}–${high}`;
 }
 
 /** '25 Nov 2026, 13:05' in the browser's own order. */

@@ -13,11 +13,27 @@ import { type ShownVerdict, shownVerdict } from './verdict.ts';
 /** What the range adds to the sentence; '' when the budget does not hang on it. */
 export function rangeSentence({ state, after }: ShownVerdict, budgetG: number): string {
   const high = digitsOf(Math.ceil(after.high - 1e-9), 0);
+  if (state === 'cannotBeTold') return say('onlyCounted');
   if (after.high - after.best < 0.05) return '';
   if (state === 'fits') return say('atMost', high);
   if (state === 'tooMuch' && after.best > budgetG && after.low <= budgetG)
     return say('mayBeAsLittle', digitsOf(Math.floor(after.low), 0));
   return say('mayBeAsMuch', high);
+}
+
+/** Pieces made smaller than this share of what they were are told beside one of the old size. Own choice. */
+const SMALLER = 0.95;
+
+/**
+ * 'One as big as before: about 25 g.' Where the dish is cut into more pieces; '' where a piece is as it was,
+ * and where the page has one piece only, which nobody eats.
+ */
+export function oldSizeSentence(
+  { before, after }: Pick<Adaptation, 'before' | 'after'>,
+  nowG: number,
+): string {
+  if (before.servings <= 1 || before.servings > SMALLER * after.servings) return '';
+  return say('oneOfOldSize', about((nowG * after.servings) / before.servings));
 }
 
 interface SentenceProps {
@@ -101,17 +117,26 @@ export function VerdictCard({ adaptation, groups = false, aside }: Props) {
       </section>
     );
   }
+  const range = aside ?? rangeSentence(verdict, adaptation.goals.budgetG);
+  const untold = verdict.state === 'cannotBeTold';
+  const oldSize = untold ? '' : oldSizeSentence(adaptation, verdict.after.best);
   return (
-    <section class="card verdict" aria-label={say('verdict')}>
+    <section
+      class={untold ? 'card verdict verdict-untold' : 'card verdict'}
+      aria-label={say('verdict')}
+    >
       <div class="verdict-words">
         <div class="verdict-state" role="status">
           <StateMark state={verdict.state} />
-          <span class="soft">{aside ?? rangeSentence(verdict, adaptation.goals.budgetG)}</span>
+          <span class={oldSize === '' ? 'verdict-asides' : 'verdict-asides two-lines'}>
+            <span class="soft">{range}</span>
+            {oldSize !== '' && <span class="old-size">{oldSize}</span>}
+          </span>
         </div>
         <Sentence adaptation={adaptation} verdict={verdict} opened={opened} />
         {assumed !== undefined && <p class="soft">{sayCount('assumedServings', assumed)}</p>}
       </div>
-      {figures && <VerdictLoaf figures={figures} groups={groups} />}
+      {figures && <VerdictLoaf figures={figures} groups={groups} untold={untold} />}
       <SourcePanel opened={opened} adaptation={adaptation} />
     </section>
   );

@@ -29,7 +29,7 @@ function HandRow({
           onChange={(event) => onTick(line.key, event.currentTarget.checked)}
         />
         <span class={line.change === 'kept' ? 'hand-amount' : 'hand-amount new'}>{now.amount}</span>
-        <span>
+        <span dir="auto">
           {now.kind !== '' && `${now.kind} `}
           {now.name}
           <span class="soft">{now.rest}</span>

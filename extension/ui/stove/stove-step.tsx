@@ -1,4 +1,5 @@
 /** One step in large type, its reason, and a button for each time it names. */
+import type { ComponentChildren } from 'preact';
 import { Icon } from '../controls/icon.tsx';
 import type { CookedStep } from '../recipe/cooked-method.ts';
 import { stepParts } from '../recipe/new-amounts.ts';
@@ -17,6 +18,8 @@ interface Props {
   factor: number;
   language: string | undefined;
   onTimer(name: string, seconds: number): void;
+  /** What the step uses: it stands before all that may be read later. */
+  children?: ComponentChildren;
 }
 
 /** A timer is named after the step's first words. Own choice of length. */
@@ -28,7 +31,7 @@ const firstWords = (text: string): string => {
   return words.length > NAME_WORDS ? `${words.slice(0, NAME_WORDS).join(' ')} …` : words.join(' ');
 };
 
-export function StoveStep({ step, at, count, factor, language, onTimer }: Props) {
+export function StoveStep({ step, at, count, factor, language, onTimer, children }: Props) {
   const lang = step.lang ?? language;
   const start = (seconds: number) => {
     readyChime();
@@ -36,40 +39,45 @@ export function StoveStep({ step, at, count, factor, language, onTimer }: Props)
   };
   return (
     <section class="stove-main" aria-live="polite" aria-label={say('stepOf', at + 1, count)}>
-      <p class="stove-count">
-        <b>{at + 1}</b> {say('ofSteps', count)}
-      </p>
-      {step.section !== null && (
-        <p class="soft" lang={language}>
-          {step.section}
+      <div class="stove-say">
+        <p class="stove-count">
+          <b>{at + 1}</b> {say('ofSteps', count)}
+          {step.section !== null && (
+            <span class="stove-section" lang={language} dir="auto">
+              {step.section}
+            </span>
+          )}
         </p>
-      )}
-      <p class="stove-text" lang={lang}>
-        {stepParts(step.after, step.compareWith).map(({ text, isNew }, n) =>
-          isNew ? (
-            <b key={n} class="new">
-              {text}
-            </b>
-          ) : (
-            text
-          ),
-        )}
-      </p>
-      {factor !== 1 && <p class="soft">{say('methodTimes', factorText(factor))}</p>}
-      <ToldList told={step.told} />
-      <div class="acts">
-        {stepTimes(step.after).map(({ seconds }) => (
-          <button key={seconds} type="button" class="button" onClick={() => start(seconds)}>
-            <Icon name="clock" />
-            {say('startTimer', lengthText(seconds))}
-          </button>
-        ))}
+        <p class="stove-text" lang={lang} dir="auto">
+          {stepParts(step.after, step.compareWith).map(({ text, isNew }, n) =>
+            isNew ? (
+              <b key={n} class="new">
+                {text}
+              </b>
+            ) : (
+              text
+            ),
+          )}
+        </p>
       </div>
-      {step.why && (
-        <p class="stove-why" lang={engineLang()}>
-          {step.why}
-        </p>
-      )}
+      {children}
+      <div class="stove-rest">
+        {factor !== 1 && <p class="soft">{say('methodTimes', factorText(factor))}</p>}
+        <ToldList told={step.told} />
+        <div class="acts">
+          {stepTimes(step.after).map(({ seconds }) => (
+            <button key={seconds} type="button" class="button" onClick={() => start(seconds)}>
+              <Icon name="clock" />
+              {say('startTimer', lengthText(seconds))}
+            </button>
+          ))}
+        </div>
+        {step.why && (
+          <p class="stove-why" lang={engineLang()}>
+            {step.why}
+          </p>
+        )}
+      </div>
     </section>
   );
 }

@@ -3,7 +3,11 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { apartWord } from '../../../extension/ui/figures/closeness-mark.tsx';
 import { pointsToShow } from '../../../extension/ui/figures/nearer-further.tsx';
 import { shownVerdict } from '../../../extension/ui/figures/verdict.ts';
-import { rangeSentence, VerdictCard } from '../../../extension/ui/figures/verdict-card.tsx';
+import {
+  oldSizeSentence,
+  rangeSentence,
+  VerdictCard,
+} from '../../../extension/ui/figures/verdict-card.tsx';
 import { adaptedPage } from '../adapted.ts';
 import { type Drawn, drawn } from '../screen.ts';
 
@@ -84,6 +88,62 @@ describe('the sentence of the verdict', () => {
         `^One of ${adaptation.after.servings}: about [\\d.]+ g, one of 12 had [\\d.]+\\.$`,
       ),
     );
+  });
+});
+
+describe('pieces that were made smaller', () => {
+  const servings = (before: number, after: number) => {
+    const adaptation = adaptedPage('milk-rolls.html', { way: 'within' });
+    return {
+      before: { ...adaptation.before, servings: before },
+      after: { ...adaptation.after, servings: after },
+    };
+  };
+
+  it('are told beside one of the old size', () => {
+    expect(oldSizeSentence(servings(12, 20), 14.9)).toBe('One as big as before: about 25 g.');
+  });
+
+  it('are not where a piece is as big as it was, or the page has one piece', () => {
+    expect(oldSizeSentence(servings(12, 12), 14.9)).toBe('');
+    expect(oldSizeSentence(servings(12, 8), 14.9)).toBe('');
+    expect(oldSizeSentence(servings(1, 8), 14.9)).toBe('');
+  });
+
+  it('have the line in the card', () => {
+    const adaptation = adaptedPage('milk-rolls.html', { way: 'smaller' });
+    const card = drawn(h(VerdictCard, { adaptation }));
+    const { before, after, verdict } = adaptation;
+    const old = ((verdict.netCarbsG?.best ?? 0) * after.servings) / before.servings;
+    expect(card.root.querySelector('.old-size')?.textContent).toBe(
+      `One as big as before: about ${Math.round(old)} g.`,
+    );
+    card.clear();
+  });
+});
+
+describe('a verdict that cannot be told', () => {
+  it('has a look of its own and names no upper end', () => {
+    const adaptation = adaptedPage('milk-rolls.html', { way: 'within', budgetG: 60 });
+    const { netCarbsG } = adaptation.verdict;
+    if (netCarbsG === null) throw new Error('nothing was counted');
+    const missing = [
+      {
+        key: '0',
+        text: 'jam',
+        why: 'no amount',
+        kind: 'jam',
+        netCarbsG: { low: 0, best: 2, high: 60 },
+      },
+    ];
+    const untold = { state: 'fitsAsCounted', netCarbsG, budgetG: 60, missing } as const;
+    const card = drawn(h(VerdictCard, { adaptation: { ...adaptation, verdict: untold } }));
+    expect(card.root.querySelector('.verdict-untold .state')?.className).toContain('is-untold');
+    expect(card.root.querySelector('.verdict-state .soft')?.textContent).toBe(
+      'Only what was counted.',
+    );
+    expect(card.root.querySelector('.state-body')).toBeNull();
+    card.clear();
   });
 });
 

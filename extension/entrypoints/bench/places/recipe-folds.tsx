@@ -7,9 +7,10 @@ import { Fold } from '../../../ui/controls/fold.tsx';
 import { Cautions } from '../../../ui/figures/cautions-list.tsx';
 import { Closeness } from '../../../ui/figures/closeness-mark.tsx';
 import { about } from '../../../ui/figures/format.ts';
+import { ServingGives } from '../../../ui/figures/gives/serving-gives.tsx';
+import { graveMark } from '../../../ui/figures/grave.tsx';
 import { LeastCertain } from '../../../ui/figures/least-certain.tsx';
 import { NearerFurther } from '../../../ui/figures/nearer-further.tsx';
-import { ServingGives } from '../../../ui/figures/serving-gives.tsx';
 import { CarbSources } from '../../../ui/figures/sources/carb-sources.tsx';
 import { StatedFigures } from '../../../ui/figures/stated-figures-table.tsx';
 import { AmountFields } from '../../../ui/goals/amount-fields.tsx';
@@ -179,7 +180,7 @@ export function RecipeFolds(props: Props) {
       <section class="folds" id="folds" aria-label={say('allTheRest')}>
         <h2 class="folds-title">{say('foldsLook')}</h2>
         <FigureFolds {...props} />
-        <Fold name="cautions" title={say('cautions')}>
+        <Fold name="cautions" title={say('cautions')} grave={graveMark(open.adaptation)}>
           {() => <Cautions adaptation={open.adaptation} />}
         </Fold>
         <h2 class="folds-title">{say('foldsMine')}</h2>

@@ -5,13 +5,15 @@ import { Jumps } from '../../../ui/controls/jumps.tsx';
 import { AllergenAlert } from '../../../ui/figures/allergens/allergen-alert.tsx';
 import { Concerns, NotCounted, Questions } from '../../../ui/figures/concerns.tsx';
 import { webAddress } from '../../../ui/figures/format.ts';
+import { GraveLine } from '../../../ui/figures/grave.tsx';
 import { VerdictCard } from '../../../ui/figures/verdict-card.tsx';
-import { WaysOut } from '../../../ui/goals/way-switch.tsx';
 import { IngredientList, useOpenLine } from '../../../ui/recipe/lines/ingredient-list.tsx';
 import { lineActions } from '../../../ui/recipe/lines/line-actions.ts';
 import { Method } from '../../../ui/recipe/method.tsx';
 import { PrintCautions, PrintFigures } from '../../../ui/recipe/print-parts.tsx';
 import { PrintTold } from '../../../ui/recipe/print-told.tsx';
+import { wayDown } from '../../../ui/ways/way-down.ts';
+import { WaysOut } from '../../../ui/ways/way-switch.tsx';
 import { say, sayWith } from '../../../ui/words/say.ts';
 import { ToldSentence } from '../../../ui/words/told-sentence.tsx';
 import type { Kitchen, OpenRecipe } from '../kitchen.ts';
@@ -78,7 +80,8 @@ export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRec
           onLine={show}
         />
         <Questions adaptation={adaptation} onSay={show} />
-        <VerdictCard adaptation={adaptation} groups />
+        <VerdictCard adaptation={adaptation} aside={wayDown(adaptation)} groups />
+        <GraveLine adaptation={adaptation} />
         <PrintTold adaptation={adaptation} table={work.table} />
         {adaptation.plan.notReworked !== null && (
           <p class="not-reworked">

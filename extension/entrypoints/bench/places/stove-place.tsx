@@ -26,7 +26,7 @@ function StoveHead({ title, language }: { title: string; language: string | unde
   return (
     <header class="stove-head">
       <Emblem size={34} />
-      <h1 class="dish" lang={language}>
+      <h1 class="dish" lang={language} dir="auto">
         {title}
       </h1>
       <a class="button" href="#recipe">
@@ -103,22 +103,21 @@ export function StovePlace({ kitchen, open }: Props) {
       {steps.length === 0 && <p class="stove-empty">{say('noMethod')}</p>}
       {stove && step && (
         <>
-          <div class="stove-body">
-            <StoveStep
-              step={stove.at === 0 ? { ...step, told: [...told, ...step.told] } : step}
-              factor={factor}
-              at={stove.at}
-              count={steps.length}
-              language={language}
-              onTimer={stove.start}
-            />
+          <StoveStep
+            step={stove.at === 0 ? { ...step, told: [...told, ...step.told] } : step}
+            factor={factor}
+            at={stove.at}
+            count={steps.length}
+            language={language}
+            onTimer={stove.start}
+          >
             <HandList
               rows={atHand(rows, step)}
               ticked={stove.ticked}
               language={language}
               onTick={stove.tick}
             />
-          </div>
+          </StoveStep>
           <div class="stove-shelf">
             <StepLoaf at={stove.at} count={steps.length} />
             <RunningTimers timers={stove.timers} now={stove.now} onStop={stove.stop} />

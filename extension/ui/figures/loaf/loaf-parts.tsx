@@ -133,6 +133,11 @@ export function Knife({ at, floor }: { at: number; floor: number }) {
   );
 }
 
+/** From the knife's point down to the board, where it cuts nothing: no more than a thread, so that it hides nothing. */
+export function KnifeLine({ at, from, to }: { at: number; from: number; to: number }) {
+  return <path class="knife-line" d={`M${at} ${from}V${to}`} />;
+}
+
 /** The knife of a row in a list. */
 export function SmallKnife({ at, floor }: { at: number; floor: number }) {
   return (

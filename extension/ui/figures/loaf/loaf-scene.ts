@@ -28,6 +28,12 @@ export interface Scene {
   reach: number | null;
   /** Where the budget cuts. */
   knife: number;
+  /** The loaf itself goes past it; otherwise the knife ends with the dough. */
+  over: boolean;
+  /** Floor of the dough, and the middles of dough and loaf. */
+  doughFloor: number;
+  doughMiddle: number;
+  loafMiddle: number;
   /** The label of the knife stands left of it when there is no room on the right. */
   labelLeft: boolean;
 }
@@ -35,11 +41,11 @@ export interface Scene {
 /** Ends stand this far from the edge of the picture, for their outline. */
 const EDGE = 2;
 /** Room above the dough for the knife's handle and the labels. */
-const HEAD = 24;
+const HEAD = 21;
 /** The double stripe under the loaf. */
 const FOOT = 8;
 /** Between dough and loaf. */
-const GAP = 7;
+const GAP = 6;
 /** A shorter dotted heel than this is left out, px. */
 const LEAST_REACH = 3;
 /** Lower loaves show no groups. */
@@ -50,8 +56,7 @@ const LABEL_TURNS = 0.47;
 /** Heights of dough and loaf by the width of the picture. */
 function heightsFor(wide: number): { dough: number; loaf: number } {
   if (wide >= 560) return { dough: 38, loaf: 56 };
-  if (wide >= 400) return { dough: 22, loaf: 34 };
-  return wide >= 300 ? { dough: 22, loaf: 34 } : { dough: 22, loaf: 33 };
+  return { dough: 19, loaf: 31 };
 }
 
 /** A piece shorter than this cannot be drawn and is not cut off. */
@@ -118,6 +123,10 @@ export function sceneOf(figures: LoafFigures, wide: number): Scene {
     },
     reach: reach - end < LEAST_REACH ? null : reach,
     knife,
+    over: end > knife + 0.5,
+    doughFloor,
+    doughMiddle: doughFloor - heights.dough / 2,
+    loafMiddle: floor - heights.loaf / 2,
     labelLeft: knife > LABEL_TURNS * wide,
   };
 }

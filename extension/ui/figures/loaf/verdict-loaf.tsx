@@ -3,11 +3,15 @@
 import { useId } from 'preact/hooks';
 import { useWidth } from '../../hooks/use-width.ts';
 import { say } from '../../words/say.ts';
-import { gramsWords, short } from '../format.ts';
+import { digitsOf, gramsWords, short } from '../format.ts';
 import { groupsShown, type LoafFigures, type LoafGroup } from './loaf-figures.ts';
-import { Board, Knife, Pieces } from './loaf-parts.tsx';
+import { Board, Knife, KnifeLine, Pieces } from './loaf-parts.tsx';
 import { type Scene, sceneOf } from './loaf-scene.ts';
 import { mayReach, wholeLoaf } from './loaf-shape.ts';
+
+/** Baselines of the labels, px: over the dough, and below the middle of what they name. */
+const KNIFE_LABEL = 13;
+const BASELINE = 5;
 
 const GROUP_WORDS: Record<LoafGroup, 'groupFlour' | 'groupSugar' | 'groupPlant' | 'groupRest'> = {
   flour: 'groupFlour',
@@ -16,29 +20,57 @@ const GROUP_WORDS: Record<LoafGroup, 'groupFlour' | 'groupSugar' | 'groupPlant' 
   rest: 'groupRest',
 };
 
-function Labels({ figures, scene }: { figures: LoafFigures; scene: Scene }) {
-  const { wide, knife, labelLeft, reach, loaf, high } = scene;
+/** Left of the bars stand the words for them, each beside its own. */
+const NAMES_WIDE = 52;
+/** Width of a letter of small text, px, on the safe side. */
+const LETTER = 7;
+
+/** What the dotted heel says, as long as there is room for; '' where there is none. */
+export function reachWords(highG: number, room: number, untold = false): string {
+  const high = digitsOf(Math.ceil(highG - 1e-9), 0);
+  const fitting = untold
+    ? [say('loafUntold')]
+    : [say('loafMayBe', high), say('loafMayBeShort', high)];
+  return fitting.find((text) => text.length * LETTER <= room) ?? '';
+}
+
+/** Where the words of the dotted heel begin: clear of it, and of the line of the budget beyond it. */
+function reachLabel({ highG }: LoafFigures, { reach, knife, wide }: Scene, untold: boolean) {
+  if (reach === null) return null;
+  const before = { at: reach + 8, text: reachWords(highG, knife - reach - 16, untold) };
+  if (before.text !== '') return before;
+  const at = Math.max(reach + 8, knife + 12);
+  return { at, text: reachWords(highG, wide - at, untold) };
+}
+
+interface LabelsProps {
+  figures: LoafFigures;
+  scene: Scene;
+  untold: boolean;
+}
+
+function Labels({ figures, scene, untold }: LabelsProps) {
+  const { wide, knife, labelLeft, high } = scene;
   const budget = gramsWords(figures.budgetG);
-  const end = loaf.pieces.at(-1)?.box.to ?? 2;
-  const clear = Math.max(reach ?? end, knife + 4, end) + 14;
-  const fits = clear < wide - 80;
+  const reach = reachLabel(figures, scene, untold);
   return (
     <>
       <text
         x={labelLeft ? knife - 10 : knife + 11}
-        y="14"
+        y={KNIFE_LABEL}
         text-anchor={labelLeft ? 'end' : 'start'}
       >
-        {say(wide < 340 ? 'loafBudgetShort' : 'loafBudget', budget)}
+        {say(wide < 290 ? 'loafBudgetShort' : 'loafBudget', budget)}
       </text>
-      {wide - knife > 150 && (
-        <text class="soft" x={wide} y="14" text-anchor="end">
-          {say('loafBefore')}
-        </text>
-      )}
-      {fits && (
-        <text class="now" x={clear} y={high - 24}>
-          {say('loafNow')}
+      <text class="soft" x={-NAMES_WIDE} y={scene.doughMiddle + BASELINE}>
+        {say('loafBefore')}
+      </text>
+      <text class="now" x={-NAMES_WIDE} y={scene.loafMiddle + BASELINE}>
+        {say('loafNow')}
+      </text>
+      {reach && reach.text !== '' && (
+        <text class="soft" x={reach.at} y={high - 20}>
+          {reach.text}
         </text>
       )}
     </>
@@ -82,14 +114,16 @@ interface Props {
   figures: LoafFigures;
   /** Blocks of ingredient groups and their key; the popup goes without. */
   groups?: boolean;
+  /** What is not counted may take it anywhere: no upper end is named. */
+  untold?: boolean;
 }
 
-export function VerdictLoaf({ figures, groups = false }: Props) {
+export function VerdictLoaf({ figures, groups = false, untold = false }: Props) {
   const { ref, width } = useWidth(320);
-  const full = sceneOf(figures, width);
+  const full = sceneOf(figures, width - NAMES_WIDE);
   const plain = (baked: Scene['loaf']) => ({ ...baked, blocks: [] });
   const scene = groups ? full : { ...full, dough: plain(full.dough), loaf: plain(full.loaf) };
-  const { wide, high } = scene;
+  const { high } = scene;
   return (
     <div ref={ref} class="verdict-loaf">
       <svg
@@ -101,16 +135,20 @@ export function VerdictLoaf({ figures, groups = false }: Props) {
           short(figures.after.grams),
           short(figures.budgetG),
         )}
-        width={wide}
+        width={width}
         height={high}
-        viewBox={`0 0 ${wide} ${high}`}
+        viewBox={`0 0 ${width} ${high}`}
       >
-        <Pieces baked={scene.dough} look="dough" />
-        <Board wide={wide} at={high - 5.5} />
-        <Reach scene={scene} />
-        <Pieces baked={scene.loaf} look="baked" />
-        <Knife at={scene.knife} floor={high - 7} />
-        <Labels figures={figures} scene={scene} />
+        <g transform={`translate(${NAMES_WIDE} 0)`}>
+          <Pieces baked={scene.dough} look="dough" />
+          {!scene.over && <Knife at={scene.knife} floor={scene.doughFloor} />}
+          {!scene.over && <KnifeLine at={scene.knife} from={scene.doughFloor} to={high - 7} />}
+          <Reach scene={scene} />
+          <Pieces baked={scene.loaf} look="baked" />
+          {scene.over && <Knife at={scene.knife} floor={high - 7} />}
+          <Labels figures={figures} scene={scene} untold={untold} />
+        </g>
+        <Board wide={width} at={high - 5.5} />
       </svg>
       {groups && <GroupKey figures={figures} />}
     </div>

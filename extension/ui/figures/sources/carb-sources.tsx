@@ -5,7 +5,7 @@ import { portionWord } from '../../words/portion.ts';
 import { say } from '../../words/say.ts';
 import { type Block, carbBlocks } from '../carb-blocks.ts';
 import { amount, NET_CARBS } from '../format.ts';
-import { GiveRow } from '../give-row.tsx';
+import { GiveHeads, GiveRow } from '../gives/give-row.tsx';
 import {
   FigureButton,
   type FigureOf,
@@ -30,12 +30,11 @@ function Figure({ block, side, opened }: FigureProps) {
   if (block[side] === 0) return side === 'before' ? say('newHere') : '0';
   const figure: FigureOf = { side, row: NET_CARBS, keys: block.keys };
   const when = say(side === 'before' ? 'loafBefore' : 'loafNow');
-  const button = (
+  return (
     <FigureButton opened={opened} figure={figure} name={`${blockName(block)}, ${when}`}>
       {amount(block[side])}
     </FigureButton>
   );
-  return side === 'before' ? <s>{button}</s> : button;
 }
 
 export function CarbSources({ adaptation }: { adaptation: Adaptation }) {
@@ -44,7 +43,8 @@ export function CarbSources({ adaptation }: { adaptation: Adaptation }) {
   return (
     <section class="carb-sources gives-group">
       <h3>{say('carbsFrom', portionWord(adaptation))}</h3>
-      <ul>
+      <ul class="give-list">
+        <GiveHeads ranges={false} />
         {blocks.map((block) => (
           <GiveRow
             key={block.key}
@@ -52,6 +52,7 @@ export function CarbSources({ adaptation }: { adaptation: Adaptation }) {
             unit="g"
             name={blockName(block)}
             was={<Figure block={block} side="before" opened={opened} />}
+            changed={block.before > 0 && amount(block.before) !== amount(block.after)}
           >
             {opened.figure?.keys?.join() === block.keys.join() && (
               <SourcePanel opened={opened} adaptation={adaptation} />

@@ -1,6 +1,7 @@
 /** The one list of ingredients: the amount to weigh large, what it was small and struck out. */
 import { useMemo, useState } from 'preact/hooks';
 import type { Adaptation } from '../../../../engine/model.ts';
+import { wayMeaning } from '../../ways/way-switch.tsx';
 import { say } from '../../words/say.ts';
 import { type AmountWish, wishedTexts } from '../shown-amounts.ts';
 import { IngredientLine } from './ingredient-line.tsx';
@@ -64,10 +65,12 @@ export function IngredientList({ adaptation, wish, actions, open, onOpen }: Prop
       after === null ? null : (texts?.get(key) ?? after),
     );
   }, [adaptation, system, factor, ownFoods]);
+  const meaning = wayMeaning(adaptation);
   const groups = [...new Set(rows.map(({ line }) => line.group))];
   return (
     <section class="ingredients" aria-labelledby="ingredients-title">
       <h2 id="ingredients-title">{say('ingredients')}</h2>
+      {meaning !== '' && <p class="way-meaning">{meaning}</p>}
       {groups.map((group) => (
         <Group
           key={group ?? ''}

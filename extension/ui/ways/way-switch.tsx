@@ -12,54 +12,45 @@ const WORDS: Record<Way, MessageKey> = {
   smaller: 'waySmaller',
 };
 
+const MEANINGS: Record<Way, MessageKey> = {
+  within: 'wayWithinMeans',
+  lighter: 'wayLighterMeans',
+  smaller: 'waySmallerMeans',
+};
+
 interface Props {
   adaptation: Adaptation;
   onGoals(goals: Partial<Goals>): void;
 }
 
-/** One switch for all of them; nothing where there is one way only. */
+/** One switch for all of them, each with its figure; nothing where there is one way only. */
 export function WaySwitch({ adaptation, onGoals }: Props) {
   const { ways, plan } = adaptation;
   if (ways.length < 2) return null;
   return (
     <fieldset class="ways">
       <legend class="hidden">{say('ways')}</legend>
-      {ways.map(({ plan: { way } }) => (
+      {ways.map(({ plan: { way }, verdict }) => (
         <button
           key={way}
           type="button"
           aria-pressed={way === plan.way}
+          title={say(MEANINGS[way])}
           onClick={() => onGoals({ way })}
         >
           {say(WORDS[way])}
+          {verdict.netCarbsG && (
+            <span class="way-figure"> {gramsWords(verdict.netCarbsG.best)}</span>
+          )}
         </button>
       ))}
     </fieldset>
   );
 }
 
-/** The same in one line, for the strip. */
-export function WaySelect({ adaptation, onGoals }: Props) {
-  const { ways, plan } = adaptation;
-  if (ways.length < 2) return null;
-  return (
-    <select
-      class="way-select"
-      aria-label={say('ways')}
-      value={plan.way}
-      onChange={({ currentTarget }) => {
-        const picked = ways.find(({ plan: { way } }) => way === currentTarget.value);
-        if (picked) onGoals({ way: picked.plan.way });
-      }}
-    >
-      {ways.map(({ plan: { way } }) => (
-        <option key={way} value={way}>
-          {say(WORDS[way])}
-        </option>
-      ))}
-    </select>
-  );
-}
+/** What the chosen way means, in few words; '' where there is no choice. */
+export const wayMeaning = ({ ways, plan }: Pick<Adaptation, 'ways' | 'plan'>): string =>
+  ways.length < 2 ? '' : say(MEANINGS[plan.way]);
 
 function wayOutWords({ plan }: WayOutcome, adaptation: Adaptation): { head: string; text: string } {
   if (plan.way === 'smaller') {

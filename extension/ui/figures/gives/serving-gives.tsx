@@ -1,18 +1,18 @@
 /** What a serving gives, in two short lists: what the budget counts, and what else is in it. */
-import type { Adaptation, Tally } from '../../../engine/model.ts';
-import type { Preferences } from '../../store/prefs.ts';
-import { portionStart } from '../words/portion.ts';
-import { midSentence, say } from '../words/say.ts';
-import { figureText, likelyText, type NutrientRow, nutrientRows, short } from './format.ts';
-import { GiveRow } from './give-row.tsx';
+import type { Adaptation, Tally } from '../../../../engine/model.ts';
+import type { Preferences } from '../../../store/prefs.ts';
+import { portionStart } from '../../words/portion.ts';
+import { midSentence, say } from '../../words/say.ts';
+import { figureText, likelyText, type NutrientRow, nutrientRows, short } from '../format.ts';
 import {
   FigureButton,
   type Opened,
   type Side,
   SourcePanel,
   useOpened,
-} from './sources/figure-sources.tsx';
-import { Uncounted } from './uncounted.tsx';
+} from '../sources/figure-sources.tsx';
+import { Uncounted } from '../uncounted.tsx';
+import { GiveHeads, GiveRow } from './give-row.tsx';
 
 interface FigureProps {
   tally: Tally;
@@ -21,14 +21,16 @@ interface FigureProps {
   opened: Opened;
 }
 
+/** 'at least' where lines lack the figure, so that the total is a lower bound. */
+const boundOf = ({ perServing, incomplete }: Tally, { nutrient }: NutrientRow): string =>
+  perServing[nutrient] && (incomplete[nutrient]?.length ?? 0) > 0 ? say('atLeastHead') : '';
+
 function Figure({ tally, side, row, opened }: FigureProps) {
   const figure = tally.perServing[row.nutrient];
-  const lowest = (tally.incomplete[row.nutrient]?.length ?? 0) > 0;
   const name = `${say(row.word)}, ${say(side === 'before' ? 'loafBefore' : 'loafNow')}`;
-  const text = figureText(figure, row);
   return (
     <FigureButton opened={opened} figure={{ side, row }} name={name}>
-      {lowest && figure ? say('atLeast', text) : text}
+      {figureText(figure, row)}
     </FigureButton>
   );
 }
@@ -43,6 +45,11 @@ const worthARow = ({ before, after }: Adaptation, { nutrient }: NutrientRow): bo
   (nutrient !== 'polyolsG' && nutrient !== 'alluloseG') ||
   [before, after].some(({ perServing }) => perServing[nutrient]?.high !== 0);
 
+/** Whether the figure reads differently now. */
+const hasChanged = ({ before, after }: Adaptation, row: NutrientRow): boolean =>
+  figureText(before.perServing[row.nutrient], row) !==
+  figureText(after.perServing[row.nutrient], row);
+
 interface GroupProps {
   title: string;
   rows: readonly NutrientRow[];
@@ -55,7 +62,8 @@ function Group({ title, rows, adaptation, opened }: GroupProps) {
   return (
     <section class="gives-group">
       <h3>{title}</h3>
-      <ul>
+      <ul class="give-list">
+        <GiveHeads />
         {rows.map((row) => (
           <GiveRow
             key={row.nutrient}
@@ -63,11 +71,10 @@ function Group({ title, rows, adaptation, opened }: GroupProps) {
             now={<Figure tally={after} side="after" row={row} opened={opened} />}
             unit={row.unit}
             name={midSentence(say(row.word))}
-            was={
-              <s>
-                <Figure tally={before} side="before" row={row} opened={opened} />
-              </s>
-            }
+            bound={boundOf(after, row)}
+            wasBound={boundOf(before, row)}
+            was={<Figure tally={before} side="before" row={row} opened={opened} />}
+            changed={hasChanged(adaptation, row)}
             range={likelyText(after.perServing[row.nutrient], row)}
           >
             {opened.figure?.row.nutrient === row.nutrient && (
@@ -99,8 +106,8 @@ export function ServingGives({ adaptation, preferences }: Props) {
         <Group title={say('givesRest')} rows={rows.filter((row) => !row.counted)} {...shared} />
       </div>
       <p class="soft">
-        {struckWords(adaptation)} {say('howToReadFigures')}{' '}
-        {say(before.rule.region === 'us' ? 'countedByUs' : 'countedByEu')}
+        {rows.some((row) => hasChanged(adaptation, row)) && struckWords(adaptation)}{' '}
+        {say('howToReadFigures')} {say(before.rule.region === 'us' ? 'countedByUs' : 'countedByEu')}
       </p>
       <Uncounted before={before} after={after} />
     </section>
