@@ -143,7 +143,7 @@ const missingRecords = ({ verdict }: WayOutcome) =>
     netCarbsG: netCarbsG && bounds(netCarbsG),
   }));
 
-function swapRecords({ swaps }: Plan, ingredients: readonly Ingredient[]) {
+function swapRecords({ swaps }: Plan, ingredients: readonly Ingredient[], language: string | null) {
   const text = new Map(ingredients.map(({ key, line }) => [key, line.text]));
   return swaps.map((swap) => ({
     line: swap.key === null ? null : (text.get(swap.key) ?? null),
@@ -151,7 +151,7 @@ function swapRecords({ swaps }: Plan, ingredients: readonly Ingredient[]) {
     /** Grams of the original that stay; 0 for an addition. */
     keptGrams: round(swap.keptGrams),
     to: swap.to.map(({ food, grams }) => ({ food, grams: round(grams) })),
-    why: swap.why,
+    why: toldIn(language)({ text: swap.why }),
   }));
 }
 
@@ -168,7 +168,7 @@ function wayRecord(
     verdictText: verdictText(verdict),
     missing: missingRecords({ plan, after, verdict }),
     after: perServing(after),
-    swaps: swapRecords(plan, ingredients),
+    swaps: swapRecords(plan, ingredients, recipe.language),
     shopping: plan.shopping.map(({ food, grams, availability }) => ({
       food,
       grams: round(grams),

@@ -41,6 +41,31 @@ describe('command line', () => {
     expect(record.markup).toBe('json-ld');
   });
 
+  it('says why in the language of the page', () => {
+    const page = join(folder, 'kuchen.html');
+    const recipe = {
+      '@context': 'https://schema.org',
+      '@type': 'Recipe',
+      name: 'Rührkuchen',
+      inLanguage: 'de',
+      recipeYield: '8 Stück',
+      recipeIngredient: ['250 g Weizenmehl', '200 g Zucker', '200 g Butter', '4 Eier'],
+      recipeInstructions: [
+        'Butter und Zucker schaumig rühren.',
+        'Eier und Mehl unterrühren und 40 Minuten backen.',
+      ],
+    };
+    const data = JSON.stringify(recipe);
+    writeFileSync(
+      page,
+      `<html lang="de"><script type="application/ld+json">${data}</script><h1>Rührkuchen</h1></html>`,
+    );
+    const [record] = records(run(['adapt', page, '--json']).stdout);
+    const whys = record.swaps.map(({ why }: { why: string }) => why).join(' ');
+    expect(whys).toMatch(/Netto-Kohlenhydrate aus dieser Zutat sinken/);
+    expect(whys).not.toMatch(/Net carbs/);
+  });
+
   it('goes on after a file that fails, and says so in its status', () => {
     const { status, stdout } = run(['tally', 'no/such/page.html', NEWS, LOAF, '--json']);
     expect(status).toBe(1);

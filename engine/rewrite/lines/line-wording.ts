@@ -9,6 +9,7 @@ import {
   type MethodWords,
   withOf,
 } from '../languages/method-words.ts';
+import { LINE_MARK } from '../languages/unworded.ts';
 import { countOfRest, countOfStandIn, type PieceCount, standInText } from './piece-counts.ts';
 import { amountText, kitchenGrams, pieceText } from './written-amounts.ts';
 
@@ -86,6 +87,12 @@ export interface LineWords {
 
 /** A planned item as a line of its own: '350 g (2⅓ cups) high-fibre wheat flour blend, sifted'. */
 export function itemText(item: PlannedItem, context: LineContext, words?: LineWords): string {
+  const text = itemWords(item, context, words);
+  const isEnglish = (words?.name ?? item.foodName) === item.foodName;
+  return context.unworded === true && isEnglish ? `${text}${LINE_MARK}` : text;
+}
+
+function itemWords(item: PlannedItem, context: LineContext, words?: LineWords): string {
   const food = context.foods.byId(item.foodId);
   const local = context.local ?? null;
   const name = words?.name ?? foodName(item, local);

@@ -1,6 +1,7 @@
 /** Says that more pieces or portions are made than the page makes, in the step that shapes, cuts or serves. */
 import type { Family, MethodNote, RewrittenStep } from '../../model.ts';
 import { isForeign, keyed, type MethodWords, methodWords } from '../languages/method-words.ts';
+import { markedStep } from '../languages/unworded.ts';
 import { bakesIn } from '../oven/bakes-in.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 import { recountedAbroad } from './counts-abroad.ts';
@@ -32,14 +33,13 @@ export const changedTo = (step: RewrittenStep, after: string, why: string): Rewr
 
 /** A step of our own behind one of the method, where a language has no words for a sentence within it. */
 function stepBehind(method: Method, at: number, text: string, why: string): Method {
-  const own: RewrittenStep = {
+  const own = markedStep({
     section: method.steps[at]?.section ?? null,
     before: null,
     after: text,
     change: 'inserted',
     why,
-    lang: 'en',
-  };
+  });
   return {
     steps: method.steps.toSpliced(at + 1, 0, own),
     methodNotes: method.methodNotes.map((note) =>

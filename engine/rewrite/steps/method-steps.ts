@@ -8,6 +8,7 @@ import { restsFirst } from '../cues/fitting-cues.ts';
 import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { warningsFor } from '../cues/warnings.ts';
 import { isForeign, keyed } from '../languages/method-words.ts';
+import { markedStep, remarksBeside } from '../languages/unworded.ts';
 import { withLateOven } from '../oven/late-oven.ts';
 import { withLowerOven } from '../oven/oven-heat.ts';
 import { usesGas, withAllScales } from '../oven/temperature-scales.ts';
@@ -54,6 +55,9 @@ const withOvenWords = (text: string): string =>
 const OTHER_MASS = 'The whole weighs more or less than on the page.';
 
 const inEnglish = (one: Insertion): Insertion => ({ ...one, step: { ...one.step, lang: 'en' } });
+const marked = (one: Insertion): Insertion => ({ ...one, step: markedStep(one.step) });
+
+const OTHER_FOOD = 'The page’s own words stand for what is on the list now.';
 
 /** What the handling of one part puts into the method. */
 function partInsertions(
@@ -141,7 +145,9 @@ export function rewriteSteps(
   ].map((one) => ({ ...one, step: { ...one.step, after: scaled(one.step.after) } }));
   // English steps, none of them within a step, in a method of a language that has no words of its own: only what the new foods need.
   const put = unworded
-    ? all.filter(isNeeded).map((one) => inEnglish({ ...one, behind: null }))
+    ? [...all.filter(isNeeded), ...remarksBeside(recipe.steps, mentions, OTHER_FOOD)].map((one) =>
+        marked({ ...one, behind: null }),
+      )
     : all;
   const told = withInsertions(own, put, words?.leaveOut ?? null);
   const steps = unworded ? told : withLateOven(told, words);
