@@ -11,6 +11,7 @@ import type { Current } from '../../store/working/current.ts';
 import { FailureLine } from '../controls/failure-line.tsx';
 import { dayText } from '../figures/format.ts';
 import { say, sayCount } from '../words/say.ts';
+import { answeredSymptoms, waitsForAnother } from './answered-symptoms.ts';
 import { BakeForm, type BakeWords } from './bake-form.tsx';
 import { BakeList } from './bake-list.tsx';
 import { bakeOf } from './bake-summary.ts';
@@ -35,13 +36,15 @@ interface Props {
 }
 
 /** What to change after a bake, judged by the plan that was baked, not by the one on the screen. */
-function proposalsAfter(bake: Bake | undefined, options: WalkOptions): Adjustment[] {
-  if (!bake || bake.symptoms.length === 0) return [];
+function proposalsAfter(bakes: readonly Bake[], options: WalkOptions): Adjustment[] {
+  const bake = bakes[0];
+  const symptoms = answeredSymptoms(bakes);
+  if (!bake || symptoms.length === 0) return [];
   const { recipe, goals, corrections } = bake.baked;
   try {
     const baked = adaptRecipe(recipe, goals, { ...options, corrections });
     const { innerC, cooledHours } = bake;
-    return proposeAdjustments(baked, bake.symptoms, {
+    return proposeAdjustments(baked, symptoms, {
       innerC,
       cooledHours,
       ...(options.ownFoods ? { ownFoods: options.ownFoods } : {}),
@@ -149,10 +152,9 @@ export function BakeLogPart(props: Props) {
   const { goals } = current;
   const logging = useLogging(props);
   const head = useRef<HTMLDivElement>(null);
-  const latest = log.bakes[0];
   const asked = useMemo(
-    () => proposalsAfter(latest, options),
-    [latest, options.ownFoods, options.aliases],
+    () => proposalsAfter(log.bakes, options),
+    [log.bakes, options.ownFoods, options.aliases],
   );
   const adjust = (adjustments: Adjustment[], words: string) => {
     onGoals({ adjustments });
@@ -171,6 +173,7 @@ export function BakeLogPart(props: Props) {
         onServings={(servings) => onGoals({ servings })}
         onRemove={(bake) => void logging.remove(bake)}
       />
+      {waitsForAnother(log.bakes) && <p class="soft">{say('glucoseOnce')}</p>}
       <Proposals
         proposals={asked.filter(({ id }) => goals.adjustments.every((one) => one.id !== id))}
         onAccept={(one) => adjust([...goals.adjustments, one], say('changeTaken'))}

@@ -197,6 +197,7 @@ describe('how the eater felt', () => {
     const text = proposeAdjustments(loaf, ['glucose'])[0]?.text ?? '';
     const figure = Number(/up to ([\d.]+) g/.exec(text)?.[1]);
     expect(fibre).toBeGreaterThan(10);
+    expect(text).toMatch(/package of/);
     expect(Math.abs(figure - counted)).toBeLessThanOrEqual(0.51);
   });
 });
