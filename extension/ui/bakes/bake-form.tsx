@@ -10,8 +10,8 @@ import { factorText } from '../recipe/shown-amounts.ts';
 import { type MessageKey, say } from '../words/say.ts';
 import { cookWords } from './dish-words.ts';
 import { HowWasIt } from './how-was-it.tsx';
-import type { MeterUnit } from './meter-series.ts';
-import { noReadings, ReadingFields, typedReadings } from './reading-fields.tsx';
+import type { MeterUnit } from './meter/meter-series.ts';
+import { noReadings, ReadingFields, typedReadings } from './meter/reading-fields.tsx';
 import { SymptomBoxes } from './symptom-boxes.tsx';
 
 /** What the user tells of a bake. */

@@ -1,8 +1,8 @@
 /** The bakes of the recipe on the bench: tell of one, see what it says, take up what it asks for. */
 import { withoutLearned } from '../../../store/kept/lesson.ts';
 import { BakeLogPart } from '../../../ui/bakes/bake-log.tsx';
-import { MeterPart } from '../../../ui/bakes/meter-part.tsx';
-import { bandIn } from '../../../ui/bakes/meter-unit.tsx';
+import { MeterPart } from '../../../ui/bakes/meter/meter-part.tsx';
+import { bandIn } from '../../../ui/bakes/meter/meter-unit.tsx';
 import { EmptyBoard } from '../../../ui/figures/loaf/empty-board.tsx';
 import { LearnedWater } from '../../../ui/taught/learned-water-panel.tsx';
 import { TaughtList } from '../../../ui/taught/taught-list.tsx';

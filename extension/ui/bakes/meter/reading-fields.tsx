@@ -1,8 +1,8 @@
 /** What the glucose meter showed after a piece; optional, kept beside the bake and not judged. */
 import { useId } from 'preact/hooks';
-import type { Readings } from '../../store/records.ts';
-import { NumberField } from '../controls/number-field.tsx';
-import { type MessageKey, say } from '../words/say.ts';
+import type { Readings } from '../../../store/records.ts';
+import { NumberField } from '../../controls/number-field.tsx';
+import { type MessageKey, say } from '../../words/say.ts';
 import type { MeterUnit } from './meter-series.ts';
 import { MeterUnitSwitch, readingsIn } from './meter-unit.tsx';
 

@@ -1,11 +1,11 @@
 import { h } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
-import type { Bake } from '../../../extension/store/records.ts';
-import { MeterPart } from '../../../extension/ui/bakes/meter-part.tsx';
-import { bandIn } from '../../../extension/ui/bakes/meter-unit.tsx';
-import { sampleBake } from '../../store/sample.ts';
-import { type Drawn, drawn } from '../screen.ts';
+import type { Bake } from '../../../../extension/store/records.ts';
+import { MeterPart } from '../../../../extension/ui/bakes/meter/meter-part.tsx';
+import { bandIn } from '../../../../extension/ui/bakes/meter/meter-unit.tsx';
+import { sampleBake } from '../../../store/sample.ts';
+import { type Drawn, drawn } from '../../screen.ts';
 
 let screen: Drawn;
 afterEach(() => screen.clear());

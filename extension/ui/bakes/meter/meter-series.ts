@@ -1,6 +1,6 @@
 /** Readings of several bakes in one unit, beside the net carbs that were predicted for the piece. */
-import type { Interval } from '../../../engine/model.ts';
-import type { Bake, Readings } from '../../store/records.ts';
+import type { Interval } from '../../../../engine/model.ts';
+import type { Bake, Readings } from '../../../store/records.ts';
 
 export type MeterUnit = Readings['unit'];
 

@@ -1,6 +1,6 @@
 /** Which unit the user's meter shows, and what was typed before in the other one. */
-import type { Readings } from '../../store/records.ts';
-import { say } from '../words/say.ts';
+import type { Readings } from '../../../store/records.ts';
+import { say } from '../../words/say.ts';
 import type { Band } from './meter-picture.tsx';
 import { inUnit, type MeterUnit, shownAs } from './meter-series.ts';
 

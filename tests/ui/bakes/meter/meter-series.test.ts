@@ -1,8 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Bake } from '../../../extension/store/records.ts';
-import { inUnit, meterFigure, meterSeries } from '../../../extension/ui/bakes/meter-series.ts';
-import { sampleBake } from '../../store/sample.ts';
+import type { Bake } from '../../../../extension/store/records.ts';
+import {
+  inUnit,
+  meterFigure,
+  meterSeries,
+} from '../../../../extension/ui/bakes/meter/meter-series.ts';
+import { sampleBake } from '../../../store/sample.ts';
 
 /** An invented reading. */
 const readings = (changes: Partial<NonNullable<Bake['readings']>> = {}): Bake['readings'] => ({

@@ -1,10 +1,10 @@
 /** What the meter said, over several bakes: a picture, and the same as a table. */
-import type { Interval } from '../../../engine/model.ts';
-import type { Bake } from '../../store/records.ts';
-import { Fold } from '../controls/fold.tsx';
-import { NumberField } from '../controls/number-field.tsx';
-import { amount, dayText, rangeText, short } from '../figures/format.ts';
-import { say } from '../words/say.ts';
+import type { Interval } from '../../../../engine/model.ts';
+import type { Bake } from '../../../store/records.ts';
+import { Fold } from '../../controls/fold.tsx';
+import { NumberField } from '../../controls/number-field.tsx';
+import { amount, dayText, rangeText, short } from '../../figures/format.ts';
+import { say } from '../../words/say.ts';
 import { type Band, MeterPicture, MOST_DRAWN } from './meter-picture.tsx';
 import { type MeterSeries, type MeterUnit, meterFigure, meterSeries } from './meter-series.ts';
 import { bandIn, MeterUnitSwitch } from './meter-unit.tsx';

@@ -1,8 +1,7 @@
 /** Readings of the last bakes as small rolls over the hours; nothing is drawn between readings but a line. */
-
-import { dayText } from '../figures/format.ts';
-import { useWidth } from '../hooks/use-width.ts';
-import { say } from '../words/say.ts';
+import { dayText } from '../../figures/format.ts';
+import { useWidth } from '../../hooks/use-width.ts';
+import { say } from '../../words/say.ts';
 import { type MeterPoint, type MeterSeries, type MeterUnit, meterFigure } from './meter-series.ts';
 
 /** Width before it is measured, and the widest it is drawn, px. */
