@@ -1,6 +1,7 @@
 /** Amounts as the user wants to read them: the recipe's own way, metric or US, more or less of it. */
 import { type System, scaledLines } from '../../../engine/index.ts';
 import type { Adaptation, Food } from '../../../engine/model.ts';
+import { digitsOf } from '../figures/format.ts';
 
 export interface AmountWish {
   /** `page` leaves the lines as they were written. */
@@ -21,8 +22,8 @@ export function wishedTexts(
   return new Map(lines.map(({ key, text }) => [key, text]));
 }
 
-/** '×2', '×½', '×1.4' */
+/** '×2', '×½', '×1.4'; '×1,4' where the language writes it so. */
 export function factorText(factor: number): string {
   if (factor === 0.5) return '×½';
-  return `×${Math.round(factor * 100) / 100}`;
+  return `×${digitsOf(factor, 0, 2)}`;
 }

@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { amount, digitsOf, rangeText } from '../../../extension/ui/figures/format.ts';
+import { factorText } from '../../../extension/ui/recipe/shown-amounts.ts';
 import {
   languageOf,
   say,
@@ -48,6 +49,7 @@ describe('words in the user’s language', () => {
     expect(digitsOf(1234.5, 1)).toBe('1234,5');
     expect(rangeText({ low: 1.24, best: 2, high: 3.46 })).toBe('1,2–3,5 g');
     expect(sayList(['Mehl', 'Zucker', 'Salz'])).toBe('Mehl, Zucker und Salz');
+    expect([2, 0.5, 1.25].map(factorText)).toEqual(['×2', '×½', '×1,25']);
     expect(say('keep')).toBe('Merken');
   });
 });

@@ -1,7 +1,7 @@
 /** What a serving gives, in two short lists: what the budget counts, and what else is in it. */
 import type { Adaptation, Tally } from '../../../../engine/model.ts';
 import type { Preferences } from '../../../store/prefs.ts';
-import { portionStart } from '../../words/portion.ts';
+import { portionWord } from '../../words/portion.ts';
 import { midSentence, say } from '../../words/say.ts';
 import { figureText, likelyText, type NutrientRow, nutrientRows, short } from '../format.ts';
 import {
@@ -100,7 +100,7 @@ export function ServingGives({ adaptation, preferences }: Props) {
   const rows = nutrientRows(preferences).filter((row) => worthARow(adaptation, row));
   const shared = { adaptation, opened };
   return (
-    <section class="nutrition" aria-label={say('whatGives', portionStart(adaptation))}>
+    <section class="nutrition" aria-label={say('whatGives', portionWord(adaptation))}>
       <div class="gives-groups">
         <Group title={say('givesCounted')} rows={rows.filter((row) => row.counted)} {...shared} />
         <Group title={say('givesRest')} rows={rows.filter((row) => !row.counted)} {...shared} />
