@@ -37,6 +37,10 @@ export type Preferences = z.infer<typeof Preferences>;
 
 export const DEFAULT_PREFERENCES: Preferences = Preferences.parse({});
 
+/** Whether the user has set anything here, beyond having been asked. */
+export const isSettled = (preferences: Preferences): boolean =>
+  JSON.stringify({ ...preferences, welcomed: false }) !== JSON.stringify(DEFAULT_PREFERENCES);
+
 /** The part of `browser.storage.local` that is used here. */
 export interface Area {
   get(key: string): Promise<Record<string, unknown>>;

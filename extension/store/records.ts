@@ -144,8 +144,8 @@ export const Photo = z.object({
 export type Photo = z.infer<typeof Photo>;
 
 export const BACKUP_FORMAT = 'crumbshift-backup';
-/** 2 added bakes, names and the pantry, 3 photos; older ones are read as well. */
-export const BACKUP_VERSION = 3;
+/** 2 added bakes, names and the pantry, 3 photos, 4 settings; older ones are read as well. */
+export const BACKUP_VERSION = 4;
 
 const Entries = z.array(z.unknown()).default([]);
 
@@ -161,5 +161,7 @@ export const BackupFile = z.object({
   aliases: Entries,
   pantry: Entries,
   photos: Entries,
+  /** The user's preferences; none in older files and in those of a few recipes. */
+  settings: z.unknown().optional(),
 });
 export type BackupFile = z.infer<typeof BackupFile>;

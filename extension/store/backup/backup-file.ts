@@ -16,6 +16,7 @@ import {
   SavedVersion,
 } from '../records.ts';
 import { isRecipeSize } from './recipe-size.ts';
+import { type ReadSettings, readSettings } from './settings-read.ts';
 
 export interface Entries {
   recipes: SavedRecipe[];
@@ -33,9 +34,11 @@ export type Kind = keyof Entries;
 export interface ReadEntries {
   entries: Entries;
   refused: Record<Kind, number>;
+  /** Null when the file has none. */
+  settings: ReadSettings | null;
 }
 
-export const refusedCount = ({ refused }: ReadEntries): number =>
+export const refusedCount = ({ refused }: Pick<ReadEntries, 'refused'>): number =>
   Object.values(refused).reduce((sum, count) => sum + count, 0);
 
 export type FileAnswer = { ok: true; read: ReadEntries } | { ok: false; why: string };
@@ -124,6 +127,7 @@ function entriesOf(file: BackupFile, here: ReadonlySet<string>): ReadEntries {
       pantry: parts.pantry.bad,
       photos: parts.photos.bad,
     },
+    settings: readSettings(file.settings, isKnown),
   };
 }
 
@@ -132,6 +136,8 @@ export function readBackup(text: string, here: ReadonlySet<string>): FileAnswer 
   const file = fileOf(text);
   if (typeof file === 'string') return fail(file);
   const read = entriesOf(file, here);
-  const good = Object.values(read.entries).some((list) => list.length > 0);
+  const good =
+    Object.values(read.entries).some((list) => list.length > 0) ||
+    Object.keys(read.settings?.change ?? {}).length > 0;
   return refusedCount(read) > 0 && !good ? fail('backupAllDamaged') : { ok: true, read };
 }

@@ -4,6 +4,7 @@ import type { Store } from '../db.ts';
 import { sameWork } from '../kept/saved.ts';
 import { SavedRecipe } from '../records.ts';
 import { type Entries, type Kind, readBackup } from './backup-file.ts';
+import type { ReadSettings } from './settings-read.ts';
 
 /** How a recipe of the file stands to the one here. */
 export type Standing = 'new' | 'fileNewer' | 'hereNewer' | 'same';
@@ -22,6 +23,8 @@ export interface Preview {
   foodsKeptHere: string[];
   /** Entries that cannot be read. */
   refused: Record<Kind, number>;
+  /** Settings that may be taken along; null when the file has none. */
+  settings: ReadSettings | null;
 }
 
 export type PreviewAnswer = { ok: true; preview: Preview } | { ok: false; why: string };
@@ -58,7 +61,7 @@ async function differingFoods(store: Store, foods: Entries['foods']): Promise<st
 export async function previewBackup(store: Store, text: string): Promise<PreviewAnswer> {
   const answer = readBackup(text, new Set(await store.foods.toCollection().primaryKeys()));
   if (!answer.ok) return answer;
-  const { entries, refused } = answer.read;
+  const { entries, refused, settings } = answer.read;
   const recipes: PreviewRow[] = [];
   for (const one of new Map(entries.recipes.map((recipe) => [recipe.id, recipe])).values())
     recipes.push({
@@ -89,5 +92,5 @@ export async function previewBackup(store: Store, text: string): Promise<Preview
     ),
   };
   const foodsKeptHere = await differingFoods(store, entries.foods);
-  return { ok: true, preview: { recipes, added, foodsKeptHere, refused } };
+  return { ok: true, preview: { recipes, added, foodsKeptHere, refused, settings } };
 }

@@ -5,17 +5,19 @@ import type { Store } from '../db.ts';
 import { photoOfBake, photoOfRecipe } from '../kept/photos.ts';
 import { keepVersion, sameWork, versionOf } from '../kept/saved.ts';
 import { shelve } from '../kept/shelf.ts';
+import type { Preferences } from '../prefs.ts';
 import { BACKUP_FORMAT, BACKUP_VERSION, type BackupFile, SavedRecipe } from '../records.ts';
 import { type Entries, readBackup, refusedCount } from './backup-file.ts';
 
 /**
  * Everything saved, the bin excepted, as the text of one JSON file; with `only`, these recipes and what belongs
- * to them. Rows go out as they are stored.
+ * to them. Rows go out as they are stored. `settings` lie elsewhere and are handed in.
  */
 export async function exportBackup(
   store: Store,
   now: number,
   only: ReadonlySet<string> | null = null,
+  settings: Preferences | null = null,
 ): Promise<string> {
   const [rows, versions, foods, bakes, aliases, pantry, photos] = await store.transaction(
     'r',
@@ -52,6 +54,7 @@ export async function exportBackup(
     aliases,
     pantry: only === null ? pantry : [],
     photos: photos.filter(({ id }) => owners.has(id)),
+    ...(settings === null ? {} : { settings }),
   };
   return `${JSON.stringify(file, null, 1)}\n`;
 }

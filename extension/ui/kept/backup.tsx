@@ -6,6 +6,7 @@ import { isLocked, lockText, unlockText } from '../../store/backup/locked-file.t
 import { exportBackup, importBackup, importMessage } from '../../store/backup/transfer.ts';
 import type { Store } from '../../store/db.ts';
 import { storageMessage } from '../../store/failure.ts';
+import { isSettled, type Preferences } from '../../store/prefs.ts';
 import { downloadText } from '../controls/download.ts';
 import { FailureLine } from '../controls/failure-line.tsx';
 import { Fold } from '../controls/fold.tsx';
@@ -23,19 +24,25 @@ const LARGEST_FILE = 200_000_000;
 
 interface Props {
   store: Store;
+  preferences: Preferences;
+  /** Settings of a file are to hold from now on. */
+  onSettings(change: Partial<Preferences>): void;
   onImported(): void;
 }
 
-async function backupFile(store: Store, passphrase: string | null): Promise<void> {
+async function backupFile(
+  { store, preferences }: Pick<Props, 'store' | 'preferences'>,
+  passphrase: string | null,
+): Promise<void> {
   const now = Date.now();
   const day = new Date(now).toISOString().slice(0, 10);
-  const text = await exportBackup(store, now);
+  const text = await exportBackup(store, now, null, preferences);
   const file = passphrase === null ? text : await lockText(text, passphrase);
   const name = passphrase === null ? `crumbshift-${day}.json` : `crumbshift-${day}-locked.json`;
   downloadText(file, name, 'application/json');
 }
 
-function useTransfer({ store, onImported }: Props) {
+function useTransfer({ store, preferences, onSettings, onImported }: Props) {
   const [state, setState] = useState<State>(null);
   const [coming, setComing] = useState<Coming>(null);
   const [busy, setBusy] = useState(false);
@@ -56,7 +63,7 @@ function useTransfer({ store, onImported }: Props) {
     leave: () => setComing(null),
     save: (passphrase: string | null) =>
       attempt(async () => {
-        await backupFile(store, passphrase);
+        await backupFile({ store, preferences }, passphrase);
         return { done: say('fileHanded') };
       }),
     choose: (file: File) =>
@@ -75,11 +82,12 @@ function useTransfer({ store, onImported }: Props) {
           failed: say(opened.why === 'damaged' ? 'lockedDamaged' : 'passphraseWrong'),
         };
       }),
-    bringIn: (text: string) =>
+    bringIn: (text: string, settings: Partial<Preferences> | null) =>
       attempt(async () => {
         const result = await importBackup(store, text);
         setComing(null);
         if (!result.ok) return { failed: result.why };
+        if (settings) onSettings(settings);
         onImported();
         return { done: importMessage(result.count) };
       }),
@@ -89,7 +97,7 @@ function useTransfer({ store, onImported }: Props) {
 type Transferring = ReturnType<typeof useTransfer>;
 
 /** What comes in stands where the file was chosen, and has the focus. */
-function ComingIn({ transfer }: { transfer: Transferring }) {
+function ComingIn({ transfer, settled }: { transfer: Transferring; settled: boolean }) {
   const { coming, busy } = transfer;
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -107,7 +115,8 @@ function ComingIn({ transfer }: { transfer: Transferring }) {
       {coming && 'preview' in coming && (
         <ImportPreview
           preview={coming.preview}
-          onBringIn={() => void transfer.bringIn(coming.text)}
+          settled={settled}
+          onBringIn={(settings) => void transfer.bringIn(coming.text, settings)}
           onLeave={transfer.leave}
         />
       )}
@@ -146,7 +155,7 @@ export function Transfer(props: Props) {
       <Fold title={say('withPassphrase')} name="locked">
         {() => <LockForm busy={busy} onLock={(passphrase) => void transfer.save(passphrase)} />}
       </Fold>
-      <ComingIn transfer={transfer} />
+      <ComingIn transfer={transfer} settled={isSettled(props.preferences)} />
       <p role="status">{state && 'done' in state && state.done}</p>
       <FailureLine text={state && 'failed' in state && state.failed} />
     </div>

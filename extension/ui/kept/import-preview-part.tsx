@@ -1,6 +1,9 @@
 /** What a file would bring, to be looked at before it is read in. */
+import { useState } from 'preact/hooks';
 import type { Kind } from '../../store/backup/backup-file.ts';
 import type { Preview, Standing } from '../../store/backup/import-preview.ts';
+import type { ReadSettings } from '../../store/backup/settings-read.ts';
+import type { Preferences } from '../../store/prefs.ts';
 import { Fold } from '../controls/fold.tsx';
 import { type MessageKey, say, sayCount, sayList } from '../words/say.ts';
 
@@ -48,14 +51,45 @@ function Titles({ titles, standing }: { titles: readonly string[]; standing: Sta
   );
 }
 
+interface SettingsProps {
+  settings: ReadSettings;
+  takes: boolean;
+  onTakes(takes: boolean): void;
+}
+
+/** Settings take the place of those here, so they come only if the user wants them. */
+function Settings({ settings, takes, onTakes }: SettingsProps) {
+  return (
+    <>
+      {Object.keys(settings.change).length > 0 && (
+        <label class="tick">
+          <input
+            type="checkbox"
+            checked={takes}
+            onChange={({ currentTarget }) => onTakes(currentTarget.checked)}
+          />
+          {say('previewSettings')}
+        </label>
+      )}
+      {settings.refused > 0 && (
+        <p class="failure">{sayCount('previewSettingsRefused', settings.refused)}</p>
+      )}
+    </>
+  );
+}
+
 interface Props {
   preview: Preview;
-  onBringIn(): void;
+  /** The user has settings here already, which stay unless the user says otherwise. */
+  settled: boolean;
+  /** With the settings to take along, or null. */
+  onBringIn(settings: Partial<Preferences> | null): void;
   onLeave(): void;
 }
 
-export function ImportPreview({ preview, onBringIn, onLeave }: Props) {
-  const { recipes, added, refused, foodsKeptHere } = preview;
+export function ImportPreview({ preview, settled, onBringIn, onLeave }: Props) {
+  const [takes, setTakes] = useState(!settled);
+  const { recipes, added, refused, foodsKeptHere, settings } = preview;
   const others = OTHERS.flatMap(([kind, word]) =>
     added[kind] > 0 ? [sayCount(word, added[kind])] : [],
   );
@@ -82,8 +116,13 @@ export function ImportPreview({ preview, onBringIn, onLeave }: Props) {
         <p>{say('previewFoodsHere', sayList(foodsKeptHere.map((name) => `“${name}”`)))}</p>
       )}
       {bad.length > 0 && <p class="failure">{say('previewRefused', sayList(bad))}</p>}
+      {settings && <Settings settings={settings} takes={takes} onTakes={setTakes} />}
       <div class="acts">
-        <button type="button" class="button first" onClick={onBringIn}>
+        <button
+          type="button"
+          class="button first"
+          onClick={() => onBringIn(takes && settings ? settings.change : null)}
+        >
           {say('bringIn')}
         </button>
         <button type="button" class="button" onClick={onLeave}>

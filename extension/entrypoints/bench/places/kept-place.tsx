@@ -203,7 +203,12 @@ export function KeptPlace({ kitchen }: PlaceProps) {
         />
       )}
       <NotKeptList store={store} />
-      <Transfer store={store} onImported={() => void attempt(async () => noteImported())} />
+      <Transfer
+        store={store}
+        preferences={kitchen.preferences}
+        onSettings={kitchen.prefer}
+        onImported={() => void attempt(async () => noteImported())}
+      />
     </section>
   );
 }

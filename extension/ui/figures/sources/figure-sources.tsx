@@ -8,6 +8,7 @@ import { say, sayCount } from '../../words/say.ts';
 import { digitsOf, figureRange, figureText, type NutrientRow } from '../format.ts';
 import { gramsRange, matchReason, sourceText, weightReason } from './source-words.ts';
 import { useTrace } from './trace-context.ts';
+import { mayBeAbove, whyHigher } from './why-higher.ts';
 
 export type Side = 'before' | 'after';
 
@@ -186,6 +187,27 @@ function PanelHead({ opened, side, row, adaptation }: PanelProps & Omit<FigureOf
   );
 }
 
+/** Where the budget lies within the range of a serving: what may bring it above. */
+function WhyHigher({ adaptation, side, row }: Pick<PanelProps, 'adaptation'> & FigureOf) {
+  const trace = useTrace();
+  const { after, goals } = adaptation;
+  const net = adaptation.verdict.netCarbsG;
+  if (side !== 'after' || row.nutrient !== 'netCarbsG' || !net) return null;
+  if (!mayBeAbove(net, goals.budgetG)) return null;
+  const reasons = whyHigher(trace.after, after.servings);
+  if (reasons.length === 0) return null;
+  return (
+    <div class="why-higher">
+      <p>{say('whyHigher', digitsOf(Math.ceil(net.high - 1e-9), 0))}</p>
+      <ul>
+        {reasons.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
 /** What the open figure comes from: the lines that make it, each with grams, food and source. */
 export function SourcePanel({ opened, adaptation }: PanelProps) {
   const trace = useTrace();
@@ -197,6 +219,7 @@ export function SourcePanel({ opened, adaptation }: PanelProps) {
   return (
     <div class="sources" id={panelId}>
       <PanelHead opened={opened} side={side} row={row} adaptation={adaptation} />
+      {!keys && <WhyHigher adaptation={adaptation} side={side} row={row} />}
       <ul class="trace">
         {lines.map((line) => (
           <TraceLine key={line.key} line={line} row={row} servings={adaptation.after.servings} />
