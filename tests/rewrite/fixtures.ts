@@ -34,7 +34,7 @@ export function makeRecipe(title: string, lines: string[], steps: string[]): Rec
 
 export function understand(recipe: Recipe): Ingredient[] {
   const lines = recipe.groups.flatMap(({ title, lines: texts }) =>
-    texts.map((text) => parseLine(text, { language: 'en', group: title })),
+    texts.map((text) => parseLine(text, { language: recipe.language ?? 'en', group: title })),
   );
   const whole = { title: recipe.title, steps: recipe.steps.map(({ text }) => text), lines };
   return lines.flatMap((line, at) =>

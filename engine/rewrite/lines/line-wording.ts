@@ -10,7 +10,9 @@ import {
   withOf,
 } from '../languages/method-words.ts';
 import { LINE_MARK } from '../languages/unworded.ts';
+import { partOfCount } from './part-of-count.ts';
 import { countOfRest, countOfStandIn, type PieceCount, standInText } from './piece-counts.ts';
+import { breadTail, inCups, shapeTail } from './stand-in-tails.ts';
 import { amountText, kitchenGrams, pieceText } from './written-amounts.ts';
 
 export interface LineContext {
@@ -83,6 +85,8 @@ export interface LineWords {
   name: string;
   tail: string;
   count?: PieceCount | null;
+  /** What stands beside the grams in place of cups and spoons; '' for nothing. */
+  beside?: string | null;
 }
 
 /** A planned item as a line of its own: '350 g (2⅓ cups) high-fibre wheat flour blend, sifted'. */
@@ -103,16 +107,25 @@ function itemWords(item: PlannedItem, context: LineContext, words?: LineWords): 
   if (pieces !== null) return `${pieces}${tail}`;
   const counted = words?.count && standInText(words.count, name, grams, local);
   if (counted) return `${counted}${tail}${edibleTail(food, name + tail, local)}`;
-  const amount = writtenAmount(food, grams, context);
+  const amount = writtenAmount(food, grams, context, words?.beside ?? null);
   return `${amount} ${calledThere(name, context)}${tail}${edibleTail(food, name + tail, local)}`;
 }
 
-/** '350 g (2 EL)' in the recipe's language. */
-export function writtenAmount(food: Food, grams: number, context: LineContext): string {
+/** '350 g (2 EL)' in the recipe's language; `beside` is what stands in the brackets instead. */
+export function writtenAmount(
+  food: Food,
+  grams: number,
+  context: LineContext,
+  beside: string | null = null,
+): string {
   if (context.unworded === true) return `${Math.round(grams * 10) / 10} g`;
-  const amount = amountText(food, grams, context.region);
+  const amount =
+    beside === null ? amountText(food, grams, context.region) : besideGrams(grams, beside);
   return context.local ? localUnits(decimals(amount), context.local) : amount;
 }
+
+const besideGrams = (grams: number, beside: string): string =>
+  beside === '' ? `${grams} g` : `${grams} g (${beside})`;
 
 /** A name behind its amount: 'de sucre'. */
 export const calledThere = (name: string, { local }: LineContext): string =>
@@ -139,13 +152,6 @@ function coatingTail(item: PlannedItem, ingredient: Ingredient, local: MethodWor
   return crumbs && !own ? ', for coating in place of breadcrumbs' : ', for coating';
 }
 
-/** Bread that the line has in cubes comes in cubes again, and toasted bread is toasted. */
-function piecesTail({ foodId }: PlannedItem, { line }: Ingredient): string {
-  if (!/bread|bun|bagel|english-muffin|^rolls?-/.test(foodId)) return '';
-  const cubes = /bread/.test(foodId) && /\b(?:cubes|cubed)\b/i.test(line.text);
-  return `${cubes ? ', in cubes' : ''}${/\btoasted\b/i.test(line.text) ? ', toasted' : ''}`;
-}
-
 /** A stand-in keeps what the original was for ('for dusting'), not how the original was cut. */
 export function tailOnly(
   item: PlannedItem,
@@ -154,8 +160,10 @@ export function tailOnly(
 ): LineWords {
   const { purpose } = ingredient.line;
   const purposeTail = purpose === null ? coatingTail(item, ingredient, local) : `, ${purpose}`;
-  const tail = `${local === null ? piecesTail(item, ingredient) : ''}${purposeTail}`;
-  return { name: foodName(item, local), tail, count: countOfStandIn(item, ingredient) };
+  const shape = shapeTail(item, ingredient, local !== null);
+  const tail = `${shape ?? breadTail(item, ingredient, local !== null)}${purposeTail}`;
+  const beside = shape !== null && !inCups(ingredient) ? '' : null;
+  return { name: foodName(item, local), tail, count: countOfStandIn(item, ingredient), beside };
 }
 
 /** The line's own food in a new amount. */
@@ -168,5 +176,6 @@ export function ownWords(
   const said = tailOf(ingredient, local);
   const coats = ingredient.line.purpose === null ? coatingTail(item, ingredient, local) : '';
   const count = food === null || local !== null ? null : countOfRest(item, ingredient, food);
-  return { name: ownName(ingredient, food), tail: `${said}${coats}`, count };
+  const beside = food === null ? null : partOfCount(item, ingredient, food, local !== null);
+  return { name: ownName(ingredient, food), tail: `${said}${coats}`, count, beside };
 }

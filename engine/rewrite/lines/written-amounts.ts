@@ -76,7 +76,8 @@ function gramsPer(food: Food, unit: string): number | null {
   return food.measures.find((measure) => measure.unit === unit)?.grams ?? null;
 }
 
-const snap = (value: number, steps: readonly number[]): number => {
+/** The nearest of some parts of one, above the whole ones. */
+export const snapTo = (value: number, steps: readonly number[]): number => {
   const whole = Math.floor(value);
   const part = value - whole;
   return whole + steps.reduce((a, b) => (Math.abs(b - part) < Math.abs(a - part) ? b : a));
@@ -98,7 +99,7 @@ export function besideText(food: Food, grams: number, region: Region): string | 
     if (each === null || !UNITS[region].includes(unit)) continue;
     if (unit === 'cup' && WEIGHED_ONLY.test(food.group)) continue;
     const exactCount = grams / each;
-    const count = snap(exactCount, steps);
+    const count = snapTo(exactCount, steps);
     if (count < from - 1e-9 || count > to) continue;
     const error = Math.abs(count - exactCount) / exactCount;
     if (error > CLOSE_ENOUGH) continue;

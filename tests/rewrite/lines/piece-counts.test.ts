@@ -50,8 +50,53 @@ describe('what is counted on a line stays counted', () => {
     );
   });
 
+  it('what stays of fruit and cans, beside the grams', () => {
+    const rest = (line: string, share: number, language = 'en'): string | null => {
+      const recipe = { ...makeRecipe('Salad', [line], []), language };
+      const read = understand(recipe);
+      const kept = Math.round(share * (read[0]?.weight?.grams.best ?? 0));
+      const plan = makePlan('other', read, [{ key: '0', kept, to: [] }]);
+      return rewriteRecipe(recipe, read, plan, { foods, region: 'us' }).lines[0]?.after ?? null;
+    };
+    expect(rest('2 pears, thinly sliced', 0.625)).toMatch(
+      /^\d+ g \((about )?1¼\) pears, thinly sliced/,
+    );
+    expect(rest('1 sweet potato', 0.5)).toMatch(/^\d+ g \((about )?½ of one\) sweet potato/);
+    expect(rest('20 new potatoes', 0.35)).toMatch(/^\d+ g \((about )?7\) new potatoes/);
+    expect(rest('1 can (15 oz) white beans, drained', 0.66)).toMatch(
+      /^\d+ g \((about )?⅔ of the can\) canned .*beans, drained/,
+    );
+    expect(rest('2 (14-oz) cans chickpeas', 0.75)).toMatch(
+      /^\d+ g \((about )?1½ cans\) canned chickpeas/,
+    );
+    expect(rest('1 Dose Kidneybohnen (400 g)', 0.5, 'de')).toMatch(/^\d+ g \((etwa )?½ Dose\) /);
+    expect(rest('3 grote aardappelen', 0.5, 'nl')).toMatch(/^\d+ g \((ongeveer )?1½\) /);
+    expect(rest('400 g pears', 0.5)).not.toMatch(/½/);
+  });
+
+  it('the shape of pasta, and bread that is dry', () => {
+    expect(exchanged('12 ounces macaroni', 'soybean-pasta-dry', 245)).toBe(
+      '245 g soybean pasta, dry (shaped like macaroni)',
+    );
+    expect(exchanged('2 cups dried penne', 'soybean-pasta-dry', 170)).toMatch(
+      /^170 g \(.*cups\) soybean pasta, dry \(shaped like penne\)$/,
+    );
+    expect(exchanged('200 g pasta', 'soybean-pasta-dry', 145)).toBe('145 g soybean pasta, dry');
+    expect(exchanged('300 g fusilli', 'soybean-pasta-dry', 215, 'nl')).toMatch(
+      /^215 g .* \(fusilli\)$/,
+    );
+    expect(exchanged('180 g de pan duro', 'bread-low-carb', 155, 'es')).toMatch(/, duro$/);
+    expect(exchanged('150 g stale white bread', 'bread-low-carb', 150)).toBe(
+      '150 g high-fibre bread, stale',
+    );
+  });
+
   it('reads as the same grams again', () => {
     for (const text of [
+      '215 g (about 1¼) pears, thinly sliced, trimmed weight',
+      '170 g (about ½ of one) sweet potato',
+      '170 g (about ⅔ of the can) canned white beans, drained',
+      '245 g soybean pasta, dry (shaped like macaroni)',
       '6 slices high-fibre bread (170 g)',
       '8 lettuce wraps (240 g), 2 large leaves each',
     ]) {

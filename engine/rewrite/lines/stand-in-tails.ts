@@ -1,0 +1,44 @@
+/** What a stand-in takes over from its line: how bread was cut, toasted or dried, and the shape of pasta. */
+import type { Ingredient, PlannedItem } from '../../model.ts';
+import shapes from '../data/pasta-shapes.json' with { type: 'json' };
+
+const BREADS = /bread|bun|bagel|english-muffin|^rolls?-/;
+
+/** Bread that has dried out, in the page's own words: fresh bread would make a wet mass. */
+const STALE =
+  /\b(?:stale|day[- ]old|altbacken\w*|oudbakken|rassis|duros?|endurecidos?|raffermo|dagsgammalt|daggammel)(?![\p{L}])/iu;
+
+/** Bread that the line has in cubes comes in cubes again, and toasted bread is toasted. */
+function piecesTail({ line }: Ingredient, foodId: string): string {
+  const cubes = /bread/.test(foodId) && /\b(?:cubes|cubed)\b/i.test(line.text);
+  return `${cubes ? ', in cubes' : ''}${/\btoasted\b/i.test(line.text) ? ', toasted' : ''}`;
+}
+
+/** How bread was cut, toasted or dried, which what stands for it is again. */
+export function breadTail(
+  { foodId }: PlannedItem,
+  ingredient: Ingredient,
+  foreign: boolean,
+): string {
+  if (!BREADS.test(foodId)) return '';
+  const [stale] = STALE.exec(ingredient.line.text) ?? [];
+  return `${foreign ? '' : piecesTail(ingredient, foodId)}${stale === undefined ? '' : `, ${stale.toLowerCase()}`}`;
+}
+
+const PASTA_SHAPES = new RegExp(`\\b(?:${shapes.shapes.join('|')})(?!\\p{L})`, 'iu');
+
+/** The shape of pasta that stands for pasta; a cup of it would be another weight in each shape. */
+export function shapeTail(
+  { foodId }: PlannedItem,
+  { line }: Ingredient,
+  foreign: boolean,
+): string | null {
+  if (!shapes.standIns.includes(foodId)) return null;
+  const [shape] = PASTA_SHAPES.exec(line.text) ?? [];
+  if (shape === undefined) return '';
+  return foreign ? ` (${shape.toLowerCase()})` : ` (shaped like ${shape.toLowerCase()})`;
+}
+
+/** Whether the page measures a line by the cup. */
+export const inCups = ({ item }: Ingredient): boolean =>
+  item.amounts.some(({ unit }) => unit === 'cup');
