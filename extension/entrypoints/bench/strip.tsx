@@ -70,7 +70,7 @@ export function Strip({ open }: { open: OpenRecipe }) {
         {verdict && <StateMark state={verdict.state} />}
         <span class={work.busy ? 'fresh-soon' : ''}>
           <b class="strip-figure">{verdict ? `${short(verdict.after.best)} g` : '–'}</b>{' '}
-          {portionWord(adaptation)}
+          <span class="strip-portion">{portionWord(adaptation)}</span>
         </span>
       </div>
       <div class="strip-wide">{steppers}</div>

@@ -48,7 +48,9 @@ function LastKept() {
                 class="button bare"
                 onClick={() => void openBench(`?id=${encodeURIComponent(id)}`)}
               >
-                <span lang={language ?? undefined}>{title}</span>
+                <span lang={language ?? undefined} dir="auto">
+                  {title}
+                </span>
               </button>
               {row && <span class="soft">{gramsWords(row.afterG)}</span>}
               {row && <RowLoaf {...row} fullG={fullG} wide={160} />}

@@ -21,7 +21,9 @@ function Choose({ recipes, onPick }: { recipes: Recipe[]; onPick(recipe: Recipe)
         {recipes.map((recipe, at) => (
           <li key={`${at}.${recipe.title}`}>
             <button type="button" class="choice" onClick={() => onPick(recipe)}>
-              <b lang={recipe.language ?? undefined}>{recipe.title}</b>
+              <b lang={recipe.language ?? undefined} dir="auto">
+                {recipe.title}
+              </b>
             </button>
           </li>
         ))}

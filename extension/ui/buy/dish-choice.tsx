@@ -38,6 +38,7 @@ function KeptDishes({ kept, chosen, onChoose }: Omit<Props, 'open'>) {
             class="button"
             aria-pressed={chosen.has(id)}
             lang={language ?? undefined}
+            dir="auto"
             onClick={() => onChoose(id, !chosen.has(id))}
           >
             {title}

@@ -42,7 +42,9 @@ export function NotCounted({ adaptation, onSay }: MissingProps) {
     <section class={weighty.length > 0 ? 'missing' : 'missing slight'}>
       <p>
         <b>{say('notCounted')}</b>{' '}
-        <span lang={adaptation.recipe.language ?? undefined}>{sayList(names)}</span>
+        <span lang={adaptation.recipe.language ?? undefined} dir="auto">
+          {sayList(names)}
+        </span>
         {more > 0 && ` ${sayCount('andMore', more)}`}.
         {goesPastWithIt(adaptation.verdict) && ` ${say('aboveWithIt')}`}
       </p>

@@ -26,7 +26,9 @@ export function LeastCertain({ adaptation, onLine }: Props) {
         {doubts.map(({ ingredient, reasons }) => (
           <li key={ingredient.key}>
             <button type="button" class="choice" onClick={() => onLine(ingredient.key)}>
-              <b lang={language}>{ingredient.line.text}</b>
+              <b lang={language} dir="auto">
+                {ingredient.line.text}
+              </b>
               <ReasonWords reasons={reasons} />
             </button>
           </li>

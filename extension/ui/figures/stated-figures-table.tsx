@@ -21,7 +21,7 @@ function Row({ row, language }: { row: StatedRow; language: string | undefined }
   return (
     <tr>
       <th scope="row">{shown ? say(shown.word) : nutrient}</th>
-      <td class="figure" lang={language}>
+      <td class="figure" lang={language} dir="auto">
         {theirs.text}
       </td>
       <td class="figure">

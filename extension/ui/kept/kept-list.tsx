@@ -100,7 +100,9 @@ export function KeptList({ rows, whole, bin, onRestore, ...acts }: Props) {
             <ul class="bin">
               {bin.map((row) => (
                 <li key={row.id}>
-                  <span lang={row.language ?? undefined}>{row.title}</span>
+                  <span lang={row.language ?? undefined} dir="auto">
+                    {row.title}
+                  </span>
                   <button type="button" class="button" onClick={() => onRestore(row)}>
                     {say('bringBack')}
                     <span class="hidden">{say('ofFood', row.title)}</span>

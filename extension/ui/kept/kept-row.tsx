@@ -123,7 +123,7 @@ export function KeptRow({ row, fullG, photo, labelled, ...acts }: Props) {
       >
         {photo && <img class="kept-photo" src={photo} alt="" />}
         <span class="kept-words">
-          <span class="kept-title" lang={row.language ?? undefined}>
+          <span class="kept-title" lang={row.language ?? undefined} dir="auto">
             {row.title}
           </span>
           <Said row={row} />

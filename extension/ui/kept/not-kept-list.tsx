@@ -49,6 +49,7 @@ export function NotKeptList({ store }: { store: Store }) {
                   class="button bare"
                   href={`/bench.html?work=${id}#recipe`}
                   lang={current.recipe.language ?? undefined}
+                  dir="auto"
                 >
                   {current.recipe.title}
                 </a>

@@ -112,7 +112,10 @@ function Plans({ plans, work }: { plans: readonly Replanned[]; work: Replanning 
       <ul class="notes replans">
         {plans.map(({ saved, text }) => (
           <li key={saved.id}>
-            <b lang={saved.recipe.language ?? undefined}>{saved.recipe.title}</b>: {text}
+            <b lang={saved.recipe.language ?? undefined} dir="auto">
+              {saved.recipe.title}
+            </b>
+            : {text}
           </li>
         ))}
       </ul>

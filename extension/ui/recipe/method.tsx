@@ -21,7 +21,10 @@ function Why({ step, language, id }: Omit<StepProps, 'number'> & { id: string })
       {step.why && <p lang={engineLang()}>{step.why}</p>}
       {step.change === 'changed' && step.before && (
         <p>
-          {say('pageSays')} <q lang={language}>{step.before}</q>
+          {say('pageSays')}{' '}
+          <q lang={language} dir="auto">
+            {step.before}
+          </q>
         </p>
       )}
     </div>
@@ -41,7 +44,7 @@ function StepItem({ step, number, language }: StepProps) {
       </span>
       <div>
         <p>
-          <span class="step-text" lang={step.lang ?? language}>
+          <span class="step-text" lang={step.lang ?? language} dir="auto">
             {marked.map(({ text, isNew }, at) =>
               isNew ? (
                 <b key={at} class="new">
@@ -93,7 +96,7 @@ export function Method({ adaptation, factor }: { adaptation: Adaptation; factor:
           return [
             heading && (
               <li key={`${at}.section`} class="step-section">
-                <h3 class="part" lang={language}>
+                <h3 class="part" lang={language} dir="auto">
                   {step.section}
                 </h3>
               </li>

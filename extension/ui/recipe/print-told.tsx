@@ -51,7 +51,7 @@ function Uncounted({ adaptation }: Pick<Props, 'adaptation'>) {
   return (
     <p>
       <b>{say('notCounted')}</b>{' '}
-      <span lang={adaptation.recipe.language ?? undefined}>
+      <span lang={adaptation.recipe.language ?? undefined} dir="auto">
         {sayList(all.map(({ key, text }) => nameOf(adaptation, key, text)))}
       </span>
       .{goesPastWithIt(adaptation.verdict) && ` ${say('aboveWithIt')}`}

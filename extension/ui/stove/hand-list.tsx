@@ -22,7 +22,7 @@ function HandRow({
   if (!now) return null;
   return (
     <li>
-      <label class={isTicked ? 'hand-row hand-done' : 'hand-row'} lang={language}>
+      <label class={isTicked ? 'hand-row hand-done' : 'hand-row'} lang={language} dir="auto">
         <input
           type="checkbox"
           checked={isTicked}

@@ -29,7 +29,7 @@ export function BakesPlace({ kitchen, open }: PlaceProps) {
   return (
     <section class="place bakes-place">
       <h1>{say('placeBakes')}</h1>
-      <p class="dish" lang={adaptation.recipe.language ?? undefined}>
+      <p class="dish" lang={adaptation.recipe.language ?? undefined} dir="auto">
         {adaptation.recipe.title}
       </p>
       <BakeLogPart

@@ -25,7 +25,7 @@ function Head({ recipe }: { recipe: Recipe }) {
   const address = webAddress(recipe.url);
   return (
     <header class="recipe-head">
-      <h1 class="dish" lang={recipe.language ?? undefined}>
+      <h1 class="dish" lang={recipe.language ?? undefined} dir="auto">
         {recipe.title}
       </h1>
       <p class="soft credit">

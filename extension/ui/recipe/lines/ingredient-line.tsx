@@ -16,7 +16,7 @@ interface Props {
 
 function Was({ text, language }: { text: string; language: string | undefined }) {
   return (
-    <s lang={language}>
+    <s lang={language} dir="auto">
       <span class="hidden">{say('was')} </span>
       {text}
     </s>
@@ -31,7 +31,7 @@ function LineWords({ row, language }: { row: IngredientRow; language: string | u
     return (
       <>
         <span class="line-amount soft">{say('leftOut')}</span>{' '}
-        <span lang={language}>
+        <span lang={language} dir="auto">
           <s class="line-name">{line.before}</s>
         </span>
       </>
@@ -39,15 +39,19 @@ function LineWords({ row, language }: { row: IngredientRow; language: string | u
   }
   return (
     <>
-      <span class={line.change === 'kept' ? 'line-amount' : 'line-amount new'} lang={lang}>
+      <span
+        class={line.change === 'kept' ? 'line-amount' : 'line-amount new'}
+        lang={lang}
+        dir="auto"
+      >
         {now.amount}
       </span>{' '}
       <span>
-        <span class="line-name" lang={lang}>
+        <span class="line-name" lang={lang} dir="auto">
           {now.kind !== '' && `${now.kind} `}
           {now.name}
         </span>
-        <span class="soft" lang={lang}>
+        <span class="soft" lang={lang} dir="auto">
           {now.rest}
           {now.extra !== '' && ` (${now.extra})`}
         </span>{' '}

@@ -29,7 +29,7 @@ function Group({
   return (
     <>
       {title && (
-        <h3 class="part" lang={language}>
+        <h3 class="part" lang={language} dir="auto">
           {title}
         </h3>
       )}
@@ -37,7 +37,7 @@ function Group({
         {rows.map((row) => (
           <li key={`${row.line.key}.${row.line.change}`} id={rowId(row.line.key)}>
             {row.heading ? (
-              <h3 class="part" lang={language}>
+              <h3 class="part" lang={language} dir="auto">
                 {row.line.before}
               </h3>
             ) : (

@@ -78,7 +78,10 @@ export function LinePanel({ row, adaptation, actions }: Props) {
       )}
       {line.change !== 'kept' && line.before !== null && (
         <p class="soft">
-          {say('pageSays')} <q lang={language}>{line.before}</q>
+          {say('pageSays')}{' '}
+          <q lang={language} dir="auto">
+            {line.before}
+          </q>
         </p>
       )}
       {doubts.length > 0 && (
