@@ -88,7 +88,7 @@ function inOneLine(names: readonly string[]): string {
     return at === 0 || letters <= ONE_LINE;
   });
   const more = names.length - shown.length;
-  return more > 0 ? `${shown.join(', ')} ${sayCount('andMore', more)}` : sayList(shown);
+  return more > 0 ? `${shown.join(', ')} ${sayCount('andMoreFoods', more)}` : sayList(shown);
 }
 
 interface ConcernsProps {

@@ -12,7 +12,7 @@ const withCaution = (code: string): Pick<Adaptation, 'cautions'> => ({
 describe('what is grave of the cautions', () => {
   it('is one plain line with the fall where that is large', () => {
     expect(graveText(withCaution('MUCH_FEWER_CARBS_HYPO'))).toBe(
-      '34 g less can mean low blood sugar on insulin or tablets.',
+      '34 g less can mean low blood sugar on insulin or tablets.',
     );
   });
 
@@ -47,7 +47,7 @@ describe('the line under the verdict', () => {
     );
     const fall = (before ?? 0) - (after ?? 0);
     expect(fall).toBeGreaterThan(30);
-    expect(lineOf(adaptation)).toContain(`${Math.round(fall)} g less`);
+    expect(lineOf(adaptation)).toContain(`${Math.round(fall)} g less`);
   });
 
   it('is left out where hardly anything changes', () => {

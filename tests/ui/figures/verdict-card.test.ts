@@ -101,7 +101,7 @@ describe('pieces that were made smaller', () => {
   };
 
   it('are told beside one of the old size', () => {
-    expect(oldSizeSentence(servings(12, 20), 14.9)).toBe('One as big as before: about 25 g.');
+    expect(oldSizeSentence(servings(12, 20), 14.9)).toBe('One as big as before: about 25 g.');
   });
 
   it('are not where a piece is as big as it was, or the page has one piece', () => {
@@ -116,7 +116,7 @@ describe('pieces that were made smaller', () => {
     const { before, after, verdict } = adaptation;
     const old = ((verdict.netCarbsG?.best ?? 0) * after.servings) / before.servings;
     expect(card.root.querySelector('.old-size')?.textContent).toBe(
-      `One as big as before: about ${Math.round(old)} g.`,
+      `One as big as before: about ${Math.round(old)} g.`,
     );
     card.clear();
   });
