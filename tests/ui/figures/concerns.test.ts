@@ -1,7 +1,7 @@
 import { h } from 'preact';
 import { afterEach, describe, expect, it } from 'vitest';
-import { NotCounted } from '../../../extension/ui/figures/concerns.tsx';
-import { adaptedText } from '../adapted.ts';
+import { Concerns, NotCounted } from '../../../extension/ui/figures/concerns.tsx';
+import { adaptedPage, adaptedText } from '../adapted.ts';
 import { type Drawn, drawn } from '../screen.ts';
 
 let screen: Drawn | null = null;
@@ -37,5 +37,33 @@ describe('lines that are not counted', () => {
     expect(herb?.textContent).toContain('fresh basil');
     expect(herb?.classList.contains('slight')).toBe(true);
     expect(herb?.querySelector('button')).toBeNull();
+  });
+});
+
+describe('what has to be ordered', () => {
+  const orderLine = (brief: boolean) => {
+    const adaptation = adaptedPage('milk-rolls.html');
+    const rare = ['one long name of a flour', 'another flour', 'a third'].map((food) => ({
+      foodId: `no-such-${food}`,
+      food,
+      grams: 10,
+      poured: false,
+      availability: 'speciality' as const,
+    }));
+    screen = drawn(
+      h(Concerns, {
+        adaptation: { ...adaptation, plan: { ...adaptation.plan, shopping: rare } },
+        brief,
+      }),
+    );
+    return [...screen.root.querySelectorAll('li')].at(-1)?.textContent;
+  };
+
+  it('is told in full', () => {
+    expect(orderLine(false)).toContain('one long name of a flour, another flour, and a third');
+  });
+
+  it('is told in one line where something graver needs the room', () => {
+    expect(orderLine(true)).toBe('Order ahead: one long name of a flour and 2 more.');
   });
 });
