@@ -42,9 +42,13 @@ const KIND_BEHIND: ReadonlySet<string> = new Set(
 const COMPOUND_ENDS =
   /^\p{L}{2,}(mehl|zucker|nudeln|reis|ris|rijst|noedels|kartoffeln|schokolade|milch|käse|brot|brösel|flocken|suiker|meel|bloem|melk|aardappelen|socker|mjöl|mjölk|sukker|melis|mel|melk|mælk|poteter|kartofler|potatis)$/u;
 
+/** Sugar that a method calls sugar, though icing sugar is on the list too. */
+const PLAIN_SUGAR = /^(?:strösocker|strøsukker|kristallzucker|haushaltszucker|kristalsuiker)$/u;
+
 /** The end of a compound, unless another line's name ends so too. */
 function compoundEnd(own: string, others: ReadonlySet<string>): string[] {
   const end = COMPOUND_ENDS.exec(own)?.[1];
+  if (end !== undefined && PLAIN_SUGAR.test(own)) return others.has(end) ? [] : [end];
   return end === undefined || [...others].some((name) => name.endsWith(end)) ? [] : [end];
 }
 

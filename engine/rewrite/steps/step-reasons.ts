@@ -1,6 +1,6 @@
 /** Why a step reads otherwise than before. */
 import type { RewrittenStep } from '../../model.ts';
-import { joinedWith, localFoodName, type MethodWords } from '../languages/method-words.ts';
+import { joinedWith, localFoodName, type MethodWords, withOf } from '../languages/method-words.ts';
 import type { Mention } from '../naming/mention.ts';
 import { capital, listOf, shortName } from '../naming/method-names.ts';
 
@@ -15,8 +15,11 @@ const ENGLISH = {
   none: 'no {old}',
 };
 
-const filled = (text: string, now: string, old: string): string =>
-  text.replace('{new}', now).replace('{old}', old);
+function filled(text: string, now: string, old: string, words: MethodWords | null): string {
+  // 'Au lieu de {old}' takes the word that the language has before this name.
+  const whole = words === null ? text : text.replace(/\bde \{old\}/, () => withOf(old, words));
+  return whole.replace('{new}', now).replace('{old}', old);
+}
 
 const listIn = (list: readonly string[], words: MethodWords | null): string =>
   words === null ? listOf(list) : joinedWith(list, words.and);
@@ -31,9 +34,9 @@ function swapped({ ingredient, newName, items }: Mention, words: MethodWords | n
       (words === null ? null : localFoodName(foodId, words)) ?? shortName(foodName),
   );
   const list = listIn([...new Set(names)], words);
-  if (others.length < items.length) return filled(says.partly, list, ingredient.item.name);
+  if (others.length < items.length) return filled(says.partly, list, ingredient.item.name, words);
   const called = words === null && newName !== null && newName !== 'flours' ? newName : list;
-  return filled(says.instead, called, ingredient.item.name);
+  return filled(says.instead, called, ingredient.item.name, words);
 }
 
 /** Less, more or none of an ingredient that stays what it is. */
@@ -58,7 +61,7 @@ export function whyChanged(named: readonly Mention[], words: MethodWords | null)
       .filter((mention) => mention.newName === null && amountChange(mention) === word)
       .map(({ ingredient }) => ingredient.item.name);
     const list = listIn([...new Set(names)], words);
-    return names.length === 0 ? [] : [filled(says[word], '', list)];
+    return names.length === 0 ? [] : [filled(says[word], '', list, words)];
   });
   return [[...new Set(swaps)].join('; '), amounts.join('; ')]
     .filter((text) => text !== '')

@@ -181,6 +181,41 @@ describe('phrases that the new ingredients contradict', () => {
     expect(text).toMatch(/Laisser augmenter de deux tiers de volume/);
   });
 
+  it.each([
+    [
+      'nl',
+      'Voeg alles toe en kneed het deeg 10 minuten.',
+      'Laat 10 minuten rusten en kneed kort door.',
+      'Laat rijzen tot het in volume verdubbeld is.',
+      /kneed het deeg maar 3-4 minuten\./,
+      /Laat 10 minuten rusten/,
+      /Laat rijzen tot het twee derde groter is\./,
+    ],
+    [
+      'es',
+      'Mezclar todo y amasar durante 10 minutos.',
+      'Dejar reposar 10 minutos.',
+      'Dejar levar hasta que la masa doble su volumen.',
+      /amasar solo 3-4 minutos\./,
+      /Dejar reposar 10 minutos/,
+      /hasta que crezca dos tercios\./,
+    ],
+    [
+      'it',
+      'Unire il sale e impastare per 10 minuti.',
+      'Far riposare 10 minuti.',
+      'Far lievitare fino al raddoppio del volume.',
+      /impastare solo 3-4 minuti\./,
+      /Far riposare 10 minuti/,
+      /Far lievitare finché cresce di due terzi\./,
+    ],
+  ] as const)('are put right in %s', (tag, knead, rest, rise, kneaded, rested, risen) => {
+    const text = dough(tag, LINES, [knead, rest, rise]);
+    expect(text).toMatch(kneaded);
+    expect(text).toMatch(rested);
+    expect(text).toMatch(risen);
+  });
+
   it('are put right in every kneading step', () => {
     const text = dough('en', LINES, [
       'Mix the flour with the water and knead for 10 minutes until smooth.',
@@ -282,7 +317,7 @@ describe('a soup whose pasta gives way to konjac noodles', () => {
 describe('a proof that needs no longer because the yeast was raised', () => {
   it.each([
     ['en', /Let it rise about as long as stated/],
-    ['de', /Den Teig etwa so lange gehen lassen/],
+    ['de', /Den Teig etwa so lange gehen lassen wie angegeben/],
     ['fr', /Laisser lever environ le temps indiqué/],
     ['es', /Dejar levar aproximadamente el tiempo indicado/],
     ['it', /Far lievitare circa il tempo indicato/],

@@ -109,3 +109,49 @@ it.each([
   const { lines } = rewriteRecipe(recipe, read, plan, { foods, region: 'eu' });
   expect(lines.at(-1)?.after).toContain(said);
 });
+
+it.each([
+  [
+    'fr',
+    'Pain de campagne',
+    'Cuire au four à 230 °C pendant 40 minutes. Refroidir sur une grille.',
+  ],
+  ['nb', 'Landbrød', 'Stek brødet på 230 °C i 40 minutter.'],
+  ['sv', 'Lantbröd', 'Grädda i ugn på 230 °C i 40 minuter.'],
+] as const)(
+  '%s: a loaf in the oven is neither grilled nor fried, and begins covered',
+  (language, title, bake) => {
+    const flour = { fr: 'de farine de blé', nb: 'hvetemel', sv: 'vetemjöl' }[language];
+    const water = { fr: "d'eau", nb: 'vann', sv: 'vatten' }[language];
+    const recipe = foreign(language, title, [`500 g ${flour}`, `350 ml ${water}`], [bake]);
+    const read = weighRecipe(recipe);
+    const plan = makePlan('lean-yeast-bread', read, [
+      { key: '0', kept: 160, to: [['low-carb-wheat-flour-blend', 340]] },
+    ]);
+    const { steps } = rewriteRecipe(recipe, read, plan, { foods, region: 'eu' });
+    expect(steps.map(({ after }) => after).join(' ')).toMatch(/couvercle|lokk|lock/);
+  },
+);
+
+it('Swedish: sugar in the method is the plain one, icing sugar keeps its name', () => {
+  const recipe = foreign(
+    'sv',
+    'Citronkaka',
+    ['200 g strösocker', '150 g florsocker'],
+    ['Vispa smör och socker.', 'Blanda florsocker och citronsaft.'],
+  );
+  const read = weighRecipe(recipe);
+  const plan = makePlan('cake', read, [{ key: '0', kept: 0, to: [['allulose', 200]] }]);
+  const { steps } = rewriteRecipe(recipe, read, plan, { foods, region: 'eu' });
+  expect(steps.map(({ after }) => after).join(' ')).toMatch(
+    /^Vispa smör och socker \(nu 200 g allulos\).*Blanda florsocker och citronsaft/,
+  );
+});
+
+it('French: a reason has the word that goes before a vowel', () => {
+  const recipe = foreign('fr', 'x', ["200 g d'huile"], ["Ajouter l'huile."]);
+  const read = weighRecipe(recipe);
+  const plan = makePlan('cake', read, [{ key: '0', kept: 0, to: [['ricotta', 200]] }]);
+  const { steps } = rewriteRecipe(recipe, read, plan, { foods, region: 'eu' });
+  expect(steps.map(({ why }) => why ?? '').join(' ')).toMatch(/Ricotta au lieu d'huile/);
+});
