@@ -92,6 +92,19 @@ function smallestSpoon(food: Food, grams: number): string | null {
   return Math.abs(grams - each) <= SMALLEST.near * each ? '⅛ tsp' : null;
 }
 
+/** Teaspoons in a tablespoon. */
+const TSP_IN_TBSP = 3;
+
+/** '2½ tsp', '1 tbsp + 2½ tsp', '1½ tbsp': nobody levels five teaspoons. */
+function spoonsText(teaspoons: number): string {
+  const large = Math.floor(teaspoons / TSP_IN_TBSP);
+  const rest = teaspoons - large * TSP_IN_TBSP;
+  if (large === 0) return `${fractionText(teaspoons)} tsp`;
+  if (rest === 0 || rest === TSP_IN_TBSP / 2)
+    return `${fractionText(large + rest / TSP_IN_TBSP)} tbsp`;
+  return `${large} tbsp + ${fractionText(rest)} tsp`;
+}
+
 /** '2 tbsp', 'about ½ cup', or null when no household measure is near. */
 export function besideText(food: Food, grams: number, region: Region): string | null {
   for (const { unit, steps, from, to } of SPOONS) {
@@ -103,7 +116,10 @@ export function besideText(food: Food, grams: number, region: Region): string | 
     if (count < from - 1e-9 || count > to) continue;
     const error = Math.abs(count - exactCount) / exactCount;
     if (error > CLOSE_ENOUGH) continue;
-    const words = `${fractionText(count)} ${unit}${unit === 'cup' && count > 1 ? 's' : ''}`;
+    const words =
+      unit === 'tsp' && UNITS[region].includes('tbsp')
+        ? spoonsText(count)
+        : `${fractionText(count)} ${unit}${unit === 'cup' && count > 1 ? 's' : ''}`;
     return error > 0.02 ? `about ${words}` : words;
   }
   return smallestSpoon(food, grams);

@@ -3,7 +3,8 @@ import { hasTag } from '../../foods/tags.ts';
 import type { Swap } from '../../model.ts';
 import { shortName } from './method-names.ts';
 
-const isCutUp = (foodId: string): boolean =>
+/** A vegetable that is cut up as roots and squashes are. */
+export const isCutUp = (foodId: string): boolean =>
   hasTag(foodId, 'boils-as-potato') || hasTag(foodId, 'watery-vegetable');
 
 const lastWord = (food: string): string => shortName(food).split(' ').at(-1)?.toLowerCase() ?? food;

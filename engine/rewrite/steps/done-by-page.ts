@@ -26,6 +26,10 @@ const DOINGS: readonly Doing[] = [
     page: /\b(?:melt\w*|microwave)\b/i,
   },
   {
+    clause: /^warm\b[^;.]*\bcrack\b[.;]?\s*/i,
+    page: /\b(?:warm|heat|toast|char|grill|microwave)\b/i,
+  },
+  {
     clause: /^(?:grate|shred)[,;]?\s*(?:and\s+)?/i,
     page: /\b(?:grate|shred)\b/i,
   },

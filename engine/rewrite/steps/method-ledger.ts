@@ -19,7 +19,7 @@ export interface LedgerContext {
 
 /** Words that mean every ingredient, or every one of a kind. */
 const TOGETHER =
-  /\b(?:all (?:of )?(?:the |your )?(?:other |remaining |dry |wet |filling |sauce |topping |crust |dough |dressing )*ingredients?|everything|(?:dry|wet|remaining|other|rest of the|filling|sauce|topping|dressing|crust|marinade) ingredients|combine all|mix all|alles|alle (?:übrigen |trockenen |overige |andere )?(?:zutaten|ingrediënten|ingredienser|ingredienserna|ingrediensene)|tous les (?:autres )?ingrédients|todos los (?:demás )?ingredientes|tutti gli (?:altri )?ingredienti|todos os (?:outros )?ingredientes|alla (?:övriga |torra )?ingredienser)\b/i;
+  /\b(?:all (?:of )?(?:the |your )?(?:other |remaining |dry |wet |filling |sauce |topping |crust |dough |dressing |frosting |icing |glaze |batter |salad |swirl |cake )*ingredients?|everything|(?:dry|wet|remaining|other|rest of the|filling|sauce|topping|dressing|crust|marinade|frosting|icing|glaze|batter|salad|swirl|cake|brine) ingredients|combine all|mix all|alles|alle (?:übrigen |trockenen |overige |andere )?(?:zutaten|ingrediënten|ingredienser|ingredienserna|ingrediensene)|tous les (?:autres )?ingrédients|todos los (?:demás )?ingredientes|tutti gli (?:altri )?ingredienti|todos os (?:outros )?ingredientes|alla (?:övriga |torra )?ingredienser)\b/i;
 
 /** Index of each original step among those of the result. */
 const placesOf = (steps: readonly RewrittenStep[]): number[] =>

@@ -12,7 +12,7 @@ import {
   localHandling,
   type MethodWords,
 } from '../languages/method-words.ts';
-import { companionsOf } from '../naming/companions.ts';
+import { companionsOf, isCutUp } from '../naming/companions.ts';
 import type { Mention } from '../naming/mention.ts';
 import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
 import { isNamedIn, literal } from '../wording/name-patterns.ts';
@@ -101,14 +101,47 @@ const namesFood = (text: string, { to }: Swap): boolean =>
     return text.toLowerCase().includes(last.toLowerCase().slice(0, -1));
   });
 
+const CUTS_FIRST = /^(?:grate|shred|slice|dice|chop|peel|cut|steam|boil|salt)\b/i;
+
 /** What a handling is of: not what it says goes in with it. */
 function handledIn(swap: Swap): Swap['to'] {
   const aside = companionsOf(swap);
-  return swap.to.filter(({ foodId }) => !aside.has(foodId));
+  const cut = CUTS_FIRST.test(swap.method ?? '')
+    ? swap.to.filter((one) => isCutUp(one.foodId))
+    : [];
+  // Nobody grates an egg.
+  return cut.length > 0 ? cut : swap.to.filter(({ foodId }) => !aside.has(foodId));
+}
+
+/** A head that is steamed or boiled is cut first, where the page cuts nothing of the kind; 'before the sauce' where there is one. */
+function inFlorets(text: string | null, food: string, said: string): string | null {
+  const told = /\bsauce\b/i.test(said) ? text : (text?.replace(/ before the sauce\b/i, '') ?? null);
+  const [, verb] = /^(Steam|Boil) the (?:cauliflower|broccoli)\b/i.exec(told ?? '') ?? [];
+  if (told === null || verb === undefined || /floret/i.test(said)) return told;
+  const rest = told.slice(`${verb} the ${food}`.length);
+  return `Cut the ${food} into florets and ${verb.toLowerCase()} them${rest}`;
+}
+
+/** How many bought bases a line has: each is pressed into a plate of its own. */
+const basesOf = (mention: Mention | undefined): number =>
+  mention?.ingredient.item.amounts.find(({ unit }) => unit === null)?.quantity ?? 1;
+
+/** 'press into a greased pie plate', for as many as the page has, with the butter melted. */
+function pressed(method: string, list: string, mention: Mention | undefined): string {
+  const bases = basesOf(mention);
+  const plates =
+    Number.isInteger(bases) && bases > 1
+      ? method.replace(/\ba greased pie plate\b/i, `${bases} greased pie plates`)
+      : method;
+  const melts = /\bbutter\b/.test(list) && /^press into\b/i.test(plates);
+  return melts ? `melt the butter and mix it in, ${plates}` : plates;
 }
 
 /** 'Slice the eggplant 1 cm thick'; 'Make the curd of egg and butter: stir it'. */
-function englishText({ swap, spoken: whole, holds, mention, object }: Handling): string | null {
+function englishText(
+  { swap, spoken: whole, holds, mention, object }: Handling,
+  said: string,
+): string | null {
   const method = heldClauses(whole, holds);
   if (object !== undefined) return method.replace(/^dry(?: it)?\b/i, `Dry ${object}`);
   const list = listOf([...new Set(handledIn(swap).map(({ food }) => shortName(food)))]);
@@ -117,11 +150,14 @@ function englishText({ swap, spoken: whole, holds, mention, object }: Handling):
   if (name && isMade(name)) {
     const made = `Make the ${name} of ${list}`;
     if (method === '') return `For the ${name}, mix ${list}.`;
-    return `${made}: ${lower}${unspoken(method, swap)}`;
+    return `${made}: ${pressed(lower, list, mention)}${unspoken(method, swap)}`;
   }
   if (method === '') return null;
   const alone = namesFood(method, swap) || isTold(method) || /^[a-z]+ (?:the|a) /i.test(method);
-  return withObject(method, list) ?? (alone ? method : `${capital(list)}: ${lower}`);
+  return (
+    inFlorets(withObject(method, list), list, said) ??
+    (alone ? method : `${capital(list)}: ${lower}`)
+  );
 }
 
 /** What is dry in a thing made first and its handling does not speak of: 'stir in the allulose'. */
@@ -159,7 +195,7 @@ function localText({ swap, method, holds, old }: Handling, words: MethodWords): 
 function stepOf(handling: Handling, context: CueContext): RewrittenStep | null {
   const { words } = context;
   const local = words === null ? null : localText(handling, words);
-  const text = local ?? englishText(handling);
+  const text = local ?? englishText(handling, context.method);
   if (text === null) return null;
   const why =
     words === null
@@ -348,8 +384,19 @@ function cookedLater(
 }
 
 /** Nothing is sifted for a step that does not name it. */
-const isIdle = ({ key, method = '' }: Swap, { course }: CueContext): boolean =>
-  /^sift\b/i.test(method) && key !== null && (course.named.get(key) ?? []).length === 0;
+const isIdle = (
+  { key, method = '' }: Swap,
+  { course }: CueContext,
+  texts: readonly string[],
+): boolean =>
+  /^sift\b/i.test(method) &&
+  key !== null &&
+  (course.named.get(key) ?? []).length === 0 &&
+  !texts.some((text) => ICING_OF_ALL.test(text));
+
+/** What takes icing sugar without its name. */
+const ICING_OF_ALL =
+  /\b(?:frosting|icing|glaze|topping|cream|filling) ingredients\b|\ball (?:of )?(?:the )?ingredients\b/i;
 
 /**
  * What swaps say of the handling of their foods, each once, unless a cue of the method tells it already.
@@ -360,7 +407,7 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
   for (const swap of context.plan.swaps) {
     const same = `${swap.id}.${swap.method}`;
     if (steps.has(same) || isPrepared(swap, context)) continue;
-    if (isIdle(swap, context)) continue;
+    if (isIdle(swap, context, texts)) continue;
     const at = placeOf(swap, context, texts);
     const text = texts[at] ?? '';
     const whole = handlingOf(swap, context, texts);

@@ -13,6 +13,14 @@ describe('an amount as it is written', () => {
     expect(written('cinnamon', 0.35)).toBe('⅛ tsp (0.35 g)');
   });
 
+  it('is tablespoons and teaspoons from three teaspoons on', () => {
+    expect(written('sugar', 8.4)).toBe('8.4 g (2 tsp)');
+    expect(written('sugar', 13.6)).toBe('13.6 g (1 tbsp + ¼ tsp)');
+    expect(written('sugar', 23)).toBe('23 g (1 tbsp + 2½ tsp)');
+    expect(written('sugar', 18.9)).toBe('18.9 g (1½ tbsp)');
+    expect(amountText(foods.byId('sugar') as never, 23, 'au')).toBe('23 g (5½ tsp)');
+  });
+
   it('is grams where it is no spoon at all', () => {
     expect(written('cinnamon', 0.1)).toBe('0.1 g');
   });

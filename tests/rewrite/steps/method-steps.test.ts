@@ -270,7 +270,7 @@ describe('shares of an ingredient', () => {
       makePlan('other', read, [{ key: '0', kept: 0, to: [['allulose', 160, 'sweetness']] }]),
     );
     // 2 of 16 tablespoons: an eighth of 160 g.
-    expect(step?.after).toBe('Dust with 20 g (about 5 tsp) allulose.');
+    expect(step?.after).toBe('Dust with 20 g (about 1 tbsp + 2 tsp) allulose.');
   });
 
   it('leaves mixtures and what is only looked at under their names', () => {

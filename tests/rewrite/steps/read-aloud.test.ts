@@ -164,3 +164,48 @@ describe('gum and pasta by their own ways', () => {
     expect(text).toMatch(/own packet, not by the one below, and test it early\. Cook/);
   });
 });
+
+describe('handling of what stands in', () => {
+  it('cuts a head that is steamed, and speaks of a sauce where there is one', () => {
+    const steamed = (serve: string): string =>
+      told(
+        ['400 g penne', '2 onions'],
+        ['Fry the onions.', serve],
+        [{ key: '0', kept: 0, to: [['cauliflower', 600]] }],
+        { family: 'pasta-dish', method: 'Steam until just tender and dry well before the sauce.' },
+      ).join('\n');
+    expect(steamed('Stir the penne into the onions.')).toMatch(
+      /Cut the cauliflower into florets and steam them until just tender and dry well\./,
+    );
+    expect(steamed('Stir the penne into the sauce.')).toMatch(/dry well before the sauce/);
+  });
+
+  it('grates no egg', () => {
+    const text = told(
+      ['3 bananas (350 g)', '200 g flour'],
+      ['Mash the bananas and mix with the flour.', 'Bake.'],
+      [
+        {
+          key: '0',
+          kept: 150,
+          to: [
+            ['zucchini', 150],
+            ['egg', 50],
+          ],
+        },
+      ],
+      { family: 'quick-bread', method: 'Grate, squeeze dry; add banana extract if you have it.' },
+    ).join('\n');
+    expect(text).toMatch(/Grate the zucchini, squeeze dry/);
+  });
+
+  it('does not warm twice what the page warms', () => {
+    const text = told(
+      ['8 corn tortillas (200 g)', '300 g beans'],
+      ['Warm the tortillas in a skillet.', 'Fill each tortilla with beans.'],
+      [{ key: '0', kept: 0, to: [['tortilla-low-carb', 300]] }],
+      { method: 'Warm it so that it does not crack.' },
+    ).join('\n');
+    expect(text.match(/warm/gi)).toHaveLength(1);
+  });
+});
