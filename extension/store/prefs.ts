@@ -15,6 +15,8 @@ export const Preferences = z.object({
   sodium: z.enum(['sodium', 'salt']).catch('sodium'),
   /** How amounts of ingredients are shown: as the recipe has them, or in one system. */
   amounts: z.enum(['page', 'metric', 'us']).catch('page'),
+  /** Scale of the user's oven. */
+  heat: z.enum(['C', 'F']).catch('C'),
   /** Language of the screens; 'auto' goes by the browser's. */
   language: z.enum(['auto', 'en', 'de']).catch('auto'),
   /** Where the user lives, by what labels say there. */

@@ -12,6 +12,7 @@ import { cookWords } from './dish-words.ts';
 import { HowWasIt } from './how-was-it.tsx';
 import type { MeterUnit } from './meter/meter-series.ts';
 import { noReadings, ReadingFields, typedReadings } from './meter/reading-fields.tsx';
+import { celsiusOf, HEAT_UNITS, type Heat, shownHeat } from './heat-scale.ts';
 import { SymptomBoxes } from './symptom-boxes.tsx';
 
 /** What the user tells of a bake. */
@@ -69,6 +70,7 @@ type Measure =
 interface MeasureField {
   name: Measure;
   label: MessageKey;
+  /** 'heat' stands for degrees of the user's oven; its bounds are °C. */
   unit?: string;
   min: number;
   max: number;
@@ -81,13 +83,15 @@ const MEASURES: readonly MeasureField[] = [
   { name: 'sliceGrams', label: 'oneWeighed', unit: 'g', min: 1, max: 100_000 },
 ];
 
+const HEAT = 'heat';
+
 /** Water, oven, times: what a series of bakes learns from. */
 const KITCHEN: readonly MeasureField[] = [
   { name: 'extraWaterG', label: 'waterBeyondList', unit: 'g', min: -5000, max: 5000 },
-  { name: 'ovenSetC', label: 'ovenSet', unit: '°C', min: 30, max: 350 },
-  { name: 'ovenReadC', label: 'ovenRead', unit: '°C', min: 30, max: 400 },
+  { name: 'ovenSetC', label: 'ovenSet', unit: HEAT, min: 30, max: 350 },
+  { name: 'ovenReadC', label: 'ovenRead', unit: HEAT, min: 30, max: 400 },
   { name: 'minutes', label: 'minutesTook', unit: 'min', min: 0, max: 6000 },
-  { name: 'innerC', label: 'centreWhenOut', unit: '°C', min: -30, max: 250 },
+  { name: 'innerC', label: 'centreWhenOut', unit: HEAT, min: -30, max: 250 },
   { name: 'cooledHours', label: 'cooledBefore', unit: 'h', min: 0, max: 500 },
 ];
 
@@ -98,6 +102,8 @@ interface Props {
   /** Unit of the user's meter. */
   meter: MeterUnit;
   onMeterUnit(unit: MeterUnit): void;
+  /** Scale of the user's oven. */
+  heat: Heat;
   /** Resolves to what went wrong, or null when the bake is kept. */
   onKeep(words: BakeWords): Promise<string | null>;
 }
@@ -112,21 +118,33 @@ interface PartProps {
 interface MeasuresProps extends PartProps {
   fields: readonly MeasureField[];
   family: Family;
+  heat: Heat;
 }
 
-function Measures({ fields, words, family, round, onChange }: MeasuresProps) {
+/** A field in degrees of the user's oven. */
+const inHeat = (field: Pick<MeasureField, 'min' | 'max'>, heat: Heat) => ({
+  unit: HEAT_UNITS[heat],
+  min: shownHeat(field.min, heat),
+  max: shownHeat(field.max, heat),
+});
+
+function Measures({ fields, words, family, heat, round, onChange }: MeasuresProps) {
   return (
     <div class="bake-measures">
-      {fields.map(({ name, label, ...field }) => (
-        <NumberField
-          key={`${name}.${round}`}
-          {...field}
-          label={name === 'dishGrams' ? say(label, cookWords(family).after) : say(label)}
-          value={words[name]}
-          onValue={(value) => onChange({ [name]: value })}
-          onClear={() => onChange({ [name]: null })}
-        />
-      ))}
+      {fields.map(({ name, label, ...field }) => {
+        const hot = field.unit === HEAT;
+        const value = words[name];
+        return (
+          <NumberField
+            key={`${name}.${round}`}
+            {...(hot ? inHeat(field, heat) : field)}
+            label={name === 'dishGrams' ? say(label, cookWords(family).after) : say(label)}
+            value={hot && value !== null ? shownHeat(value, heat) : value}
+            onValue={(typed) => onChange({ [name]: hot ? celsiusOf(typed, heat) : typed })}
+            onClear={() => onChange({ [name]: null })}
+          />
+        );
+      })}
     </div>
   );
 }
@@ -181,7 +199,7 @@ function OwnWords({ words, id, onChange }: Omit<PartProps, 'round'> & { id: stri
   );
 }
 
-export function BakeForm({ family, factor, meter, onMeterUnit, onKeep }: Props) {
+export function BakeForm({ family, factor, meter, onMeterUnit, heat, onKeep }: Props) {
   const id = useId();
   const [words, setWords] = useState<BakeWords>(empty);
   const [failure, setFailure] = useState<string | null>(null);
@@ -208,14 +226,14 @@ export function BakeForm({ family, factor, meter, onMeterUnit, onKeep }: Props) 
     >
       <DayAndHow {...part} id={id} />
       {factor !== 1 && <p>{say('toldOfFactor', factorText(factor))}</p>}
-      <Measures {...part} fields={MEASURES} family={family} />
+      <Measures {...part} fields={MEASURES} family={family} heat={heat} />
       <SymptomBoxes
         family={family}
         chosen={words.symptoms}
         onChosen={(symptoms) => change({ symptoms })}
       />
       <Fold title={say('waterOvenTimes')} aside={say('waterOvenWhy')} name="kitchen">
-        {() => <Measures {...part} fields={KITCHEN} family={family} />}
+        {() => <Measures {...part} fields={KITCHEN} family={family} heat={heat} />}
       </Fold>
       <Meter {...part} meter={meter} onMeterUnit={onMeterUnit} />
       <OwnWords {...part} id={id} />

@@ -8,11 +8,13 @@ import { PhotoPart } from '../photo/photo-part.tsx';
 import { say } from '../words/say.ts';
 import { dishText, kitchenText, pieceText, symptomLabels } from './bake-summary.ts';
 import { HOW_WORDS } from './how-was-it.tsx';
+import type { Heat } from './heat-scale.ts';
 
 interface Props {
   store: Store;
   bakes: readonly Bake[];
   adaptation: Adaptation;
+  heat: Heat;
   onServings(servings: number): void;
   onRemove(bake: Bake): void;
 }
@@ -39,7 +41,7 @@ function AsCut({ bake, servings, onServings }: CutProps) {
   );
 }
 
-export function BakeList({ store, bakes, adaptation, onServings, onRemove }: Props) {
+export function BakeList({ store, bakes, adaptation, heat, onServings, onRemove }: Props) {
   return (
     <ul class="bakes">
       {bakes.map((bake) => {
@@ -56,7 +58,7 @@ export function BakeList({ store, bakes, adaptation, onServings, onRemove }: Pro
                 <span class="hidden">{say('ofFood', dayText(bake.day))}</span>
               </button>
             </p>
-            {[dishText(bake, family), pieceText(bake), kitchenText(bake)].map(
+            {[dishText(bake, family), pieceText(bake), kitchenText(bake, heat)].map(
               (text) => text && <p key={text}>{text}</p>,
             )}
             <AsCut bake={bake} servings={adaptation.after.servings} onServings={onServings} />

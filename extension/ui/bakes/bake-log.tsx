@@ -17,6 +17,7 @@ import { BakeList } from './bake-list.tsx';
 import { bakeOf } from './bake-summary.ts';
 import { cookWords } from './dish-words.ts';
 import type { MeterUnit } from './meter/meter-series.ts';
+import type { Heat } from './heat-scale.ts';
 import { Proposals } from './proposals.tsx';
 
 interface Props {
@@ -30,6 +31,8 @@ interface Props {
   /** Unit of the user's meter. */
   meter: MeterUnit;
   onMeterUnit(unit: MeterUnit): void;
+  /** Scale of the user's oven. */
+  heat: Heat;
   /** Reads the log again. */
   onLogged(): Promise<void>;
   onGoals(goals: Partial<Goals>): void;
@@ -122,7 +125,7 @@ function LogState({ logging, damaged }: { logging: Logging; damaged: number }) {
 }
 
 function TellOfBake(props: Props & { logging: Logging }) {
-  const { adaptation, factor, meter, onMeterUnit, current, logging } = props;
+  const { adaptation, factor, meter, onMeterUnit, heat, current, logging } = props;
   const form = useRef<HTMLDetailsElement>(null);
   const family = adaptation.plan.family.id;
   if (current.savedId === null) return <p>{say('keepFirst')}</p>;
@@ -141,6 +144,7 @@ function TellOfBake(props: Props & { logging: Logging }) {
         factor={factor}
         meter={meter}
         onMeterUnit={onMeterUnit}
+        heat={heat}
         onKeep={keep}
       />
     </details>
@@ -170,6 +174,7 @@ export function BakeLogPart(props: Props) {
         store={props.store}
         bakes={log.bakes}
         adaptation={adaptation}
+        heat={props.heat}
         onServings={(servings) => onGoals({ servings })}
         onRemove={(bake) => void logging.remove(bake)}
       />

@@ -6,6 +6,7 @@ import { factorText } from '../recipe/shown-amounts.ts';
 import { say } from '../words/say.ts';
 import type { BakeWords } from './bake-form.tsx';
 import { cookWords } from './dish-words.ts';
+import { type Heat, heatText } from './heat-scale.ts';
 import { symptomWord } from './symptom-words.ts';
 
 const scaled = (value: Interval, by: number): Interval => ({
@@ -89,13 +90,16 @@ export function dishText(
 }
 
 /** Water beyond the list, what the oven did and how long it took, as far as it was told; else null. */
-export function kitchenText({ extraWaterG, ovenSetC, ovenReadC, minutes }: Bake): string | null {
+export function kitchenText(
+  { extraWaterG, ovenSetC, ovenReadC, minutes }: Bake,
+  heat: Heat,
+): string | null {
   const parts = [
     ...(extraWaterG === null || extraWaterG === 0
       ? []
       : [say(extraWaterG > 0 ? 'bakeMoreWater' : 'bakeLessWater', short(Math.abs(extraWaterG)))]),
-    ...(ovenSetC === null ? [] : [say('bakeOvenSet', short(ovenSetC))]),
-    ...(ovenReadC === null ? [] : [say('bakeOvenRead', short(ovenReadC))]),
+    ...(ovenSetC === null ? [] : [say('bakeOvenSet', heatText(ovenSetC, heat))]),
+    ...(ovenReadC === null ? [] : [say('bakeOvenRead', heatText(ovenReadC, heat))]),
     ...(minutes === null ? [] : [say('bakeMinutes', short(minutes))]),
   ];
   return parts.length === 0 ? null : parts.join(', ');

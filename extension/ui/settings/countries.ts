@@ -1,45 +1,76 @@
 /**
- * What labels and meters say where the user lives. Salt and energy: Regulation (EU) 1169/2011 (and the UK's
- * retained copy), 21 CFR 101.9, Canada's Food and Drug Regulations B.01.401, FSANZ Standard 1.2.8.
- * Units of blood glucose and of oven heat: common practice, no source.
+ * What labels, meters, ovens and scales say where the user lives. Salt and energy: Regulation (EU) 1169/2011 (and
+ * the UK's retained copy), 21 CFR 101.9, Canada's Food and Drug Regulations B.01.401, FSANZ Standard 1.2.8.
+ * Glucose: mmol/L in the UK, Canada and Australia, mg/dL in the United States, both in Europe by country (in
+ * Germany the west has mg/dL, the east mmol/L), as their diabetes associations write it; from memory.
+ * Ovens: °F in the United States and, by common practice, in Canada; from memory. Amounts: cups and ounces in the
+ * United States, grams elsewhere but in Canada, where pages have both; common practice, no source.
  */
 import type { NetCarbRule } from '../../../engine/model.ts';
 import type { Preferences } from '../../store/prefs.ts';
 import type { MessageKey } from '../words/say.ts';
 
-export interface Country {
+type Units = Pick<Preferences, 'energy' | 'sodium' | 'meter' | 'heat' | 'amounts'>;
+
+export interface Country extends Units {
   id: Preferences['country'];
   word: MessageKey;
   region: NetCarbRule['region'];
-  energy: Preferences['energy'];
-  sodium: Preferences['sodium'];
 }
 
-const country = (
-  id: Country['id'],
-  word: MessageKey,
-  region: Country['region'],
-  energy: Country['energy'],
-  sodium: Country['sodium'],
-): Country => ({ id, word, region, energy, sodium });
+const AMERICAN = { energy: 'kcal', sodium: 'sodium', heat: 'F' } as const;
+const EUROPEAN = { energy: 'kcal', sodium: 'salt', heat: 'C', amounts: 'metric' } as const;
 
 export const COUNTRIES: readonly Country[] = [
-  country('us', 'countryUs', 'us', 'kcal', 'sodium'),
-  country('ca', 'countryCa', 'us', 'kcal', 'sodium'),
-  country('uk', 'countryUk', 'eu', 'kcal', 'salt'),
-  country('de', 'countryDe', 'eu', 'kcal', 'salt'),
-  country('eu', 'countryEu', 'eu', 'kcal', 'salt'),
-  country('au', 'countryAu', 'eu', 'kJ', 'sodium'),
-  country('other', 'countryOther', 'us', 'kcal', 'sodium'),
+  { id: 'us', word: 'countryUs', region: 'us', ...AMERICAN, meter: 'mg/dL', amounts: 'us' },
+  { id: 'ca', word: 'countryCa', region: 'us', ...AMERICAN, meter: 'mmol/L', amounts: 'page' },
+  { id: 'uk', word: 'countryUk', region: 'eu', ...EUROPEAN, meter: 'mmol/L' },
+  { id: 'de', word: 'countryDe', region: 'eu', ...EUROPEAN, meter: 'mg/dL' },
+  { id: 'eu', word: 'countryEu', region: 'eu', ...EUROPEAN, meter: 'mg/dL' },
+  {
+    id: 'au',
+    word: 'countryAu',
+    region: 'eu',
+    energy: 'kJ',
+    sodium: 'sodium',
+    heat: 'C',
+    amounts: 'metric',
+    meter: 'mmol/L',
+  },
+  {
+    id: 'other',
+    word: 'countryOther',
+    region: 'us',
+    energy: 'kcal',
+    sodium: 'sodium',
+    heat: 'C',
+    amounts: 'page',
+    meter: 'mg/dL',
+  },
 ];
 
+/** What the user can have chosen apart from any country. */
+const BY_THEMSELVES = ['meter', 'heat', 'amounts'] as const;
+
+/** Of these, what still stands as the last country had it; a band of readings is in a unit that was chosen. */
+function notChosen(now: Preferences, last: Country, next: Country): Partial<Preferences> {
+  const free = BY_THEMSELVES.filter(
+    (key) => now[key] === last[key] && (key !== 'meter' || now.meterBand === null),
+  );
+  return Object.fromEntries(free.map((key) => [key, next[key]]));
+}
+
 /** The preferences that follow from a country; each can be changed by itself afterwards. */
-export function preferencesIn(
-  id: Country['id'],
-  { rule }: Pick<Preferences, 'rule'>,
-): Partial<Preferences> {
-  const found = COUNTRIES.find((one) => one.id === id);
-  if (!found) return {};
-  const { region, energy, sodium } = found;
-  return { country: id, rule: { ...rule, region }, energy, sodium };
+export function preferencesIn(id: Country['id'], now: Preferences): Partial<Preferences> {
+  const next = COUNTRIES.find((one) => one.id === id);
+  const last = COUNTRIES.find((one) => one.id === now.country);
+  if (!next || !last) return {};
+  const { region, energy, sodium } = next;
+  return {
+    country: id,
+    rule: { ...now.rule, region },
+    energy,
+    sodium,
+    ...notChosen(now, last, next),
+  };
 }

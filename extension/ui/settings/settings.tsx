@@ -2,6 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import type { Preferences } from '../../store/prefs.ts';
+import { bandIn } from '../bakes/meter/meter-unit.tsx';
 import { NumberField } from '../controls/number-field.tsx';
 import { AllergenBoxes } from '../goals/allergen-boxes.tsx';
 import { RuleFields } from '../goals/rule-fields.tsx';
@@ -46,9 +47,25 @@ const ENERGY = [
   ['kJ', 'unitKj'],
 ] as const;
 
+const AMOUNTS = [
+  ['page', 'asInRecipe'],
+  ['metric', 'metric'],
+  ['us', 'usCups'],
+] as const;
+
 const SODIUM = [
   ['sodium', 'sodiumInMg'],
   ['salt', 'saltInG'],
+] as const;
+
+const HEAT = [
+  ['C', 'heatCelsius'],
+  ['F', 'heatFahrenheit'],
+] as const;
+
+const METER = [
+  ['mg/dL', 'meterMg'],
+  ['mmol/L', 'meterMmol'],
 ] as const;
 
 const LANGUAGE = [
@@ -76,6 +93,26 @@ function Display({ preferences, onChange }: Props) {
         value={preferences.sodium}
         options={SODIUM}
         onValue={(sodium) => onChange({ sodium })}
+      />
+      <Pick
+        label={say('meterUnitPick')}
+        value={preferences.meter}
+        options={METER}
+        onValue={(meter) =>
+          onChange({ meter, meterBand: bandIn(preferences.meterBand, preferences.meter, meter) })
+        }
+      />
+      <Pick
+        label={say('heatPick')}
+        value={preferences.heat}
+        options={HEAT}
+        onValue={(heat) => onChange({ heat })}
+      />
+      <Pick
+        label={say('amounts')}
+        value={preferences.amounts}
+        options={AMOUNTS}
+        onValue={(amounts) => onChange({ amounts })}
       />
       <Pick
         label={say('language')}

@@ -9,7 +9,7 @@ let screen: Drawn;
 let kept: BakeWords[] = [];
 let units: string[] = [];
 
-function show(answer: string | null, factor = 1): Drawn {
+function show(answer: string | null, factor = 1, heat: 'C' | 'F' = 'C'): Drawn {
   kept = [];
   units = [];
   screen = drawn(
@@ -18,6 +18,7 @@ function show(answer: string | null, factor = 1): Drawn {
       factor,
       meter: 'mg/dL',
       onMeterUnit: (unit) => units.push(unit),
+      heat,
       onKeep: async (words) => {
         kept.push(words);
         return answer;
@@ -47,6 +48,17 @@ const notes = () => screen.field('Your own words');
 afterEach(() => screen.clear());
 
 describe('telling of a bake', () => {
+  it('takes degrees Fahrenheit where the oven has them, and keeps Celsius', async () => {
+    const { type, root } = show(null, 1, 'F');
+    openFolds();
+    type('The oven was set to', '428');
+    expect(screen.field('The oven was set to').value).toBe('428');
+    type('A thermometer in it said', '20');
+    expect(root.textContent).toMatch(/86.*752/);
+    await submit();
+    expect(kept[0]).toMatchObject({ ovenSetC: 220, ovenReadC: null });
+  });
+
   it('hands over what was measured, and null for what was not', async () => {
     const { type } = show(null);
     openFolds();

@@ -43,6 +43,7 @@ export function BakesPlace({ kitchen, open }: PlaceProps) {
         onMeterUnit={(meter) =>
           prefer({ meter, meterBand: bandIn(preferences.meterBand, preferences.meter, meter) })
         }
+        heat={preferences.heat}
         onLogged={async () => {
           await history.read();
           kitchen.lessons.reload();
