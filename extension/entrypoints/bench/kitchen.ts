@@ -48,6 +48,8 @@ export interface OpenRecipe {
   setFactor(factor: number): void;
   /** Grams of all that is made, from the scale; null takes it back. */
   weigh(grams: number | null): void;
+  /** Puts a food on the list of what is never used; undoing the change that goes with it takes it off. */
+  neverUse(food: { id: string; name: string }): void;
   /** What is on the screen is on disk. */
   isKept: boolean;
   /** Another window kept another state of it meanwhile. */

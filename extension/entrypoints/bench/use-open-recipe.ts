@@ -6,6 +6,7 @@ import type { Work } from '../../store/records.ts';
 import type { Current } from '../../store/working/current.ts';
 import type { SaveAnswer } from '../../store/working/keeper.ts';
 import { useTaught } from '../../ui/hooks/use-lessons.ts';
+import { useNever } from '../../ui/hooks/use-never.ts';
 import { useWork, type WorkState } from '../../ui/hooks/use-work.ts';
 import { say } from '../../ui/words/say.ts';
 import type { Kitchen, OpenRecipe } from './kitchen.ts';
@@ -93,6 +94,10 @@ export function useOpenRecipe(
   const known = { ownFoods: own.foods, aliases: names.map, person, weighed, taught };
   const work = useWork(start, known, kitchen.hold);
   const { adaptation, current } = work;
+  const neverUse = useNever(current.goals.excludedFoods, {
+    never: kitchen.preferences.never,
+    onNever: (never) => kitchen.prefer({ never }),
+  });
   const [elsewhere, setElsewhere] = useState(false);
   const keeping = { kitchen, work, history, onElsewhere: () => setElsewhere(true) };
   const isKept = history.state !== null && sameWork(history.state.work, current);
@@ -104,6 +109,7 @@ export function useOpenRecipe(
     factor,
     setFactor,
     weigh: (grams: number | null) => setOnScale({ work: current, grams: grams && grams / factor }),
+    neverUse,
     isKept,
     elsewhere,
     notWritten,

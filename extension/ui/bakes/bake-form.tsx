@@ -9,10 +9,10 @@ import { NumberField } from '../controls/number-field.tsx';
 import { factorText } from '../recipe/shown-amounts.ts';
 import { type MessageKey, say } from '../words/say.ts';
 import { cookWords } from './dish-words.ts';
+import { celsiusOf, HEAT_UNITS, type Heat, shownHeat } from './heat-scale.ts';
 import { HowWasIt } from './how-was-it.tsx';
 import type { MeterUnit } from './meter/meter-series.ts';
 import { noReadings, ReadingFields, typedReadings } from './meter/reading-fields.tsx';
-import { celsiusOf, HEAT_UNITS, type Heat, shownHeat } from './heat-scale.ts';
 import { SymptomBoxes } from './symptom-boxes.tsx';
 
 /** What the user tells of a bake. */

@@ -7,8 +7,8 @@ import { dayText, short } from '../figures/format.ts';
 import { PhotoPart } from '../photo/photo-part.tsx';
 import { say } from '../words/say.ts';
 import { dishText, kitchenText, pieceText, symptomLabels } from './bake-summary.ts';
-import { HOW_WORDS } from './how-was-it.tsx';
 import type { Heat } from './heat-scale.ts';
+import { HOW_WORDS } from './how-was-it.tsx';
 
 interface Props {
   store: Store;

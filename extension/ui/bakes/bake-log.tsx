@@ -16,8 +16,8 @@ import { BakeForm, type BakeWords } from './bake-form.tsx';
 import { BakeList } from './bake-list.tsx';
 import { bakeOf } from './bake-summary.ts';
 import { cookWords } from './dish-words.ts';
-import type { MeterUnit } from './meter/meter-series.ts';
 import type { Heat } from './heat-scale.ts';
+import type { MeterUnit } from './meter/meter-series.ts';
 import { Proposals } from './proposals.tsx';
 
 interface Props {

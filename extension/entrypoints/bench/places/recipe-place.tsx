@@ -52,13 +52,7 @@ export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRec
     ownFoods: own.foods,
     names,
     factor,
-    onNever: ({ id, name }) =>
-      kitchen.prefer({
-        never: [
-          ...preferences.never.filter((one) => one.foodId !== id),
-          { foodId: id, foodName: name },
-        ],
-      }),
+    onNever: open.neverUse,
   });
   return (
     <>
