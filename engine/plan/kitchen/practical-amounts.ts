@@ -14,6 +14,7 @@ import { withPartners } from './partners.ts';
 import { type Amount, added, originalAmounts, total } from './planned-masses.ts';
 import { withPotLiquid } from './pot-liquid.ts';
 import { hydrating, type WaterChange, waterChange } from './water.ts';
+import { wholePieces } from './whole-pieces.ts';
 import { feedsYeast, sensibleFood, withYeast } from './yeast.ts';
 
 /** One large egg without shell, g (USDA SR 171287). */
@@ -356,7 +357,7 @@ function sectionAmounts(
   const rounded = whole.map((amount) => {
     const grams = roundedGrams(amount, cautious, dish.goals.flourKept > 0);
     if (grams === amount.grams) return amount;
-    return { ...amount, grams: grams === amount.original ? grams : tidy(grams) };
+    return wholePieces({ ...amount, grams: grams === amount.original ? grams : tidy(grams) }, dish);
   });
   const based = withoutTraces(keepBase(rounded, whole)).filter(
     (a) => a.grams > 0 || a.origin === 'kept',

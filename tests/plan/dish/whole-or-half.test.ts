@@ -94,3 +94,25 @@ describe('a handful of nuts', () => {
     expect(swapOf(adapted(WILD_RICE, { budgetG: 15 }), /cashew/)).toBeUndefined();
   });
 });
+
+describe('tortillas under eggs', () => {
+  it.each(['4 small corn tortillas', '3 (6-inch) corn tortillas'])(
+    'stay whole ones: %s',
+    (line) => {
+      const eggs = dish(
+        'Huevos rancheros',
+        [line, '4 eggs', '60 ml tomato salsa', '1 tbsp oil'],
+        ['Fry the tortillas in the oil, then the eggs. Spoon the salsa over.'],
+      );
+      const count = Number(line[0]);
+      for (const budgetG of [10, 12, 14, 16]) {
+        const swap = swapOf(
+          adapted({ ...eggs, serves: 'Serves 2' }, { budgetG, way: 'lighter' }),
+          /tortilla/,
+        );
+        const left = (count * (swap?.keptGrams ?? 0)) / (swap?.from?.grams ?? 1);
+        expect(left).toBeCloseTo(Math.round(left), 6);
+      }
+    },
+  );
+});
