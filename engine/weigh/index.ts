@@ -3,6 +3,7 @@
 import { massInterval } from '../interval.ts';
 import type { Food, Item, Line, Weight } from '../model.ts';
 import { millilitresOf, type Region } from '../units.ts';
+import { asUsed } from './as-used.ts';
 import { drained } from './eaten/drained.ts';
 import { eatenShare } from './eaten/eaten-share.ts';
 import type { RecipeWords } from './eaten/purpose.ts';
@@ -144,7 +145,7 @@ function weighedReadings(
       a.rough - b.rough ||
       a.order - b.order,
   );
-  return finerFirst(likelierFirst(sorted));
+  return asUsed(finerFirst(likelierFirst(sorted)), food, written);
 }
 
 /** '3/4 cup (5.5 oz / 150 g)': of two masses that agree, the one nearer to what the cup holds is less rounded. */

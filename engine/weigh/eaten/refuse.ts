@@ -53,6 +53,21 @@ function withoutBone(grams: Interval, text: string, food: Food): WithoutRefuse |
   };
 }
 
+/** A bird bought cooked, weighed whole: '1 (3 lb) rotisserie chicken'. As 600 g of meat in 1.2 kg: common practice, no source. */
+const COOKED_BIRD = /\b(?:rotisserie|roast(?:ed)?|whole)\b[a-z -]*\bchickens?$/;
+const BIRD_SHARE = { low: 0.4, best: 0.5, high: 0.6 };
+
+function withoutCarcass(grams: Interval, item: Item, food: Food): WithoutRefuse | null {
+  if (food.group !== 'meat and poultry' || food.state !== 'cooked') return null;
+  const isEach = item.amounts.some(({ kind }) => kind === 'each');
+  if (!isEach || !COOKED_BIRD.test(plain(item.name))) return null;
+  const { low, best, high } = BIRD_SHARE;
+  return {
+    grams: massInterval(grams.low * (1 - high), grams.best * (1 - best), grams.high * (1 - low)),
+    assumption: `assumed weight of the whole bird: ${Math.round(best * 100)} % of it is meat`,
+  };
+}
+
 /** Squashes whose skin is eaten: seeds and ends only. Common practice, no source. */
 const SKIN_EATEN = /hokkaido|\bkuri\b|delicata|potimarron/;
 const SEEDS_SHARE = 0.15;
@@ -83,7 +98,7 @@ export function withoutRefuse(
   const text = plain(line.text).replace(INSTEAD, '');
   const refuse = food.refuseShare ?? 0;
   if (hasTag(food, 'citrus-fruit') && PEEL_EATEN.test(plain(title))) return null;
-  if (refuse <= 0) return withoutBone(grams, text, food);
+  if (refuse <= 0) return withoutCarcass(grams, item, food) ?? withoutBone(grams, text, food);
   if (refuse >= 1 || food.state !== 'raw') return null;
   const before = `${wordsBefore(item, line)} ${plain(item.name)}`;
   if (TRIMMED.test(before) || TRIMMED_ANYWHERE.test(text) || LEG_MEAT.test(text)) return null;

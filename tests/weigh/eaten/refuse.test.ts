@@ -32,3 +32,18 @@ test.each([
 test('cherry plums are far smaller than plums', () => {
   expect(grams('10 cherry plums')).toBeCloseTo(150, 0);
 });
+
+test.each([
+  ['1 (3 pound) rotisserie chicken', 680],
+  ['1 rotisserie chicken', 600],
+  ['1 (4-pound) rotisserie chicken, meat shredded (about 4 cups)', 560],
+  ['1 rotisserie chicken (about 2 lb), shredded (about 3 cups)', 420],
+  ['1 lb rotisserie chicken meat', 454],
+  ['2 lb cooked chicken, shredded', 907],
+])('the meat of a bird bought cooked: %s', (text, expected) => {
+  expect(grams(text)).toBeCloseTo(expected, -1);
+});
+
+test('cooked bacon in cups is what is left of the raw pound', () => {
+  expect(grams('1 lb bacon, cooked and crumbled (about 2 cups)')).toBeCloseTo(160, -1);
+});
