@@ -3,13 +3,13 @@ import type { Item, Line } from '../../model.ts';
 
 const CITRUS = /^(?:.* )?(lemon|lime|orange|grapefruit|clementine|tangerine|mandarin)s?$/i;
 
-/** '1 lemon, juiced' names its juice, '1 lemon, zested' its zest; 'zest and juice' the juice. */
+/** '1 lemon, juiced' and '1 lemon for juicing' name its juice, '1 lemon, zested' its zest; 'zest and juice' the juice. */
 export function takenPart(item: Item, line: Line, named: string): string {
   const [whole = '', ...rest] = named.split(',');
   const fruit = CITRUS.exec(whole.trim())?.[1];
-  const done = `${item.preparation ?? ''} ${rest.join(' ')} ${line.items.length === 1 ? (line.note ?? '') : ''}`;
+  const done = `${item.preparation ?? ''} ${rest.join(' ')} ${line.items.length === 1 ? `${line.note ?? ''} ${line.purpose ?? ''}` : ''}`;
   if (fruit === undefined || done.trim() === '') return named;
-  if (/juice/i.test(done)) return `${fruit} juice`;
+  if (/juic(?:e|ing)/i.test(done)) return `${fruit} juice`;
   return /zest|rind|peel(?!ed)/i.test(done) ? `${fruit} zest` : named;
 }
 

@@ -30,3 +30,9 @@ describe('what a food was seasoned with', () => {
     expect(foodOf('1 tsp salt')).toBe('salt');
   });
 });
+
+test('a citrus fruit for juicing is its juice', () => {
+  expect(foodOf('1 lemon for juicing')).toBe('lemon-juice');
+  expect(foodOf('2 limes, for juice and zest')).toBe('lime-juice');
+  expect(foodOf('1 lemon, for serving')).toBe('lemon');
+});
