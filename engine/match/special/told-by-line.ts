@@ -54,6 +54,10 @@ const CANNED_TOMATOES =
   /^(?:canned |tinned )?(?:diced|crushed|chopped|whole|stewed|canned|tinned|petite|peeled|\s)+tomatoes$/i;
 const NO_SALT = /\b(?:no[- ]salt(?:[- ]added)?|unsalted|without salt|salt-free|low[- ]sodium)\b/i;
 
+/** Only soft drinks have a diet kind: 'one bottle of brown fizz (not diet)' is the sugared one. */
+const NOT_DIET = /\bnot diet\b|\bnon-?diet\b/i;
+const OTHER_DRINK = /\b(?:lemon|lime|ginger|tonic|juice|beer)/i;
+
 const PROTEIN_POWDER = /\bprotein powder$/i;
 
 const THIGH = /^(?:chicken thighs?|thighs?)\b/i;
@@ -74,6 +78,7 @@ export function toldByLine(name: string, line: Line): string {
   if (CHIPOTLE.test(name) && IN_ADOBO.test(line.text)) return 'chipotle peppers in adobo';
   if (ARTICHOKES.test(name) && MARINATED.test(line.text)) return 'marinated artichoke hearts';
   if (CANNED_TOMATOES.test(name) && NO_SALT.test(line.text)) return 'no-salt-added canned tomatoes';
+  if (NOT_DIET.test(line.text) && !OTHER_DRINK.test(name)) return 'cola';
   if (VEGAN.test(name) && PROTEIN_POWDER.test(name)) return 'vegan protein powder';
   if (VEGAN.test(name) && HARD_CHEESE.test(name)) return 'vegan cheese';
   if (THIGH.test(name) && SKINLESS.test(line.text.replace(INSTEAD, '')))

@@ -109,6 +109,8 @@ describe('what a name shared by two foods means', () => {
     ['30 g whey protein isolate', 'whey-protein-isolate'],
     ['200 g light cream cheese', 'cream-cheese-low-fat'],
     ['200 g neufchatel', 'cream-cheese-light'],
+    ['12 ounces brown fizz (not diet)', 'cola'],
+    ['1 can ginger ale, not diet', 'ginger-ale'],
     ['1 lb chourico, sliced', 'chourico'],
     ['1 lb chorizo, sliced', 'chorizo-cured'],
   ])('%s -> %s', (text, id) => {
