@@ -2,7 +2,7 @@
 import type { Item, Line } from '../../model.ts';
 import { nameOf, plain } from '../line-words.ts';
 
-const MIXES = /\b(?:whisk|mix|combine|stir|blend|shake|put|place)\b/;
+const MIXES = /\b(?:whisk|mix|combine|stir|blend|shake)\b/;
 const MARINADE = /\bmarinad|\bmarinat/;
 export const LEFT_BEHIND =
   /\bdiscard[^.]{0,30}\bmarinade|\b(?:remove|lift|take|drain)\b[^.]{0,40}\b(?:from|out of) (?:the|its|their) marinade/;
