@@ -57,7 +57,12 @@ function filled(sentence: Sentence, groups: readonly string[], words: MethodWord
   for (const [at, blank] of sentence.blanks.entries()) {
     const found = groups[at] ?? '';
     const value =
-      blank === 'food' ? nameOf(found, words) : blank === 'line' ? found : decimals(found);
+      blank === 'food'
+        ? nameOf(found, words)
+        : blank === 'line'
+          ? // The page's own words, or a source that is named with the figure.
+            (said(found, words) ?? found)
+          : decimals(found);
     if (value === null || text === null) return null;
     text = text.replace(`{${blank}}`, () => value);
   }

@@ -70,3 +70,23 @@ it('leaves English to English, to other languages and to sentences without words
   expect(toldNote(`${known} Nobody translated this one.`, 'de')).toBeNull();
   expect(toldNote('Nobody translated this one.', 'de')).toBeNull();
 });
+
+it('puts the source of a figure into the language too', () => {
+  const estimated = (source: string): string =>
+    `Estimated 4, from about 1356 g finished and 350 g each (${source}). Set the servings you cut.`;
+  expect(
+    toldNote(
+      estimated('a plate as pages serve it, 300 to 450 g: common practice, no source'),
+      'de',
+    ),
+  ).toMatch(/\(ein Teller, wie Seiten ihn servieren, 300 bis 450 g: übliche Praxis, ohne Quelle\)/);
+  expect(toldNote(estimated('21 CFR 101.12(b): pancakes, crepes'), 'nl')).toMatch(
+    /\(21 CFR 101\.12\(b\)\)/,
+  );
+});
+
+it('tells both of what markup and page say', () => {
+  expect(
+    toldNote('Markup says ‘0.25 cup olive oil’, the page shows ‘¼ cup olive oil’.', 'de'),
+  ).toBe('Im Quelltext steht „0.25 cup olive oil“, auf der Seite „¼ cup olive oil“.');
+});
