@@ -167,7 +167,7 @@ describe('the recipe place', () => {
     const free = await figuresOn(bench);
     const range = bench.locator('.nutrition .strong .range');
     const upper = async () =>
-      Number(/ to (\d+(\.\d+)?)$/.exec((await range.textContent()) ?? '')?.[1]);
+      Number(/–(\d+(\.\d+)?)$/.exec((await range.textContent()) ?? '')?.[1]);
     expect(await upper()).toBeGreaterThan(15);
     await bench.getByLabel('Be cautious').check();
     await expect.poll(upper, { timeout: 5000 }).toBeLessThanOrEqual(15);
