@@ -83,9 +83,12 @@ function placeOf({ page, until }: Doing, name: RegExp, texts: readonly string[])
   return null;
 }
 
-/** The sentence of a step, or of the next, that drains what it boiled; null where none does. */
+/** Steps behind the one that boils, within which it is drained. Own choice. */
+const LATER_STEPS = 3;
+
+/** The sentence of a step, or of one soon behind it, that drains what it boiled; null where none does. */
 function drainedAt(from: number, texts: readonly string[]): Omit<Found, 'drains'> | null {
-  for (const at of [from, from + 1]) {
+  for (let at = from; at <= from + LATER_STEPS; at += 1) {
     const behind = sentencesOf(texts[at] ?? '').findIndex((one) => DRAINS.test(one));
     const said = sentencesOf(texts[at] ?? '')[behind] ?? '';
     if (behind >= 0)

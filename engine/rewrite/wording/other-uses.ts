@@ -33,6 +33,9 @@ const DUSTS_TIN = /\b(?:dust\w*|sprays?|sprayed)\b[^.;,(]{0,40}\bwith (?:a littl
 /** 'sprinkle flour all over the tray'. */
 const ON_TIN =
   /^\s+(?:all )?(?:over|on|onto|around) (?:the |a |your )?(?:tray|pan|tin|work|surface|board|counter)/i;
+/** 'rub butter on the bottoms and sides, and then flour'. */
+const GREASED_FIRST =
+  /\b(?:pans?|tins?|bottoms?|sides?|moulds?|molds?)\b[^.;]{0,20}\b(?:and )?then $/i;
 const GREASES = /\b(?:grease|butter|oil|spray|line|dust)(?:\s+(?:and|or|&)|,)\s+(?:lightly\s+)?$/i;
 
 /** The dish of that name: 'assemble the lasagna'. */
@@ -58,7 +61,8 @@ export function isOtherUse(
   if (VERBS.test(word) && VERB_BEFORE.test(before) && VERB_AFTER.test(after)) return true;
   if (/^(?:flour|butter|oil)$/i.test(word) && (TIN_AFTER.test(after) || ON_TIN.test(after)))
     return true;
-  if (/^(?:flour|butter|oil)$/i.test(word) && GREASES.test(before)) return true;
+  if (/^(?:flour|butter|oil)$/i.test(word) && (GREASES.test(before) || GREASED_FIRST.test(before)))
+    return true;
   const stays =
     newName === 'flours' || items.some(({ foodId }) => foodId === ingredient.match?.foodId);
   if (

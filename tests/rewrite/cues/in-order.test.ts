@@ -137,7 +137,9 @@ describe('an icing made by half', () => {
       /Make half as much icing, with the amounts of the list\. Where it is too shallow to dip, spoon it on\. Mix icing sugar/,
     );
     const spread = iced(90, 'Spread the glaze over the biscuits.');
-    expect(spread).toMatch(/of the list\. A thin layer is enough\. Mix icing sugar/);
+    expect(spread).toMatch(
+      /of the list\. A thin layer or a small swirl is enough\. Mix icing sugar/,
+    );
     expect(spread.match(/half as much/g)).toHaveLength(1);
     expect(iced(90, 'Dip a toothpick into the icing to tint it.')).not.toMatch(/too shallow/);
   });
@@ -160,7 +162,7 @@ describe('an icing made by half', () => {
       .steps.map(({ after }) => after)
       .join(' ');
     expect(text).toMatch(
-      /of the list\. Take half of its vanilla extract too\. A thin layer is enough\. Beat the butter/,
+      /of the list\. Take half of its vanilla extract too\. A thin layer or a small swirl is enough\. Beat the butter/,
     );
   });
 

@@ -209,3 +209,28 @@ describe('handling of what stands in', () => {
     expect(text.match(/warm/gi)).toHaveLength(1);
   });
 });
+
+it('a tin that is buttered and then floured takes flour from the bag', () => {
+  const text = told(
+    ['200 g flour', '100 g butter'],
+    ['Rub butter on the bottoms and sides, and then flour. Mix the flour and butter.', 'Bake.'],
+    [{ key: '0', kept: 130, to: [['almond-flour', 70]] }],
+    { family: 'cake' },
+  ).join(' ');
+  expect(text).toMatch(/sides, and then flour\. /);
+});
+
+it('what is drained some steps later is not drained before it is done', () => {
+  const text = told(
+    ['1 kg potatoes', '100 ml milk'],
+    [
+      'Cover the potatoes with water and simmer until tender.',
+      'Warm the milk.',
+      'Drain the potatoes, add the milk and mash.',
+    ],
+    [{ key: '0', kept: 400, to: [['cauliflower', 600]] }],
+    { family: 'potato-dish', method: 'Boil until soft, drain, dry in the pan 3 minutes.' },
+  ).join('\n');
+  expect(text.split('\n')[0]).not.toMatch(/drain/i);
+  expect(text).toMatch(/drained, dry/i);
+});
