@@ -35,6 +35,7 @@ import { rewriteRecipe } from './rewrite/index.ts';
 import { cautionsFor } from './tally/cautions/cautions.ts';
 import { wholeEnergy } from './tally/counted.ts';
 import { tally } from './tally/index.ts';
+import { leavingOut, withoutLeftOut } from './tally/left-out.ts';
 import { pieceServingNotes } from './tally/piece-servings.ts';
 import { plannedIngredients } from './tally/planned-ingredients.ts';
 import { proposeServings } from './tally/servings.ts';
@@ -281,9 +282,10 @@ function withoutPromises(plan: Plan, verdict: Verdict): Plan {
 }
 
 /** The dish as a plan has it, counted again. */
-function outcomeOf(plan: Plan, work: Reworking): Outcome {
+function outcomeOf(cooked: Plan, work: Reworking): Outcome {
   const { recipe, goals, options, foods, family } = work;
-  const ingredients = plannedIngredients(plan, work.ingredients);
+  const plan = leavingOut(cooked, work.ingredients, goals);
+  const ingredients = plannedIngredients(plan, withoutLeftOut(work.ingredients, goals));
   const counting = {
     foods,
     servings: plan.servings,
@@ -358,7 +360,7 @@ export function adaptRecipe(
   onTallied(standing);
   const { ingredients, family, servings, tally: before, questions } = standing;
   const { plans, recommended } = planWays(
-    ingredients,
+    withoutLeftOut(ingredients, goals),
     { title: recipe.title, steps: stepTexts(recipe) },
     { goals, servings, foods, before, taught },
   );
@@ -400,7 +402,7 @@ export function frontierOf(adaptation: Adaptation, options: WalkOptions = {}): F
   const { goals: wished } = adaptation;
   const goals = { ...wished, adjustments: changesOn(wished.adjustments, options.taught) };
   return planFrontier(
-    ingredients,
+    withoutLeftOut(ingredients, goals),
     { title: recipe.title, steps: stepTexts(recipe) },
     { goals, servings: before.servings, foods: foodTable(options.ownFoods), before, taught },
   );

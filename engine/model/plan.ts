@@ -162,6 +162,8 @@ export const Goals = z.object({
   liftedPromises: z.array(PromiseName).default([]),
   /** Ingredient keys that must stay as they are. */
   pinned: z.array(z.string()),
+  /** Ingredient keys that the user leaves out of the reworked recipe, whatever it does to the dish. */
+  leftOut: z.array(z.string()).default([]),
   /** Amounts of the reworked recipe that the user has set. */
   setAmounts: z.array(SetAmount).default([]),
   /** Swap ids that must not be used. */
@@ -200,6 +202,7 @@ export const DEFAULT_GOALS: Goals = {
   avoid: [],
   liftedPromises: [],
   pinned: [],
+  leftOut: [],
   setAmounts: [],
   excludedSwaps: [],
   excludedFoods: [],

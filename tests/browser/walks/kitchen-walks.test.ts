@@ -126,6 +126,7 @@ describe('what the user never eats', () => {
     await bench
       .locator('.alert')
       .getByRole('button', { name: /^Look at/ })
+      .first()
       .click();
     await bench.locator('.line-panel').waitFor();
   });

@@ -6,6 +6,7 @@ import { allergenWord } from '../../words/allergen-words.ts';
 import { foodWord } from '../../words/food-words.ts';
 import { say, sayList } from '../../words/say.ts';
 import { type Bringer, stillContained } from './bringers.ts';
+import { mayBeLeftOut } from './may-be-left-out.ts';
 
 interface Props {
   adaptation: Adaptation;
@@ -19,6 +20,31 @@ const distinct = (bringers: readonly Bringer[]): Bringer[] => [
   ...new Map(bringers.map((one) => [one.foodId ?? one.key, one])).values(),
 ];
 
+interface OwnLineProps {
+  food: string;
+  onLook: (() => void) | undefined;
+  /** Left out where the dish would not be one without it. */
+  onLeaveOut: (() => void) | undefined;
+}
+
+/** The ways for one line of the page. */
+function OwnLine({ food, onLook, onLeaveOut }: OwnLineProps) {
+  return (
+    <div class="acts">
+      {onLook && (
+        <button type="button" class="button" onClick={onLook}>
+          {say('chooseInstead', food)}
+        </button>
+      )}
+      {onLeaveOut && (
+        <button type="button" class="button" onClick={onLeaveOut}>
+          {say('leaveOut', food)}
+        </button>
+      )}
+    </div>
+  );
+}
+
 export function AllergenAlert({ adaptation, table, onGoals, onLine }: Props) {
   const found = stillContained(adaptation, (id) => table.byId(id)?.allergens ?? []);
   if (found.length === 0) return null;
@@ -26,8 +52,10 @@ export function AllergenAlert({ adaptation, table, onGoals, onLine }: Props) {
   const added = bringers.flatMap(({ original, foodId, food }) =>
     original || foodId === null ? [] : [{ foodId, food }],
   );
-  const own = bringers.find(({ original }) => original);
-  const { excludedFoods } = adaptation.goals;
+  const own = new Map(
+    found.flatMap(({ by }) => by.filter(({ original }) => original)).map((one) => [one.key, one]),
+  );
+  const { excludedFoods, leftOut } = adaptation.goals;
   return (
     <section class="alert" role="alert">
       <Icon name="warning" />
@@ -55,15 +83,18 @@ export function AllergenAlert({ adaptation, table, onGoals, onLine }: Props) {
             {say('reworkWithout', sayList(added.map(({ foodId, food }) => foodWord(foodId, food))))}
           </button>
         )}
-        {own && onLine && (
-          <button
-            type="button"
-            class={added.length > 0 ? 'button' : 'button first'}
-            onClick={() => onLine(own.key)}
-          >
-            {say('chooseInstead', own.food)}
-          </button>
-        )}
+        {[...own.values()].map(({ key, foodId, food }) => (
+          <OwnLine
+            key={key}
+            food={foodId ? foodWord(foodId, food) : food}
+            onLook={onLine && (() => onLine(key))}
+            onLeaveOut={
+              mayBeLeftOut(adaptation, key)
+                ? () => onGoals({ leftOut: [...leftOut, key] })
+                : undefined
+            }
+          />
+        ))}
       </div>
     </section>
   );

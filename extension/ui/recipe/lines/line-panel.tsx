@@ -65,6 +65,23 @@ function PinButton({ actions, ingredient }: Pick<Props, 'actions'> & { ingredien
   );
 }
 
+/** A line that is left out comes back by its own button. */
+function BackIn({ actions, line }: { actions: LineActions; line: string }) {
+  const { leftOut } = actions.goals;
+  if (!leftOut.includes(line)) return null;
+  return (
+    <div class="acts">
+      <button
+        type="button"
+        class="button"
+        onClick={() => actions.onGoals({ leftOut: leftOut.filter((one) => one !== line) })}
+      >
+        {say('putBackIn')}
+      </button>
+    </div>
+  );
+}
+
 export function LinePanel({ row, adaptation, actions }: Props) {
   const { line, why, ingredient, swap } = row;
   const language = adaptation.recipe.language ?? undefined;
@@ -89,6 +106,7 @@ export function LinePanel({ row, adaptation, actions }: Props) {
           <ReasonWords reasons={doubts} />
         </p>
       )}
+      <BackIn line={line.key} actions={actions} />
       <SetAmountField row={row} adaptation={adaptation} actions={actions}>
         {ingredient && <PinButton ingredient={ingredient} actions={actions} />}
       </SetAmountField>
