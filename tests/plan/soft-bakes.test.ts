@@ -140,6 +140,8 @@ describe('an icing that carries much of the sugar', () => {
     });
     const lime = topped('Lime spice cake', '130 g powdered sugar', '45 g lime juice');
     expect(grams(adapted(lime, { budgetG: 15, way: 'lighter' }), /lime juice/)[0]).toBeLessThan(30);
+    const nibs = topped('Spice cake', '200 g powdered sugar', '30 g water', '15 g cacao nibs');
+    expect(grams(adapted(nibs, { budgetG: 15, way: 'lighter' }), /cacao nibs/)).toEqual([15]);
     const royal = topped('Spice cake', '300 g powdered sugar', '2 egg whites');
     expect(grams(adapted(royal, { budgetG: 15, way: 'lighter' }), /egg whites/)).toEqual([33]);
     const odd = topped('Spice cake', '300 g powdered sugar', '1 egg white');

@@ -73,9 +73,11 @@ function isHalved(own: readonly Part[], dish: Dish): boolean {
 
 /** What is strewn over an icing, or is its taste, stays as it is. */
 const STREWN: ReadonlySet<string> = new Set(['nuts and seeds', 'fruit', 'vegetables']);
+const STREWN_FOODS: ReadonlySet<string> = new Set(['cacao-nib']);
 
 /** Juice of a fruit thins an icing, and goes with its sugar. */
-const isStrewn = ({ food }: Part): boolean => STREWN.has(food.group) && !/juice/.test(food.id);
+const isStrewn = ({ food }: Part): boolean =>
+  STREWN_FOODS.has(food.id) || (STREWN.has(food.group) && !/juice/.test(food.id));
 
 const halved = (part: Part): Part =>
   part.grams < PINCH_G || isStrewn(part)
