@@ -27,8 +27,10 @@ const NOT_LIKED = 0.04;
 const PLACE_IN_LIST = 0.01;
 
 /**
- * Net carbs a swap saves at least, g a serving, and share of what is above the budget, of a bake's flour no more than
- * an eighth of a smaller piece's budget, as the sugar goes first and takes most of that; that share of an easy change: of simply less of something, which needs no shopping, or of one more sugar of a sweet beside others. Own choice.
+ * Net carbs a swap saves at least, g a serving, and share of what is above the budget; that share of an easy
+ * change: of simply less of something, which needs no shopping, or of one more sugar of a sweet beside others.
+ * Of a bake cut smaller the share asks for no more than this share of its piece's budget of its flour, as the
+ * sugar goes first and takes most of the excess, and for no more than a gram a piece of an easy change. Own choice.
  */
 const LEAST_SAVING_G = 1.5;
 const LEAST_SAVING_OF_EASY_G = 1;
@@ -77,6 +79,19 @@ const isEasy = (choices: readonly Pick<Choice, 'candidate'>[], { main }: Dish): 
 const isFlourOfDough = (choices: readonly Pick<Choice, 'candidate'>[]): boolean =>
   choices.every(({ candidate }) => candidate?.part.base === true);
 
+/** What the share of the excess asks for at most, g a serving of the page's size. */
+function mostAsked(
+  dish: Dish,
+  choices: readonly Pick<Choice, 'candidate'>[],
+  pieces: number,
+): number {
+  const { goals, main, servings } = dish;
+  if (!main.dough || pieces <= servings) return Number.POSITIVE_INFINITY;
+  if (isEasy(choices, dish)) return (LEAST_SAVING_OF_EASY_G * pieces) / servings;
+  if (!isFlourOfDough(choices)) return Number.POSITIVE_INFINITY;
+  return (LEAST_SAVING_OF_FLOUR * goals.budgetG * pieces) / servings;
+}
+
 /**
  * Net carbs of a serving that choices made together must save to be proposed, g; 0 when other wishes count as well. Of
  * a bake eaten in more `pieces` than the page's servings, a smaller piece does the rest, and one piece must save it.
@@ -93,11 +108,7 @@ export function leastSaving(
   const share = easy ? LEAST_SAVING_OF_EASY : LEAST_SAVING_SHARE;
   const held = main.dough ? (goals.budgetG * pieces) / servings : goals.budgetG;
   const eaten = easy || !main.dough ? 1 : pieces / servings;
-  const most =
-    pieces > servings && isFlourOfDough(choices)
-      ? LEAST_SAVING_OF_FLOUR * held
-      : Number.POSITIVE_INFINITY;
-  const ofExcess = Math.min(share * (now - held), most);
+  const ofExcess = Math.min(share * (now - held), mostAsked(dish, choices, pieces));
   return Math.max((easy ? LEAST_SAVING_OF_EASY_G : LEAST_SAVING_G) * eaten, ofExcess);
 }
 

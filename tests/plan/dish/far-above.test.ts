@@ -8,8 +8,8 @@ const FROSTED: Pasted = {
   serves: 'Makes 12',
   lines: [
     'For the batter:',
-    '150 g plain flour',
-    '220 g sugar',
+    '180 g plain flour',
+    '320 g sugar',
     '6 g baking powder',
     '115 g butter',
     '120 ml milk',
@@ -17,7 +17,7 @@ const FROSTED: Pasted = {
     'For the top:',
     '230 g cream cheese',
     '80 g butter',
-    '420 g icing sugar',
+    '360 g icing sugar',
   ],
   steps: [
     'Cream butter and sugar, beat in the eggs, then flour, baking powder and milk.',
@@ -69,6 +69,36 @@ const CRUMBLE: Pasted = {
   family: ['pie-crust'],
 };
 
+const FILLED_ROLLS: Pasted = {
+  title: 'Spiced walnut rolls',
+  serves: 'Makes 12',
+  lines: [
+    'For the dough:',
+    '600 g plain flour',
+    '300 ml milk',
+    '30 g sugar',
+    '2 eggs',
+    '110 g butter',
+    '7 g instant yeast',
+    '8 g salt',
+    'For the filling:',
+    '110 g butter',
+    '220 g brown sugar',
+    '10 g cinnamon',
+    'For the frosting:',
+    '170 g cream cheese',
+    '60 g butter',
+    '100 g icing sugar',
+  ],
+  steps: [
+    'Knead a dough of flour, milk, sugar, eggs, butter, yeast and salt and let it rise an hour.',
+    'Stir the filling of butter, brown sugar and cinnamon. Roll the dough out, spread the filling over it and roll it up.',
+    'Cut into 12 rolls, let them rise and bake 25 minutes at 175 °C.',
+    'Beat the cream cheese with the butter and icing sugar and spread it over the rolls.',
+  ],
+  family: ['enriched-yeast-bread'],
+};
+
 const share = ({ plan }: Adaptation, food: RegExp): number => {
   const swap = plan.swaps.find(({ from }) => food.test(from?.food ?? ''));
   return (swap?.keptGrams ?? swap?.from?.grams ?? 1) / (swap?.from?.grams ?? 1);
@@ -89,6 +119,19 @@ describe('a sweet bake far above its budget', () => {
   it('leaves a spoon of milk alone', () => {
     const result = adapted(JAM_LAYERS, { budgetG: 12, way: 'lighter' });
     expect(share(result, /milk/)).toBe(1);
+  });
+
+  it('sweetens a filling and a frosting a little less where nothing is to be bought', () => {
+    const { plan } = adapted(FILLED_ROLLS, { budgetG: 61.5, way: 'within', pantry: [] });
+    const less = plan.swaps.filter(
+      ({ to, key }) => to.length === 0 && (key === '8' || key === '12'),
+    );
+    expect(less.length).toBe(2);
+    for (const { from, keptGrams } of less) {
+      const left = (keptGrams ?? 0) / (from?.grams ?? 1);
+      expect(left).toBeGreaterThanOrEqual(0.64);
+      expect(left).toBeLessThan(0.85);
+    }
   });
 
   it('sweetens its fruit less, before it is all bought sweetener', () => {
