@@ -50,10 +50,14 @@ const CHUNKS: readonly (readonly [name: string, path: RegExp])[] = [
   ['checking', /\/node_modules\/zod\//],
   ['database', /\/node_modules\/dexie\//],
   ['libraries', /\/node_modules\/|^\0/],
-  ['engine-data', /\/engine\/.*\.json$/],
   ['engine-shapes', /\/engine\/model(\/|\.ts$)/],
-  ['engine', /\/engine\//],
 ];
+
+/** Modules of the engine do nothing but hold what they export: what a page does not use, it does not load. */
+const doesSomething = (id: string): boolean => !/\/engine\//.test(id);
+
+/** Parts smaller than this, bytes, join others: to ask for one takes longer than to read it. Own choice. */
+const LEAST_CHUNK = 1500;
 
 const chunkOf = (id: string): string | undefined => CHUNKS.find(([, path]) => path.test(id))?.[0];
 
@@ -95,9 +99,20 @@ export default defineConfig({
     // What runs in pages is made as small as it gets; the rest is built the quick way. Brackets round
     // the whole function make engines compile it at once, not twice: a read takes a quarter of the time.
     'vite:build:extendConfig': (entrypoints, config) => {
-      const output = config.build?.rollupOptions?.output;
+      config.build = {
+        ...config.build,
+        rollupOptions: {
+          ...config.build?.rollupOptions,
+          treeshake: { moduleSideEffects: doesSomething },
+        },
+      };
+      const output = config.build.rollupOptions?.output;
       if (entrypoints.some(({ name }) => name === 'popup') && output && !Array.isArray(output)) {
-        Object.assign(output, { manualChunks: chunkOf, chunkFileNames: chunkFile });
+        Object.assign(output, {
+          manualChunks: chunkOf,
+          chunkFileNames: chunkFile,
+          experimentalMinChunkSize: LEAST_CHUNK,
+        });
         config.plugins = [...(config.plugins ?? []), solverWorker()];
       }
       if (entrypoints.some(({ name }) => name === 'reader'))

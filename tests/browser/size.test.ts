@@ -1,6 +1,6 @@
 /** What the extension may weigh, compressed as it is handed out. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { buildBoth } from './drive/build.ts';
@@ -10,10 +10,31 @@ import { CHROMIUM_BUILD, FIREFOX_BUILD } from './drive/places.ts';
 const MOST_READER = 30_000;
 /** What the popup loads before it shows anything, bytes. */
 const MOST_FIRST = 120_000;
+/** What the popup's figures and the full page's list are drawn with, bytes. */
+const MOST_DRAWN = 220_000;
 /** All of it, bytes. */
 const MOST_WHOLE = 2_000_000;
 
 const weight = (file: string): number => gzipSync(readFileSync(file), { level: 9 }).length;
+
+/** Scripts that a page of the build names. */
+const scriptsOf = (folder: string, page: string): string[] =>
+  [...readFileSync(join(folder, page), 'utf8').matchAll(/(?:src|href)="\/([^"]+\.js)"/g)].map(
+    ([, path]) => join(folder, path ?? ''),
+  );
+
+/** The scripts with all that they import before they run. */
+function withImports(files: readonly string[]): string[] {
+  const all = new Set(files);
+  for (const file of all) {
+    const imports = readFileSync(file, 'utf8').matchAll(/(?:from|import) ?"\.\/([\w-]+\.js)"/g);
+    for (const [, name] of imports) all.add(join(dirname(file), name ?? ''));
+  }
+  return [...all];
+}
+
+const weightOf = (files: readonly string[]): number =>
+  files.reduce((sum, file) => sum + weight(file), 0);
 
 beforeAll(buildBoth);
 
@@ -28,12 +49,27 @@ describe.each([
   });
 
   it('opens its popup with little', () => {
-    const html = readFileSync(join(folder, 'popup.html'), 'utf8');
-    const scripts = [...html.matchAll(/(?:src|href)="(\/[^"]+\.js)"/g)].map(([, path]) => path);
+    const scripts = scriptsOf(folder, 'popup.html');
     expect(scripts.length).toBeGreaterThan(2);
-    const first = scripts.reduce((sum, path) => sum + weight(join(folder, path ?? '')), 0);
+    const first = weightOf(scripts);
     expect(first).toBeGreaterThan(20_000);
     expect(first).toBeLessThanOrEqual(MOST_FIRST);
+  });
+
+  it('draws figures and lists without what works recipes out', () => {
+    const popup = scriptsOf(folder, 'popup.html');
+    const later = popup.flatMap((file) =>
+      [...readFileSync(file, 'utf8').matchAll(/import\("\.\/([\w-]+\.js)"\)/g)].map(([, name]) =>
+        join(dirname(file), name ?? ''),
+      ),
+    );
+    const figures = later
+      .map((file) => withImports([...popup, file]))
+      .find((files) => files.some((file) => /database/.test(file)));
+    for (const files of [figures ?? [], withImports(scriptsOf(folder, 'bench.html'))]) {
+      expect(weightOf(files)).toBeGreaterThan(80_000);
+      expect(weightOf(files)).toBeLessThanOrEqual(MOST_DRAWN);
+    }
   });
 
   it('is no large thing to fetch', () => {

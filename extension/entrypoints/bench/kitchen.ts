@@ -1,4 +1,5 @@
 /** What the places of the full page share: the store, the user's things, and the recipe on the bench. */
+import type { FoodTable } from '../../../engine/index.ts';
 import type { Adaptation } from '../../../engine/model.ts';
 import type { Store } from '../../store/db.ts';
 import type { OwnFoods } from '../../store/kept/kept-packages.ts';
@@ -41,6 +42,8 @@ export interface Kitchen {
 /** The recipe on the bench. */
 export interface OpenRecipe {
   work: WorkState;
+  /** All foods, the user's own among them. */
+  table: FoodTable;
   adaptation: Adaptation;
   history: History;
   /** How much of the recipe is made. */

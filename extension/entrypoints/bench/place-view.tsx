@@ -2,21 +2,33 @@
 
 import type { ComponentType } from 'preact';
 import { BeginLinks } from '../../ui/controls/begin-links.tsx';
+import { later } from '../../ui/controls/later.tsx';
 import { Message } from '../../ui/controls/message.tsx';
 import { Working } from '../../ui/controls/working.tsx';
 import { FirstRun } from '../../ui/settings/first-run.tsx';
 import { say } from '../../ui/words/say.ts';
 import type { Kitchen, OpenRecipe, PlaceProps } from './kitchen.ts';
 import { type Place, START } from './place-names.ts';
-import { FiguresMadePlace, PrivacyPlace } from './places/about-places.tsx';
-import { BakesPlace } from './places/bakes-place.tsx';
-import { BuyPlace } from './places/buy-place.tsx';
-import { CupboardPlace } from './places/cupboard-place.tsx';
 import { KeptPlace } from './places/kept-place.tsx';
-import { PastePlace } from './places/paste-place.tsx';
-import { RecipePlace } from './places/recipe-place.tsx';
-import { SettingsPlace } from './places/settings-place.tsx';
-import { StovePlace } from './places/stove-place.tsx';
+
+// Kept is there at once. What the others need is large, and read in with the first of them.
+const RecipePlace = later(async () => (await import('./places/recipe-place.tsx')).RecipePlace);
+const StovePlace = later(async () => (await import('./places/stove-place.tsx')).StovePlace);
+const BuyPlace = later(async () => (await import('./places/buy-place.tsx')).BuyPlace);
+const BakesPlace = later(async () => (await import('./places/bakes-place.tsx')).BakesPlace);
+const CupboardPlace = later(
+  async () => (await import('./places/cupboard-place.tsx')).CupboardPlace,
+);
+const SettingsPlace = later(
+  async () => (await import('./places/settings-place.tsx')).SettingsPlace,
+);
+const PastePlace = later(async () => (await import('./places/paste-place.tsx')).PastePlace);
+const FiguresMadePlace = later<PlaceProps>(
+  async () => (await import('./places/about-places.tsx')).FiguresMadePlace,
+);
+const PrivacyPlace = later<PlaceProps>(
+  async () => (await import('./places/about-places.tsx')).PrivacyPlace,
+);
 
 type OfRecipe = ComponentType<{ kitchen: Kitchen; open: OpenRecipe }>;
 

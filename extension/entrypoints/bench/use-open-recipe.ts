@@ -5,6 +5,7 @@ import { sameWork, saveState } from '../../store/kept/saved.ts';
 import type { Work } from '../../store/records.ts';
 import type { Current } from '../../store/working/current.ts';
 import type { SaveAnswer } from '../../store/working/keeper.ts';
+import { useFoodTable } from '../../ui/hooks/use-food-table.ts';
 import { useTaught } from '../../ui/hooks/use-lessons.ts';
 import { useNever } from '../../ui/hooks/use-never.ts';
 import { useWork, type WorkState } from '../../ui/hooks/use-work.ts';
@@ -31,7 +32,7 @@ async function keepNow(
   { kitchen, work, history, onElsewhere }: Keeping,
   auto: boolean,
 ): Promise<SaveAnswer> {
-  const adaptation = work.settle();
+  const adaptation = await work.settle();
   if (!adaptation) return { ok: false, why: say('couldNotWorkOut') };
   try {
     const what = { ...work.current, adaptation };
@@ -102,18 +103,22 @@ export function useOpenRecipe(
   const keeping = { kitchen, work, history, onElsewhere: () => setElsewhere(true) };
   const isKept = history.state !== null && sameWork(history.state.work, current);
   const notWritten = useAutosave(keeping, isKept);
-  const open = adaptation && {
-    work,
-    adaptation,
-    history,
-    factor,
-    setFactor,
-    weigh: (grams: number | null) => setOnScale({ work: current, grams: grams && grams / factor }),
-    neverUse,
-    isKept,
-    elsewhere,
-    notWritten,
-    keep: () => keepNow(keeping, false),
-  };
+  const table = useFoodTable(true, own.foods);
+  const open = adaptation &&
+    table && {
+      work,
+      table,
+      adaptation,
+      history,
+      factor,
+      setFactor,
+      weigh: (grams: number | null) =>
+        setOnScale({ work: current, grams: grams && grams / factor }),
+      neverUse,
+      isKept,
+      elsewhere,
+      notWritten,
+      keep: () => keepNow(keeping, false),
+    };
   return { work, open };
 }

@@ -1,8 +1,10 @@
+// First of all: it is read in while the rest of this is.
+import '../../ui/solver/solver-thread.ts';
 import { render } from 'preact';
 import '../../ui/styles/styles.ts';
 import './popup.css';
 import { beginWith } from '../../ui/words/begin.ts';
-import '../../ui/solver/solver-thread.ts';
+import { learnEngineWords } from '../../ui/words/engine-words.ts';
 import { gatherTab } from './gather-tab.ts';
 import { WorkingHead } from './working-head.tsx';
 
@@ -17,5 +19,9 @@ const popup = import('./popup.tsx');
 if (root)
   void beginWith(() => {
     render(<WorkingHead title={null} />, root);
-    void popup.then(({ Popup }) => render(<Popup first={gathering} />, root));
+    const words = learnEngineWords();
+    void popup.then(async ({ Popup }) => {
+      await words;
+      render(<Popup first={gathering} />, root);
+    });
   });

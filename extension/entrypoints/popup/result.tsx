@@ -2,6 +2,7 @@
 
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
+import type { FoodTable } from '../../../engine/index.ts';
 import type { Adaptation } from '../../../engine/model.ts';
 import { openStore } from '../../store/db.ts';
 import type { Current } from '../../store/working/current.ts';
@@ -22,6 +23,7 @@ import { CarbSources } from '../../ui/figures/sources/carb-sources.tsx';
 import { TraceContext, useLazyTrace } from '../../ui/figures/sources/trace-context.ts';
 import { VerdictCard } from '../../ui/figures/verdict-card.tsx';
 import { GoalSteppers } from '../../ui/goals/goal-steppers.tsx';
+import { useFoodTable } from '../../ui/hooks/use-food-table.ts';
 import { useNames, type WithStore } from '../../ui/hooks/use-names.ts';
 import { useWork, type WorkState } from '../../ui/hooks/use-work.ts';
 import { KeepButton } from '../../ui/kept/keep-button.tsx';
@@ -72,7 +74,7 @@ interface BarProps {
 function Bar({ work, newId, notHeld, openAt }: BarProps) {
   const { current } = work;
   const keep = async (): Promise<SaveAnswer> => {
-    const adaptation = work.settle();
+    const adaptation = await work.settle();
     if (!adaptation) return { ok: false, why: say('couldNotWorkOut') };
     const answer = await save(current, adaptation, current.savedId ?? newId);
     if (answer.ok) work.setSavedId(answer.id);
@@ -104,24 +106,28 @@ function Bar({ work, newId, notHeld, openAt }: BarProps) {
 interface ViewProps {
   work: WorkState;
   adaptation: Adaptation;
+  /** Null where nothing is avoided. */
+  table: FoodTable | null;
   preferences: Ready['preferences'];
   openLine(): void;
 }
 
 /** All that matters, in the first 500 px. */
-function AtOnce({ work, adaptation, openLine }: Omit<ViewProps, 'preferences'>) {
+function AtOnce({ work, adaptation, table, openLine }: Omit<ViewProps, 'preferences'>) {
   const uncounted = adaptation.before.uncounted.length + adaptation.after.uncounted.length > 0;
   // The switch waits until it is known what goes in.
   const settled = adaptation.stillContains.length === 0;
   return (
     <>
       <Questions adaptation={adaptation} onSay={openLine} />
-      <AllergenAlert
-        adaptation={adaptation}
-        table={work.table}
-        onGoals={work.changeGoals}
-        onLine={openLine}
-      />
+      {table && (
+        <AllergenAlert
+          adaptation={adaptation}
+          table={table}
+          onGoals={work.changeGoals}
+          onLine={openLine}
+        />
+      )}
       <VerdictCard adaptation={adaptation} aside={wayDown(adaptation)} />
       <GraveLine adaptation={adaptation} />
       <GoalSteppers adaptation={adaptation} goals={work.current.goals} onGoals={work.changeGoals} />
@@ -195,7 +201,11 @@ export function Result({ onOthers, ...ready }: Props) {
     { ownFoods, aliases: names.map, person: preferences.person, taught },
     hold,
   );
-  const { current, adaptation } = work;
+  const { current } = work;
+  const avoids = current.goals.avoid.length > 0 || (work.adaptation?.stillContains.length ?? 0) > 0;
+  const table = useFoodTable(avoids, ownFoods);
+  // Figures without what brings an allergen would be half of what must be known.
+  const adaptation = avoids && !table ? null : work.adaptation;
   const trace = useLazyTrace(adaptation, ownFoods);
   // Not held yet is only not known yet: the full page begins with what was held last.
   const here = notHeld
@@ -240,7 +250,12 @@ export function Result({ onOthers, ...ready }: Props) {
                 }}
               />
             )}
-            <AtOnce work={work} adaptation={adaptation} openLine={() => openAt('#recipe')} />
+            <AtOnce
+              work={work}
+              adaptation={adaptation}
+              table={table}
+              openLine={() => openAt('#recipe')}
+            />
             <Below adaptation={adaptation} preferences={preferences} />
           </>
         )}

@@ -1,6 +1,6 @@
 /** A backup as text: which parts of it can be read. */
 import type * as z from 'zod';
-import { foodTable } from '../../../engine/index.ts';
+import type { FoodTable } from '../../../engine/index.ts';
 import type { Recipe } from '../../../engine/model.ts';
 import { type MessageKey, say } from '../../ui/words/say.ts';
 import { PantryFood } from '../pantry-food.ts';
@@ -94,11 +94,11 @@ function ofKnownFoods<Named extends { foodId: string }>(
   return { good: known, bad: bad + good.length - known.length };
 }
 
-function entriesOf(file: BackupFile, here: ReadonlySet<string>): ReadEntries {
+function entriesOf(file: BackupFile, here: ReadonlySet<string>, table: FoodTable): ReadEntries {
   const foods = valid(file.foods, OwnFood);
   const brought = new Set(foods.good.map(({ id }) => id));
   const isKnown = (id: string): boolean =>
-    here.has(id) || brought.has(id) || foodTable().byId(id) !== null;
+    here.has(id) || brought.has(id) || table.byId(id) !== null;
   const parts = {
     recipes: ofRecipeSize(valid(file.recipes, SavedRecipe), ({ recipe }) => recipe),
     versions: ofRecipeSize(valid(file.versions, SavedVersion), ({ recipe }) => recipe),
@@ -131,11 +131,12 @@ function entriesOf(file: BackupFile, here: ReadonlySet<string>): ReadEntries {
   };
 }
 
-/** Reads a file of this or an older version; `here` are ids of the user's packages. Never throws. */
-export function readBackup(text: string, here: ReadonlySet<string>): FileAnswer {
+/** Reads a file of this or an older version; `here` are ids of the user's packages. Never rejects. */
+export async function readBackup(text: string, here: ReadonlySet<string>): Promise<FileAnswer> {
   const file = fileOf(text);
   if (typeof file === 'string') return fail(file);
-  const read = entriesOf(file, here);
+  const { foodTable } = await import('../../../engine/foods/index.ts');
+  const read = entriesOf(file, here, foodTable());
   const good =
     Object.values(read.entries).some((list) => list.length > 0) ||
     Object.keys(read.settings?.change ?? {}).length > 0;

@@ -59,7 +59,7 @@ async function differingFoods(store: Store, foods: Entries['foods']): Promise<st
  * @throws the storage layer's error.
  */
 export async function previewBackup(store: Store, text: string): Promise<PreviewAnswer> {
-  const answer = readBackup(text, new Set(await store.foods.toCollection().primaryKeys()));
+  const answer = await readBackup(text, new Set(await store.foods.toCollection().primaryKeys()));
   if (!answer.ok) return answer;
   const { entries, refused, settings } = answer.read;
   const recipes: PreviewRow[] = [];

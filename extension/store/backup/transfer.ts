@@ -140,7 +140,7 @@ async function addAll(store: Store, entries: Entries, count: ImportCount): Promi
  * @throws the storage layer's error; nothing is changed then.
  */
 export async function importBackup(store: Store, text: string): Promise<ImportResult> {
-  const answer = readBackup(text, new Set(await store.foods.toCollection().primaryKeys()));
+  const answer = await readBackup(text, new Set(await store.foods.toCollection().primaryKeys()));
   if (!answer.ok) return answer;
   const count: ImportCount = {
     added: 0,

@@ -1,11 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { type FoodTable, foodTable, type Taught, type WalkOptions } from '../../../engine/index.ts';
+import type { Taught, WalkOptions } from '../../../engine/index.ts';
 import type { Adaptation, Food, Goals, Person } from '../../../engine/model.ts';
 import type { Work } from '../../store/records.ts';
 import type { Current } from '../../store/working/current.ts';
 import type { Correction } from '../recipe/lines/correct-line.tsx';
-import { type AsItIs, answerTo } from '../solver/questions.ts';
-import { ask } from '../solver/solver.ts';
+import type { AsItIs } from '../solver/questions.ts';
+import { answerHere, ask } from '../solver/solver.ts';
 import { type Past, recorded, redone, undone } from './work-past.ts';
 
 /** What the user has taught it. Packages or names that are another object count as changed. */
@@ -37,7 +37,6 @@ export interface WorkState {
   busy: boolean;
   /** The recipe could not be worked out. */
   failed: boolean;
-  table: FoodTable;
   /** What the adaptation is made with. */
   options: WalkOptions;
   changeGoals(goals: Partial<Goals>): void;
@@ -49,7 +48,7 @@ export interface WorkState {
   undo(): void;
   redo(): void;
   /** The answer to what is asked now, worked out at once when it is still under way. */
-  settle(): Adaptation | null;
+  settle(): Promise<Adaptation | null>;
 }
 
 /** The work on the screen with the states before and after it. */
@@ -60,11 +59,13 @@ interface Standing {
 
 const NO_PAST: Past = { before: [], after: [] };
 
-/** The answer to a question, worked out beside the page; `settle` works it out at once. */
+/** The answer to a question, worked out beside the page; `settle` works it out in the page. */
 function useSolved({ recipe, goals }: Current, options: WalkOptions) {
   const [solved, setSolved] = useState<Solved | null>(null);
   const [asItIs, setAsItIs] = useState<AsItIs | null>(null);
   const latest = useRef<Solved | null>(null);
+  const newest = useRef(options);
+  newest.current = options;
   const question = { recipe, goals, options };
   const take = (adaptation: Adaptation | null): Solved => {
     const taken = { adaptation, options };
@@ -82,8 +83,12 @@ function useSolved({ recipe, goals }: Current, options: WalkOptions) {
     solved,
     asItIs,
     busy: solved?.options !== options,
-    settle: (): Solved =>
-      latest.current?.options === options ? latest.current : take(answerTo(question)),
+    settle: async (): Promise<Solved> => {
+      if (latest.current?.options === options) return latest.current;
+      const adaptation = await answerHere(question);
+      // Another question may be on the screen by now.
+      return newest.current === options ? take(adaptation) : { adaptation, options };
+    },
   };
 }
 
@@ -113,7 +118,6 @@ export function useWork(
     [recipe, goals, corrections, ownFoods, aliases, person, reworkedGrams, taught],
   );
   const { solved, asItIs, busy, settle } = useSolved(current, options);
-  const table = useMemo(() => foodTable(ownFoods), [ownFoods]);
   const stand = (next: Standing) => {
     latest.current = next;
     setStanding(next);
@@ -134,7 +138,6 @@ export function useWork(
     asItIs,
     busy,
     failed: solved !== null && solved.adaptation === null && !busy,
-    table,
     options,
     changeGoals: (change) => update((old) => ({ ...old, goals: { ...old.goals, ...change } })),
     correct: (key, correction) =>
@@ -151,6 +154,6 @@ export function useWork(
     canRedo: past.after.length > 0,
     undo: () => step(undone),
     redo: () => step(redone),
-    settle: () => settle().adaptation,
+    settle: async () => (await settle()).adaptation,
   };
 }

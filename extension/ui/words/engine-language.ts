@@ -1,5 +1,5 @@
 /** The language of the sentences that come from the engine, for the page that shows them. */
-import { toldNote } from '../../../engine/index.ts';
+import { engineWords } from './engine-words.ts';
 import { languageOf, locale } from './say.ts';
 
 /**
@@ -11,6 +11,6 @@ export const engineLang = (): 'en' | undefined =>
 
 /** A limit, note or question of the engine's in the screen's language; with its `lang` where that is English still. */
 export function toldHere(text: string): { text: string; lang: 'en' | undefined } {
-  const told = toldNote(text, locale());
+  const told = engineWords()?.toldNote(text, locale()) ?? null;
   return told === null ? { text, lang: engineLang() } : { text: told, lang: undefined };
 }

@@ -5,6 +5,7 @@ import { Proposals } from '../../../extension/ui/bakes/proposals.tsx';
 import { Cautions, cautionTexts } from '../../../extension/ui/figures/cautions-list.tsx';
 import { ReasonWords } from '../../../extension/ui/recipe/lines/reason-words.tsx';
 import { engineLang } from '../../../extension/ui/words/engine-language.ts';
+import { engineWords, learnEngineWords } from '../../../extension/ui/words/engine-words.ts';
 import { say, speak } from '../../../extension/ui/words/say.ts';
 import { adaptedPage } from '../adapted.ts';
 import { type Drawn, drawn } from '../screen.ts';
@@ -23,6 +24,18 @@ afterEach(() => {
 const english = (root: HTMLElement): (string | null)[] =>
   [...root.querySelectorAll('[lang="en"]')].map((one) => one.textContent);
 
+describe('the words of other languages', () => {
+  it('are read in for a screen in one of them, and let alone on an English one', async () => {
+    await learnEngineWords();
+    expect(engineWords()).toBeNull();
+    speak('de');
+    await learnEngineWords();
+    expect(engineWords()?.foodNameIn('de', 'water')).toBe('Wasser');
+    speak('en');
+    expect(engineWords()).toBeNull();
+  });
+});
+
 describe('sentences of the engine', () => {
   it.each([
     ['de-AT', 'en'],
@@ -34,11 +47,12 @@ describe('sentences of the engine', () => {
     expect(engineLang()).toBe(lang);
   });
 
-  it('are marked among the notes; cautions are said in the words of the screen', () => {
+  it('are marked among the notes; cautions are said in the words of the screen', async () => {
     const page = adaptedPage('lemon-cake.html');
     const unheard = { code: 'UNHEARD', text: 'A sentence in no other language yet.', key: null };
     const adaptation = { ...page, notes: [...page.notes, unheard] };
     speak('de');
+    await learnEngineWords();
     const told = cautionTexts(adaptation);
     const of = (wanted: boolean): string[] =>
       told.filter(({ byEngine }) => byEngine === wanted).map(({ text }) => text);

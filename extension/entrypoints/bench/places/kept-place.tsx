@@ -1,7 +1,7 @@
 /** What is kept, all on one scale: found by typing, put away with a way back, all of it in one file. */
 
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { adaptRecipe, type WalkOptions } from '../../../../engine/index.ts';
+import type { WalkOptions } from '../../../../engine/index.ts';
 import type { Store } from '../../../store/db.ts';
 import { storageMessage } from '../../../store/failure.ts';
 import { bakesOf, weighedDish } from '../../../store/kept/kept-bakes.ts';
@@ -19,15 +19,20 @@ import type { ShelfRow } from '../../../store/kept/shelf-row.ts';
 import { taughtOf } from '../../../store/kept/taught-kept.ts';
 import type { SavedRecipe } from '../../../store/records.ts';
 import { FailureLine } from '../../../ui/controls/failure-line.tsx';
+import { later } from '../../../ui/controls/later.tsx';
 import { Transfer } from '../../../ui/kept/backup.tsx';
 import { KeptList } from '../../../ui/kept/kept-list.tsx';
 import { NotKeptList } from '../../../ui/kept/not-kept-list.tsx';
 import type { SliceActs } from '../../../ui/kept/row-slice.tsx';
-import { SeveralPart } from '../../../ui/kept/several-part.tsx';
+import { answerHere } from '../../../ui/solver/solver.ts';
 import { say, sayCount } from '../../../ui/words/say.ts';
 import type { Kitchen, PlaceProps } from '../kitchen.ts';
 import { goTo } from '../use-place.ts';
 import '../../../ui/styles/kept.css';
+
+const SeveralPart = later(
+  async () => (await import('../../../ui/kept/several-part.tsx')).SeveralPart,
+);
 
 /** What a kept recipe is worked out with, besides its own corrections. */
 function useOptionsFor({ own, names, lessons, preferences }: Kitchen) {
@@ -55,14 +60,14 @@ function sliceActs(kitchen: Kitchen): SliceActs {
       if (!saved) return null;
       const { bakes } = await bakesOf(store, id);
       const { recipe, goals, corrections } = saved;
-      const adaptation = adaptRecipe(recipe, goals, {
+      const options = {
         ownFoods: own.foods,
         aliases: names.map,
         corrections,
         reworkedGrams: weighedDish(bakes, saved),
         taught: taughtOf(lessons.lessons, lessons.own, lessons.off, id),
-      });
-      return adaptation.after;
+      };
+      return (await answerHere({ recipe, goals, options }))?.after ?? null;
     },
     recent: ({ id }) => {
       const first = preferences.slices.filter((one) => one.id === id);

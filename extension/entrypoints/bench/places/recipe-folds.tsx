@@ -104,7 +104,7 @@ function WishFolds({ kitchen, open }: Omit<Props, 'onLine'>) {
               adaptation={adaptation}
               goals={work.current.goals}
               preferences={preferences}
-              table={work.table}
+              table={open.table}
               pantry={pantry}
               onGoals={work.changeGoals}
             />

@@ -49,6 +49,7 @@ export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRec
   const { preferences, own, names } = kitchen;
   const { open: openKey, setOpen, show } = useOpenLine();
   const actions = lineActions(work, {
+    table: open.table,
     ownFoods: own.foods,
     names,
     factor,
@@ -69,14 +70,14 @@ export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRec
         <Head recipe={adaptation.recipe} />
         <AllergenAlert
           adaptation={adaptation}
-          table={work.table}
+          table={open.table}
           onGoals={work.changeGoals}
           onLine={show}
         />
         <Questions adaptation={adaptation} onSay={show} />
         <VerdictCard adaptation={adaptation} aside={wayDown(adaptation)} groups />
         <GraveLine adaptation={adaptation} />
-        <PrintTold adaptation={adaptation} table={work.table} />
+        <PrintTold adaptation={adaptation} table={open.table} />
         {adaptation.plan.notReworked !== null && (
           <p class="not-reworked">
             <ToldSentence text={adaptation.plan.notReworked} />

@@ -1,7 +1,7 @@
 /** Figures that open what they come from: lines, foods and sources. */
 import type { ComponentChildren } from 'preact';
 import { useId, useRef, useState } from 'preact/hooks';
-import type { TracedLine } from '../../../../engine/index.ts';
+import type { Trace, TracedLine } from '../../../../engine/index.ts';
 import type { Adaptation, Interval } from '../../../../engine/model.ts';
 import { portionWord } from '../../words/portion.ts';
 import { say, sayCount } from '../../words/say.ts';
@@ -188,8 +188,12 @@ function PanelHead({ opened, side, row, adaptation }: PanelProps & Omit<FigureOf
 }
 
 /** Where the budget lies within the range of a serving: what may bring it above. */
-function WhyHigher({ adaptation, side, row }: Pick<PanelProps, 'adaptation'> & FigureOf) {
-  const trace = useTrace();
+function WhyHigher({
+  adaptation,
+  trace,
+  side,
+  row,
+}: Pick<PanelProps, 'adaptation'> & FigureOf & { trace: Trace }) {
   const { after, goals } = adaptation;
   const net = adaptation.verdict.netCarbsG;
   if (side !== 'after' || row.nutrient !== 'netCarbsG' || !net) return null;
@@ -210,16 +214,16 @@ function WhyHigher({ adaptation, side, row }: Pick<PanelProps, 'adaptation'> & F
 
 /** What the open figure comes from: the lines that make it, each with grams, food and source. */
 export function SourcePanel({ opened, adaptation }: PanelProps) {
-  const trace = useTrace();
   const { figure, panelId } = opened;
-  if (!figure) return null;
+  const trace = useTrace(figure !== null);
+  if (!figure || !trace) return null;
   const { side, row, keys } = figure;
   const wanted = keys ? trace[side].filter(({ key }) => keys.includes(key)) : trace[side];
   const { lines, small, unknown } = partsOf(wanted, row);
   return (
     <div class="sources" id={panelId}>
       <PanelHead opened={opened} side={side} row={row} adaptation={adaptation} />
-      {!keys && <WhyHigher adaptation={adaptation} side={side} row={row} />}
+      {!keys && <WhyHigher adaptation={adaptation} trace={trace} side={side} row={row} />}
       <ul class="trace">
         {lines.map((line) => (
           <TraceLine key={line.key} line={line} row={row} servings={adaptation.after.servings} />

@@ -21,13 +21,12 @@ export interface LineActions {
 
 export function lineActions(
   work: WorkState,
-  rest: Pick<LineActions, 'ownFoods' | 'names' | 'factor' | 'onNever'>,
+  rest: Pick<LineActions, 'table' | 'ownFoods' | 'names' | 'factor' | 'onNever'>,
 ): LineActions {
-  const { current, table, options, changeGoals, correct } = work;
+  const { current, options, changeGoals, correct } = work;
   return {
     ...rest,
     goals: current.goals,
-    table,
     options,
     onGoals: changeGoals,
     onCorrect: correct,

@@ -46,7 +46,8 @@ interface Props {
 }
 
 function Inside({ line, rows }: Props) {
-  const trace = useTrace();
+  const trace = useTrace(true);
+  if (!trace) return null;
   const before = trace.before.filter(({ key }) => key === line.key);
   const after = rowTraces(trace.after, line.key, rows);
   return (

@@ -13,12 +13,13 @@ let screen: Drawn | null = null;
 afterEach(() => screen?.clear());
 
 /** What stands at the head of the sources once the figure of the verdict is pressed. */
-function pressed(adaptation: Adaptation): string | null {
+async function pressed(adaptation: Adaptation): Promise<string | null> {
   const trace = traceFigures(adaptation);
   const card = h(VerdictCard, { adaptation });
-  screen = drawn(h(TraceContext.Provider, { value: () => trace }, card));
+  screen = drawn(h(TraceContext.Provider, { value: async () => trace }, card));
   const figure = screen.root.querySelector<HTMLElement>('.verdict-say .figure-button');
-  void act(() => figure?.click());
+  await act(async () => figure?.click());
+  await act(async () => {});
   expect(screen.root.querySelector('.sources')).not.toBeNull();
   return screen.root.querySelector('.why-higher')?.textContent ?? null;
 }
@@ -37,22 +38,22 @@ describe('why a figure may be higher', () => {
     expect(mayBeAbove({ low: 10, best: 16, high: 20 }, 15)).toBe(false);
   });
 
-  it('is told one press away, with the food that could bring most', () => {
+  it('is told one press away, with the food that could bring most', async () => {
     const { after } = stew(30);
     const net = after.perServing.netCarbsG;
     if (!net) throw new Error('not counted');
-    const told = pressed(stew((net.best + net.high) / 2));
+    const told = await pressed(stew((net.best + net.high) / 2));
     expect(told).toMatch(/A serving may have as much as \d+ g/);
     expect(told).toMatch(/onion: its amount is not certain, up to [\d.]+ g more/i);
   });
 
-  it('names the resistant starch that is counted as fibre', () => {
+  it('names the resistant starch that is counted as fibre', async () => {
     const loaf = adaptedPage('hearth-loaf.html');
-    const told = pressed(loaf);
+    const told = await pressed(loaf);
     expect(told).toMatch(/resistant.*starch.*Counted in full it is [\d.]+ g more/i);
   });
 
-  it('is not told where the whole range fits', () => {
-    expect(pressed(stew(60))).toBeNull();
+  it('is not told where the whole range fits', async () => {
+    expect(await pressed(stew(60))).toBeNull();
   });
 });
