@@ -26,7 +26,11 @@ export interface PagePool {
 /** Heap of a worker, MB: own choice; the largest pages seen need a tenth. */
 const MOST_MEMORY = 1024;
 
-const WORKER = new URL('./page-worker-start.mjs', import.meta.url);
+/**
+ * Room for what a page leaves behind at once, MB: own choice. With the usual quarter of it a tenth of the time
+ * goes into moving what is still in use.
+ */
+const YOUNG_MEMORY = 128;
 
 /** A limit that runs from when the worker begins: what it takes to start a thread is no page's fault. */
 function limitFrom(seconds: number): { signal: AbortSignal; begun: MessagePort; end: () => void } {
@@ -43,10 +47,10 @@ function limitFrom(seconds: number): { signal: AbortSignal; begun: MessagePort; 
   return { signal: limit.signal, begun: port2, end };
 }
 
-/** Opens `threads` workers, each of which loads the engine once; `worker` is another module in tests. */
+/** Opens `threads` workers, each of which loads the engine once from the script `worker`. */
 export function openPagePool(
   { threads, ...work }: PageWork & { threads: number },
-  worker: URL = WORKER,
+  worker: URL,
 ): PagePool {
   const { job } = work;
   const pool = new Tinypool({
@@ -54,7 +58,10 @@ export function openPagePool(
     minThreads: threads,
     maxThreads: threads,
     workerData: work,
-    resourceLimits: { maxOldGenerationSizeMb: MOST_MEMORY },
+    resourceLimits: {
+      maxOldGenerationSizeMb: MOST_MEMORY,
+      maxYoungGenerationSizeMb: YOUNG_MEMORY,
+    },
   });
   const answer = async (file: string): Promise<PageAnswer> => {
     const { signal, begun, end } = limitFrom(job.limitSeconds);

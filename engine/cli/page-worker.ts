@@ -6,7 +6,7 @@ import type { PageAnswer } from './print.ts';
 
 const { job, foods }: PageWork = Tinypool.workerData;
 
-export function answer({ file, begun }: PageTask): PageAnswer {
+export default function answer({ file, begun }: PageTask): PageAnswer {
   begun.postMessage(null);
   return answerPage(job, file, foods);
 }

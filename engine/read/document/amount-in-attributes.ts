@@ -32,7 +32,7 @@ function textBehind(element: Node, level = 0): string {
  */
 export function amountWithUnit(element: Element): string | null {
   const [first, ...others] = measuresOf(element);
-  const figure = (element.textContent ?? '').trim();
-  if (first?.split(' ')[0] !== figure || startsWithUnit(textBehind(element))) return null;
+  if (!first || first.split(' ')[0] !== (element.textContent ?? '').trim()) return null;
+  if (startsWithUnit(textBehind(element))) return null;
   return [first, ...others.map((measure) => `(${measure})`)].join(' ');
 }
