@@ -14,7 +14,6 @@ export { PackageLabel, Printed } from './foods/label/package-label.ts';
 export { hasTag } from './foods/tags.ts';
 export { lineOfKey, splitKey } from './ingredient-keys.ts';
 export { indexFoods } from './match/index.ts';
-export { foodNameIn } from './match/languages/display-names.ts';
 export * from './model.ts';
 export {
   BakeFacts,
@@ -33,7 +32,6 @@ export {
   readPage,
   readText,
 } from './read/index.ts';
-export { toldNote } from './rewrite/languages/told-notes.ts';
 export { Pan, panFactor } from './rewrite/lines/pans.ts';
 export type { System } from './rewrite/lines/scaled-amounts.ts';
 export { scaledLines } from './rewrite/lines/scaled-lines.ts';

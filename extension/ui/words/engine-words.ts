@@ -4,7 +4,11 @@
  */
 import { languageOf, locale } from './say.ts';
 
-type EngineWords = Pick<typeof import('../../../engine/index.ts'), 'foodNameIn' | 'toldNote'>;
+type EngineWords = Pick<
+  typeof import('../../../engine/match/languages/display-names.ts'),
+  'foodNameIn'
+> &
+  Pick<typeof import('../../../engine/rewrite/languages/told-notes.ts'), 'toldNote'>;
 
 let words: EngineWords | null = null;
 
