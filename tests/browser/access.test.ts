@@ -2,11 +2,11 @@
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PLACES } from '../../extension/entrypoints/bench/place-names.ts';
 import { violations } from './drive/axe.ts';
-import { benchWith, LOAF_TEXT, openLine, settled } from './drive/bench.ts';
+import { benchWith, goTo, keepHere, LOAF_TEXT, openLine, settled } from './drive/bench.ts';
 import { buildChromium } from './drive/build.ts';
 import { type ChromiumRun, openChromium } from './drive/chromium.ts';
 import { EXTRA_PAGES } from './drive/extra-pages.ts';
@@ -27,6 +27,12 @@ async function popupOn(path: string): Promise<Page> {
   return popup;
 }
 
+/** What must be there for a place to be looked at as one that is in use. */
+const FURNISHED: Record<string, string> = {
+  bakes: '.bakes > li + li, svg.meter',
+  kept: '.kept-row',
+};
+
 /** A place with the loaf on the bench, everything in it open. */
 async function placeWithAllOpen(place: string): Promise<Page> {
   const bench = await run.open(`bench.html#${place}`);
@@ -39,8 +45,39 @@ async function placeWithAllOpen(place: string): Promise<Page> {
     for (const part of document.querySelectorAll<HTMLDetailsElement>('main details'))
       part.open = true;
   });
+  await bench
+    .locator(FURNISHED[place] ?? 'h1')
+    .first()
+    .waitFor();
   await bench.waitForTimeout(300);
   return bench;
+}
+
+/** Opens a fold, when it is closed. */
+async function open(fold: Locator): Promise<void> {
+  if ((await fold.getAttribute('open')) === null) await fold.locator('> summary').click();
+}
+
+/** The loaf kept, told of twice with readings, a fault that asks for a change, and a food that is never used. */
+async function furnish(bench: Page): Promise<void> {
+  await keepHere(bench);
+  await goTo(bench, 'bakes');
+  const log = bench.locator('.bake-log');
+  for (const weight of ['780', '760']) {
+    await open(log.locator('details').first());
+    await log.getByRole('button', { name: 'good', exact: true }).click();
+    await log.getByLabel('Whole dish after baking').fill(weight);
+    await open(log.locator('details', { hasText: 'Crumb and looks' }).last());
+    await log.getByLabel('Gummy crumb').check();
+    await open(log.locator('details', { hasText: 'What the meter showed' }).last());
+    await log.getByLabel('before').fill('104');
+    await log.getByLabel('1 hour').fill('131');
+    await log.getByLabel('Piece you ate').fill('65');
+    await log.getByRole('button', { name: 'Keep this bake' }).click();
+    await log.getByText('is kept').waitFor();
+  }
+  await goTo(bench, 'kept');
+  await bench.locator('.row-menu').waitFor();
 }
 
 beforeAll(async () => {
@@ -50,6 +87,7 @@ beforeAll(async () => {
   run = await openChromium({ profile: join(folder, 'profile') });
   await run.inWorker(`chrome.storage.local.set({ preferences: { welcomed: true } })`);
   const bench = await benchWith(run, LOAF_TEXT);
+  await furnish(bench);
   await bench.close();
 });
 
