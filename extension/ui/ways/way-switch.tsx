@@ -18,6 +18,10 @@ const MEANINGS: Record<Way, MessageKey> = {
   smaller: 'waySmallerMeans',
 };
 
+/** Its name; 'within' would be no true word for what is above the budget even with every change that helps. */
+const wayWord = ({ plan, verdict }: WayOutcome): string =>
+  say(plan.way === 'within' && verdict.state === 'tooMuch' ? 'wayLowest' : WORDS[plan.way]);
+
 interface Props {
   adaptation: Adaptation;
   onGoals(goals: Partial<Goals>): void;
@@ -30,20 +34,22 @@ export function WaySwitch({ adaptation, onGoals }: Props) {
   return (
     <fieldset class="ways">
       <legend class="hidden">{say('ways')}</legend>
-      {ways.map(({ plan: { way }, verdict }) => (
-        <button
-          key={way}
-          type="button"
-          aria-pressed={way === plan.way}
-          title={say(MEANINGS[way])}
-          onClick={() => onGoals({ way })}
-        >
-          {say(WORDS[way])}
-          {verdict.netCarbsG && (
-            <span class="way-figure"> {gramsWords(verdict.netCarbsG.best)}</span>
-          )}
-        </button>
-      ))}
+      {ways.map((outcome) => {
+        const { way } = outcome.plan;
+        const { netCarbsG } = outcome.verdict;
+        return (
+          <button
+            key={way}
+            type="button"
+            aria-pressed={way === plan.way}
+            title={say(MEANINGS[way])}
+            onClick={() => onGoals({ way })}
+          >
+            {wayWord(outcome)}
+            {netCarbsG && <span class="way-figure"> {gramsWords(netCarbsG.best)}</span>}
+          </button>
+        );
+      })}
     </fieldset>
   );
 }
@@ -52,13 +58,14 @@ export function WaySwitch({ adaptation, onGoals }: Props) {
 export const wayMeaning = ({ ways, plan }: Pick<Adaptation, 'ways' | 'plan'>): string =>
   ways.length < 2 ? '' : say(MEANINGS[plan.way]);
 
-function wayOutWords({ plan }: WayOutcome, adaptation: Adaptation): { head: string; text: string } {
+function wayOutWords(outcome: WayOutcome, adaptation: Adaptation): { head: string; text: string } {
+  const { plan } = outcome;
   if (plan.way === 'smaller') {
     const noun = portionNoun(adaptation, plan.servings);
     return { head: say('cutInto', plan.servings, noun), text: say('sameDishSmaller') };
   }
   const changes = sayCount('changesIn', plan.swaps.length);
-  return { head: say(WORDS[plan.way]), text: changes };
+  return { head: wayWord(outcome), text: changes };
 }
 
 /** The other ways that bring a serving down where it is too much. */

@@ -196,6 +196,20 @@ describe('a loaf in German', () => {
   });
 });
 
+it('a Portuguese loaf is covered by its time in the oven, not by that of its kneading', () => {
+  const loaf = work(
+    foreign(
+      'pt',
+      'Pão da aldeia',
+      ['500 g de farinha de trigo', '330 ml de água', '10 g de sal', '7 g de fermento seco'],
+      ['Misture tudo.', 'Amasse por 10 minutos.', 'Asse a 220 °C por 40 minutos.'],
+    ),
+  );
+  const baked = loaf.steps.find(({ after }) => after.startsWith('Asse'))?.after ?? '';
+  // Three fifths of 40 minutes under a lid, as in every other language.
+  expect(baked).toMatch(/os primeiros 24 minutos/);
+});
+
 it('French: the word stays, with what stands for it in brackets; the oven is lowered', () => {
   const texts = work(CAKE).steps.map(({ after }) => after);
   expect(texts.find((text) => text.startsWith('Fouetter'))).toMatch(

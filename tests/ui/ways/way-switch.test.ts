@@ -22,6 +22,17 @@ describe('the switch of ways', () => {
     });
   });
 
+  it('calls no way within that is not', () => {
+    const adaptation = adaptedPage('lemon-cake.html', { budgetG: 5 });
+    const names = adaptation.ways.map(({ plan }) => plan.way);
+    const within = adaptation.ways.find(({ plan }) => plan.way === 'within');
+    expect(within?.verdict.state).toBe('tooMuch');
+    screen = drawn(h(WaySwitch, { adaptation, onGoals: () => {} }));
+    const said = [...screen.root.querySelectorAll('button')].map(({ textContent }) => textContent);
+    expect(said[names.indexOf('within')]).toMatch(/^Lowest \d/);
+    expect(said.join(' ')).not.toContain('Within');
+  });
+
   it('says what the chosen way means, and nothing where there is one only', () => {
     const adaptation = adaptedPage('lemon-cake.html');
     expect(wayMeaning({ ...adaptation, plan: { ...adaptation.plan, way: 'smaller' } })).toBe(
