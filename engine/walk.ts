@@ -32,6 +32,7 @@ import { changesOn, type Taught, taughtChanges, taughtShare } from './plan/bakes
 import { recogniseFamily } from './plan/dish/family/dish-family.ts';
 import { planFrontier, planWays } from './plan/index.ts';
 import { rewriteRecipe } from './rewrite/index.ts';
+import { minutesOnHeat } from './tally/alcohol.ts';
 import { cautionsFor } from './tally/cautions/cautions.ts';
 import { wholeEnergy } from './tally/counted.ts';
 import { tally } from './tally/index.ts';
@@ -230,7 +231,7 @@ function tallyLines(
     rule: goals.rule,
     family: family.id,
     title: recipe.title,
-    minutes: recipe.minutes.cook,
+    minutes: minutesOnHeat(stepTexts(recipe), recipe.minutes.cook),
     cookedGrams: options.cookedGrams ?? null,
     methodOnly: methodOnly(stepTexts(recipe), ingredients, foods),
   };
@@ -292,7 +293,7 @@ function outcomeOf(cooked: Plan, work: Reworking): Outcome {
     rule: goals.rule,
     family: family.id,
     title: recipe.title,
-    minutes: recipe.minutes.cook,
+    minutes: minutesOnHeat(stepTexts(recipe), recipe.minutes.cook),
     cookedGrams: options.reworkedGrams ?? null,
     cookedShare: taughtShare(options.taught, family.id),
     methodOnly: work.besides,

@@ -126,6 +126,7 @@ export const PromiseName = z.enum([
   'dairy-free',
   'egg-free',
   'nut-free',
+  'soy-free',
   'low-FODMAP',
   'halal',
   'kosher',

@@ -9,6 +9,7 @@ const WORDS: Record<KeptPromise['promise'], MessageKey> = {
   'dairy-free': 'promiseDairyFree',
   'egg-free': 'promiseEggFree',
   'nut-free': 'promiseNutFree',
+  'soy-free': 'promiseSoyFree',
   'low-FODMAP': 'promiseLowFodmap',
   halal: 'promiseHalal',
   kosher: 'promiseKosher',

@@ -61,6 +61,24 @@ describe('promises of the page', () => {
     expect(allergensOf(added(result))).not.toContain('wheat');
   });
 
+  it.each(['Low FODMAP bacon pasta', 'Soy-free bacon pasta'])(
+    'of %s keep soybean pasta out',
+    (title) => {
+      const page = {
+        ...cake(title),
+        family: ['pasta-dish' as const],
+        lines: ['360 g spaghetti', '200 g bacon', '4 eggs', '80 g parmesan'],
+        steps: ['Boil the spaghetti.', 'Fry the bacon.', 'Toss all with the eggs and the cheese.'],
+      };
+      const result = adapted(page, { budgetG: 15 });
+      expect(result.plan.promises).toHaveLength(1);
+      expect(added(result)).not.toContain('soybean-pasta-dry');
+      expect(added(adapted({ ...page, title: 'Bacon pasta' }, { budgetG: 15 }))).toContain(
+        'soybean-pasta-dry',
+      );
+    },
+  );
+
   it('are not made by a line that another line breaks, nor by a choice', () => {
     const names = (lines: string[]): string[] =>
       adapted(cake('Vanilla cake', lines)).plan.promises.map(({ promise }) => promise);
