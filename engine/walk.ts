@@ -360,15 +360,15 @@ export function adaptRecipe(
   const standing = tallyRecipe(recipe, goals, options);
   onTallied(standing);
   const { ingredients, family, servings, tally: before, questions } = standing;
-  const { plans, recommended } = planWays(
-    withoutLeftOut(ingredients, goals),
-    { title: recipe.title, steps: stepTexts(recipe) },
-    { goals, servings, foods, before, taught },
-  );
-  const besides = methodOnly(stepTexts(recipe), ingredients, foods);
   const servingsAssumed = standing.notes.some(({ code }) => code === 'SERVINGS_ASSUMED');
   const servingsGuessed =
     servingsAssumed || standing.notes.some(({ code }) => code === 'SERVINGS_ESTIMATED');
+  const { plans, recommended } = planWays(
+    withoutLeftOut(ingredients, goals),
+    { title: recipe.title, steps: stepTexts(recipe) },
+    { goals, servings, foods, before, taught, servingsGuessed },
+  );
+  const besides = methodOnly(stepTexts(recipe), ingredients, foods);
   const work = { recipe, goals, options, foods, family, ingredients, before, taught };
   const shared = { ...work, besides, servingsGuessed, servingsAssumed };
   const [within, ...others] = plans;

@@ -11,6 +11,8 @@ export interface PlanOptions {
   servings: number;
   foods: FoodTable;
   before: Tally;
+  /** The page states no number of servings; false when left out. */
+  servingsGuessed?: boolean;
   /** Changes that earlier bakes taught. */
   taught?: readonly Adjustment[];
 }

@@ -6,8 +6,14 @@ import type { Dish } from '../dish/dish.ts';
 import { piecesServed } from '../dish/served-pieces.ts';
 import { plainModel } from '../model/plan-model.ts';
 import { dishNotes } from '../plan-notes.ts';
-import { PLAN_WORK, type Request } from '../request.ts';
-import { fedPortions, portionsOf, type Served } from '../serving-size.ts';
+import { PLAN_WORK, type PlanOptions, type Request } from '../request.ts';
+import {
+  fedPortions,
+  isServedOnPlates,
+  type Portions,
+  portionsOf,
+  type Served,
+} from '../serving-size.ts';
 import { type Work, workOf } from '../solver/work.ts';
 import { lighterWay, smallerWay, type WayFound } from '../ways.ts';
 import { lightAnswer } from './light-answer.ts';
@@ -20,21 +26,32 @@ function servedOf({ main, title, method, servings, parts }: Dish): Served {
   return { family: main.family, title, method, servings, flourShare, savoury };
 }
 
+/** The portions of a dish; plates whose number is a guess are not made more, as they may be fewer already. */
+function portionsIn(dish: Dish, { before, servingsGuessed }: PlanOptions): Portions {
+  const found = portionsOf(servedOf(dish), before, piecesServed(dish));
+  if (!servingsGuessed || !isServedOnPlates(dish.main.family)) return found;
+  return { ...found, most: found.servings, doses: found.servings };
+}
+
 export function lightWay(request: Request, within: Plan): WayFound | null {
   const { ingredients, read, options } = request;
-  const { goals, before } = options;
+  const { goals } = options;
   const work: Work = workOf(PLAN_WORK);
   const dish = read(goals);
-  const portions = portionsOf(servedOf(dish), before, piecesServed(dish));
+  const kept = portionsIn(dish, options);
+  // Where the plates stay as many as they are, the changes are still those that let a smaller one fit.
+  const cut = portionsOf(servedOf(dish), options.before);
+  const stays = kept.most < cut.most;
+  const portions = stays ? { ...cut, doses: kept.doses } : kept;
   const light = lightAnswer(request, portions, dish, work);
   const notes = notesOf(ingredients, light.found, work);
-  return lighterWay(light.found, within, light.portions, notes, work);
+  return lighterWay(light.found, within, stays ? kept : light.portions, notes, work);
 }
 
 export function smallWay({ ingredients, read, options }: Request): WayFound | null {
   const dish = read(options.goals, true);
   const { before } = options;
-  const whole = portionsOf(servedOf(dish), before, piecesServed(dish));
+  const whole = portionsIn(dish, options);
   const portions = fedPortions(whole, before.perServing.energyKcal?.best ?? 0);
   const notes: Note[] = dishNotes(ingredients, dish, []);
   return smallerWay(unchangedAnswer(plainModel(dish)), portions, notes, workOf(PLAN_WORK));

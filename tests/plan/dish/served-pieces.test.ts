@@ -1,5 +1,9 @@
 /** A dish of fillets or buns is not cut into more plates than there are whole pieces for. */
 import { describe, expect, it } from 'vitest';
+import { foodTable } from '../../../engine/foods/index.ts';
+import { DEFAULT_GOALS } from '../../../engine/index.ts';
+import { readDish } from '../../../engine/plan/dish/read-dish.ts';
+import { piecesServed } from '../../../engine/plan/dish/served-pieces.ts';
 import { adapted, type Pasted } from '../pasted.ts';
 
 const dish = (title: string, serves: string, lines: string[], steps: string[]): Pasted => ({
@@ -7,7 +11,7 @@ const dish = (title: string, serves: string, lines: string[], steps: string[]): 
   serves,
   lines,
   steps,
-  family: ['potato-dish', 'breaded-food', 'other'],
+  family: ['potato-dish', 'breaded-food', 'rice-dish', 'other'],
 });
 
 const FISH_AND_WEDGES = dish(
@@ -27,6 +31,42 @@ const FILLED_ROLLS = dish(
   ['Fry sausage and peppers in the oil.', 'Fill the rolls.'],
 );
 
+const CUBE_STEAKS = dish(
+  'Floured cube steaks with gravy',
+  'Serves 4',
+  ['4 beef cube steaks', '180 g flour', '500 ml milk', '1 egg', '4 tbsp oil'],
+  [
+    'Dip the steaks in egg and 150 g of the flour. Fry in the oil.',
+    'Stir the rest of the flour into the pan, whisk in the milk.',
+  ],
+);
+
+const FILLED_TORTILLAS = dish(
+  'Beef wraps',
+  'Serves 6',
+  ['6 flour tortillas', '500 g ground beef', '200 g corn', '100 g cheddar', '1 onion, diced'],
+  ['Brown the beef with onion and corn.', 'Fill the tortillas, add the cheddar.'],
+);
+
+const FILLED_VEGETABLES = dish(
+  'Oven vegetables filled with rice',
+  'Serves 8',
+  [
+    '4 large green peppers',
+    '4 large tomatoes',
+    '200 g rice',
+    '500 g ground beef',
+    '1 onion, diced',
+    '600 g potatoes',
+    '5 tbsp oil',
+  ],
+  [
+    'Brown onion and beef in the oil, add rice and cook.',
+    'Fill the peppers and tomatoes.',
+    'Put the potatoes between them and bake for an hour.',
+  ],
+);
+
 const SLICED = dish(
   'Creamy chicken and potato pot',
   'Serves 4',
@@ -34,8 +74,19 @@ const SLICED = dish(
   ['Cut the chicken breasts into cubes and brown them.', 'Add potatoes and cream, simmer.'],
 );
 
+const BUDGETS = [9, 12, 15, 18, 21, 24];
+
+/** Numbers of servings of all ways, whatever the budget, g. */
 const servingsOf = (recipe: Pasted): number[] =>
-  adapted(recipe).ways.map(({ plan }) => plan.servings);
+  BUDGETS.flatMap((budgetG) => adapted(recipe, { budgetG }).ways.map(({ plan }) => plan.servings));
+
+const sharedOf = (recipe: Pasted): number | null => {
+  const { ingredients, before } = adapted(recipe);
+  const { title, steps } = recipe;
+  const { servings } = before;
+  const goals = DEFAULT_GOALS;
+  return piecesServed(readDish(ingredients, { goals, family: null, foods: foodTable(), title, steps, servings }));
+};
 
 describe('plates that get a piece each', () => {
   it.each([
@@ -45,7 +96,25 @@ describe('plates that get a piece each', () => {
     expect(new Set(servingsOf(recipe))).toEqual(new Set([count]));
   });
 
+  it.each([
+    ['cube steaks', CUBE_STEAKS, 4],
+    ['tortillas', FILLED_TORTILLAS, 6],
+    ['vegetables of two kinds, filled', FILLED_VEGETABLES, 8],
+    ['breasts cut up', SLICED, null],
+  ] as const)('share out %s', (_, recipe, count) => {
+    expect(sharedOf(recipe)).toBe(count);
+  });
+
   it('may be more where the meat is cut up', () => {
     expect(Math.max(...servingsOf(SLICED))).toBeGreaterThan(4);
+  });
+
+  it('are not made more when their number is a guess', () => {
+    const { lines, steps, title } = SLICED;
+    const guessed = adapted(dish(title, '', lines, steps));
+    expect(guessed.notes.map(({ code }) => code)).toContain('SERVINGS_ASSUMED');
+    expect(new Set(servingsOf(dish(title, '', lines, steps)))).toEqual(
+      new Set([guessed.before.servings]),
+    );
   });
 });
