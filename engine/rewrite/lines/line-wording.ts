@@ -12,7 +12,7 @@ import {
 import { LINE_MARK } from '../languages/unworded.ts';
 import { partOfCount } from './part-of-count.ts';
 import { countOfRest, countOfStandIn, type PieceCount, standInText } from './piece-counts.ts';
-import { breadTail, inCups, shapeTail } from './stand-in-tails.ts';
+import { breadTail, inCups, rootTail, shapeTail } from './stand-in-tails.ts';
 import { amountText, kitchenGrams, pieceText } from './written-amounts.ts';
 
 export interface LineContext {
@@ -161,7 +161,8 @@ export function tailOnly(
   const { purpose } = ingredient.line;
   const purposeTail = purpose === null ? coatingTail(item, ingredient, local) : `, ${purpose}`;
   const shape = shapeTail(item, ingredient, local !== null);
-  const tail = `${shape ?? breadTail(item, ingredient, local !== null)}${purposeTail}`;
+  const cut = shape ?? breadTail(item, ingredient, local !== null);
+  const tail = `${cut}${rootTail(item, ingredient, local !== null)}${purposeTail}`;
   const beside = shape !== null && !inCups(ingredient) ? '' : null;
   return { name: foodName(item, local), tail, count: countOfStandIn(item, ingredient), beside };
 }

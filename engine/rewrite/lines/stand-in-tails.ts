@@ -25,6 +25,25 @@ export function breadTail(
   return `${foreign ? '' : piecesTail(ingredient, foodId)}${stale === undefined ? '' : `, ${stale.toLowerCase()}`}`;
 }
 
+const PEELED_ROOTS = /^(?:celeriac|turnip|rutabaga|kohlrabi|daikon|chayote)$/;
+const POTATOES = /^(?:sweet-)?potato/;
+const PEELED_AND_CUT =
+  /\bpeel(?:ed)?\b.*\b(?:cut|cubed|diced|sliced|chopped|quartered|halved|chunks|wedges|cubes|pieces)\b/i;
+
+/** A root that stands for potatoes is peeled and cut as they were; a chayote has a stone. */
+export function rootTail(
+  { foodId }: PlannedItem,
+  ingredient: Ingredient,
+  foreign: boolean,
+): string {
+  const { item, match } = ingredient;
+  const said = item.preparation ?? '';
+  if (foreign || !PEELED_ROOTS.test(foodId) || !POTATOES.test(match?.foodId ?? '')) return '';
+  if (!PEELED_AND_CUT.test(said)) return '';
+  const cut = /\d/.test(said) ? 'peeled and cut like the potato' : said;
+  return `, ${foodId === 'chayote' ? 'stoned, ' : ''}${cut}`;
+}
+
 const PASTA_SHAPES = new RegExp(`\\b(?:${shapes.shapes.join('|')})(?!\\p{L})`, 'iu');
 
 /** The shape of pasta that stands for pasta; a cup of it would be another weight in each shape. */

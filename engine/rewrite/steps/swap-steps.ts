@@ -141,6 +141,7 @@ function pressed(method: string, list: string, mention: Mention | undefined): st
 function englishText(
   { swap, spoken: whole, holds, mention, object }: Handling,
   said: string,
+  place: string,
 ): string | null {
   const method = heldClauses(whole, holds);
   if (object !== undefined) return method.replace(/^dry(?: it)?\b/i, `Dry ${object}`);
@@ -153,7 +154,9 @@ function englishText(
     return `${made}: ${pressed(lower, list, mention)}${unspoken(method, swap)}`;
   }
   if (method === '') return null;
-  const alone = namesFood(method, swap) || isTold(method) || /^[a-z]+ (?:the|a) /i.test(method);
+  const known = namesFood(place, swap) || (mention !== undefined && isNamedIn(place, mention));
+  const ofStep = known && /^[a-z]+ (?:the|a) /i.test(method);
+  const alone = namesFood(method, swap) || isTold(method) || ofStep;
   return (
     inFlorets(withObject(method, list), list, said) ??
     (alone ? method : `${capital(list)}: ${lower}`)
@@ -192,10 +195,10 @@ function localText({ swap, method, holds, old }: Handling, words: MethodWords): 
 }
 
 /** The step for one swap; in English, and marked so, where the recipe's language has no words for it. */
-function stepOf(handling: Handling, context: CueContext): RewrittenStep | null {
+function stepOf(handling: Handling, context: CueContext, place: string): RewrittenStep | null {
   const { words } = context;
   const local = words === null ? null : localText(handling, words);
-  const text = local ?? englishText(handling, context.method);
+  const text = local ?? englishText(handling, context.method, place);
   if (text === null) return null;
   const why =
     words === null
@@ -344,9 +347,10 @@ function besidePage(
   if (left.method === '') return 'nothing';
   // What stays is in the same pot.
   const object = whole.swap.keptGrams > 0 && /^dry\b/i.test(left.method) ? 'all of it' : undefined;
-  const step = stepOf({ ...whole, spoken: capital(left.method), holds: [true], object }, context);
-  if (step === null) return 'nothing';
   const { at, behind, ahead } = left;
+  const spoken = { ...whole, spoken: capital(left.method), holds: [true], object };
+  const step = stepOf(spoken, context, texts[at] ?? '');
+  if (step === null) return 'nothing';
   const { after } = step;
   const told = ahead ? `Once drained, ${after.charAt(0).toLowerCase()}${after.slice(1)}` : after;
   return { at, behind, rank: RANKS.after, step: { ...step, after: told } };
@@ -429,7 +433,7 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
       [sentence, ...sentencesNaming(whole, texts)].some((one) => BY_PACKET.test(one))
     )
       continue;
-    const step = stepOf(handling, context);
+    const step = stepOf(handling, context, text);
     if (step === null) continue;
     const put = insertionOf(handling, text, at, step);
     const cooked = cookedLater(put, whole, context, texts);

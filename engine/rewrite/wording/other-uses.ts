@@ -46,6 +46,13 @@ const DISH =
 const COMPOUND =
   /^[\s-]+(?:cakes?|breads?|pies?|muffins?|soups?|cookers?|packets?|packages?|bags?|box(?:es)?|skins?|peels?|bakes?|butter|cutters?|mashers?|machines?|press(?:es)?|makers?|mould|mold|wrappers?|cookies?|biscuits?|dough|batter|sauces?|salads?|casseroles?|pudding|tarts?|crumbles?|rolls?|buns?|balls?|burgers?|patties|crusts?|bars?|brownies|bowls?|dishes|dish|pans?|pots?|filling|toppings?|ganache|frosting|icing|glaze|flavou?r(?:ed|ing)?|water|stock|broth|vinegar|oil|milk|paper|noodles? soup|syrup|spoons?|server|ricer|spinner|towel|chips)\b/i;
 
+/** 'the hard shell tortilla' beside soft ones: a shell of its own. */
+const SHELL = /\b(?:hard|crisp|crispy|crunchy)[ -]?shell(?:ed)?\s+$/i;
+const isShell = (before: string, word: string, { item }: Mention['ingredient']): boolean =>
+  SHELL.test(before) &&
+  /^(?:tortilla|taco|wrap)s?$/i.test(word) &&
+  !/\b(?:hard|crisp|crunchy|shell)/i.test(item.name);
+
 /** True when a name in the text is put to use as a verb, or is part of another word. */
 export function isOtherUse(
   text: string,
@@ -63,6 +70,7 @@ export function isOtherUse(
     return true;
   if (/^(?:flour|butter|oil)$/i.test(word) && (GREASES.test(before) || GREASED_FIRST.test(before)))
     return true;
+  if (isShell(before, word, ingredient)) return true;
   const stays =
     newName === 'flours' || items.some(({ foodId }) => foodId === ingredient.match?.foodId);
   if (

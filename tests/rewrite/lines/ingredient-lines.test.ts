@@ -157,3 +157,37 @@ describe('lines', () => {
     );
   });
 });
+
+describe('a root in place of potatoes', () => {
+  const rootLine = (line: string, foodId: string): string => {
+    const dish = makeRecipe('Soup', [line, '1 litre water'], []);
+    const read = understand(dish);
+    const soup = makePlan('potato-dish', read, [{ key: '0', kept: 0, to: [[foodId, 500]] }]);
+    return rewriteRecipe(dish, read, soup, { foods, region: 'us' }).lines[0]?.after ?? '';
+  };
+
+  it.each([
+    [
+      '500 g potato, peeled and chopped in small chunks',
+      'kohlrabi',
+      /kohlrabi, peeled and chopped in small chunks/,
+    ],
+    [
+      '500 g potato, peeled and chopped in small chunks',
+      'chayote',
+      /chayote, stoned, peeled and chopped/,
+    ],
+    [
+      '500 g potatoes, peeled and cut into 2 cm cubes',
+      'turnip',
+      /turnip, peeled and cut like the potato/,
+    ],
+  ])('is peeled and cut as they were: %s', (line, foodId, said) => {
+    expect(rootLine(line, foodId)).toMatch(said);
+    expect(readBack(rootLine(line, foodId)).grams).toBeCloseTo(500, -1);
+  });
+
+  it('is not what has no peel', () => {
+    expect(rootLine('500 g potato, peeled and diced', 'cauliflower')).not.toMatch(/peeled/);
+  });
+});

@@ -121,3 +121,40 @@ describe('a step that boils what is gone, in another language', () => {
     expect(steps).toHaveLength(2);
   });
 });
+
+describe('handling in a step that does not name the food', () => {
+  const coated = (coats: string): string =>
+    told({
+      family: 'breaded-food',
+      lines: ['30 g flour', '500 g chicken breast', '2 tbsp oil'],
+      steps: [coats, 'Fry it in the oil on both sides.'],
+      to: [['parmesan', 20]],
+      method: 'Use the finest grate, dry the surface well and turn only once.',
+    }).join(' ');
+
+  it('names it', () => {
+    expect(coated('Dredge the chicken in the seasoned mixture.')).toMatch(
+      /Parmesan: use the finest grate/,
+    );
+  });
+
+  it('stands alone where the step names it', () => {
+    expect(coated('Dredge the chicken in the flour.')).toMatch(
+      /Use the finest grate, .*Dredge the chicken in the parmesan/,
+    );
+  });
+});
+
+describe('a shell of its own beside soft wraps', () => {
+  it('is not called after what stands for the wraps', () => {
+    const steps = told({
+      family: 'other',
+      lines: ['6 flour tortillas', '6 hard taco shells', '300 g ground beef'],
+      steps: ['Warm the tortillas.', 'Put the hard shell tortilla on top, then the beef.'],
+      to: [['tortilla-low-carb', 290]],
+      method: '',
+    }).join(' ');
+    expect(steps).toContain('Put the hard shell tortilla on top');
+    expect(steps).not.toMatch(/Warm the tortillas/);
+  });
+});
