@@ -12,6 +12,8 @@ interface Kind {
   lines: RegExp;
   /** Words of a method that makes it of what the lines have. */
   made: RegExp | null;
+  /** What it is mostly made of. */
+  of: RegExp | null;
   netCarbsG: Interval;
   /** Taken by choice, when it is served. */
   beside: boolean;
@@ -27,6 +29,7 @@ const KINDS: readonly Kind[] = data.kinds.map((row) => ({
   method: new RegExp(row.method),
   lines: new RegExp(`(?:^|[^a-z])[a-z]*(?:${row.lines})`),
   made: 'made' in row && typeof row.made === 'string' ? new RegExp(row.made) : null,
+  of: 'of' in row && typeof row.of === 'string' ? new RegExp(row.of, 'g') : null,
   netCarbsG: span(row.per100, row.serving),
   beside: 'beside' in row && row.beside === true,
 }));
@@ -51,6 +54,18 @@ const wordsOf = (ingredients: readonly Ingredient[], foods: FoodTable): string[]
     line.text,
     (match ? foods.byId(match.foodId) : null)?.name ?? '',
   ]);
+
+/** Sentences in which a thing goes on being made, behind the one that begins. Own choice. */
+const GOES_ON = 2;
+
+/** Whether the method makes it of what is on the lines: not of cashews and syrup that no line has. */
+function isMadeOfLines({ made, of }: Kind, every: readonly string[], lines: string): boolean {
+  const at = every.findIndex((text) => made?.test(text));
+  if (at < 0) return false;
+  const said = every.slice(at, at + 1 + GOES_ON).join(' ');
+  const foods = of === null ? [] : (said.match(of) ?? []);
+  return foods.length === 0 || foods.some((food) => lines.includes(food.replace(/s$/, '')));
+}
 
 /** Foods by name; a line whose food is not known by its own words. */
 const namesOf = (ingredients: readonly Ingredient[], foods: FoodTable): string[] =>
@@ -77,23 +92,22 @@ export function methodOnly(
   const served = servedByMethod(every, namesOf(ingredients, foods), `method.${KINDS.length}`);
   const sauce = madeElsewhere(every, lines, `method.${KINDS.length + 1}`);
   const offered = every.filter((sentence) => !REFUSED.test(sentence));
-  const used = KINDS.flatMap(
-    ({ kind, method, lines: known, made, netCarbsG, beside }, at): MissingLine[] => {
-      const among = beside ? offered : sentences;
-      const sentence = known.test(lines) ? undefined : among.find((text) => method.test(text));
-      if (sentence === undefined || every.some((text) => made?.test(text))) return [];
-      const text = `${kind}: “${sentence.trim().slice(0, 80)}”`;
-      return [
-        {
-          key: `method.${at}`,
-          text,
-          why: 'the method uses it and no line has it',
-          kind,
-          netCarbsG,
-          ...(beside ? { beside } : {}),
-        },
-      ];
-    },
-  );
+  const used = KINDS.flatMap((row, at): MissingLine[] => {
+    const { kind, method, lines: known, netCarbsG, beside } = row;
+    const among = beside ? offered : sentences;
+    const sentence = known.test(lines) ? undefined : among.find((text) => method.test(text));
+    if (sentence === undefined || isMadeOfLines(row, every, lines)) return [];
+    const text = `${kind}: “${sentence.trim().slice(0, 80)}”`;
+    return [
+      {
+        key: `method.${at}`,
+        text,
+        why: 'the method uses it and no line has it',
+        kind,
+        netCarbsG,
+        ...(beside ? { beside } : {}),
+      },
+    ];
+  });
   return [...used, ...[served, sauce].filter((row) => row !== null)];
 }

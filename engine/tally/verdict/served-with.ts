@@ -3,7 +3,7 @@ import type { Food, Ingredient, MissingLine } from '../../model.ts';
 import { between, kindOf, plainText, STARCHY, times } from './missing-kinds.ts';
 
 const SERVED_WITH =
-  /\b(?:serv\w*|eat\w*|enjoy\w*|ladl\w*|spoon\w*)\b[^.;]{0,25}?\b(?:over|on|with|in|alongside|atop|between)\b([^.;]{0,100})/;
+  /\b(?:serv\w*|eat\w*|enjoy\w*|share(?= with\b)|ladl\w*|spoon\w*)\b[^.;]{0,25}?\b(?:over|on|with|in|alongside|atop|between)\b([^.;]{0,100})/;
 /** Words of serving on pages in other languages; what is served stands on either side of them. */
 const SERVED_ELSEWHERE =
   /([^.;]{0,60})\b(?:servier\w*|dazu|serveer\w*|servir|servez|servite?|servire|sirv[ae]\w*|server[ae]?|acompan\w*|accompagn\w*|podavejte)\b([^.;]{0,60})/;
@@ -11,8 +11,9 @@ const SERVED_ELSEWHERE =
 const POTATO = /potato|kartoffel|pommes de terre|patata|aardappel|\bmash/;
 
 /** A batter is spooned over jam, too. */
-const AT_TABLE = /\b(?:serv|eat|enjoy|dazu|podavejte)/;
-const SUGAR_FREE = /sugar[- ]free|unsweetened|sugar snap/;
+const AT_TABLE = /\b(?:serv|eat|enjoy|share with|dazu|podavejte)/;
+const SUGAR_FREE =
+  /sugar[- ]free|unsweetened(?! (?:yogh?urt|whipped|cream|coconut cream))|sugar snap/;
 const SWEET_CHIPS = /\b(?:chocolate|cocoa|caramel|butterscotch|peanut butter|baking) chips\b/;
 
 /** 'If you are serving it over pasta': what one may do instead. */
@@ -35,6 +36,26 @@ const SWEET: ReadonlySet<string> = new Set([
 /** A sweet is known by its own name: the sugar of a batter is no syrup at the table. */
 const SWEET_NAME =
   /\b(?:honey|syrup|sugar|agave|molasses|jam|jelly|marmalade|compote|preserves|chutney|apple ?sauce|caramel|chocolate|marshmallow|sprinkles|cookie|(?:chilli|chili) sauce)/;
+
+/** Baked sweets that a page may make itself, and words of making them. */
+const BAKED_SWEET = /\b(?:biscuit|cookie|shortbread|brownie|meringue|wafer|cake|sponge)/;
+const MAKES = /\b(?:for the|make|shape|roll|bak(?:e|ed|ing)|dough|tin|oven)\b/;
+
+/** 'With a biscuit alongside', of biscuits that another sentence bakes: their lines are counted. */
+function isBakedHere(beside: string, sentence: string, sentences: readonly string[]): boolean {
+  const name = BAKED_SWEET.exec(beside)?.[0];
+  const makes = (other: string): boolean => other.includes(name ?? '') && MAKES.test(other);
+  return name !== undefined && sentences.some((other) => other !== sentence && makes(other));
+}
+
+/** Sweets by the spoon of which there is always more: what is named with one of these words is not what is in the batter. */
+const MORE_OF_IT = /\b(?:real|pure|extra|more|additional|warm(?:ed)?) (?:pure )?$/;
+
+/** Whether a sweet of the table is another one than the listed: 'serve with real maple syrup'. */
+const isAnother = (beside: string, sweet: string): boolean => {
+  const before = beside.slice(0, beside.indexOf(sweet)).replace(/\b(?:maple|golden|runny)\s$/, '');
+  return /syrup|honey|agave/.test(sweet) && MORE_OF_IT.test(before);
+};
 
 const isPlateful = (kind: string, text: string): boolean =>
   STARCHY.has(kind) &&
@@ -92,7 +113,9 @@ export function servedByMethod(
   const kinds = new Set(lines.map((line) => kindOf(line)?.kind));
   const isCounted = ({ kind }: Pick<MissingLine, 'kind'>, sentence: string): boolean => {
     const beside = SERVED_WITH.exec(sentence)?.[1] ?? sentence;
+    if (kind === 'cake, cookies or sweets' && isBakedHere(beside, sentence, sentences)) return true;
     const sweet = SWEET.has(kind ?? '') && SWEET_NAME.exec(beside)?.[0];
+    if (sweet && isAnother(beside, sweet)) return false;
     if (sweet) return lines.some((line) => plainText(line).includes(sweet));
     return kinds.has(kind ?? undefined);
   };

@@ -29,6 +29,11 @@ describe('what only the method has', () => {
     ['sauce or dressing', FILLING, 'Stir in the sticky ginger sauce and brown it.'],
     ['icing or frosting', FILLING, 'Spread the icing over the cooled top.'],
     ['icing or frosting', SPONGE, 'Bake it, cool it and frost it with vanilla buttercream.'],
+    [
+      'icing or frosting',
+      SPONGE,
+      'Now make the icing. Blend the cashews with the syrups. Spread the icing over the sponge.',
+    ],
   ])('%s is named, and nothing plainly fits', (kind, lines, step) => {
     const found = adapted(lines, step);
     expect(missingOf(found).map((one) => one.kind)).toEqual([kind]);

@@ -90,4 +90,19 @@ describe('what the method serves a dish with', () => {
   ])('is no tool: %s', (sentence) => {
     expect(kindOf(sentence, ['600 g chicken'])).toBe(undefined);
   });
+
+  it('is the syrup at the table, not that of the batter', () => {
+    const batter = ['200 g rolled oats', '1 tbsp maple syrup'];
+    const share = 'share with butter, real maple syrup and a dollop of unsweetened yogurt.';
+    expect(kindOf(share, batter)).toBe('sugar or syrup');
+    expect(kindOf('serve with the maple syrup.', batter)).toBe(undefined);
+  });
+
+  it('is no biscuit that the page bakes', () => {
+    const serve = 'serve the creams with a biscuit alongside.';
+    const bake = 'for the biscuits, roll the dough into balls and bake them.';
+    const lines = ['180 g flour', '250 g butter'];
+    expect(servedByMethod([serve], lines, 'm')?.kind).toBe('cake, cookies or sweets');
+    expect(servedByMethod([bake, serve], lines, 'm')).toBe(null);
+  });
 });
