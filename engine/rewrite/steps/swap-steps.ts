@@ -1,4 +1,5 @@
 /** Handling that a single swap calls for, as steps before the one that uses what came in. */
+import { hasTag } from '../../foods/tags.ts';
 import type { Ingredient, RewrittenStep, Swap } from '../../model.ts';
 import type { CueContext } from '../cues/cue-context.ts';
 import { fill } from '../cues/cue-text.ts';
@@ -247,6 +248,18 @@ const joinsLate = (mention: Mention): boolean => {
   return boiled?.every(({ foodId }) => foodId === own) === true && boiled.length > 0;
 };
 
+/** Words of a wrap's name that say what it is of, not which one. */
+const OF_GRAIN = /^(?:flour|corn|maize|wheat|whole|white|large|small|medium|soft)$/i;
+
+/** A wrap by the first word of its name: 'lay the gorditas out' of 'gordita flour tortillas'. */
+function firstWordOf(mention: Mention | undefined): RegExp | null {
+  const { item, match } = mention?.ingredient ?? {};
+  const word = item?.name.split(/[\s-]+/).find((one) => !OF_GRAIN.test(one));
+  if (word === undefined || word.length < 4 || !hasTag(match?.foodId ?? '', 'wrap-kind'))
+    return null;
+  return new RegExp(`\\b${literal(word)}`, 'i');
+}
+
 /** Index of the first step that takes the swapped ingredient, of several the first that heats where the handling does; the part's first when none takes it. */
 function placeOf(
   { key, method = '' }: Swap,
@@ -266,6 +279,9 @@ function placeOf(
   if (own !== undefined && FOLDED_IN.test(method) && joinsLate(own))
     return named.find((at) => !boils(at)) ?? first ?? course.firstStep;
   const heated = HEATED.test(method) ? named.find((at) => HEATS.test(texts[at] ?? '')) : undefined;
+  const called = first === undefined ? firstWordOf(own) : null;
+  const aside = called === null ? -1 : texts.findIndex((text) => called.test(text));
+  if (aside >= 0) return aside;
   const together = texts.findLastIndex((text) => PUTS_TOGETHER.test(text));
   const coats = own?.role === 'coating' ? texts.findIndex((text) => COATS.test(text)) : -1;
   return heated ?? first ?? (coats >= 0 ? coats : Math.max(course.firstStep, together));

@@ -157,4 +157,20 @@ describe('a shell of its own beside soft wraps', () => {
     expect(steps).toContain('Put the hard shell tortilla on top');
     expect(steps).not.toMatch(/Warm the tortillas/);
   });
+
+  it('has the wraps warmed before they are used by the first word of their name', () => {
+    const steps = told({
+      family: 'other',
+      lines: ['6 gordita flour tortillas', '6 hard taco shells', '300 g ground beef'],
+      steps: [
+        'Brown the beef.',
+        'Lay the gorditas out.',
+        'Add the hard shell tortilla.',
+        'Serve at once.',
+      ],
+      to: [['tortilla-low-carb', 290]],
+      method: 'Warm it so that it does not crack.',
+    }).join(' ');
+    expect(steps).toMatch(/Warm the high-fibre tortillas? so that it does not crack\. Lay/);
+  });
 });
