@@ -33,6 +33,9 @@ function portionsIn(dish: Dish, { before, servingsGuessed }: PlanOptions): Porti
   return { ...found, most: found.servings, doses: found.servings };
 }
 
+/** A plate that stays above the budget is not changed further than this closeness for it. Own choice. */
+const STILL_THE_DISH = 0.6;
+
 export function lightWay(request: Request, within: Plan): WayFound | null {
   const { ingredients, read, options } = request;
   const { goals } = options;
@@ -45,7 +48,9 @@ export function lightWay(request: Request, within: Plan): WayFound | null {
   const portions = stays ? { ...cut, doses: kept.doses } : kept;
   const light = lightAnswer(request, portions, dish, work);
   const notes = notesOf(ingredients, light.found, work);
-  return lighterWay(light.found, within, stays ? kept : light.portions, notes, work);
+  const way = lighterWay(light.found, within, stays ? kept : light.portions, notes, work);
+  const isOther = way !== null && !way.plan.met && way.plan.closeness < STILL_THE_DISH;
+  return stays && isOther ? null : way;
 }
 
 export function smallWay({ ingredients, read, options }: Request): WayFound | null {
