@@ -85,7 +85,9 @@ const sharedOf = (recipe: Pasted): number | null => {
   const { title, steps } = recipe;
   const { servings } = before;
   const goals = DEFAULT_GOALS;
-  return piecesServed(readDish(ingredients, { goals, family: null, foods: foodTable(), title, steps, servings }));
+  return piecesServed(
+    readDish(ingredients, { goals, family: null, foods: foodTable(), title, steps, servings }),
+  );
 };
 
 describe('plates that get a piece each', () => {
