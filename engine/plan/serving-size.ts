@@ -14,6 +14,8 @@ export interface Portions {
   pieces: boolean;
   /** Numbers of pieces that are easily cut or shaped, ascending. */
   counts: readonly number[];
+  /** A round whole, which is cut into no other numbers than those. */
+  onlyCounts: boolean;
   /** A plate or bowl of food, neither shaped nor cut. */
   plate: boolean;
   /** Energy that a serving of a meal keeps at least, kcal; 0 for what is none. */
@@ -87,6 +89,8 @@ interface Shape {
   /** Down to this weight, g, larger pieces than usual are cut more often. */
   largeGrams?: number;
   most?: number;
+  /** The most of each of several tins. */
+  ofSeveral?: readonly string[];
   counts?: readonly number[];
 }
 
@@ -102,12 +106,19 @@ function shapeOf({ family, title, method }: Served, large: boolean): Shape | nul
   return found === undefined || (large && found.each === true) ? null : found;
 }
 
-/** More wedges than are easily cut, as a share of the page's own where that is as many already. Own choice. */
-const MORE_WEDGES = 1.25;
+/** Whether the page bakes several of a shape. */
+const areSeveral = ({ ofSeveral }: Shape, { title, method }: Served): boolean =>
+  ofSeveral !== undefined && mentionsAny(ofSeveral, `${title}\n${method}`);
 
-/** The most pieces that a shape is cut into. */
-const mostOf = ({ most }: Shape, servings: number): number =>
-  most === undefined ? Number.POSITIVE_INFINITY : Math.max(most, MORE_WEDGES * servings);
+/** The most pieces that a shape is cut into; of several, twice as many. */
+function mostOf(shape: Shape, dish: Served): number {
+  if (shape.most === undefined) return Number.POSITIVE_INFINITY;
+  return Math.max(dish.servings, areSeveral(shape, dish) ? 2 * shape.most : shape.most);
+}
+
+/** Numbers of pieces a shape is cut into; each of two in one of them. */
+const countsOf = (shape: Shape, dish: Served): readonly number[] | undefined =>
+  areSeveral(shape, dish) ? shape.counts?.map((count) => 2 * count) : shape.counts;
 
 /** How many times more pieces a shape allows, of a page's piece of so many g. */
 const timesOf = ({ times, largeGrams }: Shape, grams: number): number =>
@@ -146,7 +157,7 @@ export function portionsOf(
     Math.max(halves, (piece ?? plate).times),
     shape === null ? Number.POSITIVE_INFINITY : timesOf(shape, mass / servings),
   );
-  const byShape = shape === null ? Number.POSITIVE_INFINITY : mostOf(shape, servings);
+  const byShape = shape === null ? Number.POSITIVE_INFINITY : mostOf(shape, dish);
   const bySize = Math.min(servings * times, byMass, byShape);
   const cut = Math.max(servings, Math.floor(bySize + 1e-9));
   const most = shared === null ? cut : mostPlates(shared, servings, cut);
@@ -156,7 +167,8 @@ export function portionsOf(
     most,
     doses: mass / most < TWO_AT_ONCE_G ? Math.max(servings, most / 2) : most,
     pieces: piece !== null && !SLICED.has(family),
-    counts: shape?.counts ?? sizes.easyCounts,
+    counts: (shape === null ? null : countsOf(shape, dish)) ?? sizes.easyCounts,
+    onlyCounts: shape?.counts !== undefined,
     plate: piece === null && dish.flourShare === 0 && halves === 1,
     leastKcal: isMeal ? leastKcalOf(perServing.energyKcal?.best ?? 0) : 0,
     shared,
@@ -190,7 +202,7 @@ function mostPlates(shared: number, servings: number, most: number): number {
 export function servingsThatFit(
   net: number,
   budgetG: number,
-  { servings, most, pieces, counts, shared }: Portions,
+  { servings, most, pieces, counts, onlyCounts, shared }: Portions,
 ): number | null {
   if (net <= budgetG + 1e-9) return servings;
   if (budgetG <= 0) return null;
@@ -198,7 +210,8 @@ export function servingsThatFit(
   if (needed > most) return null;
   if (shared !== null) return sharesOut(shared, needed) ? needed : most;
   const easy = pieces || needed > MANY ? counts.find((count) => count >= needed) : needed;
-  return easy !== undefined && easy <= STRETCH * most ? easy : needed;
+  if (easy !== undefined && easy <= STRETCH * most) return easy;
+  return onlyCounts ? null : needed;
 }
 
 /** More plates than these are not shared out by the eye. Own choice. */
@@ -209,7 +222,8 @@ const NEAR_MOST = 0.88;
 const STRETCH = 1.05;
 
 /** The most servings a dish may be cut into, as a number of pieces that is easily cut. */
-export function mostServings({ most, pieces, counts }: Portions): number {
+export function mostServings({ servings, most, pieces, counts, onlyCounts }: Portions): number {
+  if (onlyCounts) return counts.findLast((count) => count <= most && count > servings) ?? servings;
   const easy = pieces
     ? counts.findLast((count) => count <= most && count >= NEAR_MOST * most)
     : undefined;

@@ -267,6 +267,24 @@ describe('the smallest serving', () => {
     expect(servingsThatFit(20, 15, portions)).toBe(12);
   });
 
+  it('is never cut in fourteen wedges, nor a loaf of yeast bread in slices that fall apart', () => {
+    const cake = {
+      family: 'cake',
+      title: 'Hazelnut cake',
+      method: 'Grease a springform pan.',
+      servings: 7,
+      flourShare: 0.2,
+    } as const;
+    const round = portionsOf(cake, weighing(1400));
+    expect(mostServings(round)).toBe(12);
+    expect(servingsThatFit(28, 15, round)).toBe(null);
+    expect(servingsThatFit(28, 15, portionsOf({ ...cake, servings: 8 }, weighing(1400)))).toBe(16);
+    const method = 'Shape the dough and lay it in a loaf tin.';
+    const loaf = { ...cake, family: 'enriched-yeast-bread', title: 'Oat bread', method } as const;
+    expect(portionsOf({ ...loaf, servings: 14 }, weighing(1100)).most).toBe(20);
+    expect(portionsOf({ ...loaf, servings: 22 }, weighing(1100)).most).toBe(22);
+  });
+
   it('is the page’s own where a smaller plate is far too much all the same', () => {
     const dish = {
       family: 'rice-dish',
@@ -345,7 +363,11 @@ describe('the smallest serving', () => {
     expect(tin('Eine Springform fetten.')).toBe(16);
     expect(tin('Pour into a 9x13 inch pan.')).toBe(24);
     const many = { ...cake, servings: 16, method: 'Grease a bundt pan.' };
-    expect(portionsOf(many, weighing(2400)).most).toBe(20);
+    expect(portionsOf(many, weighing(2400)).most).toBe(16);
+    const pies = { ...cake, family: 'custard', title: 'Banana pie', servings: 16 } as const;
+    const method = 'Spread the cream over the two pies.';
+    expect(servingsThatFit(18, 15, portionsOf({ ...pies, method }, weighing(2400)))).toBe(20);
+    expect(servingsThatFit(19.2, 15, portionsOf({ ...pies, method }, weighing(2400)))).toBe(24);
   });
 
   it('of a square tin is two thirds of the page’s, of large pieces 60 g', () => {
@@ -370,7 +392,12 @@ describe('the smallest serving', () => {
 
   it('of a loaf is a slice two thirds as thick', () => {
     const dish = { family: 'quick-bread', title: 'Pear loaf', method: '' } as const;
-    expect(portionsOf({ ...dish, servings: 12, flourShare: 0.3 }, weighing(1200)).most).toBe(20);
+    const most = (servings: number, method = ''): number =>
+      portionsOf({ ...dish, method, servings, flourShare: 0.3 }, weighing(1200)).most;
+    expect(most(10)).toBe(16);
+    expect(most(12)).toBe(20);
+    expect(most(16)).toBe(20);
+    expect(most(16, 'Grease 2 loaf pans.')).toBe(26);
   });
 
   it('of a meal keeps the energy of one', () => {
