@@ -5,6 +5,7 @@ import { markedStep } from '../languages/unworded.ts';
 import { bakesIn } from '../oven/bakes-in.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 import { recountedAbroad } from './counts-abroad.ts';
+import { cuttingStep, withCut } from './cut-places.ts';
 import { CUTS, FILLED, HEATS, SHAPES } from './piece-words.ts';
 import { COUNT, isFlat, recounted, rollsUp } from './recounted.ts';
 import { cutsLots, lotsOf, recountedLots } from './recut-lots.ts';
@@ -297,7 +298,9 @@ function withNumber(
   }
   const texts = searched(steps, words);
   const shapes = shapingStep(texts, family);
-  const at = shapes >= 0 ? shapes : servingStep(texts);
+  const cutting = words === null && !unworded && isCutUp(family, texts) ? cuttingStep(texts) : -1;
+  const served = cutting >= 0 ? cutting : servingStep(texts);
+  const at = shapes >= 0 ? shapes : served;
   const pieces = shapes < 0 ? null : (SHAPES.exec(texts[shapes] ?? '')?.groups?.pieces ?? 'pieces');
   const step = steps[at];
   const isWhole = isCutUp(family, texts) && !SPOONED.test(step?.after ?? '');
@@ -308,6 +311,11 @@ function withNumber(
     servings,
   );
   if (unworded || step === undefined) return stepBehind(method, at, text, why);
+  if (words === null && pieces === null && isWhole && !SEVERAL.has(family)) {
+    const called = isSliced ? 'slices' : 'pieces';
+    const cut = withCut(step.after, { now: servings.now, pieces: called, sentence: text });
+    return replaced(method, at, changedTo(step, cut, why));
+  }
   const isOwnWords = shapes >= 0 && words === null;
   const behind = isOwnWords ? besideShaping(step.after) : lastOwnSentence(step.after);
   const put = replaced(method, at, changedTo(step, withSentence(step.after, behind, text), why));

@@ -31,6 +31,42 @@ const afterOf = (
 ): string[] =>
   withRecut(method(...texts), servings, language, family).steps.map(({ after }) => after);
 
+describe('a whole that is cut into more pieces', () => {
+  const cake = (...texts: string[]): string[] =>
+    afterOf(['Bake at 350 °F for 30 minutes.', ...texts], { page: 8, now: 12 }, 'en', 'cake').slice(
+      1,
+    );
+
+  it('is cut before it is served', () => {
+    expect(cake('Leave to cool. Serve warm with cream.')).toEqual([
+      'Leave to cool. Cut it into 12 pieces. Serve warm with cream.',
+    ]);
+    expect(cake('Cool on a rack. Enjoy!')).toEqual([
+      'Cool on a rack. Cut it into 12 pieces. Enjoy!',
+    ]);
+    expect(cake('Dust with cocoa and serve.')).toEqual([
+      'Dust with cocoa, cut it into 12 pieces and serve.',
+    ]);
+  });
+
+  it('is cut in the sentence or step that cuts', () => {
+    expect(cake('Cool, then cut into squares.', 'Serve with tea.')).toEqual([
+      'Cool, then cut into 12 squares.',
+      'Serve with tea.',
+    ]);
+    expect(cake('Slice and enjoy!')).toEqual(['Slice into 12 pieces and enjoy!']);
+    expect(cake('If it is too soft to slice and serve, chill it.')[0]).toMatch(
+      /too soft to slice and serve, chill it\. Cut it into 12/,
+    );
+  });
+
+  it('is cut at the end where it is put on a serving plate', () => {
+    expect(cake('Move to a serving plate. Spread the icing over it.')).toEqual([
+      'Move to a serving plate. Spread the icing over it. Cut it into 12 pieces.',
+    ]);
+  });
+});
+
 describe('more pieces than the page makes', () => {
   it('are told where the dish is served, not before the first step', () => {
     expect(afterOf(['Brown the mince and simmer for an hour.', 'Serve with rice.'])).toEqual([
@@ -223,7 +259,7 @@ describe('more pieces than the page makes', () => {
   it('are cut from a cake, and spooned from a pudding', () => {
     const cut = (last: string): string | undefined =>
       afterOf(['Bake for 30 minutes.', last], { page: 8, now: 12 }, 'en', 'cake')[1];
-    expect(cut('Cool it and serve.')).toMatch(/Cut it into 12 pieces\.$/);
+    expect(cut('Cool it and serve.')).toBe('Cool it, cut it into 12 pieces and serve.');
     expect(cut('Serve warm, spooning it into bowls.')).toMatch(/12 portions instead of 8\.$/);
   });
 
