@@ -19,6 +19,7 @@ export const AMOUNT = String.raw`(?:(?<quantity>\d+\s?[¼-¾⅐-⅞]|\d+(?:\s+|-
 /** Share of the whole line that an amount in a step names, or null when it cannot be told. */
 export function shareNamed(mention: Mention, quantity: number, unit: string | null): number | null {
   const { item, weight } = mention.ingredient;
+  if (isSum(mention)) return spoonShare(mention, quantity, unit);
   const like = item.amounts.find((amount) => amount.unit === unit && amount.quantity > 0);
   const spoons = like === undefined ? spoonShare(mention, quantity, unit) : null;
   const grams = weight?.grams.best ?? 0;
@@ -34,13 +35,21 @@ export function shareNamed(mention: Mention, quantity: number, unit: string | nu
 /** Teaspoons in each measure: 3 to the tablespoon, 16 tablespoons to the cup. */
 const TEASPOONS: Readonly<Record<string, number>> = { tsp: 1, tbsp: 3, cup: 48 };
 
-/** '2 tbsp of the sugar' of a line in cups. */
+/** Whether a line adds up: '1 tbsp plus 2 tsp'. */
+const isSum = ({ ingredient }: Mention): boolean =>
+  ingredient.item.amounts.some(({ kind }) => kind === 'plus');
+
+/** '2 tbsp of the sugar' of a line in cups, '2 tsp' of one of 1 tbsp plus 2 tsp; at most all of it. */
 function spoonShare({ ingredient }: Mention, quantity: number, unit: string | null): number | null {
   const each = TEASPOONS[unit ?? ''];
-  const [stated] = ingredient.item.amounts;
-  const whole = TEASPOONS[stated?.unit ?? ''];
-  if (each === undefined || whole === undefined || !stated || stated.quantity <= 0) return null;
-  return (quantity * each) / (stated.quantity * whole);
+  const summed = ingredient.item.amounts.filter(({ kind }, at) => at === 0 || kind === 'plus');
+  const whole = summed.reduce(
+    (sum, stated) => sum + stated.quantity * (TEASPOONS[stated.unit ?? ''] ?? Number.NaN),
+    0,
+  );
+  if (each === undefined || !(whole > 0)) return null;
+  const share = (quantity * each) / whole;
+  return share > 0 && share <= 1.02 ? Math.min(1, share) : null;
 }
 
 export function itemAmount(
@@ -65,7 +74,14 @@ export function withGrams(
   const grams =
     food === null ? item.grams * share : kitchenGrams(food, item.grams * share, item.role);
   const pieces = food === null ? null : pieceText(food, grams);
-  return pieces ?? `${Math.round(grams * 100) / 100} g ${name}`;
+  const shown = share < 1 ? weighed(grams) : Math.round(grams * 100) / 100;
+  return pieces ?? `${shown} g ${name}`;
+}
+
+/** As kitchen scales show it: whole grams, halves of what is little, hundredths of a pinch. */
+function weighed(grams: number): number {
+  if (grams >= 10) return Math.round(grams);
+  return grams >= 3 ? Math.round(2 * grams) / 2 : Math.round(grams * 100) / 100;
 }
 
 /** Parts of a mix in fives from 50 g: what nobody weighs to the gram. */

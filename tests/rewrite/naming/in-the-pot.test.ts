@@ -22,6 +22,17 @@ describe('shares of what is in the pan', () => {
     expect(turned).toBe('Turn half of the pasta over.');
   });
 
+  it('are shared out by the page’s spoons where a line adds two up', () => {
+    const told = steps(
+      '1 tbsp + 2 tsp honey',
+      ['Drizzle 2 tsp of honey over the ribs.', 'Stir 1 tbsp honey into the sauce.'],
+      [['allulose-syrup', 25]],
+      10,
+    );
+    expect(told[0]).toMatch(/\b4(?:\.\d+)? g honey and 10 g allulose syrup/);
+    expect(told[1]).toMatch(/\b6(?:\.\d+)? g honey and 15 g allulose syrup/);
+  });
+
   it('have their grams where they are measured out', () => {
     const [first] = steps('300 g spaghetti', ['Break half of the spaghetti into pieces.'], soy);
     expect(first).toMatch(/half of the soybean pasta \(150 g\)/);
