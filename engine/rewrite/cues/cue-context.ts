@@ -63,6 +63,34 @@ export function floursOf({ plan, mentions }: CueContext): PlannedItem[] {
   return mergedByFood([...inLines, ...fresh]).filter(({ foodId }) => !hasTag(foodId, 'binder'));
 }
 
+/** What tells a flour from others: 'whole wheat' of whole wheat flour. */
+const ownWords = (name: string): string[] =>
+  name
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .filter((word) => word.length > 2 && !/^(?:flours?|bread|all|purpose|fine)$/.test(word));
+
+/** Flours that stay as they are and that the method means by 'the flours', never by their own names. */
+export function floursBeside({ mentions, method, words, plan }: CueContext): PlannedItem[] {
+  if (words !== null || !/\bflours\b/i.test(method)) return [];
+  const said = method.toLowerCase();
+  const lines = mentions.filter(
+    ({ changed, role, ingredient }) =>
+      !changed &&
+      role !== 'thickener' &&
+      role !== 'coating' &&
+      hasTag(ingredient.match?.foodId ?? '', 'flour-like'),
+  );
+  const keys = new Set(
+    lines.flatMap(({ ingredient }) => {
+      const own = ownWords(ingredient.item.name);
+      const isNamed = own.length === 0 || own.some((word) => said.includes(word));
+      return isNamed ? [] : [ingredient.key];
+    }),
+  );
+  return plan.items.filter(({ key, grams }) => keys.has(key) && grams > 0);
+}
+
 /** Gums for the flours of a dough, or, in other dishes and fillings, those that thicken. */
 export const gumsOf = (context: CueContext, thickening: boolean): PlannedItem[] =>
   mergedByFood(

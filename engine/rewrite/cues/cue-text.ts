@@ -15,7 +15,14 @@ import { listOf, shortName } from '../naming/method-names.ts';
 import { foreignName } from '../naming/remarks.ts';
 import { bakeMinutes } from '../oven/oven-heat.ts';
 import { celsius } from '../oven/temperature-scales.ts';
-import { type CueContext, floursOf, gumsOf, isShrunk, keptShare } from './cue-context.ts';
+import {
+  type CueContext,
+  floursBeside,
+  floursOf,
+  gumsOf,
+  isShrunk,
+  keptShare,
+} from './cue-context.ts';
 import { statedTime, timesAsLong } from './stated-time.ts';
 import { flavourings } from './thin-icing.ts';
 
@@ -99,6 +106,8 @@ function mixWater(context: CueContext): string {
 
 /** Share of the bake after which what browns fast is covered: common practice, no source. */
 const COVER_AFTER = 0.6;
+/** The same of what is to stay pale. */
+const COVER_EARLY = 0.4;
 
 /** Minutes under a lid at the start of a loaf's bake: common practice, no source. */
 const COVERED = 25;
@@ -177,7 +186,9 @@ export function fill(raw: string, context: CueContext, beside = ''): string {
   const konjac = plan.items.find(({ foodId }) => hasTag(foodId, 'konjac'));
   const words: Record<string, string> = {
     flours: listIn(
-      [...floursOf(context), ...gumsOf(context, false)].map((item) => withAmount(item, context)),
+      [...floursOf(context), ...floursBeside(context), ...gumsOf(context, false)].map((item) =>
+        withAmount(item, context),
+      ),
       context,
     ),
     halfToo: text.includes('{halfToo}') ? halfToo(context) : '',
@@ -196,6 +207,7 @@ export function fill(raw: string, context: CueContext, beside = ''): string {
     proofTimes: proofTimes(context),
     proofFor: proofFor(context, beside),
     coverAt: String(Math.round((bakeMinutes(context.method) ?? 0) * COVER_AFTER)),
+    coverEarly: String(Math.round((bakeMinutes(context.method) ?? 0) * COVER_EARLY)),
     coveredFor: String(coveredFor(context)),
     longer: coveredFor(context) < SHORT ? '5-10' : '10-20',
     leftPct: leftPct(context),

@@ -429,3 +429,73 @@ describe('German noodles of a longer name', () => {
     expect(texts.join('\n')).not.toMatch(/10 Minuten kochen/);
   });
 });
+
+describe('flours that a method names together', () => {
+  const mixOf = (second: string): string => {
+    const recipe = makeRecipe(
+      'Seed loaf',
+      ['300 g bread flour', '100 g whole wheat flour', '280 g water', '7 g dry yeast', '8 g salt'],
+      ['Stir yeast and water.', second, 'Let rise for 1 hour.', 'Bake for 40 minutes.'],
+    );
+    const read = understand(recipe);
+    const to: [string, number][] = [['low-carb-wheat-flour-blend', 100]];
+    const plan = makePlan('lean-yeast-bread', read, [{ key: '0', kept: 66, to }]);
+    const { steps } = rewriteRecipe(recipe, read, plan, { foods, region: 'us' });
+    return steps.map(({ after }) => after).find((one) => /flours? are this mix/.test(one)) ?? '';
+  };
+
+  it('are mixed with one that stays, where it has no name of its own', () => {
+    expect(mixOf('Add the flours gradually, and salt.')).toMatch(/Mix [^;]*whole wheat flour/);
+    expect(mixOf('Add the bread flour gradually, then whole wheat flour.')).not.toMatch(
+      /Mix [^;]*whole wheat flour/,
+    );
+  });
+});
+
+describe('a cheesecake with much allulose that bakes for an hour', () => {
+  const told = (...own: string[]): string => {
+    const recipe = makeRecipe('Cheesecake', ['150 g sugar', '900 g cream cheese', '4 eggs'], own);
+    const read = understand(recipe);
+    const plan = makePlan('custard', read, [{ key: '0', kept: 0, to: [['allulose', 200]] }]);
+    const { steps } = rewriteRecipe(recipe, read, plan, { foods, region: 'us' });
+    return steps.map(({ after }) => after).join(' ');
+  };
+
+  it('is looked at before half of the time', () => {
+    const own = 'Wrap the tin in foil and bake at 325 °F for 60 minutes.';
+    expect(told('Beat the sugar, cream cheese and eggs.', own)).toMatch(
+      /after about 24 minutes: if the top browns, lay foil/,
+    );
+    const covered = 'Bake for 60 minutes, covered with foil.';
+    expect(told('Beat the sugar, cream cheese and eggs.', covered)).not.toMatch(/lay foil/);
+    expect(told('Beat the sugar, cream cheese and eggs.', 'Bake for 20 minutes.')).not.toMatch(
+      /lay foil/,
+    );
+  });
+});
+
+describe('a rise that a page lets go beyond double', () => {
+  it.each([
+    'until it has more than doubled',
+    'until tripled in size',
+    'until very puffy',
+    'until doubled or tripled',
+    'until at least doubled',
+  ])('is shorter for a dough rich in gluten: %s', (until) => {
+    const recipe = makeRecipe(
+      'Milk loaf',
+      ['500 g bread flour', '320 g milk', '7 g dry yeast', '9 g salt'],
+      ['Knead all for 8 minutes.', `Cover and let rise ${until}.`, 'Bake for 40 minutes.'],
+    );
+    const read = understand(recipe);
+    const to: [string, number][] = [
+      ['low-carb-wheat-flour-blend', 250],
+      ['vital-wheat-gluten', 50],
+    ];
+    const plan = makePlan('enriched-yeast-bread', read, [{ key: '0', kept: 200, to }]);
+    const { steps } = rewriteRecipe(recipe, read, plan, { foods, region: 'us' });
+    const told = steps.map(({ after }) => after).join(' ');
+    expect(told).toContain('let rise until it has grown by two thirds.');
+    expect(told).not.toMatch(/doubled|tripled|puffy/);
+  });
+});
