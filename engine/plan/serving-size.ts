@@ -210,7 +210,8 @@ export function servingsThatFit(
   if (needed > most) return null;
   if (shared !== null) return sharesOut(shared, needed) ? needed : most;
   const easy = pieces || needed > MANY ? counts.find((count) => count >= needed) : needed;
-  if (easy !== undefined && easy <= STRETCH * most) return easy;
+  const upTo = onlyCounts ? mostWedges(servings, most) : STRETCH * most;
+  if (easy !== undefined && easy <= upTo) return easy;
   return onlyCounts ? null : needed;
 }
 
@@ -220,10 +221,20 @@ const MANY = 10;
 /** Share of the most pieces that an easier number must come to, and may go beyond. Own choice. */
 const NEAR_MOST = 0.88;
 const STRETCH = 1.05;
+/** Between 12 and 16 no number of wedges is easily cut. Own choice. */
+const WEDGES_STRETCH = 1.15;
+
+/** A little beyond the most where no number of wedges lies below it, never above twice the page's. */
+const mostWedges = (servings: number, most: number): number =>
+  Math.max(most, Math.min(WEDGES_STRETCH * most, 2 * servings));
 
 /** The most servings a dish may be cut into, as a number of pieces that is easily cut. */
 export function mostServings({ servings, most, pieces, counts, onlyCounts }: Portions): number {
-  if (onlyCounts) return counts.findLast((count) => count <= most && count > servings) ?? servings;
+  if (onlyCounts)
+    return (
+      counts.findLast((count) => count <= mostWedges(servings, most) && count > servings) ??
+      servings
+    );
   const easy = pieces
     ? counts.findLast((count) => count <= most && count >= NEAR_MOST * most)
     : undefined;

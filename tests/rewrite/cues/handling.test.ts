@@ -464,12 +464,12 @@ describe('a cheesecake with much allulose that bakes for an hour', () => {
   it('is looked at before half of the time', () => {
     const own = 'Wrap the tin in foil and bake at 325 °F for 60 minutes.';
     expect(told('Beat the sugar, cream cheese and eggs.', own)).toMatch(
-      /after about 24 minutes: if the top browns, lay foil/,
+      /cover the top with foil after about 24 minutes/,
     );
     const covered = 'Bake for 60 minutes, covered with foil.';
-    expect(told('Beat the sugar, cream cheese and eggs.', covered)).not.toMatch(/lay foil/);
+    expect(told('Beat the sugar, cream cheese and eggs.', covered)).not.toMatch(/cover the top/);
     expect(told('Beat the sugar, cream cheese and eggs.', 'Bake for 20 minutes.')).not.toMatch(
-      /lay foil/,
+      /cover the top/,
     );
   });
 });
