@@ -4,13 +4,17 @@
  */
 import { describe, expect, it } from 'vitest';
 import { parsePage } from '../../engine/cli/light-document/parse-page.ts';
+import { toFiguresTable } from '../../engine/export/figures-table.ts';
+import { toPublishing } from '../../engine/export/for-publishing.ts';
 import {
   adaptRecipe,
+  cautionText,
   DEFAULT_GOALS,
   type Recipe,
   readPage,
   readText,
   scaledLines,
+  scaledSteps,
   tallyRecipe,
   toCsv,
   toJsonLd,
@@ -19,6 +23,8 @@ import {
   weighRecipe,
 } from '../../engine/index.ts';
 import { parseLine } from '../../engine/parse/index.ts';
+import { toldNote } from '../../engine/rewrite/languages/told-notes.ts';
+import { stepTimes } from '../../extension/ui/stove/step-times.ts';
 import { sampleRecipe } from '../store/sample.ts';
 import { ATOMS, repeated } from './atoms.ts';
 import { growthOf, MOST_GROWTH } from './growth.ts';
@@ -108,8 +114,18 @@ const WORKS: Record<string, Work> = {
     run: (text) => {
       const steps = adaptation.steps.map((step) => ({ ...step, after: text }));
       const long = { ...adaptation, steps, recipe: { ...adaptation.recipe, title: text } };
-      return [toCsv, toJsonLd, toMarkdown, toText].map((write) => write(long));
+      const sources = [toCsv, toJsonLd, toMarkdown, toText].map((write) => write(long));
+      return [...sources, toPublishing(long, { note: text }), toFiguresTable([long])];
     },
+  },
+  'a step for more servings': {
+    length: 750,
+    run: (text) => scaledSteps([`Add ${text} of it.`], 2),
+  },
+  'times in a step': { length: 1500, run: (text) => stepTimes(`Bake ${text} minutes.`) },
+  'a note and a caution in another language': {
+    length: 1500,
+    run: (text) => [toldNote(text, 'de'), cautionText({ code: 'LOW', text, key: null }, 'de')],
   },
 };
 
