@@ -77,7 +77,11 @@ describe.each(['chromium', 'firefox'] as const)('the list of kept dishes, in %s'
     await hand.run(`press('Keep the tags')`);
     await hand.wait(`return named('.kept-search button', 'winter') !== undefined`);
     await hand.run(menu('Plain loaf', 'This one worked'));
-    await hand.says('worked');
+    // The row says so once it is on disk.
+    await hand.wait(`
+      const row = all('.kept-row').find((one) => one.textContent.includes('Plain loaf'));
+      return /\\bworked\\b/.test(row.querySelector('.kept-said').textContent);
+    `);
     await hand.restart();
     await keptList(hand);
     await hand.wait(`return named('.kept-search button', 'winter') !== undefined`);
