@@ -20,7 +20,7 @@ const MEANINGS: Record<Way, MessageKey> = {
 
 /** Its name; 'within' would be no true word for what is above the budget even with every change that helps. */
 const wayWord = ({ plan, verdict }: WayOutcome): string =>
-  say(plan.way === 'within' && verdict.state === 'tooMuch' ? 'wayLowest' : WORDS[plan.way]);
+  say(plan.way === 'within' && verdict.state === 'tooMuch' ? 'wayThorough' : WORDS[plan.way]);
 
 interface Props {
   adaptation: Adaptation;

@@ -29,7 +29,7 @@ describe('the switch of ways', () => {
     expect(within?.verdict.state).toBe('tooMuch');
     screen = drawn(h(WaySwitch, { adaptation, onGoals: () => {} }));
     const said = [...screen.root.querySelectorAll('button')].map(({ textContent }) => textContent);
-    expect(said[names.indexOf('within')]).toMatch(/^Lowest \d/);
+    expect(said[names.indexOf('within')]).toMatch(/^Thorough \d/);
     expect(said.join(' ')).not.toContain('Within');
   });
 
