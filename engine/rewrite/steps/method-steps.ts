@@ -7,6 +7,7 @@ import { insertions } from '../cues/cues.ts';
 import { restsFirst } from '../cues/fitting-cues.ts';
 import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { warningsFor } from '../cues/warnings.ts';
+import { swapSteps } from '../handling/swap-steps.ts';
 import { isForeign, keyed } from '../languages/method-words.ts';
 import { markedStep, remarksBeside } from '../languages/unworded.ts';
 import { withLateOven } from '../oven/late-oven.ts';
@@ -24,7 +25,6 @@ import { methodLedger } from './method-ledger.ts';
 import { type RenamedStep, renamedSteps, wholeSteps } from './renamed-steps.ts';
 import { afterRest } from './rested-flour.ts';
 import { withReason } from './step-reasons.ts';
-import { swapSteps } from './swap-steps.ts';
 import { UsedSoFar } from './used-so-far.ts';
 
 /** Steps that name each ingredient, by its key. */

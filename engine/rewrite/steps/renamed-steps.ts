@@ -1,6 +1,7 @@
 /** The method's own steps with new names and amounts. */
 import type { Recipe, RewrittenStep } from '../../model.ts';
 import type { MethodContext } from '../cues/cue-context.ts';
+import { BY_FOREIGN_PACKET, BY_PACKET } from '../handling/spoken-handling.ts';
 import { keyed, type MethodWords } from '../languages/method-words.ts';
 import { renameForeign } from '../naming/bracketed-names.ts';
 import type { Mention } from '../naming/mention.ts';
@@ -23,7 +24,6 @@ import { withoutWord } from '../wording/leave-out.ts';
 import { isNamedIn, namePattern } from '../wording/name-patterns.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 import { namesOther, withoutBoiling } from './boiling.ts';
-import { BY_FOREIGN_PACKET, BY_PACKET } from './spoken-handling.ts';
 import { whyChanged } from './step-reasons.ts';
 import type { UsedSoFar } from './used-so-far.ts';
 

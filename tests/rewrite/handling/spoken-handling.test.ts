@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
 import {
   clauseHolds,
   heldFor,
   isTold,
   takesLong,
   withObject,
-} from '../../../engine/rewrite/steps/spoken-handling.ts';
+} from '../../../engine/rewrite/handling/spoken-handling.ts';
+import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
 import { foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
 
 describe('handling told with its food', () => {
