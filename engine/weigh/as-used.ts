@@ -7,6 +7,9 @@ const MADE_INTO =
 /** Of what is cooked no more than this is left in a smaller measure of the same thing. Own choice. */
 const LEFT_AT_MOST = 0.8;
 
+/** What a weight says of itself then. */
+export const AS_USED = 'weighed as it is used, not as it is bought';
+
 interface Reading {
   weighed: { grams: { best: number }; basis: string; assumptions: string[] };
   order: number;
@@ -24,7 +27,6 @@ export function asUsed<R extends Reading>(read: R[], food: Food | null, written:
       order > first.order && weighed.grams.best < first.weighed.grams.best * LEFT_AT_MOST,
   );
   if (first.weighed.basis !== 'mass' || last === undefined) return read;
-  const note = 'weighed as it is used, not as it is bought';
-  const assumptions = [...last.weighed.assumptions, note];
+  const assumptions = [...last.weighed.assumptions, AS_USED];
   return [{ ...last, weighed: { ...last.weighed, assumptions } }];
 }

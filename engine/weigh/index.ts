@@ -3,7 +3,7 @@
 import { massInterval } from '../interval.ts';
 import type { Food, Item, Line, Weight } from '../model.ts';
 import { millilitresOf, type Region } from '../units.ts';
-import { asUsed } from './as-used.ts';
+import { AS_USED, asUsed } from './as-used.ts';
 import { drained } from './eaten/drained.ts';
 import { eatenShare } from './eaten/eaten-share.ts';
 import type { RecipeWords } from './eaten/purpose.ts';
@@ -207,7 +207,7 @@ function finished(
 ): Weight {
   const text = wordsOf(item, line);
   const bought =
-    weighed.basis === 'mass'
+    weighed.basis === 'mass' && !weighed.assumptions.includes(AS_USED)
       ? (drained(weighed.grams, item, text, food) ??
         withoutRefuse(weighed.grams, item, line, food, options.recipe.title))
       : null;

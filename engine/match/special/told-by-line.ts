@@ -69,6 +69,11 @@ const VEGAN = /\b(?:vegan|non-?dairy|plant-based|dairy-?free)\b/i;
 const HARD_CHEESE =
   /\b(?:cheddar|mozzarella|parmesan|gouda|feta|provolone|monterey jack|pepper jack|swiss cheese|shredded cheese)\b/i;
 
+const RAW_BIRD = /^(?:[a-z'’-]+ )*(?:whole|roasting|broiler) chicken$/i;
+/** How it was cooked, and in brackets what that makes: no raw bird goes in. */
+const COOKED_BEFORE =
+  /\b(?:cooked|roasted|poached|boiled|rotisserie)\b[^()]*\((?:about |approx[a-z.]* |makes )?[^()]*\d[^()]*\b(?:cups?|lbs?|pounds?|oz|ounces?|g|grams)\b/i;
+
 /** The name with what the line says of it; unchanged where it says nothing. */
 export function toldByLine(name: string, line: Line): string {
   const lean = byLean(name, line.text);
@@ -83,5 +88,6 @@ export function toldByLine(name: string, line: Line): string {
   if (VEGAN.test(name) && HARD_CHEESE.test(name)) return 'vegan cheese';
   if (THIGH.test(name) && SKINLESS.test(line.text.replace(INSTEAD, '')))
     return 'skinless boneless chicken thigh';
+  if (RAW_BIRD.test(name) && COOKED_BEFORE.test(line.text)) return 'cooked chicken';
   return coated(name) ?? name;
 }

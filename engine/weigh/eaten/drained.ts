@@ -31,14 +31,16 @@ const isLabelWeight = (item: Item): boolean =>
   item.amounts.some(({ unit }) => unit !== null && CONTAINERS.has(unit)) &&
   item.amounts.some(({ unit, kind }) => kind !== 'stated' && gramsOf(unit) !== null);
 
+const STATED_DRAINED = /drained weight|\b(?:g|grams|oz|ounces|cups?) (?:of )?(?:rinsed )?drained\b/;
+
 /** What cans weigh by their labels. Common practice, no source. */
 const CAN_OUNCES: ReadonlySet<number> = new Set([14, 14.5, 15, 15.5, 16, 19, 28, 29]);
 const CAN_GRAMS: ReadonlySet<number> = new Set([400, 410, 425, 439, 540, 800]);
 
-/** '15 ounces canned beans, drained' is one can, though no can is counted. */
+/** '15 ounces beans, drained' is one can, though no can is counted. */
 function isCanSize({ amounts: [first, ...others] }: Item, text: string): boolean {
-  if (!first || others.length > 0 || first.max !== null || !/\b(?:canned|tinned)\b/.test(text))
-    return false;
+  if (!first || others.length > 0 || first.max !== null) return false;
+  if (!/\b(?:canned|tinned|drained|rinsed)\b/.test(text)) return false;
   const sizes = first.unit === 'oz' ? CAN_OUNCES : first.unit === 'g' ? CAN_GRAMS : null;
   return sizes?.has(first.quantity) ?? false;
 }
@@ -66,7 +68,7 @@ export function drained(
   if (!food || (food.state !== 'canned' && food.state !== 'cooked')) return null;
   const oneCan = isCanSize(item, text);
   if ((!isLabelWeight(item) && !oneCan) || IN_SAUCE.test(food.name)) return null;
-  if (/drained weight|\bg drained\b/.test(text)) return null;
+  if (STATED_DRAINED.test(text)) return null;
   const group = ([words]: Share): boolean => words.test(food.group);
   const liquidKept = /\b(undrained|not drained|don'?t drain|with (?:the |their |its )?liquid)\b/;
   if (/\b(drained|rinsed)\b/.test(text) && !liquidKept.test(text)) {

@@ -159,19 +159,24 @@ function byPractice(
 interface KindRow extends PieceRow {
   /** The counted unit; left out for whole pieces. */
   unit?: string;
+  /** Only of this food, where it is counted without a unit. */
+  food?: string;
   /** Only where as many of them are counted. */
   from?: number;
 }
 const KINDS: readonly KindRow[] = kinds;
 
 /** 'Fingerling potatoes', 'baguette slices': kinds that share a food with far larger or smaller ones. */
-function byKind(count: number, unit: string | null, item: Item): Weighed | null {
+function byKind(count: number, unit: string | null, item: Item, food: Food | null): Weighed | null {
   const name = plain(`${item.size ?? ''} ${item.name}`.trim());
   const stated = item.amounts[0]?.quantity ?? count;
   const rowFor = (asked: string | null): (typeof KINDS)[number] | undefined =>
     KINDS.find(
       (row) =>
-        (row.unit ?? null) === asked && stated >= (row.from ?? 0) && hasWord(name, row.words),
+        (row.unit ?? null) === asked &&
+        stated >= (row.from ?? 0) &&
+        (row.food === undefined || (row.food === food?.id && unit === null)) &&
+        hasWord(name, row.words),
     );
   const row = rowFor(unit) ?? (unit === 'piece' ? rowFor(null) : undefined);
   return row === undefined
@@ -243,7 +248,7 @@ export function weighCount(
   const named = stated ?? partNamed(item.name);
   const unit = isPortion(named, food) ? 'piece' : named;
   const size = sizeOf(item.size) ?? plumpness(unit, item);
-  const special = weighLikened(count, unit, item) ?? byKind(count, unit, item);
+  const special = weighLikened(count, unit, item) ?? byKind(count, unit, item, food);
   if (special) return special;
   const own = food ? ownMeasure(count, unit, size, food, text) : null;
   if (own && stated === 'piece' && size === null) {

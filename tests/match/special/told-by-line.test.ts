@@ -39,6 +39,20 @@ describe('in what it is packed', () => {
   });
 });
 
+describe('one of several', () => {
+  test.each([
+    [
+      '1/4 cup of one of the following: plain flour, rye flour, coconut flour, or quinoa flour',
+      'all-purpose-flour',
+    ],
+    ['2 tbsp of one of these: honey, maple syrup or agave', 'honey'],
+    ['1 cup of any of the following: white rice, quinoa, couscous', 'rice-white-dry'],
+    ['3 cups mixed greens, any of the following: chard, kale, beet tops', 'mixed-greens'],
+  ])('%s -> %s', (text, id) => {
+    expect(foodOf(text)).toBe(id);
+  });
+});
+
 describe('how fresh, or cooked when', () => {
   test.each([
     ['300 g fresh thin wok noodles', 'pasta-fresh'],

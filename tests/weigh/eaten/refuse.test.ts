@@ -36,6 +36,12 @@ test('cherry plums are far smaller than plums', () => {
 test.each([
   ['1 (3 pound) rotisserie chicken', 680],
   ['1 rotisserie chicken', 600],
+  ['1 whole cooked chicken', 600],
+  ['1 cooked whole chicken, meat picked off', 600],
+  ['1 cooked chicken', 600],
+  ['2 cooked chicken breasts', 344],
+  ['1 (3 1/2 pounds) whole chicken, roasted and sliced (about 1 pound)', 454],
+  ['1 whole chicken (3 lb), poached and shredded (about 4 cups)', 560],
   ['1 (4-pound) rotisserie chicken, meat shredded (about 4 cups)', 560],
   ['1 rotisserie chicken (about 2 lb), shredded (about 3 cups)', 420],
   ['1 lb rotisserie chicken meat', 454],

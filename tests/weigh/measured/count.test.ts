@@ -160,6 +160,13 @@ describe('pieces that differ between countries', () => {
   test.each([
     ['2 aubergines', 600, PRACTICE],
     ['2 berenjenas', 600, PRACTICE],
+    ['6 aardappelen', 900, PRACTICE],
+    ['4 mittelgroße Kartoffeln', 600, PRACTICE],
+    ['3 kleine Kartoffeln', 270, PRACTICE],
+    ['2 große Kartoffeln', 460, PRACTICE],
+    ['3 patatas grandes', 690, PRACTICE],
+    ['2 pommes de terre', 300, PRACTICE],
+    ['2 potatoes', 426, 'USDA SR 170026'],
     ['2 large eggplants', 1096, 'USDA SR 169228, unpeeled 548 g'],
     ['1 link chourico, diced', 200, PRACTICE],
     ['1 link chorizo, diced', 60, 'USDA SR 173859, link 60 g'],
@@ -194,6 +201,11 @@ describe('pulses in a can', () => {
     expect(grams('400 g tinned chickpeas, drained')).toBeCloseTo(240, 0);
     expect(weights('400 g tinned chickpeas, drained')[0]?.weight?.grams.high).toBeGreaterThan(395);
     expect(grams('200 g canned chickpeas, drained')).toBeCloseTo(200, 0);
+    expect(grams('410g red kidney beans, drained')).toBeCloseTo(246, 0);
+    expect(grams('15 oz black beans, drained and rinsed')).toBeCloseTo(255, 0);
+    expect(grams('240 g kidney beans, drained')).toBeCloseTo(240, 0);
+    expect(grams('400 g kidney beans, drained weight')).toBeCloseTo(400, 0);
+    expect(grams('400 g drained kidney beans')).toBeCloseTo(400, 0);
     expect(grams('15 oz canned black beans')).toBeCloseTo(425, 0);
   });
 
