@@ -69,6 +69,15 @@ const VEGAN = /\b(?:vegan|non-?dairy|plant-based|dairy-?free)\b/i;
 const HARD_CHEESE =
   /\b(?:cheddar|mozzarella|parmesan|gouda|feta|provolone|monterey jack|pepper jack|swiss cheese|shredded cheese)\b/i;
 
+/** 'One of the following: rye, spelt or oat flour': the first is meant. */
+const ONE_OF = /^(?:.*\b)?(?:one|any|either) of (?:the following|these)\b/i;
+
+function firstOffered(name: string, text: string): string | null {
+  if (!ONE_OF.test(name)) return null;
+  const [, offered = ''] = text.split(/:\s+/);
+  return offered.split(/[,;(]|\bor\b/)[0]?.trim() || null;
+}
+
 const RAW_BIRD = /^(?:[a-z'’-]+ )*(?:whole|roasting|broiler) chicken$/i;
 /** How it was cooked, and in brackets what that makes: no raw bird goes in. */
 const COOKED_BEFORE =
@@ -76,6 +85,8 @@ const COOKED_BEFORE =
 
 /** The name with what the line says of it; unchanged where it says nothing. */
 export function toldByLine(name: string, line: Line): string {
+  const offered = firstOffered(name, line.text);
+  if (offered !== null) return offered;
   const lean = byLean(name, line.text);
   if (lean !== null) return lean;
   if (FRESH_NOODLES.test(name)) return 'fresh noodles';

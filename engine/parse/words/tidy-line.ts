@@ -15,13 +15,10 @@ function decodeEntities(text: string): string {
 
 /** What a line that needs cleaning has; most lines have nothing of it. */
 const UNTIDY =
-  /[^ -~½¼¾⅓⅔⅛–’é]|[&<*$[\]"]| {2}|^[ -]| $|[A-Za-z]\([a-z]{1,3}\)|^\d{1,2}\)|:\/\/|^(?:k?gr?|[mcd]?l)\.? \d|\/[en]|\bof the(?: following|se)\b/;
+  /[^ -~½¼¾⅓⅔⅛–’é]|[&<*$[\]"]| {2}|^[ -]| $|[A-Za-z]\([a-z]{1,3}\)|^\d{1,2}\)|:\/\/|^(?:k?gr?|[mcd]?l)\.? \d|\/[en]/;
 
 /** 'gr. 500 di farina': the unit stands before its number. */
 const UNIT_FIRST = /^(k?gr?|[mcd]?l)\.?\s+(\d+(?:[.,]\d+)?)(?![\d.,/]|\s*(?:k?gr?|[mcd]?l)\b)/;
-/** 'One of the following: rye, spelt or oat flour': what follows are the foods. */
-const ONE_OF =
-  /(?:,\s*)?\b(?:of )?(?:one|any|either) of (?:the following|these)(?: [a-z]+)?\s*:\s*/i;
 const PRICE = /(?:\(\s*)?[$€£¥]\s?\d+(?:[.,]\d+)?(?:\s*\))?/g;
 /** Bullets, ticked boxes and list numbers, however many stand there. */
 const BULLETS = /^(?:[\s•·●○◦▪▢□☐☑☒■✓✔✗‣⁃]|[-–—]\s|\[[ xX]?\]|\d{1,2}\)\s+(?=\d))+/;
@@ -48,7 +45,6 @@ export function tidy(text: string): string {
     .trim();
   return t
     .replace(BULLETS, '')
-    .replace(ONE_OF, (words) => (words.startsWith(',') ? ', ' : ''))
     .replace(QUOTED, '$1')
     .replace(UNIT_FIRST, '$2 $1')
     .replace(/(\p{L})\((?:e?n|nen|er?|e?s|x|r)\)|(?<=\p{L}{3})\/(?:e?n|er?)(?!\p{L})/giu, '$1')

@@ -9,6 +9,8 @@ export interface Kind {
   kind: string;
   per100: Bounds;
   serving: Bounds;
+  /** The most of it in one recipe, g, however many servings it gives; null where there is no such bound. */
+  whole: number | null;
   /** Net carbs of what one takes of it beside a dish, g; null for what is no plateful. */
   beside: Bounds | null;
 }
@@ -25,8 +27,15 @@ const KINDS: readonly (Kind & { words: RegExp })[] = data.kinds.map((row) => ({
   words: new RegExp(`(?:^|[^a-z])(?:${row.words})`),
   per100: bounds(row.per100),
   serving: bounds(row.serving),
+  whole: row.whole ?? null,
   beside: row.beside ? times(bounds(row.beside.serving), bounds(row.beside.per100)) : null,
 }));
+
+/** Usual grams a serving of a kind: of one crust for two dozen tartlets each has little. */
+export function servingOf({ serving, whole }: Kind, servings: number): Bounds {
+  const most = whole === null ? serving[1] : whole / servings;
+  return [Math.min(serving[0], most / 2), Math.min(serving[1], most)];
+}
 
 export const plainText = (text: string): string => withoutAccents(text.slice(0, 500)).toLowerCase();
 

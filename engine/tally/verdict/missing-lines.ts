@@ -13,6 +13,7 @@ import {
   plainText,
   STARCH_OR_SUGAR,
   STARCHY,
+  servingOf,
   times,
 } from './missing-kinds.ts';
 import { servedWith } from './served-with.ts';
@@ -135,7 +136,7 @@ function ofUnknown(ingredient: Ingredient, servings: number): Span {
   const grams = gramsOf(ingredient, servings);
   if (name !== null) {
     const dusted = DUSTING.test(plainText(ingredient.line.text));
-    const serving = dusted ? bounds(data.dusting.serving) : name.serving;
+    const serving = dusted ? bounds(data.dusting.serving) : servingOf(name, servings);
     const span = grams === null ? servedBeside(ingredient) : null;
     return { kind: name.kind, span: span ?? times(grams ?? serving, name.per100) };
   }
@@ -154,11 +155,18 @@ function starchyOfList({ line, weight }: Ingredient): Span | null {
   return found ? { kind: found.kind, span: times(found.serving, found.per100) } : null;
 }
 
+/** Eaten by the plateful whatever the line says of serving: 'oven fries' are no pinch. */
+const PLATEFUL = /\b(?:potato(?:es)?|fries|chips|wedges|mash)$/;
+const isPlateful = (food: Food | null): boolean =>
+  food !== null && food.state !== 'dry' && PLATEFUL.test(plainText(food.name));
+
 /** Starch to serve with, of no amount: what one takes of it, cooked. */
-const servedBeside = (ingredient: Ingredient): Bounds | null =>
-  ingredient.weight === null && BESIDE.test(plainText(ingredient.line.text))
-    ? (kindOf(wordsOf(ingredient))?.beside ?? null)
-    : null;
+function servedBeside(ingredient: Ingredient, food: Food | null = null): Bounds | null {
+  const text = plainText(ingredient.line.text);
+  if (ingredient.weight !== null || GARNISH.test(text)) return null;
+  if (isPlateful(food)) return kindOf(food?.name ?? '')?.beside ?? null;
+  return BESIDE.test(text) ? (kindOf(wordsOf(ingredient))?.beside ?? null) : null;
+}
 
 function spanOf(
   ingredient: Ingredient,
@@ -172,7 +180,7 @@ function spanOf(
   if (known)
     return { kind: food?.name ?? null, span: [known.low / servings, known.high / servings] };
   if (food === null || ingredient.line.kind === 'reference') return ofUnknown(ingredient, servings);
-  const plateful = STREWN.has(food.id) ? null : servedBeside(ingredient);
+  const plateful = STREWN.has(food.id) ? null : servedBeside(ingredient, food);
   if (plateful) return { kind: food.name, span: plateful };
   const listed = starchyOfList(ingredient);
   if (listed) return listed;

@@ -34,8 +34,8 @@ const SWEET: ReadonlySet<string> = new Set([
   'cake, cookies or sweets',
 ]);
 /** A sweet is known by its own name: the sugar of a batter is no syrup at the table. */
-const SWEET_NAME =
-  /\b(?:honey|syrup|sugar|agave|molasses|jam|jelly|marmalade|compote|preserves|chutney|apple ?sauce|caramel|chocolate|marshmallow|sprinkles|cookie|(?:chilli|chili) sauce)/;
+const SWEET_NAMES =
+  /\b(?:honey|syrup|sugar|agave|molasses|jam|jelly|marmalade|compote|preserves|chutney|apple ?sauce|caramel|chocolate|marshmallow|sprinkles|cookie|(?:chilli|chili) sauce)/g;
 
 /** Baked sweets that a page may make itself, and words of making them. */
 const BAKED_SWEET = /\b(?:biscuit|cookie|shortbread|brownie|meringue|wafer|cake|sponge)/;
@@ -56,6 +56,12 @@ const isAnother = (beside: string, sweet: string): boolean => {
   const before = beside.slice(0, beside.indexOf(sweet)).replace(/\b(?:maple|golden|runny)\s$/, '');
   return /syrup|honey|agave/.test(sweet) && MORE_OF_IT.test(before);
 };
+
+/** Whether one sweet of each kind among the names passes: 'honey or syrup' is a choice, marshmallows are another thing. */
+const everyKind = (sweets: readonly string[], passes: (sweet: string) => boolean): boolean =>
+  sweets.every((sweet) =>
+    sweets.some((other) => kindOf(other)?.kind === kindOf(sweet)?.kind && passes(other)),
+  );
 
 const isPlateful = (kind: string, text: string): boolean =>
   STARCHY.has(kind) &&
@@ -114,9 +120,10 @@ export function servedByMethod(
   const isCounted = ({ kind }: Pick<MissingLine, 'kind'>, sentence: string): boolean => {
     const beside = SERVED_WITH.exec(sentence)?.[1] ?? sentence;
     if (kind === 'cake, cookies or sweets' && isBakedHere(beside, sentence, sentences)) return true;
-    const sweet = SWEET.has(kind ?? '') && SWEET_NAME.exec(beside)?.[0];
-    if (sweet && isAnother(beside, sweet)) return false;
-    if (sweet) return lines.some((line) => plainText(line).includes(sweet));
+    const sweets = SWEET.has(kind ?? '') ? (beside.match(SWEET_NAMES) ?? []) : [];
+    if (sweets.some((sweet) => isAnother(beside, sweet))) return false;
+    if (sweets.length > 0)
+      return everyKind(sweets, (sweet) => lines.some((line) => plainText(line).includes(sweet)));
     return kinds.has(kind ?? undefined);
   };
   for (const sentence of sentences) {

@@ -59,6 +59,36 @@ describe('kinds of food by their words', () => {
     expect(line?.netCarbsG?.high).toBeCloseTo(55, 5);
   });
 
+  it('takes no more of a crust than a dish can hold', () => {
+    const [few] = missing(unknown('quillberry crust', null), 8);
+    const [many] = missing(unknown('quillberry crust', null), 36);
+    expect(few?.netCarbsG?.high).toBeCloseTo(31, 0);
+    // 600 g of it at most, 62 g in 100 g
+    expect(many?.netCarbsG?.high).toBeCloseTo(10.3, 1);
+    expect(many?.netCarbsG?.low).toBeLessThan(4);
+  });
+
+  it.each([
+    ['oven fries', 5.6, 60],
+    ['potatoes', 9, 36],
+    ['potatoes to garnish', 0, 1.5],
+  ])('takes a plateful of %s without an amount', (text, low, high) => {
+    const foods = foodTable();
+    const id = text === 'oven fries' ? 'potato-fries' : 'potato';
+    const match = { foodId: id, foodName: id, confidence: 1, reason: '', others: [] };
+    const options = {
+      foods,
+      servings: 4,
+      rule: { region: 'us', polyols: 'half' },
+      family: 'other',
+    };
+    const [line] = missingLines([{ ...unknown(text, null), match }], options as never);
+    const span = line?.netCarbsG ?? { low: 0, high: 0 };
+    expect(span.low).toBeGreaterThanOrEqual(low * 0.9);
+    expect(span.high).toBeLessThanOrEqual(high * 1.1);
+    expect(span.high).toBeGreaterThan(text.includes('garnish') ? -1 : 30);
+  });
+
   it.each([
     ['steamed snorvel rice, for serving', 7.2, 44.8],
     ['snorvel tortillas, to serve', 9.1, 47],

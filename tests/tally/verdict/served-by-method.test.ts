@@ -39,6 +39,13 @@ describe('what the method serves a dish with', () => {
     expect(kindOf(sentence, ['250 g flour', '50 g brown sugar', '3 eggs'])).toBe(kind);
   });
 
+  it('is what no line has, though another sweet of the list is in the dish', () => {
+    const lines = ['500 ml milk', '60 g dark chocolate'];
+    const offered = 'serve at once with toppings such as chocolate sauce or small marshmallows.';
+    expect(kindOf(offered, lines)).toBe('cake, cookies or sweets');
+    expect(kindOf('serve with shaved chocolate.', lines)).toBe(undefined);
+  });
+
   it('is not in the dish for the wine or the seasoning of its name', () => {
     expect(kindOf('serve hot with rice.', ['2 tbsp rice wine', '1 tsp rice vinegar'])).toBe(
       'rice or grain',
