@@ -42,7 +42,8 @@ export interface Lookup {
 }
 
 /** Key of the same words in any order. */
-export const orderlessKey = (tokens: readonly string[]): string => [...tokens].sort().join(' ');
+export const orderlessKey = (tokens: readonly string[]): string =>
+  tokens.length < 2 ? (tokens[0] ?? '') : [...tokens].sort().join(' ');
 
 export const keyOf = (tokens: readonly string[]): string => tokens.join('');
 
@@ -96,8 +97,8 @@ function build(table: FoodTable): Lookup {
       add(exact, keyOf(phrase.tokens), phrase);
       add(anyOrder, orderlessKey(phrase.tokens), phrase);
       add(bare, keyOf(bareTokens(phrase.tokens)), phrase);
-      for (const word of new Set(phrase.tokens)) {
-        if (worth(word) >= 0.3) add(byWord, word, phrase);
+      for (const [at, word] of phrase.tokens.entries()) {
+        if (worth(word) >= 0.3 && phrase.tokens.indexOf(word) === at) add(byWord, word, phrase);
       }
       if (phrase.head !== '') heads.add(phrase.head);
     }

@@ -28,13 +28,17 @@ function singular(word: string): string {
 const tokenCache = new Map<string, string>();
 const TOKEN_CACHE_LIMIT = 20_000;
 
-/** One word in canonical form; may be empty when the word carries no meaning. */
+/** A lone letter is a unit or a slip ('100 F', 's' of a possessive), never a food. */
+const LONE_LETTER = /^[a-z]$/;
+
+/** One word in canonical form; empty when the word carries no meaning. */
 function canonical(word: string): string {
   let token = tokenCache.get(word);
   if (token === undefined) {
     const spelled = SPELLING.get(word) ?? word;
     const one = singular(spelled);
-    token = SPELLING.get(one) ?? one;
+    const known = SPELLING.get(one) ?? one;
+    token = LONE_LETTER.test(known) ? '' : known;
     if (tokenCache.size < TOKEN_CACHE_LIMIT) tokenCache.set(word, token);
   }
   return token;
@@ -64,6 +68,16 @@ function ofLast(tokens: string[]): string[] {
     : tokens.filter((token) => token !== 'of');
 }
 
+const WORDS_ALONE = /^[a-z]+(?: [a-z]+)*$/;
+
+/** The words and numbers of a name, what is in brackets left out, head noun last where commas part them. */
+function wordsOf(text: string): readonly string[] {
+  // Nearly every name in the table is of this shape, and each is read before the first recipe.
+  if (WORDS_ALONE.test(text)) return text.split(' ');
+  const bare = text.includes('(') ? text.replace(/\([^)]*\)?/g, ' ') : text;
+  return headLast(bare).match(/[a-z][a-z0-9]*|\d+(?:\.\d+)?%|\d+/g) ?? [];
+}
+
 /**
  * Canonical tokens of a name, head noun last. Text in brackets is left out.
  * Empty for a name without letters.
@@ -71,8 +85,9 @@ function ofLast(tokens: string[]): string[] {
 export function tokensOf(name: string): string[] {
   const whole = plainText(name.length > 300 ? name.slice(0, 300) : name);
   const text = whole.includes('free') ? withoutFreeOf(whole) : whole;
-  const bare = text.includes('(') ? text.replace(/\([^)]*\)?/g, ' ') : text;
-  const found = headLast(bare).match(/[a-z][a-z0-9]*|\d+(?:\.\d+)?%|\d+/g) ?? [];
-  // A lone letter is a unit or a slip ('100 F', 's' of a possessive), never a food.
-  return ofLast(found.map(canonical).filter((token) => token !== '' && !/^[a-z]$/.test(token)));
+  return ofLast(
+    wordsOf(text)
+      .map(canonical)
+      .filter((token) => token !== ''),
+  );
 }
