@@ -1,4 +1,5 @@
 /** What a line's food is for, when not all of it is eaten. */
+import { keptFor } from '../../kept-results.ts';
 import type { Food, Item, Line } from '../../model.ts';
 import type { Region } from '../../units.ts';
 import foreign from '../data/purpose-words.json' with { type: 'json' };
@@ -50,15 +51,16 @@ const CRUMBS = /bread ?crumb|panko|cracker crumb|cornflake/;
 const REMOVED =
   /\bbay (leaf|leaves)|^bay$|cinnamon stick|tea ?bag|\bparchment|\bskewer|\btoothpick|\bbouquet garni|\bkombu\b|\bcheesecloth/;
 
-const stepsText = (recipe: RecipeWords): string => plain(recipe.steps.join(' ').slice(0, 1990));
+const stepsText = keptFor((recipe: RecipeWords) => plain(recipe.steps.join(' ').slice(0, 1990)));
 
-/** A breaded dish has crumbs among its lines and steps that dip or dredge. */
-function isBreaded(recipe: RecipeWords, steps: string): boolean {
+/** A breaded dish has crumbs among its lines and steps that dip or dredge. Every line asks. */
+const isBreaded = keptFor((recipe: RecipeWords): boolean => {
   const lines = recipe.lines.map((line) => plain(line.text));
   if (!lines.some((text) => CRUMBS.test(text))) return false;
+  const steps = stepsText(recipe);
   const saysSo = lines.some((text) => FOR_COATING.test(text)) && COATS_PIECES.test(steps);
   return saysSo || COATS.test(steps);
-}
+});
 
 const FRIES = /\bdeep[- ]?fr(?:y|ied)|\bfr(?:y|ying|ies)\b/;
 const NOT_IN_OIL = /\b(?:air|stir|oven)[- ]?fr(?:y|yer|ying|ied)/;
@@ -89,14 +91,13 @@ function coatingPurpose(
   text: string,
   group: string,
   recipe: RecipeWords,
-  steps: string,
 ): Purpose | null {
   if (/dust|rolling|kneading|work surface|flouring|for (the )?(board|surface|counter)/.test(text))
     return 'dusting';
   const coats = COATING_DRY.test(name) || COATING_OTHER.test(name);
   if (/dredg|coating|breading/.test(`${group} ${text}`) && coats) return 'breading';
   if (/egg[- ]?wash|brush|glaz/.test(text) && /egg|milk|cream/.test(name)) return 'brushing';
-  if (!isBreaded(recipe, steps)) return null;
+  if (!isBreaded(recipe)) return null;
   const dry = CRUMBS.test(name) || /flour/.test(name);
   return dry || /^egg|\begg\b/.test(name) ? 'breading' : null;
 }
@@ -172,7 +173,7 @@ export function purposeOf(
   const bath = bathPurpose(name, line, purposeText);
   if (bath) return bath;
   if (isMarinadeOfSteps(item, recipe)) return 'marinade';
-  const coating = coatingPurpose(name, purposeText, plain(line.group ?? ''), recipe, steps);
+  const coating = coatingPurpose(name, purposeText, plain(line.group ?? ''), recipe);
   if (coating) return coating;
   if (!FAT.test(name) || /\bpeanut butter|almond butter/.test(name)) return 'whole';
   const purpose = fatPurpose(purposeText, steps, grams);
