@@ -17,6 +17,7 @@ import { rewriteLines } from './lines/ingredient-lines.ts';
 import { listedFlours } from './naming/flour-places.ts';
 import { mentionsOf } from './naming/mentions.ts';
 import { withRecut } from './recut/recut-step.ts';
+import { wholeIn } from './recut/recut-words.ts';
 import { isServedBeside, type Room, withServedBeside } from './recut/served-beside.ts';
 import { hasProtein, isSavouryPlate, shareOfPlate } from './recut/smaller-plate.ts';
 import { rewriteSteps } from './steps/method-steps.ts';
@@ -78,6 +79,8 @@ export function rewriteRecipe(
     plates: isSavouryPlate(plan) && !isServedBeside(besides, recipe.language),
     filling: after !== undefined && hasProtein(after, ingredients),
     left: shareOfPlate(ingredients, plan),
+    unstated: recipe.yield.servings === null && recipe.yield.pieces === null,
+    whole: wholeIn(recipe.title),
   };
   const recut = withRecut(method, servings, recipe.language, plan.family.id);
   return {

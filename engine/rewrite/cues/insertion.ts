@@ -8,7 +8,7 @@ import { sentencesOf } from '../wording/sentences.ts';
 import type { Cue } from './cue.ts';
 import { isAbout } from './cue-applies.ts';
 import type { CueContext } from './cue-context.ts';
-import { icingHalves } from './thin-icing.ts';
+import { icingHalves, icingSteps } from './thin-icing.ts';
 
 export interface Insertion {
   /** Index in the original method of the step it stands before, or within; its length is the end. */
@@ -91,8 +91,9 @@ const concernedBy = (cue: Cue, context: CueContext): Mention[] =>
     ? icingHalves(context)
     : context.mentions.filter((mention) => isAbout(cue, mention));
 
-/** The steps that take what a cue is about. */
+/** The steps that take what a cue is about; of an icing, those near its sugar: its vanilla is a dough's too. */
 function usesOf(cue: Cue, context: CueContext): number[] {
+  if (cue.halved === true) return icingSteps(context);
   return concernedBy(cue, context)
     .flatMap(({ ingredient }) => context.course.named.get(ingredient.key) ?? [])
     .sort((a, b) => a - b);

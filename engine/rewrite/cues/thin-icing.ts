@@ -61,6 +61,20 @@ export function icingHalves({ mentions, course, title, method, partTitle }: CueC
   return [...sugars, ...others.filter((one) => sugars.some((sugar) => isNear(one, sugar)))];
 }
 
+/** The steps of the halved icing, in their order: those that take its sugar, and those near them that take the rest. */
+export function icingSteps(context: CueContext): number[] {
+  const halves = icingHalves(context);
+  const stepsOf = (some: readonly Mention[]): number[] =>
+    some.flatMap(({ ingredient }) => context.course.named.get(ingredient.key) ?? []);
+  const sugared = stepsOf(
+    halves.filter(({ ingredient }) => hasTag(ingredient.match?.foodId ?? '', 'sugar')),
+  );
+  const isNear = (step: number): boolean =>
+    sugared.some((sugar) => Math.abs(sugar - step) <= NEAR_STEPS);
+  const all = stepsOf(halves);
+  return (sugared.length === 0 ? all : all.filter(isNear)).sort((a, b) => a - b);
+}
+
 /** What flavours, in grams or pinches that no plan halves. */
 const FLAVOURS = /salt|vanilla|extract|zest|flavou?r/;
 

@@ -42,9 +42,10 @@ export function englishText(
   const name = mention?.newName;
   const lower = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
   if (name && isMade(name)) {
+    if (TOASTS.test(method)) return `For the ${name}, ${lower}${unspoken(method, swap)}`;
     const made = `Make the ${name} of ${list}`;
     if (method === '') return `For the ${name}, mix ${list}.`;
-    return `${made}: ${pressed(lower, list, mention)}${unspoken(method, swap)}`;
+    return `${made}: ${pressed(lower, list, mention)}`;
   }
   if (method === '') return null;
   const known = namesFood(place, swap) || (mention !== undefined && isNamedIn(place, mention));

@@ -42,6 +42,7 @@ const INTO_LIQUID = /^where it goes into a liquid, dissolve it warm/i;
 /** Whether a clause of a handling holds: nothing is baked longer that no oven sees, and only an icing is thinned. */
 export function clauseHolds(clause: string, whole: string): boolean {
   if (/\b(?:cut|leave out|halve) the milk\b/i.test(clause)) return MILK.test(whole);
+  if (ZEST.test(clause)) return !ZEST.test(whole);
   if (/\bbake \d+ minutes longer\b/i.test(clause)) return BAKES.test(whole);
   if (/^toast\b[^;]*\bdry pan\b/i.test(clause)) return !BAKED.test(whole);
   // A crust or sponge made in place of a bought one is baked, whatever the page does.
@@ -57,6 +58,7 @@ export function clauseHolds(clause: string, whole: string): boolean {
 }
 
 const MILK = /\b(?:milk|milch|lait|melk|leche|latte|leite|mjölk|mælk)\b/i;
+const ZEST = /\b(?:zest|zeste|schale|schil|ralladura|scorza|raspa|skal|skall)\b/i;
 const MADE_FIRST =
   /\bpress into a greased\b|^(?:pulse, )?press in\b|^bake (?:\d+ minutes at|thin|rounds|spoonfuls|in rings)\b/i;
 /** What is baked anyway, and not only in words for a dish: 'baking dish', 'no-bake'. */
@@ -64,6 +66,14 @@ const BAKED = /\boven\b|(?<!\bno[- ])\bbake[ds]?\b(?! (?:dish|pan|sheet|tin))/i;
 const BAKES = /\b(?:bake|baked|baking|oven|roast(?:ed|ing)?)\b/i;
 const ICES =
   /\b(?:icing(?! sugar)|glaze|drizzle|glasur|glaçage|glazuur|glaseado|glassa|cobertura|glasyr)\b/i;
+
+/** What is sifted by the page is not sifted before. */
+const SIFTS = /\bsift/i;
+const SIFTED = /^sift(?: it)?(?:[;.]\s*|$)/i;
+
+/** What is left of a handling that sifts, where the sentence that takes the food sifts it; null where nothing is sifted twice. */
+export const withoutSifting = (method: string, sentence: string): string | null =>
+  SIFTS.test(sentence) && SIFTED.test(method) ? method.replace(SIFTED, '') : null;
 
 /** Ways of cooking that a handling speaks against: said only where the step cooks so. */
 const RATHER = /\brather than (\w+)/i;

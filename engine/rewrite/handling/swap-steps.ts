@@ -10,7 +10,7 @@ import { withoutRoasting } from './done-by-page.ts';
 import { type Handling, handlingOf } from './handling.ts';
 import { IN_WATER, insertionOf, placeOf, sentenceOf } from './handling-place.ts';
 import { stepOf } from './handling-step.ts';
-import { BY_PACKET, heldFor } from './spoken-handling.ts';
+import { BY_PACKET, heldFor, withoutSifting } from './spoken-handling.ts';
 
 /** Whether all that came in is bought like pasta, with its own directions. */
 const boilsAsPasta = ({ to }: Swap): boolean =>
@@ -67,7 +67,11 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
       context.words === null ? withoutRoasting(whole.method, whole.mention, texts) : whole.method;
     const spoken = heldFor(method, sentence);
     if (spoken === '' && whole.method !== '') continue;
-    const handling = { ...whole, method, spoken };
+    const sifted = context.words === null ? withoutSifting(spoken, sentence) : null;
+    const handling =
+      sifted === null
+        ? { ...whole, method, spoken }
+        : { ...whole, method, spoken: sifted, holds: whole.holds.slice(1) };
     if (
       boilsAsPasta(swap) &&
       [sentence, ...sentencesNaming(whole, texts)].some((one) => BY_PACKET.test(one))

@@ -57,6 +57,11 @@ function mixtureName(mention: Mention, name: string): string {
       : name
     : mention.newName;
 }
+/** Flour beside the mix: a spoonful more for the bench, and what shows in a batter. */
+const isOwnFlour = (text: string, at: number, end: number): boolean =>
+  /\b(?:additional|extra|more|a (?:little|bit of|dusting of)) $/i.test(text.slice(0, at)) ||
+  /^(?: or batter)? (?:lumps|streaks|pockets|clumps)\b/i.test(text.slice(end));
+
 const isSugar = (name: string): boolean => /sugar/i.test(name);
 
 const capitalised = (text: string, like: string): string =>
@@ -172,6 +177,7 @@ export function renameIn(
     const mention = ownerOf(owners, groups.name, place);
     const end = at + whole.length;
     if (mention === null || isOtherUse(text, end - groups.name.length, end, mention)) return all;
+    if (mention.newName === 'flours' && isOwnFlour(text, end - groups.name.length, end)) return all;
     if (isNamedAlready(mention, text, end, groups.name) || isRemark(mention, sentence, text))
       return all;
     named.add(mention);

@@ -98,6 +98,10 @@ const withDegrees = (text: string): string =>
     return `${whole} (${degrees} °C, ${toF(degrees)} °F)`;
   });
 
+/** Whether a place stands in brackets, where others would be brackets in brackets. */
+const isBracketed = (text: string, at: number): boolean =>
+  text.lastIndexOf('(', at - 1) > text.lastIndexOf(')', at - 1) && text.indexOf(')', at) > 0;
+
 /** Whether a gas mark stands beside a temperature. */
 const hasGas = (text: string, start: number, end: number): boolean =>
   GAS_MARK.test(text.slice(Math.max(0, start - NEAR), end + NEAR));
@@ -127,12 +131,14 @@ export function withAllScales(text: string, gas = false): string {
     const degrees = isCelsius(scale) ? Number(low) : toC(Number(low));
     const mark = gas && !hasGas(marked, at, end) ? gasMark(degrees) : null;
     const beside = converted(low, high, isCelsius(scale));
-    return `${whole} (${beside}${mark === null ? '' : `, gas mark ${mark}`})`;
+    const both = `${beside}${mark === null ? '' : `, gas mark ${mark}`}`;
+    return isBracketed(marked, at) ? `${whole} / ${both}` : `${whole} (${both})`;
   });
   return named.replace(BARE, (...found) => {
     const [whole, degrees, at] = found as [string, string, number];
     if (Number(degrees) < 300 || Number(degrees) > 550) return whole;
     if (hasPartner(named, at, at + whole.length, false)) return whole;
-    return `${whole} F (${toC(Number(degrees))} °C)`;
+    const beside = `${toC(Number(degrees))} °C`;
+    return isBracketed(named, at) ? `${whole} F / ${beside}` : `${whole} F (${beside})`;
   });
 }

@@ -9,6 +9,10 @@ export interface Servings {
   filling?: boolean;
   /** Share of the page's mass that is left of the whole dish. */
   left?: number;
+  /** Whether the page states no number, so that its own is a guess. */
+  unstated?: boolean;
+  /** What is cut into pieces, by the last such word of the title: 'cheesecake'. */
+  whole?: string | undefined;
 }
 
 export const ENGLISH = {
@@ -21,8 +25,8 @@ export const ENGLISH = {
   beside:
     'Serve green leaves with it to fill the plate (a handful has under 1 g net carbs); if it is the whole meal, add some protein too.',
   leaves: 'Serve green leaves with it to fill the plate (a handful has under 1 g net carbs).',
-  cut: 'Cut it into {now} pieces.',
-  slices: 'Cut it into {now} slices instead of {was}, each {size}.',
+  cut: 'Cut {whole} into {now} pieces.',
+  slices: 'Cut {whole} into {now} slices instead of {was}, each {size}.',
   single: 'Make {now} in all; one is a serving.',
   each: 'Each is {size}; smaller ones are done sooner.',
   thinner:
@@ -43,8 +47,22 @@ const SIZES: readonly (readonly [number, string])[] = [
 const sizeText = ({ page, now }: Servings): string =>
   SIZES.find(([from]) => page / now >= from)?.[1] ?? 'smaller';
 
+/** 'instead of 22', where the page says no number. */
+const INSTEAD =
+  /,?\s(?:instead of|statt|au lieu de|in plaats van|en lugar de|en vez de|invece di|al posto di|em vez de|i stället för|i stedet for) \{was\}(?:, each \{size\})?/;
+
+const WHOLE =
+  /\b(?:cheese|short|ginger|pan)?(?:cakes?|breads?|loaf|loaves|pies?|tarts?|brownies|blondies|bars|flan|fudge|fondant)\b/gi;
+
+const lastWhole = (text: string): string | undefined => text.match(WHOLE)?.at(-1)?.toLowerCase();
+
+/** What of a title is cut into pieces: its last word for a bake, before 'with' what else there is. */
+export const wholeIn = (title: string): string | undefined =>
+  lastWhole(title.split(/\b(?:with|topped)\b|[(:–—]/i)[0] ?? '') ?? lastWhole(title);
+
 export const filled = (text: string, servings: Servings): string =>
-  text
+  (servings.unstated === true ? text.replace(INSTEAD, '') : text)
+    .replace('{whole}', servings.whole === undefined ? 'it' : `the ${servings.whole}`)
     .replace('{now}', String(servings.now))
     .replace('{was}', String(Math.round(servings.page * 10) / 10))
     .replace('{size}', sizeText(servings));

@@ -3,7 +3,7 @@ import { withoutAccents } from '../../accents.ts';
 import type { MissingLine, RewrittenStep } from '../../model.ts';
 import data from '../data/served-beside.json' with { type: 'json' };
 import { isForeign, keyed, methodWords } from '../languages/method-words.ts';
-import { withSentence } from '../wording/sentences.ts';
+import { sentencesOf, withSentence } from '../wording/sentences.ts';
 import { lastOwnSentence, servingStep } from './recut-places.ts';
 import { changedTo } from './recut-step.ts';
 
@@ -101,6 +101,20 @@ function withoutSide(text: string, kind: string): string {
     .trimEnd();
 }
 
+/** The text with nothing of a side that it leaves open: 'If using potatoes, add those first', '(and potatoes if using)'. */
+function withoutOptional(text: string, kind: string): string {
+  const side = SIDES[kind];
+  if (side === undefined) return text;
+  const using = "if (?:you(?:['’]re| are) )?(?:using|adding)";
+  const inBrackets = new RegExp(
+    `\\s?\\((?:and |or |plus )?(?:the )?${side},? ${using}[^()]*\\)`,
+    'gi',
+  );
+  const first = new RegExp(`^${using} (?:the )?${side}\\b`, 'i');
+  const kept = sentencesOf(text.replace(inBrackets, '')).filter((one) => !first.test(one.trim()));
+  return kept.length === 0 ? text : kept.join(' ');
+}
+
 /**
  * The steps with what is served in place of the first of `besides` that there are words for in the recipe's
  * language; the same steps when there are none. Without `room`, what is served instead is taken to fit.
@@ -116,7 +130,15 @@ export function withServedBeside(
   const step = steps[at];
   if (found === null || step === undefined) return [...steps];
   const tag = methodWords(language)?.tag ?? 'en';
-  const without = tag === 'en' ? withoutSide(step.after, kindOf(found.line)) : step.after;
+  const why = WHY[tag] ?? '';
+  const kind = kindOf(found.line);
+  const open = steps.map((one) => {
+    const after =
+      tag === 'en' && one.before !== null ? withoutOptional(one.after, kind) : one.after;
+    return after === one.after ? one : changedTo(one, after, why);
+  });
+  const own = open[at] ?? step;
+  const without = tag === 'en' ? withoutSide(own.after, kind) : own.after;
   const after = withSentence(without, lastOwnSentence(without), found.said);
-  return steps.toSpliced(at, 1, changedTo(step, after, WHY[tag] ?? ''));
+  return open.with(at, changedTo(own === step ? step : { ...own, why: step.why }, after, why));
 }

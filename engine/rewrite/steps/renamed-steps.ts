@@ -22,6 +22,7 @@ import {
 } from '../wording/late-grains.ts';
 import { withoutWord } from '../wording/leave-out.ts';
 import { isNamedIn, namePattern } from '../wording/name-patterns.ts';
+import { withoutPageRemarks } from '../wording/page-remarks.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 import { namesOther, withoutBoiling } from './boiling.ts';
 import { whyChanged } from './step-reasons.ts';
@@ -169,7 +170,8 @@ function englishStep(
     ...whyChanged(named, null),
   ];
   const taken = [...named, ...unboiled.dropped, ...uncrushed.dropped];
-  return { step: rewritten(step, byNoPacket(leaveOut(text, named), named), why), named: taken };
+  const told = withoutPageRemarks(byNoPacket(leaveOut(text, named), named), named);
+  return { step: rewritten(step, told, why), named: taken };
 }
 
 /** Whether a sentence that names an ingredient names no other food. */

@@ -113,6 +113,13 @@ describe('a longer rise', () => {
   it('has no figures where the page has none', () => {
     expect(loaf('Mix all to a dough. Let it rise until doubled.')).toMatch(/as stated, and go by/);
   });
+
+  it('says how far it rises once, where the page does', () => {
+    const doubled = loaf('Mix all to a dough. Let it rise for 2 hours until doubled.');
+    expect(doubled).toMatch(/until it has grown by two thirds/);
+    expect(doubled).not.toMatch(/1\.6-1\.8/);
+    expect(loaf('Mix all to a dough. Let it rise for 2 hours.')).toMatch(/1\.6-1\.8 times/);
+  });
 });
 
 describe('an icing made by half', () => {
@@ -134,14 +141,21 @@ describe('an icing made by half', () => {
 
   it('is told where it is mixed, not where it is spread', () => {
     expect(iced(90)).toMatch(
-      /Make half as much icing, with the amounts of the list\. Where it is too shallow to dip, spoon it on\. Mix icing sugar/,
+      /The amounts are for half as much icing\. Where it is too shallow to dip, spoon it on\. Mix icing sugar/,
     );
     const spread = iced(90, 'Spread the glaze over the biscuits.');
     expect(spread).toMatch(
-      /of the list\. A thin layer or a small swirl is enough\. Mix icing sugar/,
+      /half as much icing\. A thin layer or a small swirl is enough\. Mix icing sugar/,
     );
     expect(spread.match(/half as much/g)).toHaveLength(1);
     expect(iced(90, 'Dip a toothpick into the icing to tint it.')).not.toMatch(/too shallow/);
+  });
+
+  it('is spread thin where the page spreads it thick', () => {
+    expect(iced(90, 'Pipe a generous swirl of the glaze, then spread the glaze.')).toMatch(
+      /Pipe a small swirl of the glaze/,
+    );
+    expect(iced(180, 'Pipe a generous swirl, then spread the glaze.')).toMatch(/generous swirl/);
   });
 
   it('has half of its flavouring too, where the plan has left that whole', () => {
@@ -162,7 +176,7 @@ describe('an icing made by half', () => {
       .steps.map(({ after }) => after)
       .join(' ');
     expect(text).toMatch(
-      /of the list\. Take half of its vanilla extract too\. A thin layer or a small swirl is enough\. Beat the butter/,
+      /half as much icing\. Take half of its vanilla extract too\. A thin layer or a small swirl is enough\. Beat the butter/,
     );
   });
 

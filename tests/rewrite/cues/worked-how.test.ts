@@ -55,13 +55,15 @@ describe('cooling and the heat of the centre', () => {
 
 describe('a rest before kneading on', () => {
   it('is told of a dough', () => {
-    expect(told(['Mix all and knead for 8 minutes.', 'Bake.'])).toMatch(/before kneading on/);
+    expect(told(['Mix all and knead for 8 minutes.', 'Bake.'])).toMatch(
+      /rest for 20-30 minutes before you go on/,
+    );
     expect(told(['Mischen und verkneten.', 'Im Ofen backen.'], 'de')).toMatch(/20-30 Minuten/);
   });
 
   it('is not told of a batter', () => {
     expect(told(['Stir all to a batter and pour it into the tin.', 'Bake.'])).not.toMatch(
-      /kneading on/,
+      /rest for 20-30 minutes/,
     );
     const spanish = ['Mezclar todo y verter la masa en el molde.', 'Hornear en el horno.'];
     expect(told(spanish, 'es')).not.toMatch(/amasando/);

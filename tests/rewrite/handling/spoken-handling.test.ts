@@ -5,6 +5,7 @@ import {
   isTold,
   takesLong,
   withObject,
+  withoutSifting,
 } from '../../../engine/rewrite/handling/spoken-handling.ts';
 import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
 import { foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
@@ -43,6 +44,20 @@ describe('handling told with its food', () => {
     expect(heldFor(method, 'Cream the butter and sugar until pale.')).toBe('');
     expect(heldFor(method, 'Heat the milk with the sugar.')).not.toBe('');
   });
+});
+
+it('sifts nothing that the page sifts', () => {
+  const method = 'Sift it; an icing takes a spoon less liquid.';
+  expect(withoutSifting(method, 'Sift the sugar into the bowl.')).toBe(
+    'an icing takes a spoon less liquid.',
+  );
+  expect(withoutSifting(method, 'Stir in the sugar.')).toBeNull();
+});
+
+it('asks for no zest where the page has its own', () => {
+  const clause = 'Add a little grated zest of the fruit for taste.';
+  expect(clauseHolds(clause, 'Pour in the juice.')).toBe(true);
+  expect(clauseHolds(clause, 'Top with the zest.')).toBe(false);
 });
 
 it('speaks of an icing only where there is one', () => {

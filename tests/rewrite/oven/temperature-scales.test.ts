@@ -10,6 +10,9 @@ describe('temperatures', () => {
     ['Heat the oven to 350 degrees.', 'Heat the oven to 350 degrees F (175 °C).'],
     ['Bring to 35-38 °C', 'Bring to 35-38 °C (95-100 °F)'],
     ['until 165°F inside', 'until 165°F (74 °C) inside'],
+    ['to the hard crack stage (300°F).', 'to the hard crack stage (300°F / 150 °C).'],
+    ['in a slow oven (300 degrees).', 'in a slow oven (300 degrees F / 150 °C).'],
+    ['Bake (in a tin) at 400°F (it is hot).', 'Bake (in a tin) at 400°F (205 °C) (it is hot).'],
     ['Heat the oven to 400℉.', 'Heat the oven to 400℉ (205 °C).'],
     ['Bake at 190℃ until set', 'Bake at 190℃ (375 °F) until set'],
     [

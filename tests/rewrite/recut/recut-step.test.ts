@@ -49,6 +49,24 @@ describe('a whole that is cut into more pieces', () => {
     ]);
   });
 
+  it('is called by its name, and no number of the page is told where it has none', () => {
+    const told = (servings: Partial<Servings>): string[] =>
+      afterOf(
+        ['Bake at 350 °F for 30 minutes.', 'Spread the icing on top.'],
+        { page: 8, now: 12, ...servings },
+        'en',
+        'cake',
+      ).slice(1);
+    expect(told({ whole: 'cheesecake' })).toEqual([
+      'Spread the icing on top. Cut the cheesecake into 12 pieces.',
+    ]);
+    const bread = (unstated: boolean, language = 'en'): string =>
+      afterOf(['Brew it.', 'Serve.'], { page: 4, now: 6, unstated }, language).join(' ');
+    expect(bread(false)).toMatch(/6 portions instead of 4\./);
+    expect(bread(true)).toMatch(/This makes 6 portions\./);
+    expect(bread(true, 'de')).toMatch(/Das ergibt 6 Portionen\./);
+  });
+
   it('is cut in the sentence or step that cuts', () => {
     expect(cake('Cool, then cut into squares.', 'Serve with tea.')).toEqual([
       'Cool, then cut into 12 squares.',

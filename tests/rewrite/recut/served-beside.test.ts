@@ -40,7 +40,7 @@ describe('what a dish is served with', () => {
   it('promises nothing where the serving has no room for cauliflower', () => {
     const steps = stepsOf('Fry the pork.', 'Spoon it over rice.');
     const [, full] = withServedBeside(steps, [rice], 'en', { counted: 14.2, budget: 15 });
-    expect(full?.after).toMatch(/Leave the rice or grain: with it/);
+    expect(full?.after).toMatch(/Leave out the rice or grain: with it/);
     expect(full?.after).not.toMatch(/To keep to the budget/);
     const [, room] = withServedBeside(steps, [rice], 'en', { counted: 9, budget: 15 });
     expect(room?.after).toMatch(/cauliflower rice/);
@@ -50,8 +50,20 @@ describe('what a dish is served with', () => {
     const bread = served('bread or rolls', 'crusty bread, to serve');
     const steps = stepsOf('Simmer the soup.', 'Serve hot.');
     expect(texts(withServedBeside(steps, [bread], 'en'))[1]).toMatch(
-      /^Serve hot\. .*leave the bread/,
+      /^Serve hot\. .*leave out the bread/,
     );
+  });
+
+  it('leaves no step that puts in what is left out', () => {
+    const side = served('potatoes or starchy vegetable', 'potatoes: “if using potatoes, lay them”');
+    const steps = stepsOf(
+      'If using potatoes, lay them in the pot. Add the chicken.',
+      'Add the apples (and potatoes if using).',
+      'Serve.',
+    );
+    const put = texts(withServedBeside(steps, [side], 'en', { counted: 14, budget: 15 }));
+    expect(put[0]).toMatch(/^Add the chicken\. Leave out the potatoes/);
+    expect(put[1]).toBe('Add the apples.');
   });
 
   it('is told in the language of the page, or not at all', () => {

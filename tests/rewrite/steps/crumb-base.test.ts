@@ -39,7 +39,7 @@ const method = (recipe: Pasted): string[] =>
 describe('crumbs of ground nuts', () => {
   it('are toasted where nothing is baked, before any step takes them', () => {
     const steps = method(CHILLED);
-    const made = steps.findIndex((step) => /^Make the almond crumbs of .*dry pan/.test(step));
+    const made = steps.findIndex((step) => /^For the almond crumbs, toast .*dry pan/.test(step));
     const taken = steps.findIndex((step) =>
       /Combine the melted butter and the almond crumbs/.test(step),
     );
@@ -52,6 +52,14 @@ describe('crumbs of ground nuts', () => {
     expect(text).not.toMatch(/graham|cracker/i);
     expect(text).not.toMatch(/grind the almond/i);
     expect(text).toMatch(/onto the crust/);
+  });
+
+  it('have no brand', () => {
+    const brand =
+      'Depending on the type and brand of graham crackers you use, you may need less butter.';
+    expect(method({ ...CHILLED, steps: CHILLED.steps.toSpliced(2, 0, brand) })).toContain(
+      'You may need less butter.',
+    );
   });
 
   it('are named where a bowl takes them, when the crushing is gone', () => {
