@@ -37,9 +37,10 @@ import { cautionsFor } from './tally/cautions/cautions.ts';
 import { wholeEnergy } from './tally/counted.ts';
 import { tally } from './tally/index.ts';
 import { leavingOut, withoutLeftOut } from './tally/left-out.ts';
-import { pieceServingNotes } from './tally/piece-servings.ts';
 import { plannedIngredients } from './tally/planned-ingredients.ts';
-import { proposeServings } from './tally/servings.ts';
+import { pieceServingNotes } from './tally/servings/piece-servings.ts';
+import { centrePieces } from './tally/servings/plates-told.ts';
+import { proposeServings } from './tally/servings/servings.ts';
 import { allergenChange } from './tally/verdict/allergen-change.ts';
 import { stillContains } from './tally/verdict/avoided-allergens.ts';
 import { verdictOf } from './tally/verdict/judge-budget.ts';
@@ -217,6 +218,7 @@ function tallyLines(
     rawGrams,
     energyKcal: wholeEnergy(ingredients, foods),
     family: family.id,
+    centrePieces: centrePieces(ingredients, (id) => foods.byId(id)?.group ?? null),
   });
   const servings = goals.servings ?? proposal.servings;
   const notes: Note[] = [...recipe.notes];

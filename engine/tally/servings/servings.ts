@@ -1,10 +1,11 @@
 /** How many servings to reckon with: what the page calls servings, else what its own figures fit. */
 
-import { withoutAccents } from '../accents.ts';
-import type { Family, Recipe } from '../model.ts';
-import { familyYield } from './cooked.ts';
-import racc from './data/racc.json' with { type: 'json' };
-import { statedEnergy } from './stated/stated-figures.ts';
+import { withoutAccents } from '../../accents.ts';
+import type { Family, Recipe } from '../../model.ts';
+import { familyYield } from '../cooked.ts';
+import racc from '../data/racc.json' with { type: 'json' };
+import { statedEnergy } from '../stated/stated-figures.ts';
+import { arePlates, platesOfMethod } from './plates-told.ts';
 import { volumeServings } from './volume-servings.ts';
 
 export interface ServingsProposal {
@@ -25,6 +26,8 @@ export interface WholeDish {
   /** Energy of all of it, kcal; null when unknown. */
   energyKcal: number | null;
   family: Family;
+  /** Fillets, steaks or chops on its lines, where they are what is eaten; null or absent without them. */
+  centrePieces?: number | null;
 }
 
 interface Reference {
@@ -173,6 +176,19 @@ function piecesAServing(
   return Math.max(1, Math.min(count, Math.round(reference / pieceGrams)));
 }
 
+/** '3 8-oz jars': how large one is, not how many. */
+const SIZE_OF_ONE = /(\d+)\s?-?\s?(?:oz|ounces?|ml|g|inch)\b/i;
+/** '20 biscuits = 10 sandwiches': what is eaten stands last. */
+const MAKES_IN_TURN = /=\s*(?:about )?(\d{1,3})\s+(\p{L}[\p{L}'’ -]*)$/u;
+
+/** The pieces of the yield, as its words mean them. */
+function piecesOf({ pieces, text }: Recipe['yield']): Recipe['yield']['pieces'] {
+  const [, count, noun = ''] = MAKES_IN_TURN.exec(text ?? '') ?? [];
+  if (pieces !== null && count !== undefined) return { count: Number(count), noun };
+  const size = Number(SIZE_OF_ONE.exec(text ?? '')?.[1]);
+  return pieces !== null && pieces.noun === 'pieces' && size === pieces.count ? null : pieces;
+}
+
 function fromPieces(
   recipe: Recipe,
   cookedGrams: number | null,
@@ -180,7 +196,8 @@ function fromPieces(
   energyKcal: number | null,
   misfit: Misfit,
 ): ServingsProposal | null {
-  const { pieces, text } = recipe.yield;
+  const { text } = recipe.yield;
+  const pieces = piecesOf(recipe.yield);
   const pageWords = text ?? (pieces ? `${pieces.count} ${pieces.noun}` : '');
   const fits = fitting(countsOnPage(recipe), misfit);
   if (fits !== null)
@@ -222,6 +239,36 @@ function asOne(recipe: Recipe, energyKcal: number | null, misfit: Misfit): Servi
   };
 }
 
+/** Where the page states no yield: the plates that its method fills, or the pieces that everybody gets one of. */
+function fromPlates(
+  recipe: Recipe,
+  cookedGrams: number | null,
+  reference: Reference,
+  { energyKcal, centrePieces = null }: WholeDish,
+): ServingsProposal | null {
+  if (recipe.yield.text !== null || cookedGrams === null) return null;
+  const plate = (reference.plate ?? reference).grams;
+  const fits = (count: number | null): count is number =>
+    count !== null && arePlates(count, cookedGrams, plate, energyKcal);
+  const filled = platesOfMethod(recipe.steps.map(({ text }) => text));
+  if (fits(filled))
+    return {
+      servings: filled,
+      stated: false,
+      assumed: true,
+      text: `The page gives no servings; its method makes ${filled} portions, which are taken.`,
+    };
+  const each = centrePieces !== null && centrePieces % 2 === 0 ? centrePieces / 2 : null;
+  const servings = [centrePieces, each].find(fits);
+  if (servings === undefined || servings === null) return null;
+  return {
+    servings,
+    stated: false,
+    assumed: true,
+    text: `The page gives no servings. ${servings} taken, as it has ${centrePieces} pieces of meat or fish. Set the servings.`,
+  };
+}
+
 function estimated(
   recipe: Recipe,
   cookedGrams: number | null,
@@ -253,7 +300,7 @@ function estimated(
  * Servings of a recipe, a whole number: those the page states (of a range, what its own energy of a
  * serving fits, else the middle, rounded down), unless its own energy contradicts them and fits another
  * count of the page; else one, where its energy is of all of it and not above 900 kcal; else the count of the page that its energy fits within a quarter; else its pieces
- * (several small ones make a serving); else the finished weight over what one person is usually served,
+ * (several small ones make a serving); else the plates its method fills or its fillets; else the finished weight over what one person is usually served,
  * or the reference amount of 21 CFR 101.12(b), marked as estimated. Without any weight the whole recipe is one.
  */
 export function proposeServings(recipe: Recipe, dish: WholeDish): ServingsProposal {
@@ -265,6 +312,7 @@ export function proposeServings(recipe: Recipe, dish: WholeDish): ServingsPropos
     fromStated(recipe, misfit) ??
     asOne(recipe, energyKcal, misfit) ??
     fromPieces(recipe, cooked, reference.grams, energyKcal, misfit) ??
+    fromPlates(recipe, cooked, reference, dish) ??
     estimated(recipe, cooked, reference)
   );
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_GOALS, tallyRecipe } from '../../engine/index.ts';
-import type { Note } from '../../engine/model.ts';
-import { readText } from '../../engine/read/index.ts';
+import { DEFAULT_GOALS, tallyRecipe } from '../../../engine/index.ts';
+import type { Note } from '../../../engine/model.ts';
+import { readText } from '../../../engine/read/index.ts';
 
 function notesOf(title: string, serves: string, servings: number | null = null): Note[] {
   const text = [title, '', serves, '', 'Ingredients', '- 600 g flour', '- 900 g potatoes'];

@@ -1,7 +1,7 @@
 /** A note for dishes of small pieces (dumplings, meatballs) whose count stands for servings. */
-import { LETTER } from '../letters.ts';
-import type { Note, Recipe } from '../model.ts';
-import dishes from './data/piece-dishes.json' with { type: 'json' };
+import { LETTER } from '../../letters.ts';
+import type { Note, Recipe } from '../../model.ts';
+import dishes from '../data/piece-dishes.json' with { type: 'json' };
 
 const wholeWords = (words: string): string => `(?<!${LETTER})(?:${words})(?!${LETTER})`;
 /** Chinese and Japanese leave no blanks between words. */

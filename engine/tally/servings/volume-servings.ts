@@ -1,7 +1,7 @@
 /** Servings of a yield told by volume: '1 quart' in servings of '1/2 cup'. */
-import type { Recipe } from '../model.ts';
-import { FRACTION_SIGNS, numberValue } from '../numerals.ts';
-import { millilitresOf } from '../units.ts';
+import type { Recipe } from '../../model.ts';
+import { FRACTION_SIGNS, numberValue } from '../../numerals.ts';
+import { millilitresOf } from '../../units.ts';
 
 const VOLUME = new RegExp(
   `(\\d+\\s*[${FRACTION_SIGNS}]|[${FRACTION_SIGNS}]|\\d+\\s+\\d+/\\d+|\\d+/\\d+|\\d+(?:\\.\\d+)?)\\s*(cup|pint|quart|gallon|tablespoon|tbsp|ml|l|liter|litre)s?\\b`,

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Family, Recipe } from '../../engine/model.ts';
-import { proposeServings } from '../../engine/tally/servings.ts';
+import type { Family, Recipe } from '../../../engine/model.ts';
+import { proposeServings } from '../../../engine/tally/servings/servings.ts';
 
 const recipe = (title: string, stated: Recipe['yield']): Recipe => ({
   title,
@@ -71,6 +71,21 @@ describe('servings', () => {
     const dish = { rawGrams: 300, energyKcal: 1200, family: 'other' as const };
     expect(proposeServings(sandwiches, dish).servings).toBe(2);
     expect(proposeServings(sandwiches, { ...dish, energyKcal: 400 }).servings).toBe(1);
+  });
+
+  it('takes the size of a jar for no count, and what biscuits are made into for the pieces', () => {
+    const jars = recipe('Plum spread', {
+      text: '3 8-oz jars',
+      servings: null,
+      pieces: { count: 8, noun: 'pieces' },
+    });
+    expect(propose(jars, 700, 'sweet-sauce').servings).toBeGreaterThan(15);
+    const stacked = recipe('Stacked biscuits', {
+      text: 'Yield: 20 biscuits= 10 stacks',
+      servings: null,
+      pieces: { count: 20, noun: 'biscuits' },
+    });
+    expect(propose(stacked, 600, 'cookie').servings).toBe(10);
   });
 
   it('does not take one loaf for one serving', () => {
