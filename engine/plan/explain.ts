@@ -1,5 +1,5 @@
 /** Says in plain words what a plan changes, why that much, what it does and what else was possible. */
-import type { Allergen, PlannedItem, Swap } from '../model.ts';
+import type { Allergen, Food, PlannedItem, Swap } from '../model.ts';
 import type { Candidate, Dish, Part } from './dish/dish.ts';
 import { netPerGram, sweetness } from './dish/food-figures.ts';
 import { addedSwap, lessSwap } from './explain-added.ts';
@@ -17,7 +17,9 @@ const TINY = 1e-6;
 const grams = (value: number): string => `${Math.round(value * 10) / 10} g`;
 const one = (value: number): string => (Math.round(value * 10) / 10).toFixed(1);
 
-const ruleName = (id: string): string => id.replaceAll('-', ' ');
+/** What a swap would have brought in, 'almond flour + allulose'; one that only leaves out brings nothing. */
+const broughtBy = (foods: readonly Food[]): string =>
+  foods.length === 0 ? 'less of it' : foods.map(({ name }) => name).join(' + ');
 
 /** Closeness a swap costs for each gram of net carbs it takes out of a gram of the line. */
 function price(candidate: Candidate, dish: Dish): number {
@@ -51,11 +53,14 @@ function considered(model: PlanModel, part: Part, chosen: ReadonlySet<string>): 
   const open = same
     .filter((c) => !chosen.has(c.rule.id))
     .sort((a, b) => a.rule.cost - b.rule.cost)
-    .map((c) => `${ruleName(c.rule.id)}: ${whyNot(c, dish, best)}`);
+    .map((c) => `${broughtBy(c.to.map(({ food }) => food))}: ${whyNot(c, dish, best)}`);
   const refused = dish.refused
     .filter((r) => r.key === part.key)
-    .map((r) => `${ruleName(r.rule.id)}: ${r.why}`);
-  return [...open.slice(0, 4), ...refused.slice(0, 2)];
+    .map(({ rule, why }) => {
+      const foods = rule.to.flatMap(({ food }) => dish.foods.byId(food) ?? []);
+      return `${broughtBy(foods)}: ${why}`;
+    });
+  return [...new Set([...open.slice(0, 4), ...refused.slice(0, 2)])];
 }
 
 /** A package's own label needs no reminder to enter it. */

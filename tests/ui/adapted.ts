@@ -1,5 +1,5 @@
 /** Recipes for screen tests, worked out by the engine. */
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { JSDOM, VirtualConsole } from 'jsdom';
 import {
@@ -13,6 +13,8 @@ import {
 } from '../../engine/index.ts';
 
 const PAGES = join(import.meta.dirname, '../pages/demo');
+
+export const DEMO_PAGES = readdirSync(PAGES).filter((name) => name.endsWith('.html'));
 
 function first(result: ReturnType<typeof readText>, what: string): Recipe {
   const recipe = result.ok ? result.recipes[0] : undefined;

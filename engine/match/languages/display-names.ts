@@ -1,30 +1,21 @@
-/** What a food is called in a language, for those who read it: the first name that the language's file lists. */
-import de from '../data/names/de.json' with { type: 'json' };
+/** What a food is called in a language of recipes, for those who read it: the first name that the language's file lists. */
 import es from '../data/names/es.json' with { type: 'json' };
 import fr from '../data/names/fr.json' with { type: 'json' };
 import it from '../data/names/it.json' with { type: 'json' };
 import nl from '../data/names/nl.json' with { type: 'json' };
 import pt from '../data/names/pt.json' with { type: 'json' };
 import sv from '../data/names/sv.json' with { type: 'json' };
-import shown from '../data/shown-names-de.json' with { type: 'json' };
+import { shownName } from './shown-names.ts';
 
-/** Names by language and food id; the second file has foods that no page calls by one settled name. */
-const NAMES: Record<string, readonly Record<string, string | readonly string[]>[]> = {
-  de: [de, shown],
-  es: [es],
-  fr: [fr],
-  it: [it],
-  nl: [nl],
-  pt: [pt],
-  sv: [sv],
+const NAMES: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
+  es,
+  fr,
+  it,
+  nl,
+  pt,
+  sv,
 };
 
 /** A food's name, or null where the language or the food has none. */
-export function foodNameIn(language: string, foodId: string): string | null {
-  for (const names of NAMES[language] ?? []) {
-    const found = names[foodId];
-    const name = typeof found === 'string' ? found : found?.[0];
-    if (name !== undefined) return name;
-  }
-  return null;
-}
+export const foodNameIn = (language: string, foodId: string): string | null =>
+  NAMES[language]?.[foodId]?.[0] ?? shownName(language, foodId);

@@ -2,8 +2,8 @@
 import { hasTag } from '../../foods/tags.ts';
 import { keptFor } from '../../kept-results.ts';
 import type { PlannedItem } from '../../model.ts';
+import { decimals } from '../languages/language-tags.ts';
 import {
-  decimals,
   joinedWith,
   localReason,
   localUnits,

@@ -16,6 +16,7 @@ import pt from './data/pt.json' with { type: 'json' };
 import reasons from './data/reasons.json' with { type: 'json' };
 import sv from './data/sv.json' with { type: 'json' };
 import swapHandling from './data/swap-handling.json' with { type: 'json' };
+import { baseOf, type Language, languageOfTag } from './language-tags.ts';
 
 /** A spoon's name: the same for one and many, or both. */
 const Spoon = z.union([z.string(), z.tuple([z.string(), z.string()])]);
@@ -109,30 +110,15 @@ export type MethodWords = z.infer<typeof MethodWords> & {
   tag: Language;
 };
 
-const FILES = { da, de, es, fr, it, nb, nl, pt, sv } as const;
-
-/** Languages with words of their own, besides English. */
-export type Language = keyof typeof FILES;
-
-const isLanguage = (tag: string): tag is Language => Object.hasOwn(FILES, tag);
+const FILES: Readonly<Record<Language, unknown>> = { da, de, es, fr, it, nb, nl, pt, sv };
 
 /** Files are checked when first asked for: most recipes need none. */
 const checked = new Map<string, MethodWords>();
 
-/** The two letters of a tag; English for tags that name no language, such as 'und'. */
-function baseOf(language: string | null): string {
-  const base = (language ?? '').toLowerCase().split(/[-_]/)[0] ?? '';
-  return /^[a-z]{2}$/.test(base) ? base : 'en';
-}
-
-/** Norwegian pages say 'no' or 'nn' as well. */
-const SAME_AS: Readonly<Record<string, Language>> = { no: 'nb', nn: 'nb' };
-
 /** Words for a BCP 47 tag; null for English and for languages without a file. */
 export function methodWords(language: string | null): MethodWords | null {
-  const base = baseOf(language);
-  const tag = SAME_AS[base] ?? base;
-  if (!isLanguage(tag)) return null;
+  const tag = languageOfTag(language);
+  if (tag === null) return null;
   const words = checked.get(tag) ?? { ...MethodWords.parse(FILES[tag]), tag };
   checked.set(tag, words);
   return words;
@@ -209,9 +195,6 @@ export function joinedWith(list: readonly string[], and: string): string {
   const last = list.at(-1) ?? '';
   return list.length < 2 ? last : `${list.slice(0, -1).join(', ')} ${and} ${last}`;
 }
-
-/** Decimals with a comma, as all these languages write them. */
-export const decimals = (text: string): string => text.replace(/(\d)\.(\d)/g, '$1,$2');
 
 /** 'tbsp' as it is called beside a number: one of it up to a whole one. */
 const spoon = (name: MethodWords['units']['tsp'], number: string): string =>

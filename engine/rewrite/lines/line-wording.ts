@@ -2,13 +2,8 @@
 import type { FoodTable } from '../../foods/index.ts';
 import type { Food, Ingredient, Plan, PlannedItem } from '../../model.ts';
 import type { Region } from '../../units.ts';
-import {
-  decimals,
-  localFoodName,
-  localUnits,
-  type MethodWords,
-  withOf,
-} from '../languages/method-words.ts';
+import { decimals } from '../languages/language-tags.ts';
+import { localFoodName, localUnits, type MethodWords, withOf } from '../languages/method-words.ts';
 import { LINE_MARK } from '../languages/unworded.ts';
 import { partOfCount } from './part-of-count.ts';
 import { countOfRest, countOfStandIn, type PieceCount, standInText } from './piece-counts.ts';

@@ -2,8 +2,8 @@
 import { type FoodTable, foodTable } from '../../foods/index.ts';
 import { lineOfKey } from '../../ingredient-keys.ts';
 import type { Adaptation, Food, Ingredient, PlannedItem, Role } from '../../model.ts';
+import { decimals } from '../languages/language-tags.ts';
 import {
-  decimals,
   isForeign,
   localFoodName,
   type MethodWords,

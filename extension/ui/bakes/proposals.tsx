@@ -1,7 +1,8 @@
 /** What to change after the last bake. */
 import type { Adjustment } from '../../../engine/model.ts';
-import { engineLang } from '../words/engine-language.ts';
-import { say } from '../words/say.ts';
+import { toldHere } from '../words/engine-language.ts';
+import { say, sayWith } from '../words/say.ts';
+import { ToldSentence } from '../words/told-sentence.tsx';
 
 interface Props {
   proposals: readonly Adjustment[];
@@ -9,7 +10,7 @@ interface Props {
 }
 
 function Source({ source }: { source: string }) {
-  return <p class="soft">{say('sourceIs', source)}</p>;
+  return <p class="soft">{sayWith('sourceIs', <ToldSentence text={source} />)}</p>;
 }
 
 export function Proposals({ proposals, onAccept }: Props) {
@@ -22,14 +23,16 @@ export function Proposals({ proposals, onAccept }: Props) {
           <ul class="swaps">
             {proposals.map((one) => (
               <li key={one.id}>
-                <p class="swap-amounts" lang={engineLang()}>
-                  {one.text}
+                <p class="swap-amounts">
+                  <ToldSentence text={one.text} />
                 </p>
-                <p lang={engineLang()}>{one.why}</p>
+                <p>
+                  <ToldSentence text={one.why} />
+                </p>
                 <Source source={one.source} />
                 <button type="button" class="button" onClick={() => onAccept(one)}>
                   {say('takeItUp')}
-                  <span class="hidden">{say('ofFood', one.text)}</span>
+                  <span class="hidden">{say('ofFood', toldHere(one.text).text)}</span>
                 </button>
               </li>
             ))}

@@ -2,6 +2,7 @@
 import { useId, useState } from 'preact/hooks';
 import type { FoodTable } from '../../../engine/index.ts';
 import type { Food } from '../../../engine/model.ts';
+import { foodWord } from '../words/food-words.ts';
 import { say } from '../words/say.ts';
 import { searchFoods } from './food-search.ts';
 
@@ -42,7 +43,7 @@ export function FoodPicker({ label, table, onPick }: Props) {
                   document.getElementById(id)?.focus();
                 }}
               >
-                <b>{food.name}</b>
+                <b>{foodWord(food.id, food.name)}</b>
               </button>
             </li>
           ))}

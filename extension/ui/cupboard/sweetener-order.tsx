@@ -2,7 +2,8 @@
 import { useId } from 'preact/hooks';
 import { type FoodTable, hasTag } from '../../../engine/index.ts';
 import type { PantryFood } from '../../store/pantry-food.ts';
-import { say } from '../words/say.ts';
+import { foodWord } from '../words/food-words.ts';
+import { locale, say } from '../words/say.ts';
 
 interface Props {
   liked: readonly PantryFood[];
@@ -10,12 +11,14 @@ interface Props {
   onLiked(liked: PantryFood[]): void;
 }
 
+const called = ({ foodId, foodName }: PantryFood): string => foodWord(foodId, foodName);
+
 /** What is sold to sweeten in place of sugar. */
 const sweeteners = (table: FoodTable): PantryFood[] =>
   table.foods
     .filter((food) => hasTag(food, 'sweetener') && hasTag(food, 'speciality'))
     .map(({ id, name }) => ({ foodId: id, foodName: name }))
-    .sort((a, b) => a.foodName.localeCompare(b.foodName));
+    .sort((a, b) => called(a).localeCompare(called(b), locale()));
 
 function Liked({ liked, onLiked }: Omit<Props, 'table'>) {
   const moved = (at: number): PantryFood[] => {
@@ -26,22 +29,22 @@ function Liked({ liked, onLiked }: Omit<Props, 'table'>) {
   };
   return (
     <ol class="liked">
-      {liked.map(({ foodId, foodName }, at) => (
-        <li key={foodId}>
-          <span>{foodName}</span>
+      {liked.map((food, at) => (
+        <li key={food.foodId}>
+          <span>{called(food)}</span>
           {at > 0 && (
             <button type="button" class="button bare" onClick={() => onLiked(moved(at))}>
               {say('sooner')}
-              <span class="hidden">{say('ofFood', foodName)}</span>
+              <span class="hidden">{say('ofFood', called(food))}</span>
             </button>
           )}
           <button
             type="button"
             class="button bare"
-            onClick={() => onLiked(liked.filter((one) => one.foodId !== foodId))}
+            onClick={() => onLiked(liked.filter(({ foodId }) => foodId !== food.foodId))}
           >
             {say('remove')}
-            <span class="hidden">{say('ofFood', foodName)}</span>
+            <span class="hidden">{say('ofFood', called(food))}</span>
           </button>
         </li>
       ))}
@@ -70,9 +73,9 @@ export function SweetenerOrder({ liked, table, onLiked }: Props) {
           }}
         >
           <option value="">{say('choose')}</option>
-          {others.map(({ foodId, foodName }) => (
-            <option key={foodId} value={foodId}>
-              {foodName}
+          {others.map((food) => (
+            <option key={food.foodId} value={food.foodId}>
+              {called(food)}
             </option>
           ))}
         </select>

@@ -2,6 +2,7 @@
 import type { FoodTable } from '../../../engine/index.ts';
 import type { Food } from '../../../engine/model.ts';
 import type { Pantry } from '../hooks/use-pantry.ts';
+import { foodWord } from '../words/food-words.ts';
 import { capital, say } from '../words/say.ts';
 import { notedGoods, shelfNote } from './shelf-notes.ts';
 
@@ -17,7 +18,7 @@ function Good({ food, onHave }: { food: Food; onHave(): void }) {
   return (
     <li class="good">
       <div>
-        <b>{capital(food.name)}</b>
+        <b>{capital(foodWord(food.id, food.name))}</b>
         {note && (
           <p class="soft">
             {capital(note.is)}. {say('alsoCalled', note.called)} {say('storedHow', note.storing)}
@@ -26,7 +27,7 @@ function Good({ food, onHave }: { food: Food; onHave(): void }) {
       </div>
       <button type="button" class="button" onClick={onHave}>
         {say('haveIt')}
-        <span class="hidden">{say('ofFood', food.name)}</span>
+        <span class="hidden">{say('ofFood', foodWord(food.id, food.name))}</span>
       </button>
     </li>
   );

@@ -1,7 +1,7 @@
 /** Lines that are not in the totals, always shown beside them. */
 import type { Tally } from '../../../engine/model.ts';
-import { engineLang } from '../words/engine-language.ts';
 import { say } from '../words/say.ts';
+import { ToldSentence } from '../words/told-sentence.tsx';
 
 export function Uncounted({ before, after }: { before: Tally; after: Tally }) {
   const lines = new Map([...before.uncounted, ...after.uncounted].map((line) => [line.key, line]));
@@ -12,7 +12,7 @@ export function Uncounted({ before, after }: { before: Tally; after: Tally }) {
       <ul>
         {[...lines.values()].map((line) => (
           <li key={line.key}>
-            <q>{line.text}</q> – <span lang={engineLang()}>{line.why}</span>
+            <q>{line.text}</q> – <ToldSentence text={line.why} />
           </li>
         ))}
       </ul>

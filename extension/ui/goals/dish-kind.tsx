@@ -1,9 +1,9 @@
 /** What the dish is taken for, why, and of what parts; the user's word wins. */
 import { useId } from 'preact/hooks';
 import { FAMILIES, type Goals, type Plan } from '../../../engine/model.ts';
-import { engineLang } from '../words/engine-language.ts';
 import { familyWord } from '../words/family-words.ts';
-import { say } from '../words/say.ts';
+import { say, sayWith } from '../words/say.ts';
+import { ToldSentence } from '../words/told-sentence.tsx';
 
 interface Props {
   goals: Goals;
@@ -42,7 +42,7 @@ export function DishKind({ goals, plan, onGoals }: Props) {
       </select>
       <span class="field-note" id={`${id}-why`}>
         {guessed && say('aGuess')}
-        <span lang={engineLang()}>{say('seenBy', family.why)}</span>
+        {sayWith('seenBy', <ToldSentence text={family.why} />)}
       </span>
       {parts.length > 1 && (
         <>
@@ -51,7 +51,7 @@ export function DishKind({ goals, plan, onGoals }: Props) {
             {parts.map((part) => (
               <li key={`${part.title}.${part.family}`}>
                 {part.title?.replace(/\s*:$/, '') ?? say('dishItself')}: {familyWord(part.family)} (
-                <span lang={engineLang()}>{part.why}</span>)
+                <ToldSentence text={part.why} />)
               </li>
             ))}
           </ul>

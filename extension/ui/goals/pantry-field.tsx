@@ -6,6 +6,7 @@ import type { Adaptation, Goals } from '../../../engine/model.ts';
 import { FailureLine } from '../controls/failure-line.tsx';
 import { FoodPicker } from '../controls/food-picker.tsx';
 import type { Pantry } from '../hooks/use-pantry.ts';
+import { foodWord } from '../words/food-words.ts';
 import { say, sayCount } from '../words/say.ts';
 
 interface Props {
@@ -68,14 +69,14 @@ export function PantryField({ adaptation, goals, table, pantry, onGoals }: Props
         <ul class="chips">
           {pantry.foods.map(({ foodId, foodName }) => (
             <li key={foodId}>
-              <span>{foodName}</span>
+              <span>{foodWord(foodId, foodName)}</span>
               <button
                 type="button"
                 class="button bare"
                 onClick={() => changing(() => pantry.take(foodId))}
               >
                 {say('remove')}
-                <span class="hidden">: {foodName}</span>
+                <span class="hidden">: {foodWord(foodId, foodName)}</span>
               </button>
             </li>
           ))}
@@ -87,7 +88,7 @@ export function PantryField({ adaptation, goals, table, pantry, onGoals }: Props
             class="button"
             onClick={() => changing(() => pantry.add({ foodId, foodName: food }))}
           >
-            {say('iHave', food)}
+            {say('iHave', foodWord(foodId, food))}
           </button>
         ))}
         <FoodPicker

@@ -3,7 +3,10 @@ import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { foodFromLabel, type PackageLabel } from '../../../engine/index.ts';
 import type { Food, Note } from '../../../engine/model.ts';
 import { AllergenBoxes } from '../goals/allergen-boxes.tsx';
+import { toldHere } from '../words/engine-language.ts';
+import { foodWord } from '../words/food-words.ts';
 import { type MessageKey, say } from '../words/say.ts';
+import { ToldSentence } from '../words/told-sentence.tsx';
 import {
   type Draft,
   draftFrom,
@@ -67,7 +70,7 @@ function StandIn({ id, draft, wrong, onDraft }: PartProps & { id: string; wrong:
           <optgroup key={kind} label={say(kind)}>
             {foods.map((food) => (
               <option key={food.id} value={food.id}>
-                {food.name}
+                {foodWord(food.id, food.name)}
               </option>
             ))}
           </optgroup>
@@ -190,7 +193,7 @@ export function LabelForm({ start, onKeep }: Props) {
     const label = labelFrom(draft);
     if ('length' in label) return refuse(label);
     const result = foodFromLabel(label);
-    if (!result.ok) return refuse([{ field: null, text: result.why }]);
+    if (!result.ok) return refuse([{ field: null, text: toldHere(result.why).text }]);
     setErrors([]);
     if (result.warnings.length > 0 && warnings.length === 0) return setWarnings(result.warnings);
     const why = await onKeep(result.food, label);
@@ -236,7 +239,9 @@ export function LabelForm({ start, onKeep }: Props) {
             <p>{say('checkBeforeUse')}</p>
             <ul>
               {warnings.map(({ text }) => (
-                <li key={text}>{text}</li>
+                <li key={text}>
+                  <ToldSentence text={text} />
+                </li>
               ))}
             </ul>
           </div>

@@ -3,6 +3,7 @@
 import { useRef } from 'preact/hooks';
 import { FailureLine } from '../controls/failure-line.tsx';
 import type { Names } from '../hooks/use-names.ts';
+import { foodWord } from '../words/food-words.ts';
 import { say } from '../words/say.ts';
 
 /** What the user said names mean; each can be forgotten. */
@@ -22,9 +23,9 @@ export function NamesList({ names }: { names: Names }) {
       <FailureLine text={names.failure} />
       {names.aliases.length === 0 && <p>{say('noNames')}</p>}
       <ul class="saved">
-        {names.aliases.map(({ name, foodName }) => (
+        {names.aliases.map(({ name, foodId, foodName }) => (
           <li key={name}>
-            <span>{say('nameMeans', name, foodName)}</span>
+            <span>{say('nameMeans', name, foodWord(foodId, foodName))}</span>
             <button type="button" class="button bare" onClick={() => forget(name)}>
               {say('forget')}
               <span class="hidden">{say('ofFood', name)}</span>

@@ -8,6 +8,7 @@ import type { OwnFood } from '../../store/records.ts';
 import { FailureLine } from '../controls/failure-line.tsx';
 import { Fold } from '../controls/fold.tsx';
 import { amount } from '../figures/format.ts';
+import { foodWord } from '../words/food-words.ts';
 import { say, sayCount } from '../words/say.ts';
 import { LabelForm } from './label-form.tsx';
 
@@ -36,7 +37,7 @@ function netText({ per100g, carbohydrateBasis, spread }: Food): string {
 
 function standsFor({ id }: Food): string {
   const like = foodTable().byId(id);
-  return like ? say('standsInForFood', like.name) : say('foodOfItsOwn');
+  return like ? say('standsInForFood', foodWord(like.id, like.name)) : say('foodOfItsOwn');
 }
 
 const words = (error: unknown): string =>

@@ -2,8 +2,8 @@
 import { useId, useState } from 'preact/hooks';
 import type { Adaptation } from '../../../engine/model.ts';
 import { Icon } from '../controls/icon.tsx';
-import { engineLang } from '../words/engine-language.ts';
 import { say } from '../words/say.ts';
+import { ToldSentence } from '../words/told-sentence.tsx';
 import { type CookedStep, cookedMethod } from './cooked-method.ts';
 import { stepParts } from './new-amounts.ts';
 import { factorText } from './shown-amounts.ts';
@@ -18,7 +18,11 @@ interface StepProps {
 function Why({ step, language, id }: Omit<StepProps, 'number'> & { id: string }) {
   return (
     <div class="why-note" id={id}>
-      {step.why && <p lang={engineLang()}>{step.why}</p>}
+      {step.why && (
+        <p>
+          <ToldSentence text={step.why} otherwise={step.lang ?? language} />
+        </p>
+      )}
       {step.change === 'changed' && step.before && (
         <p>
           {say('pageSays')}{' '}
@@ -31,7 +35,7 @@ function Why({ step, language, id }: Omit<StepProps, 'number'> & { id: string })
   );
 }
 
-/** The method is in the page's language, unless a step says otherwise; reasons are not. */
+/** The method is in the page's language, unless a step says otherwise. */
 function StepItem({ step, number, language }: StepProps) {
   const id = useId();
   const [open, setOpen] = useState(false);
@@ -71,7 +75,7 @@ function StepItem({ step, number, language }: StepProps) {
             </>
           )}
         </p>
-        <ToldList told={step.told} />
+        <ToldList told={step.told} otherwise={language} />
         {open && <Why step={step} language={language} id={id} />}
       </div>
     </li>
@@ -88,7 +92,7 @@ export function Method({ adaptation, factor }: { adaptation: Adaptation; factor:
       {factor !== 1 && steps.length > 0 && (
         <p class="factor-note">{say('methodTimes', factorText(factor))}</p>
       )}
-      <ToldList told={told} />
+      <ToldList told={told} otherwise={language} />
       {steps.length === 0 && <p>{say('noMethod')}</p>}
       <ol>
         {steps.map((step, at) => {

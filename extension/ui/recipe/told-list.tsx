@@ -1,12 +1,20 @@
 /** What the cook is told beside a step, or above the method. */
-import { engineLang } from '../words/engine-language.ts';
+import { ToldSentence } from '../words/told-sentence.tsx';
 
-export function ToldList({ told }: { told: readonly string[] }) {
+interface Props {
+  told: readonly string[];
+  /** What it is said in where the screen's language has no words for it. */
+  otherwise: string | undefined;
+}
+
+export function ToldList({ told, otherwise }: Props) {
   if (told.length === 0) return null;
   return (
-    <ul class="told" lang={engineLang()}>
+    <ul class="told">
       {told.map((text) => (
-        <li key={text}>{text}</li>
+        <li key={text}>
+          <ToldSentence text={text} otherwise={otherwise} />
+        </li>
       ))}
     </ul>
   );

@@ -5,8 +5,8 @@ import type { CookedStep } from '../recipe/cooked-method.ts';
 import { stepParts } from '../recipe/new-amounts.ts';
 import { factorText } from '../recipe/shown-amounts.ts';
 import { ToldList } from '../recipe/told-list.tsx';
-import { engineLang } from '../words/engine-language.ts';
 import { say } from '../words/say.ts';
+import { ToldSentence } from '../words/told-sentence.tsx';
 import { readyChime } from './chime.ts';
 import { lengthText, stepTimes } from './step-times.ts';
 
@@ -63,7 +63,7 @@ export function StoveStep({ step, at, count, factor, language, onTimer, children
       {children}
       <div class="stove-rest">
         {factor !== 1 && <p class="soft">{say('methodTimes', factorText(factor))}</p>}
-        <ToldList told={step.told} />
+        <ToldList told={step.told} otherwise={language} />
         <div class="acts">
           {stepTimes(step.after).map(({ seconds }) => (
             <button key={seconds} type="button" class="button" onClick={() => start(seconds)}>
@@ -73,8 +73,8 @@ export function StoveStep({ step, at, count, factor, language, onTimer, children
           ))}
         </div>
         {step.why && (
-          <p class="stove-why" lang={engineLang()}>
-            {step.why}
+          <p class="stove-why">
+            <ToldSentence text={step.why} otherwise={lang} />
           </p>
         )}
       </div>

@@ -14,8 +14,8 @@ import { keepLesson } from '../../store/kept/lesson.ts';
 import { listRecipes } from '../../store/kept/saved.ts';
 import type { OwnFood } from '../../store/records.ts';
 import { FailureLine } from '../controls/failure-line.tsx';
-import { engineLang } from '../words/engine-language.ts';
 import { say, sayCount } from '../words/say.ts';
+import { ToldSentence } from '../words/told-sentence.tsx';
 
 interface Props {
   store: Store;
@@ -65,7 +65,9 @@ export function LearnedWater({ store, own, adaptation, options, savedId, onKept 
     <div class="learned">
       {lessons.map(({ lesson, food }) => (
         <div key={food.id}>
-          <p lang={engineLang()}>{lesson.why}</p>
+          <p>
+            <ToldSentence text={lesson.why} />
+          </p>
           <button type="button" class="button" onClick={() => void take(lesson, food)}>
             {say('reckonWithFor', food.name)}
           </button>

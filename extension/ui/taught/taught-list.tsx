@@ -5,8 +5,9 @@ import type { Adjustment } from '../../../engine/model.ts';
 import { changeSwitch } from '../../store/kept/taught-kept.ts';
 import { Fold } from '../controls/fold.tsx';
 import type { Lessons } from '../hooks/use-lessons.ts';
-import { engineLang } from '../words/engine-language.ts';
+import { toldHere } from '../words/engine-language.ts';
 import { say, sayCount } from '../words/say.ts';
+import { ToldSentence } from '../words/told-sentence.tsx';
 import { lessonBakes, lessonText, type Named } from './lesson-text.ts';
 
 interface Props {
@@ -64,14 +65,14 @@ function ChangeRow({
           aria-describedby={id}
           onChange={({ currentTarget }) => lessons.turn(name, currentTarget.checked)}
         />
-        <span lang={engineLang()}>{change.text}</span>
+        <ToldSentence text={change.text} />
       </label>
-      <p class="soft taught-from" id={id} lang={engineLang()}>
-        {change.why}
+      <p class="soft taught-from" id={id}>
+        <ToldSentence text={change.why} />
       </p>
       <button type="button" class="button bare" onClick={() => onWithdraw(change)}>
         {say('withdraw')}
-        <span class="hidden">{say('ofFood', change.text)}</span>
+        <span class="hidden">{say('ofFood', toldHere(change.text).text)}</span>
       </button>
     </li>
   );

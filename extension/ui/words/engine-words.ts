@@ -5,19 +5,19 @@
 import { languageOf, locale } from './say.ts';
 
 type EngineWords = Pick<
-  typeof import('../../../engine/match/languages/display-names.ts'),
-  'foodNameIn'
+  typeof import('../../../engine/match/languages/shown-names.ts'),
+  'shownName'
 > &
-  Pick<typeof import('../../../engine/rewrite/languages/told-notes.ts'), 'toldNote'>;
+  Pick<typeof import('../../../engine/rewrite/languages/told-screens.ts'), 'toldOnScreen'>;
 
 let words: EngineWords | null = null;
 
 async function readIn(): Promise<EngineWords> {
-  const [{ foodNameIn }, { toldNote }] = await Promise.all([
-    import('../../../engine/match/languages/display-names.ts'),
-    import('../../../engine/rewrite/languages/told-notes.ts'),
+  const [{ shownName }, { toldOnScreen }] = await Promise.all([
+    import('../../../engine/match/languages/shown-names.ts'),
+    import('../../../engine/rewrite/languages/told-screens.ts'),
   ]);
-  return { foodNameIn, toldNote };
+  return { shownName, toldOnScreen };
 }
 
 /** Reads them in where the language that is spoken needs them; never rejects, as English can be said without. */

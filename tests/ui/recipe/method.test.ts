@@ -107,6 +107,6 @@ describe('the method as it is cooked', () => {
     expect(root.querySelector('.stove-text')?.textContent).toContain('180 g almond flour');
     expect(root.querySelector('.told')?.textContent).toContain('120 g of 240 g');
     for (const name of ['.told', '.stove-why'])
-      expect(root.querySelector(name)?.getAttribute('lang')).toBe(lang);
+      expect(root.querySelector(`${name} span`)?.getAttribute('lang')).toBe(lang);
   });
 });

@@ -30,7 +30,7 @@ describe('the words of other languages', () => {
     expect(engineWords()).toBeNull();
     speak('de');
     await learnEngineWords();
-    expect(engineWords()?.foodNameIn('de', 'water')).toBe('Wasser');
+    expect(engineWords()?.shownName('de', 'water')).toBe('Wasser');
     speak('en');
     expect(engineWords()).toBeNull();
   });

@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useId, useRef, useState } from 'preact/hooks';
 import type { Trace, TracedLine } from '../../../../engine/index.ts';
 import type { Adaptation, Interval } from '../../../../engine/model.ts';
+import { foodWord } from '../../words/food-words.ts';
 import { portionWord } from '../../words/portion.ts';
 import { say, sayCount } from '../../words/say.ts';
 import { digitsOf, figureRange, figureText, type NutrientRow } from '../format.ts';
@@ -118,7 +119,7 @@ function TraceLine({ line, row, servings }: LineProps) {
   return (
     <li>
       <p class="trace-head">
-        <span>{line.food.name}</span>
+        <span>{foodWord(line.food.id, line.food.name)}</span>
         <span class="figure">
           {inUnit(value, row)} <span class="range">{figureRange(value, row)}</span>
         </span>
@@ -160,7 +161,7 @@ export function partsOf(lines: readonly TracedLine[], row: NutrientRow): Parts {
 }
 
 const names = (lines: readonly TracedLine[]): string =>
-  [...new Set(lines.map(({ food }) => food.name))].join(', ');
+  [...new Set(lines.map(({ food }) => foodWord(food.id, food.name)))].join(', ');
 
 interface PanelProps {
   opened: Opened;

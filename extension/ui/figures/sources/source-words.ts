@@ -1,10 +1,14 @@
 /** Sources, amounts and matches in the words of the screen. */
 import type { Food, Interval, Match, Weight } from '../../../../engine/model.ts';
+import { toldHere } from '../../words/engine-language.ts';
+import { foodWord } from '../../words/food-words.ts';
 import { type MessageKey, say } from '../../words/say.ts';
 import { digitsOf } from '../format.ts';
 
+const told = (english: string): string => toldHere(english).text;
+
 const withNote = (text: string, note: string | null): string =>
-  note === null || note === '' ? text : `${text}: ${note}`;
+  note === null || note === '' ? text : `${text}: ${told(note)}`;
 
 /** 'USDA SR Legacy 168896', 'typical label, from memory: less certain', 'your package'. */
 export function sourceText({ source }: Pick<Food, 'source'>): string {
@@ -21,9 +25,9 @@ export function sourceText({ source }: Pick<Food, 'source'>): string {
     case 'label':
       return withNote(say('sourceLabel'), note);
     case 'memory':
-      return say('sourceMemory', note ?? say('typicalFigures'));
+      return say('sourceMemory', note === null ? say('typicalFigures') : told(note));
     case 'practice':
-      return note ?? say('sourcePractice');
+      return note === null ? say('sourcePractice') : told(note);
     case 'user':
       return say('sourceYours');
   }
@@ -54,7 +58,7 @@ const BASIS: Record<Weight['basis'], MessageKey> = {
 
 /** What the grams rest on: 'from a measure, US cup of 125 g'. */
 export function weightReason({ basis, assumptions, eaten }: Weight): string {
-  const said = assumptions.length > 0 ? assumptions : [say(BASIS[basis])];
+  const said = assumptions.length > 0 ? assumptions.map(told) : [say(BASIS[basis])];
   const lead = assumptions.length > 0 && basis !== 'mass' && basis !== 'corrected';
   const parts = lead ? [say(BASIS[basis]), ...said] : said;
   const share =
@@ -65,7 +69,8 @@ export function weightReason({ basis, assumptions, eaten }: Weight): string {
 }
 
 /** How sure we are of the food: 'chosen by you', or 'taken for bread flour, 96 % sure: same name'. */
-export function matchReason({ foodName, confidence, reason }: Match): string {
-  if (/^chosen by/.test(reason)) return reason;
-  return say('takenFor', foodName, Math.round(confidence * 100), reason);
+export function matchReason({ foodId, foodName, confidence, reason }: Match): string {
+  if (/^chosen by/.test(reason)) return told(reason);
+  const name = foodWord(foodId, foodName);
+  return say('takenFor', name, Math.round(confidence * 100), told(reason));
 }

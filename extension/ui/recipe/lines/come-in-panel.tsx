@@ -2,7 +2,8 @@
 import type { Adaptation, Swap } from '../../../../engine/model.ts';
 import { allergenWord } from '../../words/allergen-words.ts';
 import { foodWord } from '../../words/food-words.ts';
-import { say, sayCount, sayList } from '../../words/say.ts';
+import { say, sayCount, sayList, sayWith } from '../../words/say.ts';
+import { ToldSentence } from '../../words/told-sentence.tsx';
 import { WithoutDetails } from '../without-details.tsx';
 import type { LineActions } from './line-actions.ts';
 
@@ -17,12 +18,18 @@ function Told({ swap }: { swap: Swap }) {
   const { effect, allergens, cautions, source } = swap;
   return (
     <>
-      {effect !== '' && <p>{effect}</p>}
+      {effect !== '' && (
+        <p>
+          <ToldSentence text={effect} />
+        </p>
+      )}
       {allergens.length > 0 && <p>{say('contains', sayList(allergens.map(allergenWord)))}</p>}
       {cautions.map((caution) => (
-        <p key={caution}>{caution}</p>
+        <p key={caution}>
+          <ToldSentence text={caution} />
+        </p>
       ))}
-      {source !== '' && <p class="soft">{say('sourceIs', source)}</p>}
+      {source !== '' && <p class="soft">{sayWith('sourceIs', <ToldSentence text={source} />)}</p>}
     </>
   );
 }
@@ -57,7 +64,9 @@ export function ComeIn({ swap, foodId, adaptation, actions }: Props) {
           <summary>{sayCount('alsoLookedAt', swap.considered.length)}</summary>
           <ul class="notes">
             {swap.considered.map((text) => (
-              <li key={text}>{text}</li>
+              <li key={text}>
+                <ToldSentence text={text} />
+              </li>
             ))}
           </ul>
         </details>

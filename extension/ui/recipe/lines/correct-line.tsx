@@ -6,6 +6,7 @@ import { FoodPicker } from '../../controls/food-picker.tsx';
 import { Stepper } from '../../controls/stepper.tsx';
 import { gramsOnScale } from '../../figures/sources/source-words.ts';
 import type { Names } from '../../hooks/use-names.ts';
+import { foodWord } from '../../words/food-words.ts';
 import { say } from '../../words/say.ts';
 import { NextTime } from './next-time.tsx';
 import { differenceText, type Tie } from './tied-foods.ts';
@@ -37,7 +38,7 @@ function Ties({ ties, onPick }: { ties: readonly Tie[]; onPick(foodId: string): 
         {ties.map(({ foodId, foodName, differenceG }) => (
           <li key={foodId}>
             <button type="button" class="choice" onClick={() => onPick(foodId)}>
-              <b>{foodName}</b>
+              <b>{foodWord(foodId, foodName)}</b>
               <span>{differenceText(differenceG)}</span>
             </button>
           </li>
@@ -95,7 +96,7 @@ export function CorrectLine(props: Props) {
         {match
           ? say(
               'readAs',
-              match.foodName,
+              foodWord(match.foodId, match.foodName),
               ingredient.weight ? gramsOnScale(ingredient.weight.grams.best) : '–',
             )
           : say('notRecognised')}

@@ -1,10 +1,12 @@
 /** Which lines the numbers rest on least surely. */
 import type { Adaptation, Ingredient } from '../../../../engine/model.ts';
+import { toldHere } from '../../words/engine-language.ts';
+import { foodWord } from '../../words/food-words.ts';
 import { say } from '../../words/say.ts';
 
 export interface Reason {
   text: string;
-  /** Said by the engine, in English; else in the language of the screen. */
+  /** Said in the engine's English, for want of words; else in the language of the screen. */
   byEngine: boolean;
 }
 
@@ -29,9 +31,13 @@ const sentence = (text: string): string =>
 export function reasonsOf({ match, weight, line }: Ingredient): Reason[] {
   const reasons: Reason[] = [];
   const ours = (text: string) => reasons.push({ text: sentence(text), byEngine: false });
-  const theirs = (text: string) => reasons.push({ text: sentence(text), byEngine: true });
+  const theirs = (english: string) => {
+    const { text, lang } = toldHere(english);
+    reasons.push({ text: sentence(text), byEngine: lang !== undefined });
+  };
   if (!match) ours(say('noFoodFound'));
-  else if (match.confidence < SURE_MATCH) ours(say('takenForFood', match.foodName));
+  else if (match.confidence < SURE_MATCH)
+    ours(say('takenForFood', foodWord(match.foodId, match.foodName)));
   if (!weight) ours(say('noWeightKnown'));
   else {
     const { low, best, high } = weight.grams;
@@ -94,6 +100,6 @@ export function variedFoods({ after, plan }: Adaptation): VariedFood[] {
     const { low, high } = netCarbsG;
     if (high - low < WIDE_NET_G) return [];
     const item = plan.items.find((one) => one.key === line && one.foodId === foodId);
-    return [{ key, name: item?.foodName ?? foodId, low, high }];
+    return [{ key, name: foodWord(foodId, item?.foodName ?? foodId), low, high }];
   });
 }

@@ -1,6 +1,7 @@
 /** What an opened line tells and offers: the page's own line, or a food that came in. */
 import { useMemo, useState } from 'preact/hooks';
 import type { Adaptation, Ingredient } from '../../../../engine/model.ts';
+import { foodWord } from '../../words/food-words.ts';
 import { say } from '../../words/say.ts';
 import { ToldSentence } from '../../words/told-sentence.tsx';
 import { ComeIn } from './come-in-panel.tsx';
@@ -35,7 +36,9 @@ function Reading({
   const meant = actions.names.meant(item.name);
   return (
     <>
-      {meant && !correction && <p>{say('byYourWord', meant.name, meant.foodName)}</p>}
+      {meant && !correction && (
+        <p>{say('byYourWord', meant.name, foodWord(meant.foodId, meant.foodName))}</p>
+      )}
       <CorrectLine
         ingredient={ingredient}
         correction={correction}

@@ -1,6 +1,7 @@
 /** After a correction: whether other recipes should take this name for the same food. */
 import { aliasName } from '../../../store/kept/aliases.ts';
 import type { Names } from '../../hooks/use-names.ts';
+import { foodWord } from '../../words/food-words.ts';
 import { say } from '../../words/say.ts';
 
 interface Props {
@@ -11,11 +12,12 @@ interface Props {
 }
 
 export function NextTime({ name, food, names }: Props) {
+  const called = foodWord(food.id, food.name);
   if (aliasName(name) === '') return null;
   const kept = names.meant(name)?.foodId === food.id;
   return (
     <div class="next-time" role="status">
-      {kept && <span key="said">{say('nextTimeMeans', aliasName(name), food.name)} </span>}
+      {kept && <span key="said">{say('nextTimeMeans', aliasName(name), called)} </span>}
       {kept ? (
         <button key="act" type="button" class="button bare" onClick={() => names.forget(name)}>
           {say('forgetThis')}
@@ -27,7 +29,7 @@ export function NextTime({ name, food, names }: Props) {
           class="button bare"
           onClick={() => names.remember(name, food)}
         >
-          {say('rememberMeans', aliasName(name), food.name)}
+          {say('rememberMeans', aliasName(name), called)}
         </button>
       )}
     </div>

@@ -9,6 +9,7 @@ import {
   weightReason,
 } from '../../figures/sources/source-words.ts';
 import { useTrace } from '../../figures/sources/trace-context.ts';
+import { foodWord } from '../../words/food-words.ts';
 import { say } from '../../words/say.ts';
 
 /**
@@ -32,7 +33,7 @@ function Source({ side, line }: { side: string; line: TracedLine }) {
   return (
     <li>
       <strong>
-        {side}: {line.food.name}, {gramsRange(line.grams)}.
+        {side}: {foodWord(line.food.id, line.food.name)}, {gramsRange(line.grams)}.
       </strong>{' '}
       {say('traceGrams', weightReason(line.weight))}{' '}
       {say('traceFood', matchReason(line.match), sourceText(line.food))}
