@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { JSDOM } from 'jsdom';
 import { describe, expect, it } from 'vitest';
 import { adaptRecipe, DEFAULT_GOALS, type Goals, readPage } from '../../engine/index.ts';
-import { adapted, type Pasted } from './pasted.ts';
+import { adapted, dishesOf, type Pasted } from './pasted.ts';
 
 const PAGE = new URL('../pages/demo/hearth-loaf.html', import.meta.url);
 const read = readPage(new JSDOM(readFileSync(PAGE, 'utf8')).window.document);
@@ -25,13 +25,7 @@ describe('what would bring a budget nearer', () => {
   });
 });
 
-const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
-  title,
-  serves: 'Serves 4',
-  lines,
-  steps,
-  family: ['other'],
-});
+const dish = dishesOf('other');
 
 const PAN_FRUIT = dish(
   'Pears from the pan',

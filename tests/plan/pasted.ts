@@ -12,6 +12,17 @@ export interface Pasted {
   family: Family[];
 }
 
+/** Makes recipes of these families, for four. */
+export const dishesOf =
+  (...family: Family[]) =>
+  (title: string, lines: string[], steps: string[]): Pasted => ({
+    title,
+    serves: 'Serves 4',
+    lines,
+    steps,
+    family,
+  });
+
 /** A line such as 'For the frosting:' heads a group. */
 export const isHeading = (line: string): boolean => /^For the /.test(line);
 

@@ -1,14 +1,8 @@
 /** Stand-ins a cook would laugh at, each once seen in the plan of a dish. */
 import { describe, expect, it } from 'vitest';
-import { adapted, type Pasted } from '../pasted.ts';
+import { adapted, dishesOf, type Pasted } from '../pasted.ts';
 
-const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
-  title,
-  serves: 'Serves 4',
-  lines,
-  steps,
-  family: ['other'],
-});
+const dish = dishesOf('other');
 
 const brought = (recipe: Pasted): string[] =>
   adapted(recipe, { budgetG: 15 }).ways.flatMap(({ plan }) =>

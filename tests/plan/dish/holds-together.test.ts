@@ -1,14 +1,8 @@
 /** What is shaped by hand has to hold: cauliflower does not stand in there, a smaller piece is better. */
 import { describe, expect, it } from 'vitest';
-import { adapted, type Pasted } from '../pasted.ts';
+import { adapted, dishesOf, type Pasted } from '../pasted.ts';
 
-const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
-  title,
-  serves: 'Serves 4',
-  lines,
-  steps,
-  family: ['rice-dish', 'potato-dish', 'other'],
-});
+const dish = dishesOf('rice-dish', 'potato-dish', 'other');
 
 const SHAPED: [string, Pasted][] = [
   [

@@ -1,15 +1,9 @@
 /** Gum stands in for flour that thickens a sauce, never for flour that is the body of something. */
 import { describe, expect, it } from 'vitest';
 import type { Adaptation } from '../../../engine/model.ts';
-import { adapted, type Pasted } from '../pasted.ts';
+import { adapted, dishesOf } from '../pasted.ts';
 
-const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
-  title,
-  serves: 'Serves 4',
-  lines,
-  steps,
-  family: ['thickened-sauce', 'other'],
-});
+const dish = dishesOf('thickened-sauce', 'other');
 
 const GLASSES = dish(
   'Pears in glasses with crumbs',

@@ -1,15 +1,9 @@
 /** One starch line gets one stand-in, and what stays of it is real; fewer parcels leave no empty bowl. Invented recipes. */
 import { describe, expect, it } from 'vitest';
 import type { Adaptation } from '../../../engine/model.ts';
-import { adapted, type Pasted } from '../pasted.ts';
+import { adapted, dishesOf } from '../pasted.ts';
 
-const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
-  title,
-  serves: 'Serves 4',
-  lines,
-  steps,
-  family: ['pasta-dish'],
-});
+const dish = dishesOf('pasta-dish');
 
 const PENNE = dish(
   'Creamy chicken penne',

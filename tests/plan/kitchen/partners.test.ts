@@ -1,15 +1,9 @@
 /** What goes with a food goes with it: dressing with the salad, vinegar with the honey. */
 import { describe, expect, it } from 'vitest';
 import type { Adaptation } from '../../../engine/model.ts';
-import { adapted, type Pasted } from '../pasted.ts';
+import { adapted, dishesOf } from '../pasted.ts';
 
-const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
-  title,
-  serves: 'Serves 4',
-  lines,
-  steps,
-  family: ['other'],
-});
+const dish = dishesOf('other');
 
 /** Share of a line that is left, by its food. */
 function left({ plan, ingredients }: Adaptation, food: string): number {

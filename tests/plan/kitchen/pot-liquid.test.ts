@@ -1,14 +1,8 @@
 /** The liquid of a pot goes with what drinks it. */
 import { describe, expect, it } from 'vitest';
-import { adapted, type Pasted } from '../pasted.ts';
+import { adapted, dishesOf, type Pasted } from '../pasted.ts';
 
-const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
-  title,
-  serves: 'Serves 4',
-  lines,
-  steps,
-  family: ['rice-dish'],
-});
+const dish = dishesOf('rice-dish');
 
 const RISOTTO = dish(
   'Leek risotto',

@@ -1,15 +1,9 @@
 /** Vegetables in place of potatoes are cut, boiled and mashed as they need it, and what binds them is told apart. */
 import { describe, expect, it } from 'vitest';
 import type { Adaptation } from '../../../engine/model.ts';
-import { adapted, type Pasted } from '../../plan/pasted.ts';
+import { adapted, dishesOf, type Pasted } from '../../plan/pasted.ts';
 
-const dish = (title: string, lines: string[], steps: string[]): Pasted => ({
-  title,
-  serves: 'Serves 4',
-  lines,
-  steps,
-  family: ['potato-dish'],
-});
+const dish = dishesOf('potato-dish');
 
 const MASH = dish(
   'Mashed potatoes with chives',

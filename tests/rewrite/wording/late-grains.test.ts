@@ -1,14 +1,8 @@
 /** Cauliflower and the like in place of rice that cooks in the pot: they join when the rest is done. Invented recipes. */
 import { describe, expect, it } from 'vitest';
-import { adapted, type Pasted } from '../../plan/pasted.ts';
+import { adapted, dishesOf, type Pasted } from '../../plan/pasted.ts';
 
-const pot = (title: string, lines: string[], steps: string[]): Pasted => ({
-  title,
-  serves: 'Serves 4',
-  lines,
-  steps,
-  family: ['rice-dish'],
-});
+const pot = dishesOf('rice-dish');
 
 const told = (recipe: Pasted): string =>
   adapted(recipe, { budgetG: 15, way: 'within', excludedFoods: ['konjac-rice'] })
