@@ -10,8 +10,11 @@ export interface ChromiumRun {
   requests: string[];
   /** Presses the toolbar button on a page and opens the same popup as an ordinary page. */
   click(page: Page): Promise<Page>;
-  /** Presses the button and evaluates an expression in the toolbar's own popup once it shows figures. */
-  inRealPopup<T>(page: Page, expression: string): Promise<T>;
+  /**
+   * Presses the button and evaluates an expression in the toolbar's own popup once it shows figures;
+   * `meanwhile` is evaluated every 10 ms until then.
+   */
+  inRealPopup<T>(page: Page, expression: string, meanwhile?: string): Promise<T>;
   /** Evaluates an expression in the extension's worker. */
   inWorker<T>(expression: string): Promise<T>;
   /** Id of the tab in front; the extension may know that much of any tab. */
@@ -91,10 +94,10 @@ export async function openChromium(options: Options): Promise<ChromiumRun> {
       if (tab === null) throw new Error('the toolbar button granted nothing');
       return open(`popup.html?tab=${tab}`);
     },
-    inRealPopup: async <T>(page: Page, expression: string) => {
+    inRealPopup: async <T>(page: Page, expression: string, meanwhile = '') => {
       await page.bringToFront();
       await trigger(context, extensionId, page.url());
-      return (await evaluateInPopup(context, extensionId, expression)) as T;
+      return (await evaluateInPopup(context, extensionId, expression, meanwhile)) as T;
     },
     inWorker: async <T>(expression: string) => (await worker()).evaluate(expression) as Promise<T>,
     activeTab: async () =>
@@ -142,14 +145,15 @@ async function evaluateInPopup(
   context: BrowserContext,
   id: string,
   expression: string,
+  meanwhile: string,
 ): Promise<unknown> {
   const browser = context.browser();
   if (!browser) throw new Error('no browser to speak to');
   const cdp = await browser.newBrowserCDPSession();
   const targetId = await popupTarget(cdp, `chrome-extension://${id}/popup.html`);
   const { sessionId } = await cdp.send('Target.attachToTarget', { targetId, flatten: false });
-  const ready = `new Promise((done) => { const look = () =>
-    document.querySelector('main[aria-busy=false] .verdict') ? done(${expression}) : setTimeout(look, 50); look(); })`;
+  const ready = `new Promise((done) => { const look = () => { ${meanwhile}
+    document.querySelector('main[aria-busy=false] .verdict') ? done(${expression}) : setTimeout(look, 10); }; look(); })`;
   const answer = new Promise<unknown>((done) => {
     cdp.on('Target.receivedMessageFromTarget', ({ message }) => {
       const { id: number, result } = JSON.parse(message);
