@@ -29,18 +29,35 @@ export function wordsOf(item: Item, line: Line): string {
 export const nameOf = (item: Item, food: Food | null): string =>
   plain(`${food?.name ?? ''} ${item.name}`.trim());
 
-const patterns = new Map<string, RegExp>();
+type Finds = (text: string) => boolean;
 
-/** The word lists come from data files, so there are few of them to keep. */
-function patternOf(words: string): RegExp {
-  let pattern = patterns.get(words);
-  if (!pattern) {
-    pattern = new RegExp(`(?:^|[^a-z])(?:${words})`);
-    patterns.set(words, pattern);
-  }
-  return pattern;
+const isLetter = (code: number): boolean => code >= 97 && code <= 122;
+
+/** Does the word stand in the text with no letter before it? */
+function begins(text: string, word: string): boolean {
+  let at = text.indexOf(word);
+  while (at > 0 && isLetter(text.charCodeAt(at - 1))) at = text.indexOf(word, at + 1);
+  return at >= 0;
 }
 
-/** Does any of the words (joined by '|', no anchors needed) begin a word of the text? */
-export const hasWord = (text: string, words: string): boolean =>
-  words === '' || patternOf(words).test(text);
+const PLAIN_WORDS = /^[a-z |-]+$/;
+
+/** Most lists are plain words: to look for them costs less than to compile a pattern for a first recipe. */
+function finderOf(words: string): Finds {
+  if (PLAIN_WORDS.test(words)) {
+    const list = words.split('|');
+    return (text) => list.some((word) => begins(text, word));
+  }
+  const pattern = new RegExp(`(?:^|[^a-z])(?:${words})`);
+  return (text) => pattern.test(text);
+}
+
+const finders = new Map<string, Finds>();
+
+/** Does any of the words (joined by '|', no anchors needed) begin a word of the text? They come from data files. */
+export function hasWord(text: string, words: string): boolean {
+  if (words === '') return true;
+  const finds = finders.get(words) ?? finderOf(words);
+  finders.set(words, finds);
+  return finds(text);
+}

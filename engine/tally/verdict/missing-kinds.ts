@@ -40,8 +40,10 @@ export function servingOf({ serving, whole }: Kind, servings: number): Bounds {
 export const plainText = (text: string): string => withoutAccents(text.slice(0, 500)).toLowerCase();
 
 /** The first kind whose words begin a word of the text; the starchy ones are asked first. */
-export const kindOf = (text: string): Kind | null =>
-  KINDS.find(({ words }) => words.test(plainText(text))) ?? null;
+export function kindOf(text: string): Kind | null {
+  const plain = plainText(text);
+  return KINDS.find(({ words }) => words.test(plain)) ?? null;
+}
 
 export const between = ([low, high]: Bounds): Interval => ({ low, best: (low + high) / 2, high });
 
