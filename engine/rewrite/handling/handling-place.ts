@@ -68,7 +68,10 @@ export function placeOf(
     return AHEAD.test(method) ? Math.min(first, course.firstStep) : first;
   if (own !== undefined && FOLDED_IN.test(method) && joinsLate(own))
     return named.find((at) => !boils(at)) ?? first ?? course.firstStep;
-  const heated = HEATED.test(method) ? named.find((at) => HEATS.test(texts[at] ?? '')) : undefined;
+  const simmers = /^(?:simmer|boil)\b/i.test(method) ? named.find(boils) : undefined;
+  const heated = HEATED.test(method)
+    ? (simmers ?? named.find((at) => HEATS.test(texts[at] ?? '')))
+    : undefined;
   const called = first === undefined ? firstWordOf(own) : null;
   const aside = called === null ? -1 : texts.findIndex((text) => called.test(text));
   if (aside >= 0) return aside;

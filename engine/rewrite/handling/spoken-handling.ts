@@ -28,9 +28,9 @@ const FOLLOWS =
 /** Whether a handling is told behind what the step says, not before. */
 export const isTold = (method: string): boolean => FOLLOWS.test(method);
 
-/** Handling that takes long, so that it is a step of its own: half an hour or more. */
+/** Handling that takes long or a pan of its own, so that it is a step of its own: half an hour or more. */
 const LONG =
-  /\b(?:overnight|hours?|day before|set \w+|(?:[3-9]\d|\d{3}) minutes|(?:chill|freeze)\b|roast|bake \d+ minutes at)\b/i;
+  /^fry (?:[a-z]+ ){0,4}dry\b|\bpress dry and fry\b|\b(?:overnight|hours?|day before|set \w+|(?:[3-9]\d|\d{3}) minutes|(?:chill|freeze)\b|roast|bake \d+ minutes at)\b/i;
 
 export const takesLong = (method: string): boolean => LONG.test(method);
 

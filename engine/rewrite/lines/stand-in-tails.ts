@@ -1,4 +1,5 @@
 /** What a stand-in takes over from its line: how bread was cut, toasted or dried, and the shape of pasta. */
+import { hasTag } from '../../foods/tags.ts';
 import type { Ingredient, PlannedItem } from '../../model.ts';
 import shapes from '../data/pasta-shapes.json' with { type: 'json' };
 
@@ -30,16 +31,34 @@ const POTATOES = /^(?:sweet-)?potato/;
 const PEELED_AND_CUT =
   /\bpeel(?:ed)?\b.*\b(?:cut|cubed|diced|sliced|chopped|quartered|halved|chunks|wedges|cubes|pieces)\b/i;
 
+/** Potatoes that are cooked whole, as no root of a pound is. */
+const SMALL = /\b(?:baby|small|mini|new|fingerling|creamer)\b/i;
+const CUT =
+  /\b(?:cut|cubed|diced|sliced|chopped|quartered|halved|chunks|wedges|cubes|pieces|half)\b/i;
+const HEADS = /^(?:cauliflower|broccoli|romanesco)$/;
+const GRATED = /\b(?:grat(?:e|ed)|shred(?:s|ded)?|hash|riced|lasagn\w*|sheets)\b/i;
+
+/** A head is bought whole, and goes in as florets where potatoes or pasta did. */
+function headTail({ foodId }: PlannedItem, { line, match }: Ingredient, foreign: boolean): string {
+  const id = match?.foodId ?? '';
+  const isFor = POTATOES.test(id) || hasTag(id, 'pasta');
+  if (foreign || !HEADS.test(foodId) || !isFor || GRATED.test(line.text)) return '';
+  return ', in florets';
+}
+
 /** A root that stands for potatoes is peeled and cut as they were; a chayote has a stone. */
-export function rootTail(
-  { foodId }: PlannedItem,
-  ingredient: Ingredient,
-  foreign: boolean,
-): string {
+export function rootTail(planned: PlannedItem, ingredient: Ingredient, foreign: boolean): string {
+  const { foodId } = planned;
+  const head = headTail(planned, ingredient, foreign);
+  if (head !== '') return head;
   const { item, match } = ingredient;
   const said = item.preparation ?? '';
   if (foreign || !PEELED_ROOTS.test(foodId) || !POTATOES.test(match?.foodId ?? '')) return '';
-  if (!PEELED_AND_CUT.test(said)) return '';
+  const isWhole = SMALL.test(ingredient.line.text);
+  if (!PEELED_AND_CUT.test(said))
+    return isWhole || CUT.test(said)
+      ? `, ${isWhole ? 'peeled, in pieces as large as the potatoes' : 'peeled and cut like the potato'}`
+      : '';
   const cut = /\d/.test(said) ? 'peeled and cut like the potato' : said;
   return `, ${foodId === 'chayote' ? 'stoned, ' : ''}${cut}`;
 }

@@ -85,7 +85,8 @@ function withoutWarming(sentence: string, mentions: readonly Mention[]): string 
   return leaf && rest !== '' ? `${rest.charAt(0).toUpperCase()}${rest.slice(1)}` : sentence;
 }
 
-const isUnboiled = (mention: Mention): boolean =>
+/** Whether what came in for an ingredient is neither boiled nor warmed. */
+export const isUnboiled = (mention: Mention): boolean =>
   mention.changed &&
   mention.items.length > 0 &&
   (isLeaf(mention) || boiledOf(mention)?.length === 0);

@@ -1,6 +1,6 @@
 /** Puts steps and sentences into a method where they belong. */
 import type { RewrittenStep } from '../../model.ts';
-import type { Insertion } from '../cues/insertion.ts';
+import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { capital } from '../naming/method-names.ts';
 import { literal } from '../wording/name-patterns.ts';
 import { withSentence } from '../wording/sentences.ts';
@@ -50,6 +50,15 @@ const isEmptied = (text: string, leaveOut: string | null): boolean =>
   /^Skip this step:/.test(text) ||
   (leaveOut !== null && new RegExp(`^[^.:]+: ${literal(leaveOut)}\\.$`, 'u').test(text));
 
+/** 'Meanwhile', where the page's step begins so and what is left of it does not. */
+function lostLead(own: RewrittenStep | undefined): string | null {
+  const [lead = null] = /^(?:meanwhile|in the meantime)\b/i.exec(own?.before ?? '') ?? [];
+  return lead === null || own?.after.startsWith(lead) === true ? null : lead;
+}
+
+const afterLead = (lead: string, text: string): string =>
+  `${lead}, ${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+
 /** A step of the page that tells another handling now. */
 const takingOver = (own: RewrittenStep, instead: RewrittenStep): RewrittenStep => ({
   ...own,
@@ -69,16 +78,20 @@ export function withInsertions(
   for (let at = 0; at <= steps.length; at += 1) {
     const own = steps[at];
     const here = once.filter((one) => one.at === at).sort((a, b) => a.rank - b.rank);
-    for (const one of here.filter(({ behind }) => behind === null)) {
+    const lead = lostLead(own);
+    const alone = here.filter(({ behind }) => behind === null);
+    for (const [index, one] of alone.entries()) {
       const { rank, inBracketsOf = [] } = one;
-      const step = { ...one.step, after: asSentence(one.step.after, inBracketsOf) };
+      const said = asSentence(one.step.after, inBracketsOf);
+      const leads = lead !== null && index === 0 && rank === RANKS.use;
+      const step = { ...one.step, after: leads ? afterLead(lead, said) : said };
       // What follows a step stays under its heading.
       const section = (rank === 0 ? steps[at - 1] : (own ?? steps[at - 1]))?.section ?? null;
       result.push({ ...step, section });
     }
     if (own === undefined) continue;
     const instead = isEmptied(own.after, leaveOut) ? result.at(-1) : undefined;
-    if (instead?.before === null && here.some(({ step }) => step.after === instead.after)) {
+    if (instead?.before === null && alone.length > 0) {
       result[result.length - 1] = takingOver(own, instead);
       continue;
     }

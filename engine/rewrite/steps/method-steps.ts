@@ -2,11 +2,12 @@
 import type { MethodNote, Recipe, RewrittenStep } from '../../model.ts';
 import { type Amendment, amendments } from '../cues/amendments.ts';
 import { cookedAhead } from '../cues/cooked-ahead.ts';
-import type { MethodContext } from '../cues/cue-context.ts';
+import type { CueContext, MethodContext } from '../cues/cue-context.ts';
 import { insertions } from '../cues/cues.ts';
 import { restsFirst } from '../cues/fitting-cues.ts';
 import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { warningsFor } from '../cues/warnings.ts';
+import { newFoodTexts } from '../handling/new-foods.ts';
 import { swapSteps } from '../handling/swap-steps.ts';
 import { isForeign, keyed } from '../languages/method-words.ts';
 import { markedStep, remarksBeside } from '../languages/unworded.ts';
@@ -82,11 +83,26 @@ function partInsertions(
   ];
 }
 
+/** The steps with flour and water that stand together first, where a part's are to. */
+function rested(steps: RewrittenStep[], methods: readonly PartMethod[]): RewrittenStep[] {
+  const resting = methods.find(({ context }) => restsFirst(context));
+  return resting === undefined ? steps : afterRest(steps, resting.context);
+}
+
+/** How new foods are handled where there is no method to say it, in a language that has words for it. */
+const handledAlone = (
+  { steps, language }: Recipe,
+  context: CueContext,
+): Map<string, string> | undefined =>
+  steps.length > 0 || (context.words === null && isForeign(language))
+    ? undefined
+    : newFoodTexts(context);
+
 /**
  * The method with new names and amounts, temperatures in both scales (and gas marks where the recipe
  * uses them), and the handling that the new ingredients call for, marked with the reason. Each part of a
  * dish has the handling of its own. A step the plan does not touch keeps its words. A recipe without a
- * method gets no handling: loose hints would read as if they were the whole of it. Accepted changes stay.
+ * method gets no steps, but notes on how its new foods are handled. Accepted changes stay.
  */
 export function rewriteSteps(
   recipe: Recipe,
@@ -120,19 +136,16 @@ export function rewriteSteps(
     words,
     unworded,
   );
-  const resting = methods.find(({ context }) => restsFirst(context));
-  const own = (resting === undefined ? ovens : afterRest(ovens, resting.context)).map(
-    (step, at) => {
-      const put = amended(
-        step,
-        found.filter((one) => one.at === at),
-      );
-      const factor = massFactor(plan, mentions, parts[at]?.whole ?? null);
-      const weighed = withStatedWeights(put.after, factor);
-      const told = weighed === put.after ? put : withReason(put, weighed, OTHER_MASS);
-      return { ...told, after: scaled(told.after) };
-    },
-  );
+  const own = rested(ovens, methods).map((step, at) => {
+    const put = amended(
+      step,
+      found.filter((one) => one.at === at),
+    );
+    const factor = massFactor(plan, mentions, parts[at]?.whole ?? null);
+    const weighed = withStatedWeights(put.after, factor);
+    const told = weighed === put.after ? put : withReason(put, weighed, OTHER_MASS);
+    return { ...told, after: scaled(told.after) };
+  });
   const statesOven = original.some(
     (text) => withLowerOven(text, words !== null || unworded) !== text,
   );
@@ -151,5 +164,9 @@ export function rewriteSteps(
     : all;
   const told = withInsertions(own, put, words?.leaveOut ?? null);
   const steps = unworded ? told : withLateOven(told, words);
-  return { steps, methodNotes: methodLedger({ plan, mentions, words, steps, named, used }) };
+  const handled = handledAlone(recipe, { ...base, course: none });
+  return {
+    steps,
+    methodNotes: methodLedger({ plan, mentions, words, steps, named, used, handled }),
+  };
 }

@@ -24,7 +24,8 @@ import { withoutWord } from '../wording/leave-out.ts';
 import { isNamedIn, namePattern } from '../wording/name-patterns.ts';
 import { withoutPageRemarks } from '../wording/page-remarks.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
-import { namesOther, withoutBoiling } from './boiling.ts';
+import { isUnboiled, namesOther, withoutBoiling } from './boiling.ts';
+import { withoutIdlePots } from './idle-pots.ts';
 import { whyChanged } from './step-reasons.ts';
 import type { UsedSoFar } from './used-so-far.ts';
 
@@ -276,13 +277,15 @@ export function renamedSteps(
   used: UsedSoFar,
 ): RenamedStep[] {
   const grains = lateIn(steps, context);
-  return steps.map((page, at) => {
+  const renamed = steps.map((page, at): RenamedStep => {
     used.nextStep();
     const mentions = mentionsAt(context.mentions, grains, at);
     const here = mentions === context.mentions ? context : { ...context, mentions };
     const step = beforeGrains(page, at, grains);
-    const renamed =
+    const own =
       foreignStep(step, parts[at], here, used) ?? englishStep(step, parts[at], here, used);
-    return grains.length === 0 ? renamed : withGrains(renamed, at, grains, context, page.text);
+    return grains.length === 0 ? own : withGrains(own, at, grains, context, page.text);
   });
+  const isIdle = context.words === null && context.mentions.some(isUnboiled);
+  return withoutIdlePots(renamed, isIdle);
 }

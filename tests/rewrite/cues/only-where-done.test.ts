@@ -80,6 +80,12 @@ describe('the heat for a coating that browns fast', () => {
     expect(hot).not.toMatch(/fat at/);
   });
 
+  it('is none of crumbs within a mass', () => {
+    const balls = 'Mix the breadcrumbs with the pork into meatballs and fry them in hot oil.';
+    expect(coated(balls)).not.toMatch(/fat at/);
+    expect(coated(`${balls} Coat them in the rest.`)).toMatch(/fat at/);
+  });
+
   it('is none of fat in an air fryer', () => {
     expect(coated('Coat with the breadcrumbs and air fry for 12 minutes.')).not.toMatch(/fat at/);
     expect(coated('Coat with the breadcrumbs. Use an air-fryer for 12 minutes.')).not.toMatch(
