@@ -4,6 +4,7 @@ import type { Food, Item, Line } from '../../model.ts';
 import type { Region } from '../../units.ts';
 import foreign from '../data/purpose-words.json' with { type: 'json' };
 import { hasWord, nameOf, plain } from '../line-words.ts';
+import { isPicklingLiquid, isRinsedSalt } from './left-in-jar.ts';
 import { isMarinadeOfSteps } from './marinade-steps.ts';
 import { roughDish } from './rough-dish.ts';
 
@@ -19,6 +20,8 @@ export type Purpose =
   | 'brine'
   | 'marinade'
   | 'syrup'
+  | 'pickle'
+  | 'rinsed'
   | 'removed'
   | 'serving'
   | 'whole';
@@ -172,6 +175,8 @@ export function purposeOf(
   if (REMOVED.test(plain(item.name)) || REMOVED.test(name)) return 'removed';
   const bath = bathPurpose(name, line, purposeText);
   if (bath) return bath;
+  if (isPicklingLiquid(item.name, plain(line.group ?? ''), grams, recipe)) return 'pickle';
+  if (isRinsedSalt(item.name, grams, recipe)) return 'rinsed';
   if (isMarinadeOfSteps(item, recipe)) return 'marinade';
   const coating = coatingPurpose(name, purposeText, plain(line.group ?? ''), recipe);
   if (coating) return coating;

@@ -165,3 +165,57 @@ describe('a marinade that only the method names', () => {
 test('an egg for an egg-wash is brushed on', () => {
   expect(eaten('1 egg (for egg-wash)')?.best).toBe(0.8);
 });
+
+describe('pickles', () => {
+  const jar = {
+    others: ['300 g red onions', '1 cup white vinegar', '2 tbsp sugar', '1 tbsp salt'],
+    steps: [
+      'Boil the vinegar with sugar and salt and pour the hot vinegar over the onions in a jar.',
+    ],
+  };
+  const about = (text: string) => ({
+    ...jar,
+    others: jar.others.filter((other) => other !== text),
+  });
+
+  test.each(['2 tbsp sugar', '1 tbsp salt', '1 cup white vinegar'])(
+    '%s stays in the jar',
+    (text) => {
+      expect(eaten(text, about(text))?.best).toBe(0.4);
+    },
+  );
+
+  test('a group says the same', () => {
+    const steps = ['Stir and leave for an hour.'];
+    const around = { others: ['200 ml rice vinegar', '1 cup sugar'], steps };
+    expect(eaten('2 tbsp sugar', { ...around, group: 'Pickled radishes' })?.best).toBe(0.4);
+    expect(eaten('2 tbsp sugar', { ...around, group: 'Cake' })).toEqual(ALL);
+  });
+
+  test.each([
+    ['a second line of it may be for the dish', '2 tbsp sugar', ['1 cup sugar'], jar.steps],
+    ['onions are eaten', '300 g red onions', [], jar.steps],
+    ['a dressing is eaten', '2 tbsp sugar', [], ['Whisk it all and pour the dressing over.']],
+  ])('%s', (_why, text, more, steps) => {
+    const around = { ...about(text), steps };
+    expect(eaten(text, { ...around, others: [...around.others, ...more] })).toEqual(ALL);
+  });
+
+  test('spoons of vinegar are a dressing', () => {
+    const others = ['1 tbsp vinegar', '300 g cabbage'];
+    expect(eaten('2 tbsp sugar', { others, steps: jar.steps })).toEqual(ALL);
+  });
+});
+
+describe('salt that is rinsed off', () => {
+  const others = ['1 kg white cabbage'];
+
+  test.each([
+    ['3 tbsp salt', ['Salt the cabbage. Rinse it well to remove the salt.'], 0.2],
+    ['3 tbsp salt', ['Leave the cabbage with the salt for an hour, then rinse and drain.'], 0.2],
+    ['1 tsp salt', ['Rinse the cabbage to remove the salt.'], 1],
+    ['3 tbsp salt', ['Rinse the cabbage. Add the stock and the salt.'], 1],
+  ])('%s, %j', (text, steps, share) => {
+    expect(eaten(text, { others, steps })?.best).toBe(share);
+  });
+});
