@@ -23,7 +23,12 @@ const SHARES: Readonly<Record<string, readonly [number, number, number, string]>
   brushing: [0.6, 0.8, 1, '80 % of what is brushed on taken as eaten'],
   removed: [0, 0, 0, 'taken out before eating'],
   'cooking-water': [0, 0, 0, 'cooking water, poured away'],
-  pickle: [0.2, 0.4, 0.7, 'pickling liquid: what stays in the jar is left out, 40 % taken as eaten'],
+  pickle: [
+    0.2,
+    0.4,
+    0.7,
+    'pickling liquid: what stays in the jar is left out, 40 % taken as eaten',
+  ],
   rinsed: [0.05, 0.2, 0.5, 'salt that is rinsed off: 20 % taken as eaten'],
   serving: [0, 0, 1, 'optional or to serve: not in the main sum'],
   whole: [1, 1, 1, ''],
