@@ -9,6 +9,7 @@ import { shareCap } from '../model/rows/structure-rows.ts';
 import { binderDose, isHeldByEgg } from './binder-dose.ts';
 import { down, near, quarterTsp, stepFor, tidy, up } from './kitchen-steps.ts';
 import { withLift } from './leavening.ts';
+import { withLessFat } from './less-fat.ts';
 import { withAdjustments } from './lever-amounts.ts';
 import { withPartners } from './partners.ts';
 import { type Amount, added, originalAmounts, total } from './planned-masses.ts';
@@ -214,8 +215,17 @@ const sameFeel = ({ limits }: Section): number => (limits.yeast ? SAME_SCOOP / 2
 const unfelt = (amounts: readonly Amount[], base: number, section: Section): number =>
   Math.max(UNFELT * base, sameFeel(section) * total(amounts, hydrating));
 
-/** Share of milk or buttermilk that need not be left out for the sake of balance. Own choice. */
-const UNNOTICED = 0.15;
+/** Share of milk or buttermilk that need not be left out for the sake of balance; a dough that is shaped shows it sooner. Own choice. */
+const UNNOTICED = { poured: 0.08, shaped: 0.05 };
+
+/** Hydration, percent, from which a batter is poured (common practice, no source). */
+const BATTER_PCT = 90;
+
+const unnoticed = (amounts: readonly Amount[]): number =>
+  hydrationPct(amounts) < BATTER_PCT ? UNNOTICED.shaped : UNNOTICED.poured;
+
+/** Share of a liquid that stays at least: of milk and the like, and where the dough is too wet or it is water. Own choice. */
+const LEAST_LIQUID = { milk: 0.75, water: 0.5 };
 
 /** Liquid that is not poured off to the gram, g (common practice, no source). */
 const LEAST_POURED_G = 10;
@@ -236,7 +246,7 @@ const tooWet = (amounts: readonly Amount[], section: Section, dish: Dish): boole
   );
 
 /** Water in a gram from which a liquid is poured: soured cream and the like are there for their fat and acid. Own choice. */
-const POURED = 0.8;
+const POURED = 0.84;
 
 /** Water into the recipe's own water, or a new line; less comes from the largest liquid that is poured. */
 function withWater(amounts: Amount[], change: WaterChange, section: Section, dish: Dish): Amount[] {
@@ -253,11 +263,12 @@ function withWater(amounts: Amount[], change: WaterChange, section: Section, dis
     const target = plain ?? largestOf(loose.filter(({ food }) => water(food) >= POURED));
     // A change of a liquid other than water that no one would notice is not asked for.
     if (!target) return amounts;
-    const grams = near(Math.max(0.5 * target.grams, target.grams + shift), 5);
+    const wet = tooWet(amounts, section, dish);
+    const stays = plain || wet ? LEAST_LIQUID.water : LEAST_LIQUID.milk;
+    const grams = near(Math.max(stays * target.grams, target.grams + shift), 5);
     const less = Math.min(-shift, target.grams - grams);
-    if (less < Math.max(LEAST_POURED_G, sameFeel(section) * target.grams)) return amounts;
-    if (!plain && less < UNNOTICED * target.grams && !tooWet(amounts, section, dish))
-      return amounts;
+    const slight = plain || wet ? sameFeel(section) : unnoticed(amounts);
+    if (less < Math.max(LEAST_POURED_G, slight * target.grams)) return amounts;
     return amounts.map((a) => (a === target ? { ...a, grams } : a));
   }
   if (plain)
@@ -359,8 +370,10 @@ function sectionAmounts(
     if (grams === amount.grams) return amount;
     return wholePieces({ ...amount, grams: grams === amount.original ? grams : tidy(grams) }, dish);
   });
-  const based = withoutTraces(keepBase(rounded, whole)).filter(
-    (a) => a.grams > 0 || a.origin === 'kept',
+  const based = withLessFat(
+    withoutTraces(keepBase(rounded, whole)).filter((a) => a.grams > 0 || a.origin === 'kept'),
+    section,
+    dish,
   );
   if (!section.dough) return { amounts: based, reserve: null };
   const before = originalOf(dish, section);

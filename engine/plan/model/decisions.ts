@@ -2,8 +2,8 @@
 import type { ClosenessPart, Family, Food, Role } from '../../model.ts';
 import { mayAdd } from '../dish/candidates.ts';
 import type { Candidate, Dish, Part, Section } from '../dish/dish.ts';
-import { fat } from '../dish/food-figures.ts';
 import { isHeldByEgg } from '../kitchen/binder-dose.ts';
+import { fatOf } from '../kitchen/own-fat.ts';
 import type { Change, Decision } from './expressions.ts';
 import { isSpoonOfSweet } from './seasoning-sugar.ts';
 import { idIn } from './variable-ids.ts';
@@ -244,13 +244,9 @@ function saltRoom(dish: Dish, section: Section, salt: Part): number {
 
 function cuts(dish: Dish, section: Section, flourMoves: boolean): Choice[] {
   const free = dish.parts.filter((part) => !part.fixed && part.section === section.id);
-  // The dough's own fat: a frosting's or filling's balances no flour.
-  const groups = new Set(free.flatMap((p) => (p.base ? [p.group] : [])));
-  const fats = largest(
-    free.filter(
-      (p) => p.role === 'fat' && fat(p.food) > 0.5 && groups.has(p.group) && p.eaten > 0.9,
-    ),
-  );
+  const flour = largest(free.filter(({ base }) => base));
+  const own = flour === undefined ? null : fatOf(flour, dish);
+  const fats = own?.fixed === false ? own : null;
   const salts = largest(free.filter((p) => p.role === 'salt'));
   const list: Choice[] = [];
   const lean = dish.goals.energyLimitKcal !== null;
