@@ -1,5 +1,6 @@
 /** Less of a dough's own fat beside flour of nuts or seeds, which lets go of its own. */
 import { hasTag } from '../../foods/tags.ts';
+import type { Family } from '../../model.ts';
 import data from '../data/partners.json' with { type: 'json' };
 import type { Dish, Part, Section } from '../dish/dish.ts';
 import { absorption, fat } from '../dish/food-figures.ts';
@@ -7,10 +8,23 @@ import { near, stepFor, tidy } from './kitchen-steps.ts';
 import { fatOf } from './own-fat.ts';
 import type { Amount } from './planned-masses.ts';
 
-const { perGramOfFat, leastShare, leastGrams, dough, crumbs } = data.lessFat;
+const { perGramOfFat, leastShare, leastGrams, crumbs } = data.lessFat;
 
-/** Where butter in pieces makes layers or flakes. */
-const LAYERED: ReadonlySet<string> = new Set(data.lessFat.unless);
+/** Shares of the fat that may go, and of the flour's mass that stays as fat. */
+interface Bounds {
+  most: number;
+  keeps: number;
+}
+
+const MOST: Partial<Record<Family, number>> = data.lessFat.most;
+const KEEPS: Partial<Record<Family, number>> = data.lessFat.keeps;
+
+/** What a part of a dish gives of its fat; null where it needs all of it. */
+function boundsOf({ dough, family }: Section): Bounds | null {
+  if (!dough) return crumbs;
+  const most = MOST[family];
+  return most === undefined ? null : { most, keeps: KEEPS[family] ?? 0 };
+}
 
 /** A flour with less fat than this brings none that counts, share; one that holds more water keeps its fat in a gel. Own choice. */
 const FATTY = 0.3;
@@ -29,33 +43,31 @@ function broughtBy(part: Part, own: readonly Amount[]): number {
   return come - gone * fat(part.food);
 }
 
-/** Grams of a fat that stay beside so much more of it in the flour; all of it when less would not be noticed. */
-function leftOf(line: Part, now: number, flour: Part, own: readonly Amount[]): number {
-  const { most, keeps } = flour.base ? dough : crumbs;
-  const mass = own.reduce((sum, a) => sum + a.grams, 0);
-  const exact = Math.max(
-    line.grams - perGramOfFat * broughtBy(flour, own),
-    (1 - most) * line.grams,
-    keeps * mass,
-  );
+/** The least grams of a line of fat that stay beside the stand-ins of a flour. */
+const leastOf = (line: Part, own: readonly Amount[], { most, keeps }: Bounds): number =>
+  Math.max((1 - most) * line.grams, keeps * own.reduce((sum, a) => sum + a.grams, 0));
+
+/** Grams of a fat that stay where there are `now`; as many when less would not be noticed. */
+function leftOf(line: Part, now: number, exact: number): number {
   const grams = tidy(near(exact, stepFor('fat', exact)));
-  const less = now - grams;
-  return less < Math.max(leastGrams, leastShare * line.grams) ? now : grams;
+  return now - grams < Math.max(leastGrams, leastShare * line.grams) ? now : grams;
 }
 
 /** The amounts of a part with the fat its new flours are worked with in step. */
 export function withLessFat(amounts: readonly Amount[], section: Section, dish: Dish): Amount[] {
-  if (LAYERED.has(section.family) && section.dough) return [...amounts];
+  const bounds = boundsOf(section);
   const flours = dish.parts.filter(({ key }) =>
     amounts.some((a) => a.key === key && isNutFlour(a)),
   );
   const [flour] = flours.sort((a, b) => b.grams - a.grams);
   const line = flour === undefined ? null : fatOf(flour, dish);
-  if (flour === undefined || line === null || line.fixed) return [...amounts];
+  if (flour === undefined || line === null || line.fixed || bounds === null) return [...amounts];
   const own = amounts.filter(({ key }) => key === flour.key);
+  const exact = Math.max(
+    line.grams - perGramOfFat * broughtBy(flour, own),
+    leastOf(line, own, bounds),
+  );
   return amounts.map((a) =>
-    a.key === line.key && a.origin === 'kept'
-      ? { ...a, grams: leftOf(line, a.grams, flour, own) }
-      : a,
+    a.key === line.key && a.origin === 'kept' ? { ...a, grams: leftOf(line, a.grams, exact) } : a,
   );
 }
