@@ -121,8 +121,11 @@ describe('plans a cook can follow', () => {
   it('changes no liquid or powder by less than a cook would notice', () => {
     const { lines } = at('Buttermilk biscuits', 10);
     const touched = lines.filter(({ change }) => change === 'amount').map((line) => line.before);
-    expect(touched).not.toContain('1 cup buttermilk');
     expect(touched).not.toContain('1 tbsp baking powder');
+    // A third of the flour as almond is a dough too slack to cut, unless an eighth of the buttermilk stays out.
+    const buttermilk = lines.find(({ before }) => before === '1 cup buttermilk')?.after ?? '';
+    expect(Number.parseInt(buttermilk, 10)).toBeGreaterThanOrEqual(205);
+    expect(Number.parseInt(buttermilk, 10)).toBeLessThanOrEqual(225);
   });
 
   it('water that changes is weighed in steps of 5 g', () => {

@@ -6,7 +6,7 @@ import { fat } from '../dish/food-figures.ts';
 const PLAIN_FAT = 0.5;
 
 /** A fat that is less than this share of the flour greases a tin or a pan. Own choice. */
-const LEAST_OF_FLOUR = 0.15;
+const LEAST_OF_FLOUR = 0.05;
 
 /** The line of fat that a line of flour is worked with: of its own group the nearest, as a frosting is listed apart. */
 export function fatOf(flour: Part, { parts }: Pick<Dish, 'parts'>): Part | null {

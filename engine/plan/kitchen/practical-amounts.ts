@@ -215,14 +215,8 @@ const sameFeel = ({ limits }: Section): number => (limits.yeast ? SAME_SCOOP / 2
 const unfelt = (amounts: readonly Amount[], base: number, section: Section): number =>
   Math.max(UNFELT * base, sameFeel(section) * total(amounts, hydrating));
 
-/** Share of milk or buttermilk that need not be left out for the sake of balance; a dough that is shaped shows it sooner. Own choice. */
-const UNNOTICED = { poured: 0.08, shaped: 0.05 };
-
-/** Hydration, percent, from which a batter is poured (common practice, no source). */
-const BATTER_PCT = 90;
-
-const unnoticed = (amounts: readonly Amount[]): number =>
-  hydrationPct(amounts) < BATTER_PCT ? UNNOTICED.shaped : UNNOTICED.poured;
+/** Share of milk or buttermilk that need not be left out for the sake of balance. Own choice. */
+const UNNOTICED = 0.08;
 
 /** Share of a liquid that stays at least: of milk and the like, and where the dough is too wet or it is water. Own choice. */
 const LEAST_LIQUID = { milk: 0.75, water: 0.5 };
@@ -267,7 +261,7 @@ function withWater(amounts: Amount[], change: WaterChange, section: Section, dis
     const stays = plain || wet ? LEAST_LIQUID.water : LEAST_LIQUID.milk;
     const grams = near(Math.max(stays * target.grams, target.grams + shift), 5);
     const less = Math.min(-shift, target.grams - grams);
-    const slight = plain || wet ? sameFeel(section) : unnoticed(amounts);
+    const slight = plain || wet ? sameFeel(section) : UNNOTICED;
     if (less < Math.max(LEAST_POURED_G, slight * target.grams)) return amounts;
     return amounts.map((a) => (a === target ? { ...a, grams } : a));
   }

@@ -77,6 +77,9 @@ const CHANGES: Record<Extent, Light | null> = {
   fullest: FULLER,
 };
 
+/** Where two changes are not enough. */
+const LAST_SUGAR_GOES: ReadonlySet<Extent> = new Set(['fuller', 'fullest']);
+
 /** What stands for less of a sweet seasoning: no dish is another for it. */
 function seasonings({ dish, choices }: Builder): Set<string> {
   const less = choices.filter(
@@ -134,7 +137,7 @@ export function buildModel(
     stomachRows(b, pieces);
     dishRows(b);
     identityRows(b);
-    depthRows(b);
+    depthRows(b, LAST_SUGAR_GOES.has(extent));
     sugarFirstRows(b);
     wishRows(b);
     setRows(b);

@@ -80,14 +80,15 @@ function fuller(smallest: number, ask: Ask): Answer {
  */
 function paying(low: Answer, smallest: number, whole: boolean, ask: Ask): Answer {
   const fits = ({ solved }: Answer): boolean => solved.net <= smallest;
-  if (low.solved.net > (1 + CRUMB) * smallest)
-    return whole ? ask('lightest', Number.POSITIVE_INFINITY) : fuller(smallest, ask);
+  const pays = (): Answer =>
+    whole ? ask('lightest', Number.POSITIVE_INFINITY) : fuller(smallest, ask);
+  if (low.solved.net > (1 + CRUMB) * smallest) return pays();
   const cheap = ask('lighter', smallest);
   if (fits(cheap)) return cheap;
   if (fits(low)) return low;
   // Kitchen rounding may put the lowest a crumb above what the smallest serving allows.
   const tight = ask('lighter', (1 - CRUMB) * smallest);
-  return fits(tight) ? tight : ask('lightest', Number.POSITIVE_INFINITY);
+  return fits(tight) ? tight : pays();
 }
 
 /**

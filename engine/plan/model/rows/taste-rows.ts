@@ -3,6 +3,7 @@ import { hasTag } from '../../../foods/tags.ts';
 import type { Food } from '../../../model.ts';
 import type { Dish, Section } from '../../dish/dish.ts';
 import * as figure from '../../dish/food-figures.ts';
+import { mentionsAny } from '../../dish/word-search.ts';
 import { acidity } from '../../kitchen/soda-acids.ts';
 import type { Row } from '../../solver/programme.ts';
 import { type Attribute, type Linear, plus, scaled } from '../expressions.ts';
@@ -75,6 +76,8 @@ const LESS_SWEET = {
   savoury: { cost: 0.14, most: 0.45 },
   // A spoon of sugar that rounds a sauce off is hardly told from half of one; more goes only with a stand-in.
   seasoning: { cost: 0.03, most: 0.35 },
+  // Cream whips without sugar, and what it lies on is sweet.
+  whipped: { cost: 0.1, most: 0.55 },
 } as const;
 
 /** The first of it is hardly told, and liked as well within a week (common practice, no source). */
@@ -92,8 +95,9 @@ function sweetnessRows(b: Builder, section: Section, sweet: Linear, weight: numb
   const per = scaled(sweet, 1 / (sweet.constant + weight * sweetOfFruit(b.dish)));
   const lessSweet = idIn(section, 'less-sweet');
   const seasons = isHardlySweet(section, b.dish);
-  const savoury = isSavourySection(section) ? 'savoury' : 'sweet';
-  const { cost, most } = LESS_SWEET[seasons ? 'seasoning' : savoury];
+  const whipped = mentionsAny(['@whipped-cream'], section.title ?? '') ? 'whipped' : 'sweet';
+  const kind = whipped === 'sweet' && isSavourySection(section) ? 'savoury' : whipped;
+  const { cost, most } = LESS_SWEET[seasons ? 'seasoning' : kind];
   const little = idIn(section, 'little-less-sweet');
   const told = seasons ? HARDLY_TOLD.seasoning : HARDLY_TOLD.cost;
   b.variable(little, told * weight, 'sweetness', HARDLY_TOLD.most);
