@@ -107,6 +107,16 @@ function withSharedUnit(amounts: readonly Amount[], text: string): Amount[] {
   return [{ ...first, unit: second.unit }, second, ...rest];
 }
 
+/** '1 - 4 pound whole chicken': one of four pounds; nobody's bird has one to four. */
+const ONE_OF_SIZE =
+  /(?:^|\s)1\s[-–]\s(?:[3-9]|[1-9]\d)[\d./½¼¾]*[- ]?(?:pound|lb|ounce|oz|kg)\b(?!s)/;
+
+function sizeAsStated(amounts: readonly Amount[], text: string): Amount[] {
+  const [first, ...rest] = amounts;
+  if (first?.quantity !== 1 || first.max === null || !ONE_OF_SIZE.test(text)) return [...amounts];
+  return [{ ...first, quantity: first.max, max: null }, ...rest];
+}
+
 const isMeasure = ({ unit }: Amount): boolean =>
   gramsOf(unit) !== null || millilitresOf(unit, 'us') !== null;
 
@@ -117,7 +127,7 @@ const isMeasure = ({ unit }: Amount): boolean =>
 export function readingsOf(item: Item, text = ''): Reading[] {
   const readings: Reading[] = [];
   const amounts = withSharedUnit(
-    joinedPounds(countsFirst(sizesInGrams(item.amounts, text), text), text),
+    joinedPounds(countsFirst(sizesInGrams(sizeAsStated(item.amounts, text), text), text), text),
     text,
   );
   for (const amount of amounts) {

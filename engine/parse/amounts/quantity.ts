@@ -67,8 +67,7 @@ function readNumber(tokens: readonly Token[], i: number, lex: Lexicon): Read<num
     if (t.value < 1 && isAt(lex.articles, tokens, i + 1)) return found(t.value, i + 2);
     const low = lowAt(tokens, whole.next);
     if (lex.pairs.has(low)) return found(whole.value * 2, whole.next + 1);
-    const times = lex.numbers.get(low) ?? 0;
-    return MULTIPLIERS.has(times) ? found(whole.value * times, whole.next + 1) : whole;
+    return multiplied(whole, tokens, lex);
   }
   if (!isWord(t)) return null;
   const first = numberWord(tokens, i, lex);
@@ -115,11 +114,12 @@ export function readQuantity(
     const high = readNumber(tokens, from, lex);
     const alike = isNumber(tokens[from]) || isWord(tokens[i]);
     // '15- 15-ounce' says its number twice
-    if (high && alike && high.value >= low.value)
-      return found(
-        { quantity: low.value, max: high.value > low.value ? high.value : null },
-        high.next,
-      );
+    if (high && alike && high.value >= low.value) {
+      // '2 to 3 dozen' counts both in dozens
+      const all = multiplied({ ...low, next: high.next - 1 }, tokens, lex).value;
+      const quantity = all > high.value ? low.value : all;
+      return found({ quantity, max: high.value > quantity ? high.value : null }, high.next);
+    }
   }
   return found({ quantity: low.value, max: null }, low.next);
 }

@@ -45,6 +45,9 @@ test.each([
   ['1 (4-pound) rotisserie chicken, meat shredded (about 4 cups)', 560],
   ['1 rotisserie chicken (about 2 lb), shredded (about 3 cups)', 420],
   ['1 lb rotisserie chicken meat', 454],
+  ['1 - 4 pound whole chicken', 1234],
+  ['1 - 3 pound beef chuck roast', 1361],
+  ['1 - 2 pounds ground chicken', 680],
   ['2 lb cooked chicken, shredded', 907],
 ])('the meat of a bird bought cooked: %s', (text, expected) => {
   expect(grams(text)).toBeCloseTo(expected, -1);
