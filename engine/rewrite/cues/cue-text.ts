@@ -178,13 +178,14 @@ function halfToo(context: CueContext): string {
 }
 
 /** Where the page's own words for it are put right. */
-const READY_AT = /: it is ready at [\d.-]+ times its size(?=\.)/;
+const READY_AT = / ?: [^:]*\b1[.,]6[^:]*(?=\.$)/u;
+const DOUBLED_THERE = /\bdouble\b/i;
 const SAYS_DOUBLED = /\buntil\b[^.;]*\b(?:doubl|tripl)/i;
 
 /** A text of a cue or warning with its blanks filled; `beside`: the page's sentence that it is told with. */
 export function fill(raw: string, context: CueContext, beside = ''): string {
   const { plan } = context;
-  const doubled = context.words === null && SAYS_DOUBLED.test(context.method);
+  const doubled = (context.words === null ? SAYS_DOUBLED : DOUBLED_THERE).test(context.method);
   const own = doubled ? raw.replace(READY_AT, '') : raw;
   const text = own.replace(/\{([^{}|]+)\|([^{}|]+)\}/g, (_, many: string, one: string) =>
     isMany(context) ? many : one,

@@ -30,6 +30,22 @@ function pressed(method: string, list: string, mention: Mention | undefined): st
   return melts ? `melt the butter and mix it in, ${plates}` : plates;
 }
 
+const COUNTED = /(?:tortilla|wrap|bun|bagel|pita|naan)$/i;
+const MUSHROOM = /mushroom$/i;
+
+/** A food by its name, in the plural where the page has several pieces of what it stands for. */
+function manyOf(food: string, mention: Mention | undefined): string {
+  const name = shortName(food);
+  const isMany = MUSHROOM.test(name) || (COUNTED.test(name) && basesOf(mention) > 1);
+  return isMany ? `${name}s` : name;
+}
+
+/** 'Warm the tortillas so that they do not crack'. */
+const agreeing = (text: string | null, list: string): string | null =>
+  /s$/.test(list)
+    ? (text?.replace(/ so that it does not /, ' so that they do not ') ?? null)
+    : text;
+
 /** 'Slice the eggplant 1 cm thick'; 'Make the curd of egg and butter: stir it'. */
 export function englishText(
   { swap, spoken: whole, holds, mention, object }: Handling,
@@ -38,7 +54,7 @@ export function englishText(
 ): string | null {
   const method = heldClauses(whole, holds);
   if (object !== undefined) return method.replace(/^dry(?: it)?\b/i, `Dry ${object}`);
-  const list = listOf([...new Set(handledIn(swap).map(({ food }) => shortName(food)))]);
+  const list = listOf([...new Set(handledIn(swap).map(({ food }) => manyOf(food, mention)))]);
   const name = mention?.newName;
   const lower = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
   if (name && isMade(name)) {
@@ -52,7 +68,7 @@ export function englishText(
   const ofStep = known && /^[a-z]+ (?:the|a) /i.test(method);
   const alone = namesFood(method, swap) || isTold(method) || ofStep;
   return (
-    inFlorets(withObject(method, list), list, said) ??
+    inFlorets(agreeing(withObject(method, list), list), list, said) ??
     (alone ? method : `${capital(list)}: ${lower}`)
   );
 }

@@ -76,9 +76,10 @@ function ingredientLines(
   }
   return items.map((item, at): LineRow => {
     const own = item.foodId === ingredient.match?.foodId;
+    const food = context.foods.byId(item.foodId);
     const words = own
-      ? ownWords(item, ingredient, context.foods.byId(item.foodId), context.local ?? null)
-      : tailOnly(item, ingredient, context.local ?? null);
+      ? ownWords(item, ingredient, food, context.local ?? null)
+      : tailOnly(item, ingredient, context.local ?? null, food);
     const itemWhy = whyOf(plan, key, own ? (items[1]?.foodId ?? item.foodId) : item.foodId);
     const after = itemText(item, context, words);
     const change = own ? 'amount' : 'replaced';

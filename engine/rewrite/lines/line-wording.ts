@@ -8,7 +8,7 @@ import { LINE_MARK } from '../languages/unworded.ts';
 import { partOfCount } from './part-of-count.ts';
 import { countOfRest, countOfStandIn, type PieceCount, standInText } from './piece-counts.ts';
 import { breadTail, inCups, rootTail, shapeTail } from './stand-in-tails.ts';
-import { amountText, kitchenGrams, pieceText } from './written-amounts.ts';
+import { amountText, kitchenGrams, liquidText, pieceText } from './written-amounts.ts';
 
 export interface LineContext {
   plan: Plan;
@@ -147,18 +147,32 @@ function coatingTail(item: PlannedItem, ingredient: Ingredient, local: MethodWor
   return crumbs && !own ? ', for coating in place of breadcrumbs' : ', for coating';
 }
 
+const MILLILITRES: ReadonlySet<string> = new Set(['ml', 'cl', 'dl', 'l']);
+
+/** '375 ml', where the page's line measures what is poured in millilitres; null elsewhere. */
+function millilitres(
+  { grams, role }: PlannedItem,
+  { item }: Ingredient,
+  food: Food | null,
+): string | null {
+  const measured = item.amounts.some(({ unit }) => unit !== null && MILLILITRES.has(unit));
+  return measured && food !== null ? liquidText(food, grams, role) : null;
+}
+
 /** A stand-in keeps what the original was for ('for dusting'), not how the original was cut. */
 export function tailOnly(
   item: PlannedItem,
   ingredient: Ingredient,
   local: MethodWords | null,
+  food: Food | null = null,
 ): LineWords {
   const { purpose } = ingredient.line;
   const purposeTail = purpose === null ? coatingTail(item, ingredient, local) : `, ${purpose}`;
   const shape = shapeTail(item, ingredient, local !== null);
   const cut = shape ?? breadTail(item, ingredient, local !== null);
   const tail = `${cut}${rootTail(item, ingredient, local !== null)}${purposeTail}`;
-  const beside = shape !== null && !inCups(ingredient) ? '' : null;
+  const unmeasured = shape !== null && !inCups(ingredient) ? '' : null;
+  const beside = unmeasured ?? millilitres(item, ingredient, food);
   return { name: foodName(item, local), tail, count: countOfStandIn(item, ingredient), beside };
 }
 
@@ -172,6 +186,10 @@ export function ownWords(
   const said = tailOf(ingredient, local);
   const coats = ingredient.line.purpose === null ? coatingTail(item, ingredient, local) : '';
   const count = food === null || local !== null ? null : countOfRest(item, ingredient, food);
-  const beside = food === null ? null : partOfCount(item, ingredient, food, local !== null);
+  const beside =
+    food === null
+      ? null
+      : (partOfCount(item, ingredient, food, local !== null) ??
+        millilitres(item, ingredient, food));
   return { name: ownName(ingredient, food), tail: `${said}${coats}`, count, beside };
 }

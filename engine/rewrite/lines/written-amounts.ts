@@ -122,7 +122,32 @@ export function besideText(food: Food, grams: number, region: Region): string | 
         : `${fractionText(count)} ${unit}${unit === 'cup' && count > 1 ? 's' : ''}`;
     return error > 0.02 ? `about ${words}` : words;
   }
-  return smallestSpoon(food, grams);
+  return cupAndSpoons(food, grams, region) ?? smallestSpoon(food, grams);
+}
+
+/** Parts of a cup that have a measure, and the most tablespoons beside one. */
+const CUP_PARTS = [1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4, 1];
+const MOST_BESIDE = 3;
+/** Nearer than this a cup with spoons says the grams. Own choice. */
+const EXACT = 0.02;
+
+/** '⅔ cup + 2 tbsp', where no one measure is near; null where that is none either. */
+function cupAndSpoons(food: Food, grams: number, region: Region): string | null {
+  const cup = gramsPer(food, 'cup');
+  const spoon = gramsPer(food, 'tbsp');
+  if (cup === null || spoon === null || !UNITS[region].includes('cup')) return null;
+  if (WEIGHED_ONLY.test(food.group)) return null;
+  const wholes = Math.floor(grams / cup);
+  const pairs = [wholes, ...CUP_PARTS.map((part) => wholes + part)].flatMap((cups) => {
+    const spoons = Math.round((grams - cups * cup) / spoon);
+    const error = Math.abs(cups * cup + spoons * spoon - grams) / grams;
+    return cups > 0 && spoons >= 1 && spoons <= MOST_BESIDE && error <= EXACT
+      ? [{ cups, spoons, error }]
+      : [];
+  });
+  const [best] = pairs.sort((a, b) => a.error - b.error || a.spoons - b.spoons);
+  if (best === undefined) return null;
+  return `${fractionText(best.cups)} cup${best.cups > 1 ? 's' : ''} + ${best.spoons} tbsp`;
 }
 
 /** '250 ml', for what is poured and fills three tablespoons or more; null for the rest. */

@@ -26,6 +26,9 @@ const USES =
 /** A sentence that kneads and goes no further. */
 const KNEADS_ONLY = new RegExp(`^(?!.*${USES.source.replace('knead|', '')}).*\\bknead\\b`, 'is');
 
+const KNEADS = /\bknead\b/i;
+const TAKES_FLOUR = /\bflours?\b(?! the\b)/i;
+
 function mixing(
   texts: readonly string[],
   flours: readonly Mention[],
@@ -34,7 +37,9 @@ function mixing(
 ): { at: number; by: number } | null {
   const floured = new Set(flours.flatMap(({ ingredient }) => named.get(ingredient.key) ?? []));
   const wet = new Set(moist.flatMap(({ ingredient }) => named.get(ingredient.key) ?? []));
-  const first = texts.findIndex((text, at) => floured.has(at) && MIXES.test(text));
+  const mixes = texts.findIndex((text, at) => floured.has(at) && MIXES.test(text));
+  const first =
+    mixes < 0 ? texts.findIndex((text, at) => floured.has(at) && KNEADS.test(text)) : mixes;
   if (first < 0) return null;
   let last = first;
   for (let at = first + 1; at < texts.length; at += 1) {
@@ -44,12 +49,13 @@ function mixing(
     if (USES.test(texts[last] ?? '')) break;
   }
   const sentences = sentencesOf(texts[last] ?? '');
-  // 'Add the milk and knead for 5 minutes': no dough before it.
+  // 'Add the milk and knead for 5 minutes': no dough before it, nor before its flour.
   const joins = (one: string): boolean =>
-    KNEADS_ONLY.test(one) && moist.some((mention) => isNamedIn(one, mention));
+    KNEADS_ONLY.test(one) &&
+    (TAKES_FLOUR.test(one) || moist.some((mention) => isNamedIn(one, mention)));
   const by = sentences.findLastIndex(
     (one) =>
-      MIXES.test(one) &&
+      (MIXES.test(one) || joins(one)) &&
       (MIX_OF_ALL.test(one) || floured.has(last) || wet.has(last)) &&
       (!USES.test(one) || joins(one)),
   );

@@ -62,6 +62,18 @@ function stepByWord(
   return at < 0 ? null : at;
 }
 
+/** The step that says a new flour by its kind: 'the flour mixture', where no other line is flour. */
+function stepByHead(
+  { foodId, key }: PlannedItem,
+  { plan, steps, words }: LedgerContext,
+): number | null {
+  if (words !== null || !hasTag(foodId, 'flour-like')) return null;
+  const others = plan.items.filter(
+    (item) => item.key !== key && item.grams > 0 && /\bflour\b/.test(shortName(item.foodName)),
+  );
+  return others.length > 0 ? null : stepSaying('flour', steps);
+}
+
 const SWEETENERS = /\bsweeteners\b/i;
 
 /** The step that takes a sugar among 'the sweeteners'. */
@@ -150,6 +162,7 @@ function noteOf(
     byName ??
     stepSaying(calledIn(item, words), steps) ??
     (isOwn ? stepByWord(mention, context.mentions, steps) : null) ??
+    (isOwn ? null : stepByHead(item, context)) ??
     stepOfSweeteners(foodId, steps);
   const base = { key, foodId, food, part: titleOf(plan, partOfItem(plan, item)), grams };
   if (step !== null)

@@ -11,6 +11,7 @@ import { newFoodTexts } from '../handling/new-foods.ts';
 import { swapSteps } from '../handling/swap-steps.ts';
 import { isForeign, keyed } from '../languages/method-words.ts';
 import { markedStep, remarksBeside } from '../languages/unworded.ts';
+import { capital } from '../naming/method-names.ts';
 import { withLateOven } from '../oven/late-oven.ts';
 import { withLowerOven } from '../oven/oven-heat.ts';
 import { usesGas, withAllScales } from '../oven/temperature-scales.ts';
@@ -41,7 +42,8 @@ function stepsNaming(renamed: readonly RenamedStep[]): Course['named'] {
 /** A step with the phrases put right that the new ingredients contradict. */
 const amended = (step: RewrittenStep, found: readonly Amendment[]): RewrittenStep =>
   found.reduce((now, { phrase, to, why }) => {
-    const after = now.after.replace(phrase, to);
+    const put = now.after.replace(phrase, to);
+    const after = /^\p{Ll}/u.test(put) && !/^\p{Ll}/u.test(now.after) ? capital(put) : put;
     return after === now.after ? now : withReason(now, after, why);
   }, step);
 

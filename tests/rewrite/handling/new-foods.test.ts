@@ -65,6 +65,28 @@ describe('a note on what no step names', () => {
     );
     const together = ['Put the ingredients for the sponge in a bowl and whisk.', 'Bake.'];
     expect(notesOf({ lines, steps: together, changes: chocolate })).toEqual([]);
+    const flour: Change[] = [{ key: '0', kept: 0, to: [['almond-flour', 60]] }];
+    const coat = ['60 g one of these: plain flour or quinoa flour', '400 g chicken'];
+    const dredge = ['Dredge the chicken in the flour mixture.'];
+    expect(notesOf({ lines: coat, steps: dredge, changes: flour })).toEqual([]);
+  });
+});
+
+describe('what stands for several pieces', () => {
+  it('is spoken of as several', () => {
+    const changes: Change[] = [{ key: '0', kept: 0, to: [['tortilla-low-carb', 240]] }];
+    const dish: Dish = {
+      lines: ['6 flour tortillas', '300 g ground beef'],
+      steps: ['Fry the ground beef.', 'Fill the tortillas with it.'],
+      changes,
+      method: 'Warm it so that it does not crack.',
+    };
+    expect(stepsOf(dish).join(' ')).toMatch(
+      /Warm the [a-z-]+ tortillas so that they do not crack\./,
+    );
+    expect(stepsOf({ ...dish, lines: ['1 flour tortilla', '300 g beef'] }).join(' ')).not.toMatch(
+      /they do not crack/,
+    );
   });
 });
 

@@ -171,6 +171,6 @@ describe('a shell of its own beside soft wraps', () => {
       to: [['tortilla-low-carb', 290]],
       method: 'Warm it so that it does not crack.',
     }).join(' ');
-    expect(steps).toMatch(/Warm the high-fibre tortillas? so that it does not crack\. Lay/);
+    expect(steps).toMatch(/Warm the high-fibre tortillas so that they do not crack\. Lay/);
   });
 });

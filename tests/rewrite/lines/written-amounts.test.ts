@@ -21,6 +21,12 @@ describe('an amount as it is written', () => {
     expect(amountText(foods.byId('sugar') as never, 23, 'au')).toBe('23 g (5½ tsp)');
   });
 
+  it('is a cup with spoons where no one measure is near', () => {
+    expect(written('sugar', 125)).toBe('125 g (½ cup + 2 tbsp)');
+    expect(written('sugar', 100)).toBe('100 g (½ cup)');
+    expect(amountText(foods.byId('sugar') as never, 125, 'uk')).toBe('125 g');
+  });
+
   it('is grams where it is no spoon at all', () => {
     expect(written('cinnamon', 0.1)).toBe('0.1 g');
   });

@@ -1,0 +1,94 @@
+/** A yeast dough in other languages: what is told of it stands in its order, and once. */
+import { describe, expect, it } from 'vitest';
+import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
+import { foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
+
+type Words = [language: string, lines: string[], steps: string[], rest: RegExp, flour: RegExp];
+
+const BREADS: Words[] = [
+  [
+    'fr',
+    ['500 g de farine de blé', '7 g de levure sèche', "300 ml d'eau"],
+    [
+      "Délayer la levure dans l'eau tiède. Ajouter la farine et pétrir 10 minutes. Laisser lever 1 heure jusqu'à ce que la pâte double de volume.",
+      'Cuire au four à 200 °C pendant 30 minutes.',
+    ],
+    /laisser reposer 20-30 minutes/,
+    /Ajouter la farine/,
+  ],
+  [
+    'nl',
+    ['500 g bloem', '7 g droge gist', '300 ml water'],
+    [
+      'Los de gist op in lauw water. Voeg de bloem toe en kneed 10 minuten. Laat 1 uur rijzen tot het deeg verdubbeld is.',
+      'Bak 30 minuten in de oven op 200 °C.',
+    ],
+    /20-30 minuten rusten/,
+    /Voeg de bloem/,
+  ],
+  [
+    'pt',
+    ['500 g de farinha de trigo', '7 g de fermento seco', '300 ml de água'],
+    [
+      'Dissolva o fermento na água morna. Junte a farinha e amasse durante 10 minutos. Deixe levedar 1 hora até dobrar de volume.',
+      'Leve ao forno a 200 °C durante 30 minutos.',
+    ],
+    /repousar 20-30 minutos/,
+    /Junte a farinha/,
+  ],
+  [
+    'sv',
+    ['500 g vetemjöl', '7 g torrjäst', '300 ml vatten'],
+    [
+      'Rör ut jästen i ljummet vatten. Tillsätt mjölet och knåda 10 minuter. Låt jäsa 1 timme till dubbel storlek.',
+      'Grädda i ugnen på 200 °C i 30 minuter.',
+    ],
+    /vila i 20-30 minuter/,
+    /Tillsätt mjölet/,
+  ],
+];
+
+function told(language: string, lines: string[], steps: string[]): string[] {
+  const recipe = { ...makeRecipe('Brioche', lines, steps), language };
+  const read = understand(recipe);
+  const change = {
+    key: '0',
+    kept: 250,
+    to: [['low-carb-wheat-flour-blend', 250]] as [string, number][],
+  };
+  const plan = makePlan('enriched-yeast-bread', read, [change], { starchPct: 40 });
+  const roles = { '0': ['structure' as const], '2': ['liquid' as const] };
+  return rewriteRecipe(recipe, read, { ...plan, roles }, { foods, region: 'eu' }).steps.map(
+    ({ after }) => after,
+  );
+}
+
+describe.each(BREADS)('a dough in %s', (language, lines, steps, rest, flour) => {
+  const text = told(language, lines, steps).join('\n');
+
+  it('rests once its flour is in', () => {
+    expect(text.search(rest)).toBeGreaterThan(text.search(flour));
+  });
+
+  it('has its yeast woken once, and says how far it rises once', () => {
+    expect(text).not.toMatch(/43 °C/);
+    expect(text).not.toMatch(/1,6/);
+    expect(
+      told(
+        language,
+        lines,
+        steps.map((step) => step.replace(/ (?:jusqu'à|tot|até|till) [^.]*\.$/, '.')),
+      ).join(' '),
+    ).toMatch(/1,6/);
+  });
+});
+
+it('an amended sentence begins with a capital', () => {
+  const steps = [
+    'Mehl, Hefe und Wasser mischen.',
+    '10 Minuten zu einem glatten Teig kneten.',
+    'Im Ofen bei 200 °C 30 Minuten backen.',
+  ];
+  const lines = ['500 g Weizenmehl', '7 g Trockenhefe', '300 ml Wasser'];
+  expect(told('de', lines, steps).join('\n')).toMatch(/\nNur 3-6 Minuten/);
+});
