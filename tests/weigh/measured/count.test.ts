@@ -91,7 +91,7 @@ describe('pieces, bunches and packages', () => {
     ['4 pork chops', 796, 'USDA SR 168238, 199 g without bone'],
     ['8 small corn tortillas', 192, 'USDA SR 175036, the usual small one'],
     ['6 mini corn tortillas', 84, PRACTICE],
-    ['4 burrito-sized flour tortillas', 380, 'USDA SR 175037, 72 to 117 g'],
+    ['4 burrito-sized flour tortillas', 288, 'USDA SR 175037, 10 inches 72 g'],
     ['6 soft taco size flour tortillas', 294, 'USDA SR 175037, 8 inches 49 g'],
     ['1 hokkaido pumpkin', 900, PRACTICE],
     ['4 slices white bread', 116, 'USDA SR 174924'],
