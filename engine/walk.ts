@@ -154,7 +154,13 @@ function weighLines(lines: readonly Line[], recipe: Recipe, options: WalkOptions
   const foods = foodTable(options.ownFoods);
   const corrections = options.corrections ?? {};
   const region = measureRegion(recipe);
-  const context = { title: recipe.title, steps: stepTexts(recipe), lines };
+  const { servings } = recipe.yield;
+  const context = {
+    title: recipe.title,
+    steps: stepTexts(recipe),
+    lines,
+    servings: servings && servings.low === servings.high ? servings.low : null,
+  };
   const matchOptions = { foods, aliases: options.aliases ?? {}, language: recipe.language };
   const weighed = lines.flatMap((line, at) =>
     line.kind === 'heading'

@@ -15,6 +15,7 @@ import { lostBlankNote } from './lost-blank.ts';
 import { inLostCups } from './lost-unit.ts';
 import { withGrain } from './measured/salt-grain.ts';
 import type { Weighed } from './measured/volume.ts';
+import { oneEach } from './one-each.ts';
 import { type Reading, readingsOf } from './readings.ts';
 import { likelyMeant } from './unlikely-counts.ts';
 import { weighReading } from './weigh-reading.ts';
@@ -245,7 +246,11 @@ export function weighItem(
     const disagreement = disagreementOf(first, others, (weighed) =>
       settledWays(weighed, item, line, text, food),
     );
-    return finished(first.weighed, disagreement, item, line, food, options);
+    const { servings = null } = options.recipe;
+    const isCounted = first.order === 0 && first.weighed.basis === 'count';
+    const grams = isCounted ? oneEach(first.weighed.grams, item, food, servings) : null;
+    const weighed = grams === null ? first.weighed : { ...first.weighed, grams };
+    return finished(weighed, disagreement, item, line, food, options);
   }
   const inCups = inLostCups(item, food, text, options.recipe, options.region);
   if (inCups) return finished(inCups, null, item, line, food, options);

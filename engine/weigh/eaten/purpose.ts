@@ -30,6 +30,8 @@ export interface RecipeWords {
   title: string;
   steps: string[];
   lines: readonly Line[];
+  /** As many as the page states; null or absent where it states none, or a range. */
+  servings?: number | null;
 }
 
 /** Oil for frying from this much up is a deep bath, g. Common practice, no source. */
