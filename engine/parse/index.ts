@@ -57,7 +57,8 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
     items: itemsOf(parts, lex),
     note: [...phrases(parts, 'notes'), whole.slice(LONGEST)].filter(Boolean).join('; ') || null,
     purpose: phrases(parts, 'purposes').join(', ') || null,
-    optional: isOptional(parts),
+    // All under 'For the biscuits (optional)' may be left away.
+    optional: isOptional(parts) || someOf(tokenize(line.group ?? ''), lex.optional),
   };
 }
 
@@ -84,11 +85,9 @@ function isHeading(tokens: readonly Token[], lex: Lexicon): boolean {
 }
 
 /** Texts of the line and of the further foods on it. */
-function phrases(parts: Parts, of: 'notes' | 'purposes'): string[] {
-  const own = parts[of].map(textOf);
-  return parts.extras.length === 0
-    ? own
-    : [...own, ...parts.extras.flatMap((extra) => phrases(extra, of))];
-}
+const phrases = (parts: Parts, of: 'notes' | 'purposes'): string[] => [
+  ...parts[of].map(textOf),
+  ...parts.extras.flatMap((extra) => phrases(extra, of)),
+];
 
 const isOptional = (parts: Parts): boolean => parts.optional || parts.extras.some(isOptional);
