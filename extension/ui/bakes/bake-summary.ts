@@ -85,8 +85,8 @@ export function dishText(
     parts.push(say('percentLost', Math.round(100 * (1 - dishGrams / (rawGrams * factor)))));
   }
   const per100 = netCarbsG && scaled(netCarbsG, (100 * factor) / dishGrams);
-  const net = per100 ? `; ${say('in100g', withRange(per100))}` : '';
-  return parts.join(', ') + net;
+  const net = per100 ? ` ${say('in100g', withRange(per100))}` : '';
+  return `${parts.join(', ')}.${net}`;
 }
 
 /** Water beyond the list, what the oven did and how long it took, as far as it was told; else null. */

@@ -76,7 +76,7 @@ describe('a logged bake', () => {
   it('says what 100 g, one piece and one slice have', () => {
     const bake = sampleBake({ dishGrams: 760, rawGrams: 884, pieces: 10 });
     expect(dishText(bake, 'lean-yeast-bread')).toMatch(
-      /^760 g after baking, 14 % lost; in 100 g 22\.1 g .*net carbs$/,
+      /^760 g after baking, 14 % lost\. In 100 g: 22\.1 g .*net carbs\.$/,
     );
     expect(pieceText(bake)).toMatch(/^One of 10: 16\.8 g /);
     expect(pieceText({ ...bake, sliceGrams: 65 })).toMatch(/^A slice of 65 g: 14\.4 g /);
@@ -86,7 +86,7 @@ describe('a logged bake', () => {
   it('of a double recipe counts what is in all of it', () => {
     const bake = sampleBake({ factor: 2, dishGrams: 1520, rawGrams: 884, pieces: 20 });
     expect(dishText(bake, 'lean-yeast-bread')).toMatch(
-      /^1520 g after baking, ×2, 14 % lost; in 100 g 22\.1 g .*net carbs$/,
+      /^1520 g after baking, ×2, 14 % lost\. In 100 g: 22\.1 g .*net carbs\.$/,
     );
     expect(pieceText(bake)).toMatch(/^One of 20: 16\.8 g /);
     expect(pieceText({ ...bake, sliceGrams: 65 })).toMatch(/^A slice of 65 g: 14\.4 g /);

@@ -10,6 +10,7 @@ import { VerdictCard } from '../../../ui/figures/verdict-card.tsx';
 import { IngredientList, useOpenLine } from '../../../ui/recipe/lines/ingredient-list.tsx';
 import { lineActions } from '../../../ui/recipe/lines/line-actions.ts';
 import { Method } from '../../../ui/recipe/method.tsx';
+import { paperSize } from '../../../ui/recipe/paper-size.ts';
 import { PrintCautions, PrintFigures } from '../../../ui/recipe/print-parts.tsx';
 import { PrintTold } from '../../../ui/recipe/print-told.tsx';
 import { wayDown } from '../../../ui/ways/way-down.ts';
@@ -66,7 +67,7 @@ export function RecipePlace({ kitchen, open }: { kitchen: Kitchen; open: OpenRec
         ]}
       />
       <Strip open={open} />
-      <article class="recipe" aria-busy={work.busy}>
+      <article class="recipe" aria-busy={work.busy} data-paper={paperSize(adaptation)}>
         <Head recipe={adaptation.recipe} />
         <AllergenAlert
           adaptation={adaptation}

@@ -5,10 +5,14 @@ import { foodWord } from '../../words/food-words.ts';
 import { type MessageKey, say } from '../../words/say.ts';
 import { digitsOf } from '../format.ts';
 
-const told = (english: string): string => toldHere(english).text;
+/** In the screen's language; `otherwise` where there are no words for it there. */
+function told(english: string, otherwise = english): string {
+  const { text, lang } = toldHere(english);
+  return lang === undefined ? text : otherwise;
+}
 
 const withNote = (text: string, note: string | null): string =>
-  note === null || note === '' ? text : `${text}: ${told(note)}`;
+  note === null || note === '' ? text : `${text}: ${note}`;
 
 /** 'USDA SR Legacy 168896', 'typical label, from memory: less certain', 'your package'. */
 export function sourceText({ source }: Pick<Food, 'source'>): string {
@@ -21,13 +25,13 @@ export function sourceText({ source }: Pick<Food, 'source'>): string {
     case 'published':
       return withNote(say('sourcePublished'), note);
     case 'calculated':
-      return withNote(say('sourceCalculated'), note);
+      return withNote(say('sourceCalculated'), note && told(note, ''));
     case 'label':
       return withNote(say('sourceLabel'), note);
     case 'memory':
-      return say('sourceMemory', note === null ? say('typicalFigures') : told(note));
+      return say('sourceMemory', note ? told(note, say('typicalFigures')) : say('typicalFigures'));
     case 'practice':
-      return note === null ? say('sourcePractice') : told(note);
+      return note ? told(note, say('sourcePractice')) : say('sourcePractice');
     case 'user':
       return say('sourceYours');
   }
@@ -58,7 +62,7 @@ const BASIS: Record<Weight['basis'], MessageKey> = {
 
 /** What the grams rest on: 'from a measure, US cup of 125 g'. */
 export function weightReason({ basis, assumptions, eaten }: Weight): string {
-  const said = assumptions.length > 0 ? assumptions.map(told) : [say(BASIS[basis])];
+  const said = assumptions.length > 0 ? assumptions.map((text) => told(text)) : [say(BASIS[basis])];
   const lead = assumptions.length > 0 && basis !== 'mass' && basis !== 'corrected';
   const parts = lead ? [say(BASIS[basis]), ...said] : said;
   const share =
