@@ -5,7 +5,8 @@ import { NumberField } from '../controls/number-field.tsx';
 import { amount, rangeText, short } from '../figures/format.ts';
 import { gramsOnScale, gramsRange } from '../figures/sources/source-words.ts';
 import { factorText } from '../recipe/shown-amounts.ts';
-import { say } from '../words/say.ts';
+import { say, sayWith } from '../words/say.ts';
+import { ToldSentence } from '../words/told-sentence.tsx';
 import { cookWords } from './dish-words.ts';
 import { gramsFor, sliceNetCarbs, times } from './slice.ts';
 
@@ -70,7 +71,9 @@ function OfTheDish({ adaptation, factor, dishGrams }: Omit<Props, 'onDish'>) {
         </li>
       )}
       <li class="soft">
-        {say('dishWeightFrom', dishGrams === null ? after.cookedSource : say('weighedByYou'))}
+        {dishGrams === null
+          ? sayWith('dishWeightFrom', <ToldSentence text={after.cookedSource} />)
+          : say('dishWeightFrom', say('weighedByYou'))}
       </li>
     </ul>
   );

@@ -118,7 +118,7 @@ describe.each(['Chromium', 'Firefox'] as const)('in %s', (browser) => {
     await pasted(screen, CAKE_TEXT.replace('Honey', 'Plain'), { budgetG: 8 });
     const ways = await wordsOf(screen, '.ways button');
     expect(ways.length).toBeGreaterThan(1);
-    const was = await wordsIn(screen, '.recipe .verdict-now');
+    const was = await wordsIn(screen, '.recipe .verdict-figure');
     const other = await screen.evaluate(`
       const one = document.querySelector('.ways [aria-pressed=false]');
       one.click();
@@ -128,7 +128,7 @@ describe.each(['Chromium', 'Firefox'] as const)('in %s', (browser) => {
     );
     await answered(screen);
     await screen.waitFor(
-      `return document.querySelector('.recipe .verdict-now').textContent.trim() !== ${JSON.stringify(was)};`,
+      `return document.querySelector('.recipe .verdict-figure').textContent.trim() !== ${JSON.stringify(was)};`,
     );
   });
 

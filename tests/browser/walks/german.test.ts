@@ -146,7 +146,11 @@ describe.each(['Chromium', 'Firefox'] as const)('in %s', (browser) => {
     await count(screen, '.place h1', '', 1);
     await screen.evaluate(OPEN_ALL);
     await screen.evaluate(`
-      for (const box of document.querySelectorAll('.faults input[type=checkbox]')) box.click();
+      const boxes = document.querySelectorAll('.faults input[type=checkbox]').length;
+      for (let at = 0; at < boxes; at += 1) {
+        document.querySelectorAll('.faults input[type=checkbox]')[at].click();
+        await new Promise((done) => setTimeout(done, 40));
+      }
       return true;`);
     await press(screen, '.bake-form button[type=submit]');
     await screen.waitFor(`return document.querySelectorAll('.proposals .swaps > li').length > 3;`);

@@ -27,6 +27,7 @@ import swapReasons from '../../../engine/rewrite/languages/data/told-de/swap-rea
   type: 'json',
 };
 import { toldOnScreen } from '../../../engine/rewrite/languages/told-screens.ts';
+import yields from '../../../engine/tally/data/yields.json' with { type: 'json' };
 import { adaptedPage, DEMO_PAGES } from '../../ui/adapted.ts';
 
 interface Told {
@@ -85,6 +86,18 @@ describe('German words', () => {
     ).toEqual([]);
   });
 
+  it('are there for what a finished dish weighs, and why', () => {
+    const { families, bakeLoss, dry } = yields;
+    const sources = [...Object.values(families), ...Object.values(dry)].map(({ source }) => source);
+    expect(untold(sources.map((source) => `estimated: 80 % of what goes in (${source})`))).toEqual(
+      [],
+    );
+    expect(untold(sources)).toEqual([]);
+    expect(
+      untold(bakeLoss.holders.map(({ words }) => `${words}: 70 % of the usual loss (own choice)`)),
+    ).toEqual([]);
+  });
+
   it('are there for the reason of every cue and warning in a step', () => {
     expect(untold([...cues, ...warnings].map(({ why }) => why))).toEqual([]);
   });
@@ -136,6 +149,7 @@ const saidOf = ({
   ...plan.limits.map(({ text }) => text),
   ...[plan.family, ...plan.parts].map(({ why }) => why),
   ...[...rest.notes, ...rest.questions, ...rest.recipe.notes].map(({ text }) => text),
+  ...[rest.before.cookedSource, rest.after.cookedSource],
   ...[...rest.before.uncounted, ...rest.after.uncounted].map(({ why }) => why),
   ...ingredients.flatMap(({ match, weight }) => [
     ...(match ? [match.reason] : []),
