@@ -201,6 +201,93 @@ describe('the full page by keyboard', () => {
     expect(await bench.evaluate('document.activeElement.id')).toBe('method-title');
   });
 
+  /** Presses a key until what has the focus fits; resolves to how often. */
+  async function pressUntil(bench: Page, key: string, selector: string): Promise<number> {
+    for (let presses = 1; presses <= 60; presses += 1) {
+      await bench.keyboard.press(key);
+      const there = await bench.evaluate(
+        (wanted) => document.activeElement?.matches(wanted) ?? false,
+        selector,
+      );
+      if (there) return presses;
+    }
+    return Number.POSITIVE_INFINITY;
+  }
+
+  const focusAt = (bench: Page, rows: string) =>
+    bench.evaluate(
+      (wanted) => [...document.querySelectorAll(wanted)].indexOf(document.activeElement as Element),
+      rows,
+    );
+
+  it('comes to any of forty lines and to all behind them with forty keys, pressed one by one', async () => {
+    await (await popupOn('forty.html')).close();
+    const bench = await run.open('bench.html#recipe');
+    await settled(bench);
+    const lines = await bench.locator('button.line').count();
+    expect(lines).toBeGreaterThanOrEqual(40);
+    // Past the rail, to the list by the first of the jumps, to its first line.
+    let keys = await pressUntil(bench, 'Tab', '.skip');
+    await bench.keyboard.press('Enter');
+    keys += 1 + (await pressUntil(bench, 'Tab', '.jumps .skip'));
+    await bench.keyboard.press('Enter');
+    keys += 1 + (await pressUntil(bench, 'Tab', 'button.line'));
+    expect(keys).toBeLessThanOrEqual(10);
+    expect(await focusAt(bench, 'button.line')).toBe(0);
+    await bench.keyboard.press('End');
+    expect(await focusAt(bench, 'button.line')).toBe(lines - 1);
+    for (let up = 1; up <= 20; up += 1) await bench.keyboard.press('ArrowUp');
+    expect(await focusAt(bench, 'button.line')).toBe(lines - 21);
+    await bench.keyboard.press('Home');
+    for (let down = 1; down <= 3; down += 1) await bench.keyboard.press('ArrowDown');
+    expect(await focusAt(bench, 'button.line')).toBe(3);
+    // From the last line to the last fold.
+    await bench.keyboard.press('End');
+    keys += 1 + (await pressUntil(bench, 'Tab', 'main .foot a'));
+    expect(keys).toBeLessThanOrEqual(40);
+    await bench.close();
+  });
+
+  it('comes to any of forty kept dishes with forty keys', async () => {
+    const bench = await run.open('bench.html#kept');
+    await bench.locator('.kept-link').first().waitFor();
+    const file = await bench.evaluate(async () => {
+      const opening = indexedDB.open('crumbshift');
+      const db = await new Promise<IDBDatabase>((done) => {
+        opening.onsuccess = () => done(opening.result);
+      });
+      const asked = db.transaction('recipes').objectStore('recipes').getAll();
+      const [row] = await new Promise<object[]>((done) => {
+        asked.onsuccess = () => done(asked.result);
+      });
+      db.close();
+      const recipes = Array.from({ length: 45 }, (_, n) => ({ ...row, id: `copy-${n}` }));
+      return JSON.stringify({ format: 'crumbshift-backup', version: 2, exportedAt: '', recipes });
+    });
+    await bench
+      .locator('input[type=file]')
+      .first()
+      .setInputFiles({
+        name: 'many.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(file),
+      });
+    await bench.getByRole('button', { name: /^Bring these in/ }).click();
+    await expect.poll(() => bench.locator('.kept-link').count()).toBe(40);
+    await bench.reload();
+    await bench.locator('.kept-link').nth(39).waitFor();
+    let keys = await pressUntil(bench, 'Tab', '.skip');
+    await bench.keyboard.press('Enter');
+    keys += 1 + (await pressUntil(bench, 'Tab', '.kept-link'));
+    for (let down = 1; down <= 20; down += 1) await bench.keyboard.press('ArrowDown');
+    keys += 20;
+    expect(await focusAt(bench, '.kept-link')).toBe(20);
+    expect(keys).toBeLessThanOrEqual(40);
+    await bench.keyboard.press('End');
+    expect(await focusAt(bench, '.kept-link')).toBe(39);
+    await bench.close();
+  });
+
   it('is reached in the order of the page, the focus always in sight', async () => {
     const bench = await run.open('bench.html#recipe');
     await settled(bench);

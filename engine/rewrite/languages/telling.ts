@@ -18,8 +18,8 @@ const BLANK = /\{(\w+)\}/g;
 const FIGURE = String.raw`([\d,]+(?:\.\d+)?)`;
 const WORDS = '(.+?)';
 /** Names within a list of changes. */
-const FOOD = '([^;]+?)';
-const NAME = '([^;.]+?)';
+const FOOD = '([^;:]+?)';
+const NAME = '([^;:.]+?)';
 
 type Kind =
   | 'food'

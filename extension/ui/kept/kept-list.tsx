@@ -1,6 +1,7 @@
 /** The kept dishes, their loaves on one scale, and those put away. */
 import { useEffect, useState } from 'preact/hooks';
 import type { ShelfRow } from '../../store/kept/shelf-row.ts';
+import { arrowKeys } from '../controls/arrow-keys.ts';
 import { Fold } from '../controls/fold.tsx';
 import { EmptyBoard } from '../figures/loaf/empty-board.tsx';
 import { say, sayCount } from '../words/say.ts';
@@ -48,7 +49,7 @@ function Rows({ rows, photosOf, ...acts }: ListActs & { rows: readonly ShelfRow[
   const fullG = fullOf(rows.slice(0, shown));
   return (
     <>
-      <ul class="kept-list">
+      <ul class="kept-list" onKeyDown={arrowKeys('.kept-link')}>
         {rows.slice(0, shown).map((row, at) => (
           <KeptRow
             key={row.id}

@@ -1,6 +1,8 @@
 /** The method as it is cooked: its amounts times the factor, and what the cook is told beside each step. */
 import { scaledSteps } from '../../../engine/index.ts';
 import type { Adaptation, RewrittenStep } from '../../../engine/model.ts';
+import { toldHere } from '../words/engine-language.ts';
+import { languageOf, locale } from '../words/say.ts';
 
 export interface CookedStep extends RewrittenStep {
   /** The page's own step times the factor, so that only what is new stands out; null of a new step. */
@@ -15,7 +17,15 @@ export interface CookedMethod {
   steps: CookedStep[];
 }
 
-type Method = Pick<Adaptation, 'steps' | 'methodNotes'>;
+type Method = Pick<Adaptation, 'steps' | 'methodNotes'> & {
+  recipe: Pick<Adaptation['recipe'], 'language'>;
+};
+
+/** What bakes taught to do is kept in English: in a recipe of the screen's own language it is said in that. */
+const inPlace = ({ after, change }: RewrittenStep, language: string | null): string =>
+  change === 'inserted' && language !== null && languageOf(language) === languageOf(locale())
+    ? toldHere(after).text
+    : after;
 
 const scaled = (texts: readonly string[], factor: number): string[] =>
   scaledSteps(texts, factor).map(({ text }) => text);
@@ -30,9 +40,9 @@ function noteTexts({ steps, methodNotes }: Method, at: number | null): string[] 
 
 /** Texts times the factor (1 is the recipe as it stands); the amounts in the notes go with them. */
 export function cookedMethod(method: Method, factor: number): CookedMethod {
-  const { steps } = method;
+  const { steps, recipe } = method;
   const texts = scaledSteps(
-    steps.map(({ after }) => after),
+    steps.map((step) => inPlace(step, recipe.language)),
     factor,
   );
   return {

@@ -1,6 +1,7 @@
 /** What the plan would be without one of its swaps. */
 import { adaptRecipe, type WalkOptions } from '../../../engine/index.ts';
 import { type Adaptation, ClosenessPart, type Interval, type Swap } from '../../../engine/model.ts';
+import { foodWord } from '../words/food-words.ts';
 
 export interface PartChange {
   part: ClosenessPart;
@@ -23,7 +24,8 @@ const away = (closeness: number | undefined): number => Math.round((1 - (closene
 const gramsByFood = ({ plan }: Adaptation): Map<string, { food: string; grams: number }> => {
   const sums = new Map<string, { food: string; grams: number }>();
   for (const { foodId, foodName, grams } of plan.items) {
-    sums.set(foodId, { food: foodName, grams: (sums.get(foodId)?.grams ?? 0) + grams });
+    const food = foodWord(foodId, foodName);
+    sums.set(foodId, { food, grams: (sums.get(foodId)?.grams ?? 0) + grams });
   }
   return sums;
 };

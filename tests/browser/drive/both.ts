@@ -60,6 +60,37 @@ async function endWorker({ context }: ChromiumRun): Promise<void> {
   await cdp.detach();
 }
 
+/** What the browser's own page of extensions knows of one. */
+interface ExtensionPage {
+  chrome: {
+    developerPrivate: {
+      updateExtensionConfiguration(change: {
+        extensionId: string;
+        incognitoAccess: boolean;
+      }): Promise<void>;
+      getExtensionInfo(id: string): Promise<{
+        incognitoAccess: { isEnabled: boolean; isActive: boolean };
+      }>;
+    };
+  };
+}
+
+/** Whether private windows may be switched on for it on the browser's page of extensions, or are on once that was tried. */
+async function allowedInPrivate({ context, extensionId }: ChromiumRun): Promise<boolean> {
+  const page = await context.newPage();
+  await page.goto('chrome://extensions');
+  const allowed = await page.evaluate(async (id) => {
+    const { developerPrivate } = (globalThis as unknown as ExtensionPage).chrome;
+    await developerPrivate
+      .updateExtensionConfiguration({ extensionId: id, incognitoAccess: true })
+      .catch(() => {});
+    const { incognitoAccess } = await developerPrivate.getExtensionInfo(id);
+    return incognitoAccess.isEnabled || incognitoAccess.isActive;
+  }, extensionId);
+  await page.close();
+  return allowed;
+}
+
 /** Without it Chromium does not load an unpacked extension a second time. */
 function inDeveloperMode(profile: string): void {
   const folder = join(profile, 'Default');
@@ -109,7 +140,7 @@ async function chromiumDriven({ profile }: Options): Promise<Driven> {
       await next;
     },
     endBackground: () => endWorker(run),
-    runsInPrivate: () => run.inWorker('chrome.extension.isAllowedIncognitoAccess()'),
+    runsInPrivate: () => allowedInPrivate(run),
     close: () => run.close(),
   };
 }

@@ -1,6 +1,7 @@
 /** The one list of ingredients: the amount to weigh large, what it was small and struck out. */
 import { useMemo, useState } from 'preact/hooks';
 import type { Adaptation } from '../../../../engine/model.ts';
+import { arrowKeys } from '../../controls/arrow-keys.ts';
 import { wayMeaning } from '../../ways/way-switch.tsx';
 import { say } from '../../words/say.ts';
 import { type AmountWish, wishedTexts } from '../shown-amounts.ts';
@@ -68,7 +69,11 @@ export function IngredientList({ adaptation, wish, actions, open, onOpen }: Prop
   const meaning = wayMeaning(adaptation);
   const groups = [...new Set(rows.map(({ line }) => line.group))];
   return (
-    <section class="ingredients" aria-labelledby="ingredients-title">
+    <section
+      class="ingredients"
+      aria-labelledby="ingredients-title"
+      onKeyDown={arrowKeys('button.line')}
+    >
       <h2 id="ingredients-title">{say('ingredients')}</h2>
       {meaning !== '' && <p class="way-meaning">{meaning}</p>}
       {groups.map((group) => (
