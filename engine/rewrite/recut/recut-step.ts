@@ -1,77 +1,21 @@
 /** Says that more pieces or portions are made than the page makes, in the step that shapes, cuts or serves. */
-import type { Family, MethodNote, RewrittenStep } from '../../model.ts';
+import type { Family, RewrittenStep } from '../../model.ts';
 import { isForeign, keyed, type MethodWords, methodWords } from '../languages/method-words.ts';
-import { markedStep } from '../languages/unworded.ts';
 import { bakesIn } from '../oven/bakes-in.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
-import { recountedAbroad } from './counts-abroad.ts';
+import { changedTo, type Method, replaced, stepBehind } from './changed-step.ts';
 import { cuttingStep, withCut } from './cut-places.ts';
-import { CUTS, FILLED, HEATS, SHAPES } from './piece-words.ts';
-import { COUNT, isFlat, recounted, rollsUp } from './recounted.ts';
-import { cutsLots, lotsOf, recountedLots } from './recut-lots.ts';
+import { FILLED, SHAPES } from './piece-words.ts';
 import {
-  besideShaping,
-  lastOwnSentence,
-  SHAPED,
-  servingStep,
-  shapingStep,
-} from './recut-places.ts';
+  besidePlate,
+  isOverTin,
+  lessFull,
+  withNumberAbroad,
+  withOwnNumber,
+} from './recut-numbers.ts';
+import { besideShaping, lastOwnSentence, servingStep, shapingStep } from './recut-places.ts';
 import { ENGLISH, filled, type Servings } from './recut-words.ts';
 import { fitToSize } from './smaller-pieces.ts';
-import { isSmallerMeal } from './smaller-plate.ts';
-
-interface Method {
-  steps: RewrittenStep[];
-  methodNotes: MethodNote[];
-}
-
-export const changedTo = (step: RewrittenStep, after: string, why: string): RewrittenStep => ({
-  ...step,
-  after,
-  change: step.before === null ? step.change : 'changed',
-  why: step.why === null ? why : `${step.why} ${why}`,
-});
-
-/** A step of our own behind one of the method, where a language has no words for a sentence within it. */
-function stepBehind(method: Method, at: number, text: string, why: string): Method {
-  const own = markedStep({
-    section: method.steps[at]?.section ?? null,
-    before: null,
-    after: text,
-    change: 'inserted',
-    why,
-  });
-  return {
-    steps: method.steps.toSpliced(at + 1, 0, own),
-    methodNotes: method.methodNotes.map((note) =>
-      note.step === null || note.step <= at ? note : { ...note, step: note.step + 1 },
-    ),
-  };
-}
-
-/** How full the page fills a tin, which more pieces of the same batter do not come to. */
-const FULL =
-  /(?<!\bthan )(?:\b(?:about|only) )?(?<level>(?:\b[123]\/[234]|\bhalf|\btwo[- ]thirds|\bthree[- ]quarters|[½⅔¾])(?:rds|ths)?(?:\s?(?:-|–|to)\s?(?:[123]\/[234]|half|two[- ]thirds|three[- ]quarters|[½⅔¾]))?(?: of)?(?: the)?(?: way)? full)\b/gi;
-
-function lessFull(method: Method): Method {
-  const steps = method.steps.map((step) => {
-    const after = step.after.replace(FULL, 'less than $<level>');
-    return after === step.after ? step : { ...step, after, change: 'changed' as const };
-  });
-  return { ...method, steps };
-}
-
-/** Smaller pieces in a step that has its own number, told where they are shaped and baked after. */
-function withSize(text: string, servings: Servings, later: readonly string[]): string {
-  const pieces = SHAPES.exec(text)?.groups?.pieces;
-  if (pieces === undefined || !later.some((one) => HEATS.test(one))) return text;
-  return withSentence(text, besideShaping(text), filled(ENGLISH.each, servings));
-}
-
-const replaced = (method: Method, at: number, step: RewrittenStep): Method => ({
-  ...method,
-  steps: method.steps.with(at, step),
-});
 
 /** What is baked as one and cut. */
 const WHOLES: ReadonlySet<Family> = new Set<Family>([
@@ -81,12 +25,6 @@ const WHOLES: ReadonlySet<Family> = new Set<Family>([
   'lean-yeast-bread',
   'enriched-yeast-bread',
 ]);
-
-/** What fills a plate that is served smaller; nothing where it is none. */
-function besidePlate(servings: Servings, says: { beside: string; leaves: string }): string {
-  if (servings.plates !== true || !isSmallerMeal(servings)) return '';
-  return ` ${servings.filling === true ? says.leaves : says.beside}`;
-}
 
 /** The method of plates that hold less though they are as many: what fills them is told where they are served. */
 function withFuller(method: Method, servings: Servings, language: string | null): Method {
@@ -98,19 +36,6 @@ function withFuller(method: Method, servings: Servings, language: string | null)
   if (text === '' || step === undefined || (words === null && isForeign(language))) return method;
   const after = withSentence(step.after, lastOwnSentence(step.after), text);
   return replaced(method, at, changedTo(step, after, says.less));
-}
-
-/** How many a tin takes, as the method says it; twelve where it says nothing: common practice, no source. */
-const TIN = /\b(?<count>6|8|9|12|24)[- ](?:cup|hole|well|count|cavity)\b/i;
-const USUAL_TIN = 12;
-
-/** Whether the pieces filled one tin and no longer do. */
-function isOverTin({ page, now }: Servings, texts: readonly string[]): boolean {
-  const stated = texts
-    .map((text) => TIN.exec(text)?.groups?.count)
-    .find((one) => one !== undefined);
-  const size = stated === undefined ? USUAL_TIN : Number(stated);
-  return page <= size && now > size;
 }
 
 /** What is said, by what the pieces are called; null is a dish that is served in portions. */
@@ -141,91 +66,9 @@ const searched = (steps: readonly RewrittenStep[], words: MethodWords | null): s
     before === null ? '' : words === null ? after : keyed(after, words),
   );
 
-/** The method with the new number where the page's stands; null where it stands nowhere. */
-function withOwnNumber(
-  method: Method,
-  servings: Servings,
-  family: Family,
-  why: string,
-): Method | null {
-  const { steps } = method;
-  const at = steps.findIndex((one) => one.before !== null && recounted(one, servings) !== null);
-  const step = steps[at];
-  const after = step === undefined ? null : recounted(step, servings);
-  if (step === undefined || after === null) return inLots(method, servings, why);
-  const later = steps.slice(at + 1).map((one) => one.after);
-  const beside = besidePlate(servings, ENGLISH).trim();
-  const isFilled = FILLED.test(SHAPES.exec(after)?.groups?.pieces ?? '');
-  const allSteps = steps.map((one) => one.after);
-  const over = isFilled && isOverTin(servings, allSteps);
-  const shaped = SHAPED.has(family) ? withSize(after, servings, later) : after;
-  const rolled = withThinnerRoll(shaped, step.after, servings);
-  const sized = over ? withSentence(rolled, besideShaping(rolled), ENGLISH.twoTins) : rolled;
-  const told = beside === '' ? sized : withSentence(sized, lastOwnSentence(sized), beside);
-  const put = replaced(method, at, changedTo(step, told, why));
-  return isFilled ? lessFull(put) : put;
-}
-
-/** The method with the numbers of each log or sheet; null where it counts no lots. */
-function inLots(method: Method, servings: Servings, why: string): Method | null {
-  const texts = method.steps.map(({ before, after }) => (before === null ? '' : after));
-  const lots = lotsOf(texts, servings);
-  if (lots === null) return null;
-  const first = texts.findIndex((text) => cutsLots(text, servings.page / lots));
-  const steps = method.steps.map((step, at) => {
-    const put = step.before === null ? step.after : recountedLots(step.after, servings, lots);
-    const told = at === first ? toldOfLots(put, step.after, servings) : put;
-    return told === step.after ? step : changedTo(step, told, why);
-  });
-  return { ...method, steps };
-}
-
-/** The method in another language with the new number where the page's stands; null where it stands nowhere. */
-function withNumberAbroad(
-  method: Method,
-  servings: Servings,
-  words: MethodWords,
-  why: string,
-): Method | null {
-  const put = method.steps.map((step) =>
-    step.before === null ? null : recountedAbroad(step.after, servings, words),
-  );
-  if (put.every((text) => text === null)) return null;
-  const filling = besidePlate(servings, words.recut).trim();
-  const first = put.findIndex((text) => text !== null);
-  const steps = method.steps.map((step, at) => {
-    const text = put[at] ?? null;
-    if (text === null) return step;
-    const told =
-      at === first && filling !== '' ? withSentence(text, lastOwnSentence(text), filling) : text;
-    return changedTo(step, told, why);
-  });
-  return { ...method, steps };
-}
-
-/** The size of each slice behind the cutting, and what keeps much smaller ones high before it. */
-function toldOfLots(put: string, page: string, servings: Servings): string {
-  const cuts = lotsSentence(page);
-  return withThinnerRoll(withSentence(put, cuts, filled(ENGLISH.each, servings)), page, servings);
-}
-
-/** What keeps much smaller slices of a roll high, before it is cut. */
-function withThinnerRoll(put: string, page: string, servings: Servings): string {
-  if (!isFlat(page, servings)) return put;
-  const cuts = lotsSentence(page);
-  const rollsFirst = rollsUp(sentencesOf(page).slice(0, cuts).join(' '));
-  return withSentence(put, rollsFirst ? cuts - 1 : cuts + 1, ENGLISH.thinner);
-}
-
-/** Index of the sentence that cuts the lots. */
-const lotsSentence = (text: string): number =>
-  Math.max(
-    0,
-    sentencesOf(text).findIndex((one) => COUNT.test(one) && CUTS.test(one)),
-  );
-
 /** What is baked in a form and cut when the method names one. */
 const FORMED: ReadonlySet<Family> = new Set<Family>(['custard', 'pie-crust']);
+
 const FORM =
   /\bspringform|\bpie (?:pan|plate|dish|tin)|\btart (?:pan|tin)|\bcheesecake\b[^.]*\bslic|\bcut into (?:bars|squares|slices|wedges)/i;
 
@@ -239,6 +82,7 @@ const isCutUp = (family: Family, texts: readonly string[]): boolean =>
 
 /** A loaf is cut into slices. */
 const LOAF = /\bloa(?:f|ves)\b|\bbread pan\b/i;
+
 const LOAVES: ReadonlySet<Family> = new Set<Family>([
   'quick-bread',
   'lean-yeast-bread',

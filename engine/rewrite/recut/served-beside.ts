@@ -4,8 +4,8 @@ import type { MissingLine, RewrittenStep } from '../../model.ts';
 import data from '../data/served-beside.json' with { type: 'json' };
 import { isForeign, keyed, methodWords } from '../languages/method-words.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
+import { changedTo } from './changed-step.ts';
 import { lastOwnSentence, servingStep } from './recut-places.ts';
-import { changedTo } from './recut-step.ts';
 
 type Words = Readonly<Record<string, string>>;
 
