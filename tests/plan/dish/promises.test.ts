@@ -79,6 +79,33 @@ describe('promises of the page', () => {
     },
   );
 
+  it.each([
+    ['Paleo fish tacos', 'paleo', ['milk', 'soy', 'peanut', 'wheat']],
+    ['Whole30 fish tacos', 'paleo', ['milk', 'soy', 'peanut', 'wheat']],
+    ['Fish tacos (AIP)', 'AIP', ['milk', 'egg', 'tree nuts', 'soy', 'sesame']],
+    ['Grain-free fish tacos', 'grain-free', ['gluten', 'wheat']],
+  ] as const)('of %s keep out what it rules out', (title, promise, ruledOut) => {
+    const page: Pasted = {
+      title,
+      serves: 'Serves 4',
+      lines: [
+        '700 g cod fillet',
+        '140 g cassava flour, for dredging',
+        '300 g mango',
+        '300 g cabbage',
+      ],
+      steps: [
+        'Dredge the fish in the flour and fry it in oil.',
+        'Serve with cabbage and a salsa of the mango.',
+      ],
+      family: ['breaded-food'],
+    };
+    const result = adapted(page, { budgetG: 10, way: 'within' });
+    expect(result.plan.promises.map((one) => one.promise)).toEqual([promise]);
+    const brought = allergensOf(added(result));
+    expect(brought.filter((one) => (ruledOut as readonly string[]).includes(one))).toEqual([]);
+  });
+
   it('are not made by a line that another line breaks, nor by a choice', () => {
     const names = (lines: string[]): string[] =>
       adapted(cake('Vanilla cake', lines)).plan.promises.map(({ promise }) => promise);
