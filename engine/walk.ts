@@ -47,7 +47,7 @@ import { verdictOf } from './tally/verdict/judge-budget.ts';
 import { methodOnly } from './tally/verdict/method-only.ts';
 import { contradicted } from './tally/verdict/page-contradiction.ts';
 import { implausible } from './tally/verdict/plausibility.ts';
-import { pastWith } from './tally/verdict/verdict-word.ts';
+import { replaceable } from './tally/verdict/replaceable.ts';
 import { withFatPouredOff } from './weigh/eaten/poured-off.ts';
 import { measureRegion, weighItem } from './weigh/index.ts';
 import { linesMadeHere, withTakenShares } from './weigh/made-here.ts';
@@ -322,7 +322,7 @@ function writtenOut({ way, ingredients: planned }: Outcome, work: Reworking): Re
     pageServings: before.servings,
     region: measureRegion(recipe),
     adjustments: [...goals.adjustments, ...taught],
-    besides: pastWith(way.verdict),
+    besides: replaceable(way.verdict),
     after,
   });
   const foodsOf = (list: readonly Ingredient[]): Food[] =>
