@@ -47,7 +47,7 @@ function takesEasySugar(more: Answer, found: Answer, smallest: number): boolean 
 }
 
 /** How many foods an answer brings that the dish did not have and no cupboard holds. */
-function productsOf({ model: { dish }, solved }: Answer): number {
+export function productsOf({ model: { dish }, solved }: Answer): number {
   const had = new Set(dish.parts.map(({ food }) => food.id));
   const brought = solved.kitchen.amounts.filter(
     ({ food, grams }) =>

@@ -10,19 +10,46 @@ import {
 } from '../answer.ts';
 import type { Dish } from '../dish/dish.ts';
 import { limitsOf } from '../limits.ts';
+import { lossOf } from '../model/closeness.ts';
 import { plainModel } from '../model/plan-model.ts';
 import { asksForMore } from '../model/trouble.ts';
 import { PLAN_WORK, type Request } from '../request.ts';
+import type { Rest } from '../solve.ts';
 import { type Work, workOf } from '../solver/work.ts';
 import type { WayFound } from '../ways.ts';
+import { productsOf } from './light-answer.ts';
 import { isHopeless, isLittle, whyItStays } from './worthwhile.ts';
+
+/**
+ * Net carbs, share of those of the changes that pay, down to which more changes must bring a plate to be made: such
+ * that need nothing bought, and others. Own choice.
+ */
+const MORE_CHANGES = { atHome: 0.9, bought: 0.85 } as const;
+
+/** A rest above the budget, share of it, up to which a dish is near enough for more changes. Own choice. */
+const WITHIN_REACH = 1.75;
+
+const staysAsItIs = ({ model, solved }: Answer): boolean =>
+  lossOf(model, solved.solution.values) <= 0;
+
+/** The changes to a plate that pay; more of them where those bring it near its budget. A dish of which none pays stays. */
+function payingChanges(dish: Dish, question: Question, work: Work): Answer {
+  const ask = (rest: Rest): Answer =>
+    solveDish(dish, { ...question, atMost: Number.POSITIVE_INFINITY, rest }, work);
+  const plain = ask('plain');
+  if (staysAsItIs(plain)) return plain;
+  const dear = ask('dear');
+  const least = MORE_CHANGES[productsOf(dear) > productsOf(plain) ? 'bought' : 'atHome'];
+  const brings = dear.solved.net <= least * plain.solved.net;
+  return brings && dear.solved.net <= WITHIN_REACH * question.budgetG ? dear : plain;
+}
 
 /** The best of a dish whose budget is out of reach, with the least that it could come to. */
 function servable(far: Answer, dish: Dish, start: number, work: Work): Answer {
-  const { budgetG } = dish.goals;
-  const question: Question = { start, budgetG, extent: 'servable' };
-  const pays = dish.main.dough ? {} : { atMost: Number.POSITIVE_INFINITY };
-  const near = solveDish(dish, { ...question, ...pays }, work);
+  const question: Question = { start, budgetG: dish.goals.budgetG, extent: 'servable' };
+  const near = dish.main.dough
+    ? solveDish(dish, question, work)
+    : payingChanges(dish, question, work);
   return { ...near, solved: { ...near.solved, least: far.solved.least ?? far.solved.net } };
 }
 
