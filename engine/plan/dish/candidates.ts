@@ -128,9 +128,18 @@ function whyNot(
   return unfit ? `${unfit.food.name} does not suit this dish` : null;
 }
 
+/** Flour that coats, g a serving, below which there may be less of it but nothing in its place. Own choice. */
+const DUSTING_G = 8;
+
+const isDusting = ({ role, base, class: cls, grams }: Part, { servings }: Dish): boolean =>
+  role === 'coating' && !base && cls.endsWith('flours') && grams < DUSTING_G * servings;
+
+/** Whether there is too little of a line for a stand-in to be worth it; less of it may be. */
+const isLittle = (part: Part, dish: Dish): boolean => part.sparing || isDusting(part, dish);
+
 function candidateFor(rule: SwapRule, place: Place): Candidate | Refused | null {
   const { part, section, dish } = place;
-  if (!fits(rule, place) || (part.sparing && rule.to.length > 0)) return null;
+  if (!fits(rule, place) || (isLittle(part, dish) && rule.to.length > 0)) return null;
   const to = rule.to.flatMap(({ food: id, ratio }): Component[] => {
     const food = id === part.food.id ? null : dish.foods.byId(id);
     return food ? [{ food, ratio }] : [];

@@ -18,11 +18,11 @@ const ASIDE = /\b(to serve|for serving|to garnish|for garnish|garnish|to decorat
 const isAside = ({ line }: Ingredient): boolean =>
   line.optional || (line.purpose !== null && ASIDE.test(line.purpose));
 
-/** The last word of a name, without a plural's ending. */
+/** The last word of a name, without a plural's ending: tomatoes, Kartoffeln, aardappelen. */
 const nounOf = (name: string): string =>
   (/(\p{L}{3,})\P{L}*$/u.exec(name.replace(/[,(].*/, ''))?.[1] ?? '')
     .toLowerCase()
-    .replace(/(?<=\p{L}{3})(?:es|s)$/u, '');
+    .replace(/(?<=\p{L}{3})(?:es|s)$|(?<=\p{L}{2}el)e?n$/u, '');
 
 /** The steps that name a food by the last word of what the line or the table calls it. */
 function stepsNaming(name: string, food: Food, steps: readonly string[]): string {

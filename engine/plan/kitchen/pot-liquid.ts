@@ -12,7 +12,8 @@ const POT = new Set(table.pot);
 const PORRIDGE = new Set(table.porridge);
 
 /** Boiled in water of its own that is poured off. */
-const POURED_OFF = /\bdrain|\bcolander|\bstrain/i;
+const POURED_OFF =
+  /\b(?:drain|colander|strain|abgie|abtropf|abseih|afgiet|uitlek|escurr|escorr|scola|colino|colador|passoire|häll av|hæld|hell av)|goutt/i;
 /** What stays soup whatever it is boiled with. */
 const SOUPS = ['soup', 'chowder', 'broth', 'gumbo', 'ramen', 'pho ', 'minestrone', 'congee'];
 /** Cooked in much, of which what swells in it takes a part. */

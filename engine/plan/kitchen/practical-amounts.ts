@@ -20,8 +20,8 @@ import { feedsYeast, sensibleFood, withYeast } from './yeast.ts';
 
 /** One large egg without shell, g (USDA SR 171287). */
 const EGG_G = 50;
-/** Below this share of a line, the rest of it goes as well: of a flour, of other foods. Own choice. */
-const REMNANT = { base: 0.05, other: 0.15 };
+/** Below this share of a line, the rest of it goes as well: of a flour, of crumbs, of other foods. Own choice. */
+const REMNANT = { base: 0.05, crumbs: 0.35, other: 0.15 };
 
 /** A rest of sugar below this, g, and this share of its line is not worth a bag of its own on the scale. Own choice. */
 const SWEET_REST = { grams: 15, share: 0.25 };
@@ -84,10 +84,18 @@ const isRest = (grams: number, original: number, { limits, family }: Section): b
   !limits.yeast &&
   family !== 'candy';
 
+/** Lines of crumbs that something else stands in for. */
+function crumbLines(exact: readonly Amount[], dish: Dish): Set<string> {
+  const swapped = new Set(exact.flatMap((a) => (a.origin === 'swap' && a.key ? [a.key] : [])));
+  const crumbs = dish.parts.filter((p) => p.class === 'breadcrumbs' && swapped.has(p.key));
+  return new Set(crumbs.map(({ key }) => key));
+}
+
 /** A scrap of a line that is left is replaced too, by what replaces the rest of it. */
 function withoutRemnants(exact: readonly Amount[], section: Section, dish: Dish): Amount[] {
   const dropped = new Set<string>();
   const grown = new Map<string, number>();
+  const crumbs = crumbLines(exact, dish);
   for (const { origin, key, grams, original, base, role } of exact) {
     const scrap = section.limits.yeast
       ? !feedsYeast(grams, section) && grams < YEAST_SCRAP * original
@@ -96,7 +104,8 @@ function withoutRemnants(exact: readonly Amount[], section: Section, dish: Dish)
     if (sweet && scrap) dropped.add(key);
     else if (sweet && isRest(grams, original, section))
       grown.set(key, original / (original - grams));
-    const least = (base ? REMNANT.base : REMNANT.other) * original;
+    const other = crumbs.has(key ?? '') ? REMNANT.crumbs : REMNANT.other;
+    const least = (base ? REMNANT.base : other) * original;
     if (origin !== 'kept' || key === null || grams <= 0 || grams >= least || AS_SOLVED.has(role))
       continue;
     const factor = original / (original - grams);

@@ -51,6 +51,15 @@ const DRAINED = dish(
   ['Boil the rice in the water and drain it well.', 'Stir in peas and butter.'],
 );
 
+const DRAINED_ELSEWHERE = dish(
+  'Espaguetis con carne',
+  ['400 g de espaguetis', '1 l de agua', '400 g de carne picada', '400 g de tomate triturado'],
+  [
+    'Sofríe la carne y añade el tomate.',
+    'Hierve el agua, añade los espaguetis y cuece 10 minutos. Escurre y sirve con la salsa.',
+  ],
+);
+
 const SOUP = dish(
   'Chicken and rice soup',
   ['150 g long grain rice', '900 ml chicken stock', '400 g chicken breast', '2 carrots'],
@@ -109,6 +118,7 @@ describe('liquid of a pot', () => {
 
   it.each([
     ['water that is poured off', DRAINED, /water/],
+    ['water that is poured off on a Spanish page', DRAINED_ELSEWHERE, /water/],
     ['a soup', SOUP, /stock/],
   ] as const)('stays in %s', (_, recipe, food) => {
     const { before, now, changed } = liquid(recipe, food);

@@ -1,0 +1,206 @@
+/** Plates near their budget or above it: the changes that pay, no token rests, and what a cook would not do. */
+import { describe, expect, it } from 'vitest';
+import type { Adaptation } from '../../../engine/model.ts';
+import { adapted, type Pasted } from '../pasted.ts';
+
+const plate = (
+  title: string,
+  serves: string,
+  lines: string[],
+  steps: string[],
+  family: Pasted['family'] = ['other'],
+): Pasted => ({ title, serves, lines, steps, family });
+
+const swapOf = ({ plan, ingredients }: Adaptation, line: RegExp) => {
+  const key = ingredients.find(({ line: { text } }) => line.test(text))?.key;
+  return plan.swaps.find((swap) => swap.key === key);
+};
+
+const broughtBy = (result: Adaptation, line: RegExp): string[] =>
+  (swapOf(result, line)?.to ?? []).map(({ foodId }) => foodId);
+
+const PEARL_SOUP = plate(
+  'Pearl pasta soup with meatballs',
+  'Serves 4',
+  [
+    '180 g acini di pepe',
+    '450 g minced beef',
+    '55 g dry breadcrumbs',
+    '60 ml milk',
+    '1 egg',
+    '1.4 l chicken stock',
+    '120 g onion',
+    '100 g spinach',
+    '65 g carrot',
+  ],
+  [
+    'Soak the breadcrumbs in the milk, mix with mince and egg, roll into meatballs and brown them.',
+    'Simmer stock, onion, carrot and meatballs 10 minutes, add the acini and cook 8 minutes.',
+    'Stir in the spinach.',
+  ],
+);
+
+describe('a plate that stays above its budget', () => {
+  it('goes on to the next change while it brings enough', () => {
+    const { plan } = adapted(PEARL_SOUP);
+    expect(plan.met).toBe(false);
+    expect(swapOf(adapted(PEARL_SOUP), /breadcrumbs/)?.keptGrams).toBe(0);
+  });
+});
+
+const STUFFED_MEATBALLS = plate(
+  'Pearl pasta soup with meatballs',
+  'Serves 4',
+  [
+    '180 g acini di pepe',
+    '450 g minced beef',
+    '55 g dry breadcrumbs',
+    '1 egg',
+    '1.4 l chicken stock',
+    '100 g spinach',
+    '1 carrot',
+  ],
+  [
+    'Mix mince, breadcrumbs and egg, roll into meatballs and brown them.',
+    'Simmer stock, carrot and meatballs 10 minutes, add the acini and cook 8 minutes.',
+    'Stir in the spinach.',
+  ],
+  ['pasta-dish'],
+);
+
+const BUDGETS = [10, 11, 12, 13, 14, 15, 16, 17, 18];
+
+describe('crumbs that something stands in for', () => {
+  it.each(BUDGETS)('are gone, or at least a third of them stays: %d g', (budgetG) => {
+    const swap = swapOf(adapted(STUFFED_MEATBALLS, { budgetG }), /breadcrumbs/);
+    const kept = swap === undefined || swap.to.length === 0 ? 1 : swap.keptGrams / 55;
+    expect(kept === 0 || kept >= 0.33).toBe(true);
+  });
+});
+
+const DUSTED = plate(
+  'Chicken with sun-dried tomatoes',
+  'Serves 6',
+  [
+    '900 g chicken breast',
+    '30 g plain flour, for dredging',
+    '280 g sun-dried tomatoes in oil, drained',
+    '2 shallots',
+    '250 g mushrooms',
+    '150 ml chicken stock',
+    '300 ml milk',
+  ],
+  [
+    'Dredge the chicken in the flour and brown it in oil.',
+    'Add shallots, mushrooms, tomatoes, stock and milk and simmer 15 minutes.',
+  ],
+  ['breaded-food'],
+);
+
+describe('a dusting of flour', () => {
+  it.each([5, 6, 7, 8, 9, 10])(
+    'is made less, not replaced by something bought: %d g',
+    (budgetG) => {
+      expect(broughtBy(adapted(DUSTED, { budgetG }), /flour/)).toEqual([]);
+    },
+  );
+});
+
+const GRAVY = plate(
+  'Country sausage with milk gravy',
+  'Serves 4',
+  ['450 g pork sausage', '45 g plain flour', '900 ml whole milk', '30 g butter'],
+  [
+    'Brown the sausage and lift it out.',
+    'Melt the butter, whisk in the flour, then the milk, and stir until the gravy has thickened.',
+  ],
+  ['thickened-sauce'],
+);
+
+describe('milk that is thickened', () => {
+  it('does not give way to a thin nut drink', () => {
+    const thin = ['almond-milk-unsweetened', 'pea-milk'];
+    expect(thin).not.toContain(broughtBy(adapted(GRAVY), /milk/)[0]);
+  });
+});
+
+const CRISPY_RICE = plate(
+  'Crispy rice salad',
+  'Serves 4',
+  ['400 g cooked rice', '3 tbsp oil', '5 small cucumbers', '80 g peanuts', '2 tbsp soy sauce'],
+  [
+    'Toss the rice with the oil and bake until crisp.',
+    'Toss with cucumbers, peanuts and soy sauce.',
+  ],
+  ['rice-dish'],
+);
+
+describe('rice that is baked crisp', () => {
+  it('is not replaced by what does not crisp', () => {
+    expect(broughtBy(adapted(CRISPY_RICE), /rice/)).toEqual([]);
+  });
+});
+
+const LAYERED = plate(
+  'Aardappelschotel uit de oven',
+  '6 personen',
+  ['1 kg aardappelen', '500 gram gehakt', '200 ml kookroom', '1 ui', '200 g fetakaas'],
+  [
+    'Schil de aardappelen en snijd ze in dunne plakjes.',
+    'Bak het gehakt met de ui.',
+    'Leg in een ovenschaal een laag aardappel, het gehakt en weer een laag aardappel, giet de kookroom erover en bak 50 minuten.',
+  ],
+  ['potato-dish'],
+);
+
+describe('potatoes in slices', () => {
+  it('give way to what can be sliced', () => {
+    const brought = broughtBy(adapted(LAYERED), /aardappel/);
+    expect(brought.length).toBeGreaterThan(0);
+    expect(brought).not.toContain('cauliflower');
+  });
+});
+
+const LOW_FODMAP = plate(
+  'Low FODMAP creamy potato soup with ham',
+  'Serves 4',
+  ['800 g potatoes', '200 g cooked ham', '100 g carrots', '700 ml stock', '30 g butter'],
+  ['Fry ham and carrots in the butter, add potatoes and stock and simmer until tender.'],
+  ['potato-dish'],
+);
+
+describe('a promise of few FODMAPs', () => {
+  it('rules out vegetables that keep it only in small helpings', () => {
+    const limited = ['chayote', 'turnip', 'rutabaga', 'zucchini', 'kohlrabi'];
+    const { plan } = adapted(LOW_FODMAP);
+    const brought = plan.swaps.flatMap(({ to }) => to.map(({ foodId }) => foodId));
+    expect(brought.filter((id) => limited.includes(id))).toEqual([]);
+  });
+});
+
+const FISH_AND_CHIPS = plate(
+  'Baked fish and chips with peas',
+  'Serves 4',
+  [
+    '850 g potatoes',
+    '1 tbsp oil',
+    '75 g dry breadcrumbs',
+    '1 egg',
+    '4 cod fillets',
+    '300 g mushy peas',
+  ],
+  [
+    'Cut the potatoes into wedges, toss with the oil and roast 40 minutes.',
+    'Dip the fillets in egg, then breadcrumbs, and bake 20 minutes.',
+    'Heat the peas and serve with fish and chips.',
+  ],
+  ['breaded-food'],
+);
+
+describe('a heavy rework of a few ordinary foods', () => {
+  it('is taken when nothing lighter comes near the budget', () => {
+    const result = adapted(FISH_AND_CHIPS);
+    expect(result.plan.met).toBe(true);
+    expect(result.plan.shopping.filter((one) => one.availability === 'speciality')).toEqual([]);
+  });
+});
