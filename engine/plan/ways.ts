@@ -2,6 +2,7 @@
 import type { Note, Plan, Way } from '../model.ts';
 import { type Answer, isMet, planOf } from './answer.ts';
 import { wishLimits } from './limits.ts';
+import { LINE_TROUBLE } from './model/trouble.ts';
 import { NEARLY, type Portions, servingsFor, servingsThatFit } from './serving-size.ts';
 import type { Work } from './solver/work.ts';
 
@@ -97,12 +98,12 @@ const specialities = ({ shopping }: Plan): number =>
 
 const isBuyable = (plan: Plan): boolean => specialities(plan) <= MOST_SPECIALITIES;
 
-/** Whether fewer changes bring a serving of the same size within the budget, and no further from the original. */
-const isNoFurther = (lighter: Plan, within: Plan, servings: number): boolean =>
-  lighter.met &&
-  lighter.servings === servings &&
-  lighter.swaps.length < within.swaps.length &&
-  lighter.closeness >= within.closeness;
+/** Whether fewer changes bring a serving of the same size within the budget, and no further than they spare trouble. */
+function isNoFurther(lighter: Plan, within: Plan, servings: number): boolean {
+  const spared = within.swaps.length - lighter.swaps.length;
+  const isSame = lighter.met && lighter.servings === servings && spared > 0;
+  return isSame && lighter.closeness + spared * LINE_TROUBLE >= within.closeness;
+}
 
 /** A plate smaller than this share of the page's is a meal no longer. Own choice. */
 const SMALL_SERVING = 0.7;

@@ -40,6 +40,7 @@ describe('the way we would take', () => {
     });
     const within = changed(found('within', 0.66, 15), 4);
     expect(recommended(within, changed(found('lighter', 0.69, 14), 2))).toBe('lighter');
+    expect(recommended(within, changed(found('lighter', 0.63, 14), 2))).toBe('lighter');
     expect(recommended(within, changed(found('lighter', 0.6, 14), 2))).toBe('within');
     expect(recommended(within, changed(found('lighter', 0.69, 20, 6), 2))).toBe('within');
   });

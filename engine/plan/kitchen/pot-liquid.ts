@@ -76,8 +76,11 @@ function potOf(part: Part, dish: Dish): Part[] {
       !dish.goals.pinned.includes(one.key) &&
       (isOnePan || (unnamed ? one.group === part.group : shares(one.steps, around))),
   );
-  const grams = pot.reduce((sum, one) => sum + one.grams, 0);
-  return grams <= mostFor(part, dish) * part.grams ? pot : [];
+  // What a part has of its own stands in its own list, whatever else the words fit.
+  const listed = part.group === null ? [] : pot.filter((one) => one.group === part.group);
+  const found = listed.length > 0 ? listed : pot;
+  const grams = found.reduce((sum, one) => sum + one.grams, 0);
+  return grams <= mostFor(part, dish) * part.grams ? found : [];
 }
 
 /** The most liquid that a gram of a part still drinks from, g. */
