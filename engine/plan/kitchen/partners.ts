@@ -13,8 +13,8 @@ const DRESSINGS: ReadonlySet<string> = new Set(data.dressings);
 const UNNOTICED = 0.12;
 const LEAST = 0.6;
 
-/** Nor is less than this, g: a scant teaspoon. Own choice. */
-const SPOON_G = 4;
+/** Nor is less than this, g: half a tablespoon. Own choice. */
+const SPOON_G = 7;
 
 const SOUR_LESS = 'There is less sweet for it to balance.';
 const DRESSING_LESS = 'There is less of the salad to dress.';

@@ -74,11 +74,22 @@ const FILLING: ReadonlySet<Role> = new Set(['structure', 'starch-bulk', 'wrapper
 const alike = (a: Part, b: Part, dish: Dish): boolean =>
   a.role === b.role || (!dish.main.dough && FILLING.has(a.role) && FILLING.has(b.role));
 
+/** Crumbs over a dish, g a serving, that are a topping of it and no coat; how much they matter. Own choice. */
+const TOPPING = { grams: 15, weight: 0.5 } as const;
+
+/** Whether crumbs are only strewn over a dish: a coat is what a breaded dish is. */
+const isTopping = ({ role, class: cls, grams, section }: Part, dish: Dish): boolean =>
+  role === 'coating' &&
+  cls === 'breadcrumbs' &&
+  grams < TOPPING.grams * dish.servings &&
+  dish.sections[section]?.family !== 'breaded-food';
+
 function weightOf(dish: Dish, part: Part): number {
   const same = dish.parts.filter((p) => alike(p, part, dish));
   const total = same.reduce((sum, p) => sum + p.grams, 0);
   const lesser = isBaseOfCream(part, dish);
-  const weight = (ROLE_WEIGHT[part.role] ?? 0.3) * (lesser ? BASE_OF_CREAM : 1);
+  const topping = isTopping(part, dish) ? TOPPING.weight : 1;
+  const weight = (ROLE_WEIGHT[part.role] ?? 0.3) * (lesser ? BASE_OF_CREAM : 1) * topping;
   return (weight * part.grams) / Math.max(total, 1e-9);
 }
 
