@@ -18,8 +18,8 @@ const TIGHT = 1e-4;
 /** Limits named at most, so that the list is read. Own choice. */
 const MOST_NAMED = 4;
 
-/** Times as many plates as the page's, up to which a smaller one is advice: a third of a plate is none. Own choice. */
-const MOST_PLATES = 2;
+/** Times as many plates as the page's, up to which a smaller one is advice: half a plate is no meal. Own choice. */
+const MOST_PLATES = 1.7;
 
 /** Net carbs in a gram of a food of which less is worth a word, and what nobody weighs with carbohydrate in mind. Own choice. */
 const RICH = 0.1;

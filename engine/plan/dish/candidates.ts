@@ -134,8 +134,17 @@ const DUSTING_G = 8;
 const isDusting = ({ role, base, class: cls, grams }: Part, { servings }: Dish): boolean =>
   role === 'coating' && !base && cls.endsWith('flours') && grams < DUSTING_G * servings;
 
+/** A sweet line of a dish that is not worth a bought sweetener: below so many g, and g a serving. Own choice. */
+const LITTLE_SWEET = { line: 30, serving: 6 } as const;
+
+const isLittleSweet = ({ role, grams }: Part, { main, servings }: Dish): boolean =>
+  role === 'sweetness' &&
+  !main.dough &&
+  grams < Math.min(LITTLE_SWEET.line, LITTLE_SWEET.serving * servings);
+
 /** Whether there is too little of a line for a stand-in to be worth it; less of it may be. */
-const isLittle = (part: Part, dish: Dish): boolean => part.sparing || isDusting(part, dish);
+const isLittle = (part: Part, dish: Dish): boolean =>
+  part.sparing || isDusting(part, dish) || isLittleSweet(part, dish);
 
 function candidateFor(rule: SwapRule, place: Place): Candidate | Refused | null {
   const { part, section, dish } = place;

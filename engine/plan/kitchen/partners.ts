@@ -10,7 +10,7 @@ import { type Amount, total } from './planned-masses.ts';
 const DRESSINGS: ReadonlySet<string> = new Set(data.dressings);
 
 /** A change below this share is not worth asking for, and no partner falls below that share. Own choice. */
-const UNNOTICED = 0.12;
+const UNNOTICED = 0.2;
 const LEAST = 0.6;
 
 /** Nor is less than this, g: half a tablespoon. Own choice. */

@@ -113,6 +113,11 @@ function lessened(amount: Amount, share: number): Amount {
 /** Liquid of the pot that stands in for a line. */
 const isWater = ({ origin, food }: Amount): boolean => origin === 'swap' && POT.has(food.id);
 
+/** The same of what a part cooks in: of a porridge milk as well. */
+const isPoured = (amount: Amount, part: Part): boolean =>
+  isWater(amount) ||
+  (amount.origin === 'swap' && part.class === 'oats' && PORRIDGE.has(amount.food.id));
+
 /** The amounts with the pot's liquid in step with what drinks it. */
 export function withPotLiquid(amounts: readonly Amount[], dish: Dish): Amount[] {
   if (mentionsAny(SOUPS, dish.title)) return [...amounts];
@@ -127,7 +132,7 @@ export function withPotLiquid(amounts: readonly Amount[], dish: Dish): Amount[] 
       (a) =>
         a.key !== null &&
         keys.has(a.key) &&
-        (isWater(a) || (a.origin === 'kept' && !watered.has(a.key))),
+        (isPoured(a, part) || (a.origin === 'kept' && !watered.has(a.key))),
     );
     const whole = pot.reduce((sum, a) => sum + a.grams, 0);
     const least = Math.max(

@@ -1,6 +1,9 @@
 /** Plates near their budget or above it: the changes that pay, no token rests, and what a cook would not do. */
 import { describe, expect, it } from 'vitest';
-import type { Adaptation } from '../../../engine/model.ts';
+import { type Adaptation, DEFAULT_GOALS } from '../../../engine/model.ts';
+import { readDish } from '../../../engine/plan/dish/read-dish.ts';
+import { choicesFor } from '../../../engine/plan/model/decisions.ts';
+import { foods, ingredientsOf, type Part } from '../build.ts';
 import { adapted, type Pasted } from '../pasted.ts';
 
 const plate = (
@@ -19,32 +22,43 @@ const swapOf = ({ plan, ingredients }: Adaptation, line: RegExp) => {
 const broughtBy = (result: Adaptation, line: RegExp): string[] =>
   (swapOf(result, line)?.to ?? []).map(({ foodId }) => foodId);
 
-const PEARL_SOUP = plate(
-  'Pearl pasta soup with meatballs',
-  'Serves 4',
+const FILLED_PEPPERS = plate(
+  'Filled peppers with potatoes',
+  'Serves 8',
   [
-    '180 g acini di pepe',
-    '450 g minced beef',
-    '55 g dry breadcrumbs',
-    '60 ml milk',
-    '1 egg',
-    '1.4 l chicken stock',
-    '120 g onion',
-    '100 g spinach',
-    '65 g carrot',
+    '4 large tomatoes',
+    '4 green peppers',
+    '6 tbsp olive oil',
+    '4 tbsp tomato paste',
+    '1 large onion',
+    '1 zucchini',
+    '1 carrot',
+    '500 g minced beef',
+    '185 g rice',
+    '400 g chopped tomatoes',
+    '640 g potatoes, cut in wedges',
+    '150 g feta',
   ],
   [
-    'Soak the breadcrumbs in the milk, mix with mince and egg, roll into meatballs and brown them.',
-    'Simmer stock, onion, carrot and meatballs 10 minutes, add the acini and cook 8 minutes.',
-    'Stir in the spinach.',
+    'Soften onion, zucchini and carrot in the oil, brown the beef, stir in the rice and chopped tomatoes and simmer 10 minutes.',
+    'Fill tomatoes and peppers with it.',
+    'Tuck the potatoes between them, spread with the tomato paste and bake 75 minutes. Serve with the feta.',
   ],
+  ['potato-dish'],
 );
 
 describe('a plate that stays above its budget', () => {
   it('goes on to the next change while it brings enough', () => {
-    const { plan } = adapted(PEARL_SOUP);
+    const result = adapted(FILLED_PEPPERS, { way: 'within' });
+    expect(result.plan.met).toBe(false);
+    expect(swapOf(result, /rice/)?.keptGrams).toBe(0);
+    expect(swapOf(result, /potatoes/)?.keptGrams).toBeLessThan(300);
+  });
+
+  it('is not advised to be shared out to nearly twice as many', () => {
+    const { plan } = adapted(FILLED_PEPPERS, { way: 'within', budgetG: 10 });
     expect(plan.met).toBe(false);
-    expect(swapOf(adapted(PEARL_SOUP), /breadcrumbs/)?.keptGrams).toBe(0);
+    expect(plan.limits.map(({ code }) => code)).not.toContain('MORE_SERVINGS');
   });
 });
 
@@ -202,5 +216,51 @@ describe('a heavy rework of a few ordinary foods', () => {
     const result = adapted(FISH_AND_CHIPS);
     expect(result.plan.met).toBe(true);
     expect(result.plan.shopping.filter((one) => one.availability === 'speciality')).toEqual([]);
+  });
+});
+
+const BRIE = plate(
+  'Baked brie with apple',
+  'Serves 5',
+  [
+    '230 g brie',
+    '125 g puff pastry',
+    '20 g honey',
+    '27 g maple syrup',
+    '36 g apple butter',
+    '1 apple, sliced',
+    '30 g butter',
+  ],
+  [
+    'Set the brie on the pastry, spread with honey and apple butter, wrap and bake 25 minutes.',
+    'Cook the apple in butter and maple syrup and spoon over.',
+  ],
+);
+
+describe('a few spoons of something sweet on a plate', () => {
+  it.each([12, 13, 14, 15, 16])('are made less, not bought anew: %d g', (budgetG) => {
+    const result = adapted(BRIE, { budgetG });
+    expect([...broughtBy(result, /honey/), ...broughtBy(result, /maple/)]).toEqual([]);
+  });
+});
+
+/** Cost of swapping the crumbs for almond in a dish with so many g of them for four. */
+function crumbCost(grams: number, family: 'pasta-dish' | 'breaded-food'): number | undefined {
+  const parts: Part[] = [
+    ['pasta-dry', 300],
+    ['breadcrumbs-dry', grams],
+    ['cheddar', 200],
+  ];
+  const sample = { title: 'Cheesy bake', servings: 4, parts, family };
+  const options = { family, servings: 4, goals: DEFAULT_GOALS, foods, title: sample.title };
+  const dish = readDish(ingredientsOf(sample), options);
+  return choicesFor(dish).find(({ candidate }) => candidate?.rule.id === 'crumbs-to-almond')?.cost;
+}
+
+describe('crumbs strewn over a dish', () => {
+  it('matter half as much as a coat', () => {
+    const coat = crumbCost(40, 'breaded-food') ?? Number.NaN;
+    expect(crumbCost(40, 'pasta-dish')).toBeCloseTo(coat / 2, 6);
+    expect(crumbCost(80, 'pasta-dish')).toBeCloseTo(coat, 6);
   });
 });

@@ -25,6 +25,11 @@ describe('what something else is served in place of', () => {
     expect(found.map(({ kind }) => kind)).toEqual(['tortillas or wraps']);
   });
 
+  it('is no flatbread beside a curry', () => {
+    const naan = { ...missing('pita bread', 16), text: 'your choice of flatbreads' };
+    expect(replaceable(verdict('tooMuch', naan))).toEqual([]);
+  });
+
   it('is nothing else of a dish that is too much', () => {
     expect(replaceable(verdict('tooMuch', missing('avocado', 1), missing('flour', 20)))).toEqual(
       [],
