@@ -108,20 +108,11 @@ function isNoFurther(lighter: Plan, within: Plan, servings: number): boolean {
 /** A plate smaller than this share of the page's is a meal no longer. Own choice. */
 const SMALL_SERVING = 0.7;
 
-/** A heavy rework by a few changes, all of ordinary food, may be this far from the original instead. Own choice. */
-const ORDINARY = { closeness: 0.4, changes: 3 } as const;
-
-const isOrdinary = (plan: Plan): boolean =>
-  plan.swaps.length <= ORDINARY.changes && specialities(plan) === 0;
-
 /** Whether a heavy `within` is better all the same: the nearest is too much, or small where one bought product does. */
 function beatsNearest(within: Plan, nearest: WayFound | undefined, servings: number): boolean {
-  if (!within.met || !isBuyable(within)) return false;
-  const isHeavy = within.closeness < HEAVY_CLOSENESS;
-  if (nearest === undefined || !isNearlyMet(nearest, servings))
-    return !isHeavy || (isOrdinary(within) && within.closeness >= ORDINARY.closeness);
-  const isSmall = servings / nearest.plan.servings < SMALL_SERVING;
-  return !isHeavy && isSmall && specialities(within) <= 1;
+  if (!within.met || within.closeness < HEAVY_CLOSENESS || !isBuyable(within)) return false;
+  if (nearest === undefined || !isNearlyMet(nearest, servings)) return true;
+  return servings / nearest.plan.servings < SMALL_SERVING && specialities(within) <= 1;
 }
 
 /**

@@ -57,16 +57,6 @@ describe('the way we would take', () => {
     expect(recommended(found('within', 0.42, 15), found('lighter', 0.66, 22, 6))).toBe('lighter');
   });
 
-  it('is a heavier one of ordinary foods only where nothing else comes near the budget', () => {
-    const tooMuch = found('lighter', 0.66, 22, 4);
-    expect(recommended(found('within', 0.42, 15), tooMuch)).toBe('within');
-    expect(recommended(found('within', 0.38, 15), tooMuch)).toBe('lighter');
-    const special = { foodId: 'konjac-rice', availability: 'speciality' };
-    const buying = found('within', 0.42, 15);
-    const rare = { ...buying, plan: { ...buying.plan, shopping: [special] } as unknown as Plan };
-    expect(recommended(rare, tooMuch)).toBe('lighter');
-  });
-
   it('is a heavy rework with one special product rather than two thirds of a plate, with two it is not', () => {
     const special = { foodId: 'konjac-rice', availability: 'speciality' };
     const buying = (closeness: number, count: number): WayFound => {

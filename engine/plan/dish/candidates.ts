@@ -142,6 +142,12 @@ const isLittleSweet = ({ role, grams }: Part, { main, servings }: Dish): boolean
   !main.dough &&
   grams < Math.min(LITTLE_SWEET.line, LITTLE_SWEET.serving * servings);
 
+/** Foods and g of a line from and below which a stand-in is a recipe of its own for a few spoons. Own choice. */
+const MIXED = { foods: 3, line: 50 } as const;
+
+const isMixedForLittle = ({ to }: SwapRule, { base, grams }: Part): boolean =>
+  !base && to.length >= MIXED.foods && grams < MIXED.line;
+
 /** Whether there is too little of a line for a stand-in to be worth it; less of it may be. */
 const isLittle = (part: Part, dish: Dish): boolean =>
   part.sparing || isDusting(part, dish) || isLittleSweet(part, dish);
@@ -149,6 +155,7 @@ const isLittle = (part: Part, dish: Dish): boolean =>
 function candidateFor(rule: SwapRule, place: Place): Candidate | Refused | null {
   const { part, section, dish } = place;
   if (!fits(rule, place) || (isLittle(part, dish) && rule.to.length > 0)) return null;
+  if (isMixedForLittle(rule, part)) return null;
   const to = rule.to.flatMap(({ food: id, ratio }): Component[] => {
     const food = id === part.food.id ? null : dish.foods.byId(id);
     return food ? [{ food, ratio }] : [];
