@@ -148,15 +148,17 @@ function coatingTail(item: PlannedItem, ingredient: Ingredient, local: MethodWor
 }
 
 const MILLILITRES: ReadonlySet<string> = new Set(['ml', 'cl', 'dl', 'l']);
+const SPOONS: ReadonlySet<string> = new Set(['cup', 'tbsp', 'tsp']);
 
-/** '375 ml', where the page's line measures what is poured in millilitres; null elsewhere. */
+/** '375 ml', where the page's line measures what is poured in millilitres and in no cups; null elsewhere. */
 function millilitres(
   { grams, role }: PlannedItem,
   { item }: Ingredient,
   food: Food | null,
 ): string | null {
-  const measured = item.amounts.some(({ unit }) => unit !== null && MILLILITRES.has(unit));
-  return measured && food !== null ? liquidText(food, grams, role) : null;
+  const inMl = item.amounts.some(({ unit }) => unit !== null && MILLILITRES.has(unit));
+  const inSpoons = item.amounts.some(({ unit }) => unit !== null && SPOONS.has(unit));
+  return inMl && !inSpoons && food !== null ? liquidText(food, grams, role) : null;
 }
 
 /** A stand-in keeps what the original was for ('for dusting'), not how the original was cut. */

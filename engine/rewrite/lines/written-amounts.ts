@@ -157,7 +157,7 @@ export function liquidText(food: Food, grams: number, role: Role): string | null
   if (cup === null || !poured || hasTag(food, 'spooned')) return null;
   const ml = (grams / cup) * US_CUP_ML;
   if (ml < 45) return null;
-  return `${ml < 100 ? Math.round(ml) : Math.round(ml / 5) * 5} ml`;
+  return `${Math.round(ml / 5) * 5} ml`;
 }
 
 /**

@@ -19,6 +19,11 @@ describe('a liquid on a line in millilitres', () => {
     expect(lineOf('450 ml vegetable stock', { kept: 125, to: [] })).toMatch(/^125 g \(1\d\d ml\) /);
   });
 
+  it('has spoons where its line has them too', () => {
+    const read = lineOf('¾ cup (177 ml) milk', { kept: 90, to: [] });
+    expect(read).not.toMatch(/9\d ml|8\d ml/);
+  });
+
   it('has none where the page weighs it, nor where it is not poured', () => {
     expect(lineOf('450 g vegetable stock', { kept: 125, to: [] })).not.toMatch(/ml/);
     expect(lineOf('400 ml yogurt', { kept: 200, to: [] })).not.toMatch(/ ml\) yog.*ml/);
