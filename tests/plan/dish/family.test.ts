@@ -78,6 +78,56 @@ describe('dish family', () => {
     }
   });
 
+  it('takes a dredge for no dough, however much of it there is', () => {
+    const steaks: Sample = {
+      title: 'Country steaks',
+      servings: 4,
+      family: 'breaded-food',
+      parts: [
+        ['beef-round', 480],
+        ['all-purpose-flour', 190],
+        ['buttermilk', 130],
+        ['egg', 50],
+        ['baking-powder', 4],
+      ],
+      steps: [
+        'Dredge the steaks in the flour, then the buttermilk, then the flour again, and fry.',
+      ],
+    };
+    expect(familyOf(steaks).id).toBe('breaded-food');
+    const crumbs: Sample = {
+      title: 'For the crumb',
+      servings: 4,
+      family: 'breaded-food',
+      parts: [
+        ['cornmeal', 110],
+        ['parmesan', 70],
+        ['salt', 3],
+      ],
+      steps: ['Coat the fillets with the crumb.'],
+    };
+    expect(isDough(familyOf(crumbs).id)).toBe(false);
+  });
+
+  it('leaves a dough with meat in it a dough', () => {
+    const turnovers: Sample = {
+      title: 'Beef turnovers',
+      servings: 6,
+      family: 'pie-crust',
+      parts: [
+        ['beef-round', 400],
+        ['all-purpose-flour', 300],
+        ['butter', 150],
+        ['water', 80],
+      ],
+      steps: [
+        'Work flour, butter and water into a dough.',
+        'Coat the beef with pepper, fold it into rounds of the dough and bake.',
+      ],
+    };
+    expect(isDough(familyOf(turnovers).id)).toBe(true);
+  });
+
   it('answers for an empty recipe', () => {
     expect(recogniseFamily([], { title: '', steps: [] }, foods).id).toBe('other');
   });

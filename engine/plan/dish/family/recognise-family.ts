@@ -24,14 +24,28 @@ interface Ratios {
   leavening: boolean;
   /** Seasoned with soy sauce or its like. */
   salty: boolean;
+  /** Share of the dish's mass that is meat, poultry, fish or seafood. */
+  flesh: number;
   /** Share of the dish's mass by class. */
   share: Map<string, number>;
 }
 
+const FLESH: ReadonlySet<string> = new Set(['meat and poultry', 'fish and seafood']);
+
 const DOUGH_STARCH = new Set(['wheat-flours', 'other-flours', 'low-carb-flours', 'cornmeals']);
 
 function measure(ingredients: readonly Ingredient[], foods: FoodTable): Ratios {
-  const sum = { flour: 0, liquid: 0, sugar: 0, fat: 0, egg: 0, cocoa: 0, total: 0, starch: 0 };
+  const sum = {
+    flour: 0,
+    liquid: 0,
+    sugar: 0,
+    fat: 0,
+    egg: 0,
+    cocoa: 0,
+    total: 0,
+    starch: 0,
+    flesh: 0,
+  };
   let yeast = false;
   let leavening = false;
   let salty = false;
@@ -43,6 +57,7 @@ function measure(ingredients: readonly Ingredient[], foods: FoodTable): Ratios {
     const { class: cls, role } = usualRole(food);
     sum.total += g;
     share.set(cls, (share.get(cls) ?? 0) + g);
+    if (FLESH.has(food.group)) sum.flesh += g;
     if (food.id === 'sourdough-starter') {
       // Half flour, half water, as starters are mostly kept (common practice, no source).
       yeast = true;
@@ -74,6 +89,7 @@ function measure(ingredients: readonly Ingredient[], foods: FoodTable): Ratios {
     yeast,
     leavening,
     salty,
+    flesh: sum.total > 0 ? sum.flesh / sum.total : 0,
     share,
   };
 }
@@ -276,6 +292,19 @@ const POWDER_TITLE =
 /** Classes that a dough holds little of; '' is meat, fish and other food without a class. */
 const NOT_DOUGH = ['', 'vegetables', 'roots-sweet', 'legumes', 'corn'];
 
+/** Flour that is dredged or crumbed onto something, not worked into a dough. */
+const COATS = /dredg|\bcoat|crumb|\bbreading|\bfried\b|\bdip\b/;
+const IS_DOUGH = /\bdough|pastry|\bbatter cake|crust/;
+
+/** Less than this of what binds, for a gram of flour, leaves it dry. Own choice. */
+const DRY = 0.1;
+
+/** Whether flour lies round meat or fish that outweighs it, or is a dry mix that coats. */
+function isCoating(r: Ratios, words: string): boolean {
+  if (!COATS.test(words) || IS_DOUGH.test(words)) return false;
+  return r.flesh > r.flourShare || r.liquid + r.egg + r.fat < DRY;
+}
+
 const shareOf = (r: Ratios, classes: readonly string[]): number =>
   classes.reduce((sum, cls) => sum + (r.share.get(cls) ?? 0), 0);
 
@@ -312,5 +341,6 @@ export function guessFamily(
   // Meat, fish and other food outside the classes outweighs the flour: the flour only coats or thickens.
   if (!baked && shareOf(r, NOT_DOUGH) > 0.4 && r.flourShare < 0.2) return dish(r, title, method);
   if (!baked && (r.share.get('breadcrumbs') ?? 0) > r.flourShare / 2) return dish(r, title, method);
+  if (!baked && isCoating(r, `${title} ${method}`)) return dish(r, title, method);
   return dough(r, title, method);
 }
