@@ -23,8 +23,8 @@ const EGG_G = 50;
 /** Below this share of a line, the rest of it goes as well: of a flour, of crumbs, of other foods. Own choice. */
 const REMNANT = { base: 0.05, crumbs: 0.35, other: 0.15 };
 
-/** A rest of sugar below this, g, and this share of its line is not worth a bag of its own on the scale. Own choice. */
-const SWEET_REST = { grams: 15, share: 0.25 };
+/** A rest of sugar below this, g, and this share of its line is not worth a bag of its own on the scale, nor is a slight one. Own choice. */
+const SWEET_REST = { grams: 15, share: 0.25, slight: 0.12 };
 
 /** Share of a sweet line that is dropped as a scrap: within what a tongue tells. Own choice. */
 const SWEET_SCRAP = 0.06;
@@ -79,8 +79,7 @@ function canSpare(
 
 /** So little sugar left beside its stand-in that it does nothing; yeast and what sets by sugar keep theirs. */
 const isRest = (grams: number, original: number, { limits, family }: Section): boolean =>
-  grams < SWEET_REST.grams &&
-  grams <= SWEET_REST.share * original &&
+  grams <= (grams < SWEET_REST.grams ? SWEET_REST.share : SWEET_REST.slight) * original &&
   !limits.yeast &&
   family !== 'candy';
 
