@@ -154,6 +154,7 @@ const SHOTS: readonly Shot[] = [
     ...PHONE,
     whole: true,
   },
+  { name: 'recipe-1024', open: benchOn('milk-rolls.html', 'recipe'), width: 1024, height: 760 },
   { name: 'recipe-320', open: benchOn('lemon-cake.html', 'recipe'), width: 320, height: 700 },
   { name: 'recipe-forty', open: benchOn('forty.html', 'recipe'), whole: true },
   { name: 'recipe-folds', open: benchOn('lemon-cake.html', 'recipe', openAll), whole: true },
