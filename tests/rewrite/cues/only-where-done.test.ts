@@ -172,6 +172,7 @@ describe('handling that does not fit the page', () => {
       );
     expect(cream('Serve with berries.')).toMatch(/use it at once/);
     expect(cream('Spread it in the tin and chill for 6 hours.')).not.toMatch(/use it at once/);
+    expect(cream('Refrigerate until ready to use.')).not.toMatch(/use it at once/);
   });
 
   it('powder is sifted before the pan bubbles', () => {
