@@ -87,6 +87,10 @@ function missingBelow(
   return missing()[0] ?? null;
 }
 
+/** What is missing in a few words; a food of the method is told with the sentence that names it. */
+const nameOfMissing = ({ text }: MissingLine): string =>
+  text.trim().split(': “', 1)[0]?.slice(0, 80) ?? '';
+
 function missingQuestion(
   ratios: ReadonlyMap<Nutrient, number>,
   tally: Tally,
@@ -106,7 +110,7 @@ function missingQuestion(
     : 'Please choose a food for it.';
   return {
     code: 'PAGE_MISSES_LINE',
-    text: `The page says that a serving has ${theirs}; we count about ${ours}, without “${line.text.trim().slice(0, 80)}”. ${ask}`,
+    text: `The page says that a serving has ${theirs}; we count about ${ours}, without “${nameOfMissing(line)}”. ${ask}`,
     key: line.key,
   };
 }

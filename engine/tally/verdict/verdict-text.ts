@@ -8,8 +8,17 @@ const MOST_NAMED = 3;
 
 const grams = (value: Interval): string => showGramsRange(value, { range: 'always' });
 
-const shortened = (text: string): string =>
-  text.length > 60 ? `${text.slice(0, 57).trimEnd()}...` : text;
+/** Letters of a line that a verdict has room for. */
+const ROOM = 60;
+
+/** The text as far as there is room, cut between words; a quotation that is cut is closed. */
+function shortened(text: string): string {
+  if (text.length <= ROOM) return text;
+  const cut = text.slice(0, ROOM - 3);
+  const space = cut.lastIndexOf(' ');
+  const words = `${(space > ROOM / 2 ? cut.slice(0, space) : cut).trimEnd()}...`;
+  return words.lastIndexOf('“') > words.lastIndexOf('”') ? `${words}”` : words;
+}
 
 function missingWords({ text, netCarbsG }: MissingLine): string {
   const span =

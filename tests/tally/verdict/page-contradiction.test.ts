@@ -59,6 +59,19 @@ describe("the page's own figures against ours", () => {
   const askedWith = (line: string, figures: Record<string, string>) =>
     tallyRecipe(withLine(line, figures), DEFAULT_GOALS);
 
+  it('asks for a food of the method by its kind, without a quotation in a quotation', () => {
+    const plain = recipe(stated(1.5));
+    const steps = [{ section: null, text: 'Frost the cooled cake with vanilla buttercream.' }];
+    const { questions } = tallyRecipe({ ...plain, steps }, DEFAULT_GOALS);
+    expect(questions).toMatchObject([
+      {
+        text: expect.stringMatching(
+          /, without “icing or frosting”\. Please choose a food for it\.$/,
+        ),
+      },
+    ]);
+  });
+
   it('asks for a line that is not counted where the page has 40 % more', () => {
     for (const line of ['tortilla wraps', '2 cups zzyzx']) {
       expect(askedWith(line, stated(1.5)).questions).toMatchObject([

@@ -13,6 +13,23 @@ const bread: MissingLine = {
 };
 const unknown: MissingLine = { ...bread, text: 'snorvel', kind: null, netCarbsG: null };
 
+describe('a long line in the verdict', () => {
+  const told = (text: string): string =>
+    verdictText({ state: 'tooMuch', netCarbsG, budgetG: 8, missing: [{ ...unknown, text }] });
+
+  it('is cut between words', () => {
+    expect(told('a handful of snorvel from the hill behind the mill, well rinsed')).toContain(
+      'a handful of snorvel from the hill behind the mill, well... (unknown)',
+    );
+  });
+
+  it('closes what it quotes', () => {
+    expect(told('icing: “spread the snorvel icing over the top of the cooled cake.”')).toContain(
+      'icing: “spread the snorvel icing over the top of the...” (unknown)',
+    );
+  });
+});
+
 describe('the verdict in words', () => {
   it.each<[Verdict, string]>([
     [
