@@ -47,6 +47,17 @@ function coated(name: string): string | null {
   return SWEET.test(coat) ? 'candied nuts' : `${coat}-coated nuts`;
 }
 
+const DARK_CHOCOLATE = /^(?:(?:very |extra )?(?:dark|bittersweet|plain) )?chocolate(?: bars?)?$/i;
+/** Cocoa far above that of the usual bar. */
+const COCOA = /\b(8[2-9]|9[0-5]) ?%/;
+
+/** 'Dark chocolate, 90 % cocoa' is the nearer of the two darkest kinds. */
+function byCocoa(name: string, text: string): string | null {
+  const cocoa = DARK_CHOCOLATE.test(name) ? COCOA.exec(text)?.[1] : undefined;
+  if (cocoa === undefined) return null;
+  return Number(cocoa) < 88 ? '85% dark chocolate' : '90% dark chocolate';
+}
+
 const ARTICHOKES = /^(?:[a-z]+ )?artichokes?(?: hearts?)?$/i;
 const MARINATED = /\bmarinated\b/i;
 
@@ -90,6 +101,8 @@ export function toldByLine(name: string, line: Line): string {
   const lean = byLean(name, line.text);
   if (lean !== null) return lean;
   if (FRESH_NOODLES.test(name)) return 'fresh noodles';
+  const dark = byCocoa(name, line.text);
+  if (dark !== null) return dark;
   if (SUN_DRIED.test(name) && IN_OIL.test(line.text)) return 'oil-packed sun-dried tomatoes';
   if (CHIPOTLE.test(name) && IN_ADOBO.test(line.text)) return 'chipotle peppers in adobo';
   if (ARTICHOKES.test(name) && MARINATED.test(line.text)) return 'marinated artichoke hearts';

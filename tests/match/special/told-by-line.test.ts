@@ -27,6 +27,18 @@ describe('how lean', () => {
   });
 });
 
+describe('how much cocoa', () => {
+  test.each([
+    ['175 g dark chocolate, 90 % cocoa', 'chocolate-dark-90'],
+    ['60 g very dark chocolate (90%)', 'chocolate-dark-90'],
+    ['60 g dark chocolate, 85 % cocoa', 'chocolate-dark-85'],
+    ['60 g dark chocolate (at least 70% cocoa)', 'chocolate-dark-70'],
+    ['60 g dark chocolate', 'chocolate-dark-70'],
+  ])('%s -> %s', (text, id) => {
+    expect(foodOf(text)).toBe(id);
+  });
+});
+
 describe('in what it is packed', () => {
   test.each([
     ['3 whole chipotle peppers packed in adobo sauce', 'chipotle-adobo'],
