@@ -142,11 +142,11 @@ const isLittleSweet = ({ role, grams }: Part, { main, servings }: Dish): boolean
   !main.dough &&
   grams < Math.min(LITTLE_SWEET.line, LITTLE_SWEET.serving * servings);
 
-/** Foods and g of a line from and below which a stand-in is a recipe of its own for a few spoons. Own choice. */
+/** Foods and g of a sweet line from and below which a stand-in is a recipe of its own for a few spoons. Own choice. */
 const MIXED = { foods: 3, line: 50 } as const;
 
-const isMixedForLittle = ({ to }: SwapRule, { base, grams }: Part): boolean =>
-  !base && to.length >= MIXED.foods && grams < MIXED.line;
+const isMixedForLittle = ({ to }: SwapRule, { role, grams }: Part): boolean =>
+  role === 'sweetness' && to.length >= MIXED.foods && grams < MIXED.line;
 
 /** Whether there is too little of a line for a stand-in to be worth it; less of it may be. */
 const isLittle = (part: Part, dish: Dish): boolean =>
