@@ -27,6 +27,7 @@ import type {
 } from './model.ts';
 import { parseLine } from './parse/index.ts';
 import { languageOfLines } from './parse/lines-language.ts';
+import { underHeading } from './parse/optional-parts.ts';
 import { withBlendSpelledOut } from './parse/spelled-out.ts';
 import { changesOn, type Taught, taughtChanges, taughtShare } from './plan/bakes/index.ts';
 import { recogniseFamily } from './plan/dish/family/dish-family.ts';
@@ -105,9 +106,10 @@ const inItsLanguage = (recipe: Recipe): Recipe => ({
 export function parseLines(recipe: Recipe): Line[] {
   const { language, title } = recipe;
   const lines = recipe.groups.flatMap(({ lines, title: group }) =>
-    lines.map((text) =>
-      withBlendSpelledOut(parseLine(text, { language, group }), { language, group }),
-    ),
+    lines.map((text) => {
+      const line = withBlendSpelledOut(parseLine(text, { language, group }), { language, group });
+      return underHeading(line, { title, language });
+    }),
   );
   return linesOfOneVersion(linesMadeHere(lines), title);
 }

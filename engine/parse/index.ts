@@ -57,8 +57,7 @@ export function parseLine(text: string, options: ParseOptions = {}): Line {
     items: itemsOf(parts, lex),
     note: [...phrases(parts, 'notes'), whole.slice(LONGEST)].filter(Boolean).join('; ') || null,
     purpose: phrases(parts, 'purposes').join(', ') || null,
-    // All under 'For the biscuits (optional)' may be left away.
-    optional: isOptional(parts) || someOf(tokenize(line.group ?? ''), lex.optional),
+    optional: isOptional(parts),
   };
 }
 

@@ -159,16 +159,6 @@ it.each([
   expect(parseLine(text).optional).toBe(optional);
 });
 
-it.each([
-  ['For the oat biscuits (optional)', 'en', true],
-  ['Optional toppings', 'en', true],
-  ['Zum Servieren (optional)', 'de', true],
-  ['For the topping', 'en', false],
-  [null, 'en', false],
-])('under %s: optional %s', (group, language, optional) => {
-  expect(parseLine('90 g flour', { group, language }).optional).toBe(optional);
-});
-
 describe('many foods on one line', () => {
   it.each([
     [30, 30],
