@@ -12,6 +12,10 @@ const FILLS = new RegExp(
 const FILLED = new RegExp(
   `\\b(?:${data.links})\\s+(\\d{1,2}|${[...NUMBERS.keys()].join('|')})\\s+(?:[a-z-]+\\s+){0,2}?(?:${data.plates})\\s+(?:${data.verbs})`,
 );
+/** 'Makes 6 servings': the page has put its yield into the last step. */
+const SAID = new RegExp(
+  `\\b(?:${data.makes})\\s+(?:about |around |approximately |etwa |ca\\.? )?(\\d{1,2}|${[...NUMBERS.keys()].join('|')})\\s+(?:[a-z-]+\\s+){0,2}?(?:${data.plates})\\b`,
+);
 const PIECE = new RegExp(`\\b(?:${data.pieces})$`);
 const MEAT = /^(?:meat|fish)/;
 const FEWEST = 2;
@@ -26,7 +30,7 @@ const counted = (count: number | null): count is number =>
 export function platesOfMethod(steps: readonly string[]): number | null {
   for (const step of [...steps].reverse()) {
     const words = plain(step);
-    const found = (FILLS.exec(words) ?? FILLED.exec(words))?.[1] ?? '';
+    const found = (FILLS.exec(words) ?? FILLED.exec(words) ?? SAID.exec(words))?.[1] ?? '';
     const count = NUMBERS.get(found) ?? numberValue(found);
     if (counted(count)) return count;
   }

@@ -58,6 +58,12 @@ export function verdictFrom(
   return { state: whole ? 'fits' : 'probablyFits', netCarbsG, budgetG };
 }
 
+const mostOf = ({ netCarbsG }: MissingLine): number => netCarbsG?.high ?? 0;
+
+/** What may bring most stands first: a verdict has room for few. */
+const mostFirst = (missing: readonly MissingLine[]): MissingLine[] =>
+  [...missing].sort((a, b) => mostOf(b) - mostOf(a));
+
 /** A teaspoon of sugar strewn over matters to the answer only where it may take a serving past the budget. */
 function pastBudget(
   strewn: readonly MissingLine[],
@@ -79,6 +85,6 @@ export function verdictOf(
   const missing = missingLines(ingredients, options);
   const strewn = pastBudget(strewnExtras(ingredients), netCarbsG, budgetG);
   const guessed = options.servingsGuessed ?? false;
-  const verdict = verdictFrom(netCarbsG, budgetG, [...missing, ...strewn], guessed);
+  const verdict = verdictFrom(netCarbsG, budgetG, mostFirst([...missing, ...strewn]), guessed);
   return options.servingsAssumed ? { ...verdict, assumedServings: tally.servings } : verdict;
 }

@@ -84,8 +84,10 @@ export function Strip({ open }: { open: OpenRecipe }) {
           <UndoRedo work={work} />
         </div>
       </details>
-      <WaySwitch adaptation={adaptation} onGoals={work.changeGoals} />
-      <UndoRedo work={work} />
+      <div class="strip-choices">
+        <WaySwitch adaptation={adaptation} onGoals={work.changeGoals} />
+        <UndoRedo work={work} />
+      </div>
       <KeepButton
         what={work.options}
         again={history.savedId !== null}

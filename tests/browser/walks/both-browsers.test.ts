@@ -111,10 +111,10 @@ describe.each(['Chromium', 'Firefox'] as const)('in %s', (browser) => {
     expect(Number(await budget())).toBe(start + 10);
     const last = await rows(screen);
     expect(last).not.toEqual(first);
-    await ten('.strip > .undo-redo button:first-child');
+    await ten('.strip-choices .undo-redo button:first-child');
     expect(Number(await budget())).toBe(start);
     expect(await rows(screen)).toEqual(first);
-    await ten('.strip > .undo-redo button:last-child');
+    await ten('.strip-choices .undo-redo button:last-child');
     expect(await rows(screen)).toEqual(last);
   });
 

@@ -13,6 +13,19 @@ function servingsOf(lines: readonly string[], step: string): number {
 
 const SIDES = ['400 g carrots', '300 g potatoes', '2 tbsp olive oil'];
 
+describe('servings that the last step says it makes', () => {
+  it.each([
+    ['Chill before serving. Makes 6 servings.', 6],
+    ['Serves about four people.', 4],
+    ['This yields 8 generous portions.', 8],
+    ['Ergibt etwa 4 Portionen.', 4],
+    ['Makes 6 ounces of sauce.', null],
+    ['Makes 30 servings.', null],
+  ])('%s', (step, plates) => {
+    expect(platesOfMethod([step])).toBe(plates);
+  });
+});
+
 describe('plates that a method fills', () => {
   it.each([
     ['Divide the stew between 4 bowls.', 4],

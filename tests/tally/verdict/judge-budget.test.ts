@@ -40,6 +40,15 @@ describe('servings that the page does not give', () => {
   });
 });
 
+it('names first what may bring most', () => {
+  const { verdict } = adapted([...PLAIN, 'salsa, to serve', 'pinto beans, to serve']);
+  const missing = 'missing' in verdict ? verdict.missing : [];
+  expect(missing.length).toBeGreaterThan(1);
+  const most = missing.map(({ netCarbsG }) => netCarbsG?.high ?? 0);
+  expect(most).toEqual([...most].sort((a, b) => b - a));
+  expect(missing[0]?.text).toContain('beans');
+});
+
 const missingOf = ({ verdict }: Adaptation) => ('missing' in verdict ? verdict.missing : []);
 
 describe('the four answers', () => {
