@@ -48,7 +48,7 @@ const agreeing = (text: string | null, list: string): string | null =>
 
 /** 'Slice the eggplant 1 cm thick'; 'Make the curd of egg and butter: stir it'. */
 export function englishText(
-  { swap, spoken: whole, holds, mention, object }: Handling,
+  { swap, spoken: whole, holds, mention, shared, object }: Handling,
   said: string,
   place: string,
 ): string | null {
@@ -58,10 +58,10 @@ export function englishText(
   const name = mention?.newName;
   const lower = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;
   if (name && isMade(name)) {
-    if (TOASTS.test(method)) return `For the ${name}, ${lower}${unspoken(method, swap)}`;
-    const made = `Make the ${name} of ${list}`;
-    if (method === '') return `For the ${name}, mix ${list}.`;
-    return `${made}: ${pressed(lower, list, mention)}`;
+    if (TOASTS.test(method)) return `For the ${name}, ${lower}${unspoken(method, swap, shared)}`;
+    const weighed = weighedList(handledIn(swap), shared, mention);
+    if (method === '') return `For the ${name}, mix ${weighed}.`;
+    return `Make the ${name} of ${weighed}: ${pressed(lower, list, mention)}`;
   }
   if (method === '') return null;
   const known = namesFood(place, swap) || (mention !== undefined && isNamedIn(place, mention));
@@ -73,13 +73,27 @@ export function englishText(
   );
 }
 
+/** 'almond flour and 40 g allulose': with its grams what stands on other lines as well. */
+function weighedList(
+  foods: Swap['to'],
+  shared: ReadonlySet<string>,
+  mention?: Mention | undefined,
+): string {
+  const named = foods.map(({ foodId, food, grams }) => {
+    const name = manyOf(food, mention);
+    return shared.has(foodId) ? `${Math.round(grams)} g ${name}` : name;
+  });
+  return listOf([...new Set(named)]);
+}
+
 /** What is dry in a thing made first and its handling does not speak of: 'stir in the allulose'. */
-function unspoken(method: string, swap: Swap): string {
+function unspoken(method: string, swap: Swap, shared: ReadonlySet<string>): string {
   if (!TOASTS.test(method)) return '';
-  const names = handledIn(swap)
-    .filter(({ food }) => !namesFood(method, { ...swap, to: [{ foodId: '', food, grams: 0 }] }))
-    .map(({ food }) => shortName(food));
-  return names.length === 0 ? '' : ` Stir in the ${listOf([...new Set(names)])}.`;
+  const others = handledIn(swap).filter(
+    ({ food }) => !namesFood(method, { ...swap, to: [{ foodId: '', food, grams: 0 }] }),
+  );
+  const article = others.some(({ foodId }) => shared.has(foodId)) ? '' : 'the ';
+  return others.length === 0 ? '' : ` Stir in ${article}${weighedList(others, shared)}.`;
 }
 
 const TOASTS = /^toast\b[^;]*\bdry pan\b/i;

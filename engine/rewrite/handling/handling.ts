@@ -17,6 +17,8 @@ export interface Handling {
   /** The method as it is told in English. */
   spoken: string;
   mention: Mention | undefined;
+  /** Foods that came in and stand on other lines as well: their names alone do not say how much. */
+  shared: ReadonlySet<string>;
   old: string;
   /** What it is done with, where that is more than what came in. */
   object?: string | undefined;
@@ -59,6 +61,14 @@ function withoutGone(
   return text === '' || /[.!]$/.test(text) ? text : `${text}.`;
 }
 
+/** Foods of a swap that are in the dish for more than this line. */
+function sharedFoods({ key, to }: Swap, { plan }: CueContext): Set<string> {
+  const others = new Set(
+    plan.items.flatMap((item) => (item.key !== key && item.grams > 0 ? [item.foodId] : [])),
+  );
+  return new Set(to.flatMap(({ foodId }) => (others.has(foodId) ? [foodId] : [])));
+}
+
 export function handlingOf(swap: Swap, context: CueContext, texts: readonly string[]): Handling {
   const { mentions, ingredients, method: said } = context;
   const mention = mentions.find(({ ingredient }) => ingredient.key === swap.key);
@@ -70,6 +80,7 @@ export function handlingOf(swap: Swap, context: CueContext, texts: readonly stri
     spoken: kept,
     holds: clausesThatHold(kept, said, thinsIcing(swap, context, texts)),
     mention,
+    shared: sharedFoods(swap, context),
     old: own(swap, ingredients)?.item.name ?? swap.from?.food ?? '',
   };
 }

@@ -72,6 +72,32 @@ describe('crumbs of ground nuts', () => {
     expect(text).toMatch(/Add the almond crumbs to a medium bowl along with the melted butter/);
   });
 
+  it('are told with the grams of a sweetener that the filling has too', () => {
+    const sugared = set(
+      'Raspberry cream cheese bake',
+      [
+        '150 g graham crackers',
+        '60 g butter, melted',
+        '600 g cream cheese',
+        '180 g sugar',
+        '2 eggs',
+      ],
+      [
+        'Crush the graham crackers and mix them with the melted butter. Press into a tin and bake 10 minutes in the oven at 180 °C.',
+        'Beat the cream cheese with the sugar and eggs, pour on and bake 50 minutes.',
+      ],
+    );
+    const { plan, steps } = adapted(sugared, { budgetG: 10, way: 'within' });
+    const crumbs = plan.swaps.find(({ key }) => key === '0');
+    const sweet = crumbs?.to.find(({ foodId }) =>
+      plan.items.some((item) => item.foodId === foodId && item.key !== '0'),
+    );
+    expect(sweet).toBeDefined();
+    expect(steps.map(({ after }) => after).join('\n')).toContain(
+      `For the almond crumbs, mix almond flour and ${Math.round(sweet?.grams ?? 0)} g ${sweet?.food}`,
+    );
+  });
+
   it('need no pan where the base is baked', () => {
     const text = method(BAKED).join('\n');
     expect(text).toMatch(/For the almond crumbs, mix almond flour/);
