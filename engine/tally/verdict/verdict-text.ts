@@ -20,13 +20,13 @@ function shortened(text: string): string {
   return words.lastIndexOf('“') > words.lastIndexOf('”') ? `${words}”` : words;
 }
 
-function missingWords({ text, netCarbsG }: MissingLine): string {
-  const span =
-    netCarbsG === null
-      ? 'unknown'
-      : `about ${Math.round(netCarbsG.low)}-${Math.round(netCarbsG.high)} g a serving`;
-  return `${shortened(text.trim())} (${span})`;
-}
+const span = ({ low, high }: Interval): string => {
+  const [least, most] = [Math.round(low), Math.round(high)];
+  return `about ${least === most ? most : `${least}-${most}`} g a serving`;
+};
+
+const missingWords = ({ text, netCarbsG }: MissingLine): string =>
+  `${shortened(text.trim())} (${netCarbsG === null ? 'unknown' : span(netCarbsG)})`;
 
 const PAST_WITH_IT = ' Eaten with it, a serving is above the budget.';
 

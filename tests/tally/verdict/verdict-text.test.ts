@@ -13,6 +13,13 @@ const bread: MissingLine = {
 };
 const unknown: MissingLine = { ...bread, text: 'snorvel', kind: null, netCarbsG: null };
 
+it('tells one figure where both bounds round to it', () => {
+  const garnish = { ...bread, text: 'chives', netCarbsG: { low: 0.6, best: 1, high: 1.4 } };
+  expect(verdictText({ state: 'tooMuch', netCarbsG, budgetG: 8, missing: [garnish] })).toContain(
+    'chives (about 1 g a serving)',
+  );
+});
+
 describe('a long line in the verdict', () => {
   const told = (text: string): string =>
     verdictText({ state: 'tooMuch', netCarbsG, budgetG: 8, missing: [{ ...unknown, text }] });
