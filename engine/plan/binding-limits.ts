@@ -1,5 +1,5 @@
 /** Which limits hold a plan, in plain words, what each costs, and what would loosen them. */
-import type { Plan, Role } from '../model.ts';
+import type { Goals, Plan, Role } from '../model.ts';
 import type { Dish, Part } from './dish/dish.ts';
 import { evaluate } from './model/expressions.ts';
 import { leastCarbs, type PlanModel, withBudget } from './model/plan-model.ts';
@@ -117,6 +117,20 @@ function stuckFoods({ candidates, parts, servings }: Dish, net: number): string[
   return [...new Set(names)].slice(0, 2);
 }
 
+/** g a serving from which what is shown is not as far as the dish could be changed. Own choice. */
+const FAR_FROM_LEAST = 1;
+
+function leastText(
+  { least, net }: { least: number; net: number },
+  { budgetG, cautious }: Pick<Goals, 'budgetG' | 'cautious'>,
+): string {
+  const grams = `${least.toFixed(1)} g net carbs`;
+  if (net > least + FAR_FROM_LEAST)
+    return `Changed as far as we know how, a serving would still have ${grams} and hardly be the same dish; the budget is ${budgetG} g.`;
+  const upper = cautious ? ' by the upper end' : '';
+  return `The least this dish can reach is ${grams} a serving${upper}; the budget is ${budgetG} g.`;
+}
+
 /**
  * Words for a budget that cannot be met: what holds it, and how many servings would meet it. `least` is
  * the least net carbs in reach, `net` what the plan comes to in kitchen amounts, both g a serving.
@@ -129,13 +143,7 @@ export function unmetLimits(
 ): Limit[] {
   const { dish } = model;
   const { budgetG } = dish.goals;
-  const upper = dish.goals.cautious ? ' by the upper end' : '';
-  const limits: Limit[] = [
-    {
-      code: 'BUDGET_NOT_MET',
-      text: `The least this dish can reach is ${least.toFixed(1)} g net carbs a serving${upper}; the budget is ${budgetG} g.`,
-    },
-  ];
+  const limits: Limit[] = [{ code: 'BUDGET_NOT_MET', text: leastText({ least, net }, dish.goals) }];
   if (budgetG > 0) {
     const servings = Math.ceil((ROUNDING_ROOM * net * dish.servings) / budgetG - 1e-9);
     const plates = isServedOnPlates(dish.main.family) ? MOST_PLATES : Number.POSITIVE_INFINITY;
