@@ -21,3 +21,6 @@ export const quarterTsp = (food: Food): number => {
   const tsp = food.measures.find((m) => m.unit === 'tsp')?.grams;
   return tsp === undefined ? QUARTER_TSP_G : tsp / 4;
 };
+
+/** A change of fat, salt, powder or water by under this share is not worth asking for. Own choice. */
+export const SAME_SCOOP = 0.1;

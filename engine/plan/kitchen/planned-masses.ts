@@ -1,6 +1,6 @@
 /** Masses of a solved plan: what stays of each line, what stands in for it, what is added. */
 import type { Food, Role } from '../../model.ts';
-import type { Dish, Part } from '../dish/dish.ts';
+import type { Dish, Part, Section } from '../dish/dish.ts';
 import type { Choice } from '../model/decisions.ts';
 import type { PlanModel } from '../model/plan-model.ts';
 
@@ -124,3 +124,7 @@ export const originalAmounts = (dish: Dish): Amount[] =>
 export function total(amounts: readonly Amount[], attribute: (amount: Amount) => number): number {
   return amounts.reduce((sum, amount) => sum + amount.grams * attribute(amount), 0);
 }
+
+/** The original amounts of one section. */
+export const originalOf = (dish: Dish, section: Section): Amount[] =>
+  originalAmounts(dish).filter((a) => a.section === section.id);
