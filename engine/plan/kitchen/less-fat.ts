@@ -4,11 +4,12 @@ import type { Family } from '../../model.ts';
 import data from '../data/partners.json' with { type: 'json' };
 import type { Dish, Part, Section } from '../dish/dish.ts';
 import { absorption, fat } from '../dish/food-figures.ts';
+import { crumbFat, isCrumbs } from './crumb-crust.ts';
 import { near, stepFor, tidy } from './kitchen-steps.ts';
 import { fatOf } from './own-fat.ts';
 import type { Amount } from './planned-masses.ts';
 
-const { perGramOfFat, leastShare, leastGrams, crumbs } = data.lessFat;
+const { perGramOfFat, leastShare, leastGrams } = data.lessFat;
 
 /** Shares of the fat that may go, and of the flour's mass that stays as fat. */
 interface Bounds {
@@ -21,7 +22,7 @@ const KEEPS: Partial<Record<Family, number>> = data.lessFat.keeps;
 
 /** What a part of a dish gives of its fat; null where it needs all of it. */
 function boundsOf({ dough, family }: Section): Bounds | null {
-  if (!dough) return crumbs;
+  if (!dough) return data.lessFat.coats;
   const most = MOST[family];
   return most === undefined ? null : { most, keeps: KEEPS[family] ?? 0 };
 }
@@ -47,6 +48,19 @@ function broughtBy(part: Part, own: readonly Amount[]): number {
 const leastOf = (line: Part, own: readonly Amount[], { most, keeps }: Bounds): number =>
   Math.max((1 - most) * line.grams, keeps * own.reduce((sum, a) => sum + a.grams, 0));
 
+/** Grams of the fat beside a flour, before it is weighed out; null where it needs all of it. */
+function fatBeside(
+  flour: Part,
+  line: Part,
+  own: readonly Amount[],
+  section: Section,
+): number | null {
+  if (isCrumbs(flour)) return crumbFat(line, own);
+  const bounds = boundsOf(section);
+  if (bounds === null) return null;
+  return Math.max(line.grams - perGramOfFat * broughtBy(flour, own), leastOf(line, own, bounds));
+}
+
 /** Grams of a fat that stay where there are `now`; as many when less would not be noticed. */
 function leftOf(line: Part, now: number, exact: number): number {
   const grams = tidy(near(exact, stepFor('fat', exact)));
@@ -55,18 +69,15 @@ function leftOf(line: Part, now: number, exact: number): number {
 
 /** The amounts of a part with the fat its new flours are worked with in step. */
 export function withLessFat(amounts: readonly Amount[], section: Section, dish: Dish): Amount[] {
-  const bounds = boundsOf(section);
   const flours = dish.parts.filter(({ key }) =>
     amounts.some((a) => a.key === key && isNutFlour(a)),
   );
   const [flour] = flours.sort((a, b) => b.grams - a.grams);
   const line = flour === undefined ? null : fatOf(flour, dish);
-  if (flour === undefined || line === null || line.fixed || bounds === null) return [...amounts];
+  if (flour === undefined || line === null || line.fixed) return [...amounts];
   const own = amounts.filter(({ key }) => key === flour.key);
-  const exact = Math.max(
-    line.grams - perGramOfFat * broughtBy(flour, own),
-    leastOf(line, own, bounds),
-  );
+  const exact = fatBeside(flour, line, own, section);
+  if (exact === null) return [...amounts];
   return amounts.map((a) =>
     a.key === line.key && a.origin === 'kept' ? { ...a, grams: leftOf(line, a.grams, exact) } : a,
   );

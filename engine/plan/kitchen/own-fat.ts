@@ -3,7 +3,7 @@ import type { Dish, Part } from '../dish/dish.ts';
 import { fat } from '../dish/food-figures.ts';
 
 /** Butter, oil and the like; a fresh cheese is no fat of a dough. */
-const PLAIN_FAT = 0.5;
+export const PLAIN_FAT = 0.5;
 
 /** A fat that is less than this share of the flour greases a tin or a pan. Own choice. */
 const LEAST_OF_FLOUR = 0.05;

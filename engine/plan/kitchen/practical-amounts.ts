@@ -1,6 +1,7 @@
 /** Rounds a plan to amounts that a kitchen scale and whole eggs allow; lines that did not change stay as written. */
 import type { Dish, Section } from '../dish/dish.ts';
 import { setFor } from '../model/rows/set-rows.ts';
+import { withOneSweetener } from './crumb-crust.ts';
 import { near, tidy } from './kitchen-steps.ts';
 import { withLift } from './leavening.ts';
 import { withLessFat } from './less-fat.ts';
@@ -36,8 +37,9 @@ function sectionAmounts(
     if (grams === amount.grams) return amount;
     return wholePieces({ ...amount, grams: grams === amount.original ? grams : tidy(grams) }, dish);
   });
+  const settled = withoutTraces(keepBase(rounded, whole));
   const based = withLessFat(
-    withoutTraces(keepBase(rounded, whole)).filter((a) => a.grams > 0 || a.origin === 'kept'),
+    withOneSweetener(settled, dish).filter((a) => a.grams > 0 || a.origin === 'kept'),
     section,
     dish,
   );

@@ -76,8 +76,54 @@ describe('beside flour of nuts', () => {
     const cold = plan(cheesecake, { budgetG: 9 });
     const nuts = gramsOf(cold, '0', 'almond-flour');
     expect(nuts).toBeGreaterThan(100);
-    expect(gramsOf(cold, '1', 'butter')).toBeLessThanOrEqual(75);
-    expect(gramsOf(cold, '1', 'butter')).toBeGreaterThanOrEqual(0.4 * nuts - 2.5);
+    expect(gramsOf(cold, '1', 'butter')).toBeLessThanOrEqual(0.4 * nuts + 2.5);
+    expect(gramsOf(cold, '1', 'butter')).toBeGreaterThanOrEqual(0.35 * nuts - 2.5);
+  });
+
+  it('a rich base loses as much of its butter as the almonds do not need', () => {
+    const rich = bake({
+      title: 'Chilled lime cheesecake',
+      family: 'custard',
+      servings: 10,
+      steps: ['Mix the crumbs with the butter and press into a tin for the base.'],
+      parts: [
+        ['graham-cracker', 160],
+        ['butter', 120],
+        ['cream-cheese', 600],
+        ['powdered-sugar', 70],
+        ['cream-heavy', 250],
+      ],
+    });
+    const cold = plan(rich, { budgetG: 8 });
+    const nuts = gramsOf(cold, '0', 'almond-flour');
+    expect(nuts).toBeGreaterThan(100);
+    expect(gramsOf(cold, '1', 'butter')).toBeLessThanOrEqual(0.4 * nuts + 2.5);
+  });
+
+  it('a base that is sugared by itself is not sweetened twice', () => {
+    const sugared = bake({
+      title: 'Chilled berry cheesecake',
+      family: 'custard',
+      servings: 12,
+      steps: ['Stir the crumbs with the sugar and the butter and press into a tin for the crust.'],
+      parts: [
+        ['graham-cracker', 170],
+        ['sugar', 50],
+        ['butter', 90],
+        ['cream-cheese', 680],
+        ['powdered-sugar', 75],
+        ['cream-heavy', 250],
+      ],
+    });
+    const cold = plan(sugared, { budgetG: 7 });
+    const nuts = gramsOf(cold, '0', 'almond-flour');
+    expect(nuts).toBeGreaterThan(100);
+    const own = cold.items.filter(({ key, foodId }) => key === '0' && foodId !== 'almond-flour');
+    expect(own.reduce((sum, { grams }) => sum + grams, 0)).toBe(0);
+    const sweet = cold.items.filter(({ key }) => key === '1');
+    expect(sweet.reduce((sum, { grams }) => sum + grams, 0)).toBeLessThanOrEqual(0.2 * nuts + 3);
+    const filling = cold.items.filter(({ key }) => key === '4');
+    expect(filling.reduce((sum, { grams }) => sum + grams, 0)).toBeGreaterThan(50);
   });
 
   it('a shaped dough is mixed with less milk', () => {
