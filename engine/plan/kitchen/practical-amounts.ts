@@ -1,10 +1,10 @@
 /** Rounds a plan to amounts that a kitchen scale and whole eggs allow; lines that did not change stay as written. */
 import type { Dish, Section } from '../dish/dish.ts';
 import { setFor } from '../model/rows/set-rows.ts';
-import { withOneSweetener } from './crumb-crust.ts';
+import { withOneSweetener } from './fats/crumb-crust.ts';
+import { withLessFat } from './fats/less-fat.ts';
 import { near, tidy } from './kitchen-steps.ts';
 import { withLift } from './leavening.ts';
-import { withLessFat } from './less-fat.ts';
 import { withAdjustments } from './lever-amounts.ts';
 import { withPartners } from './partners.ts';
 import { type Amount, originalOf } from './planned-masses.ts';

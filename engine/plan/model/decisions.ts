@@ -3,7 +3,7 @@ import type { ClosenessPart, Family, Food, Role } from '../../model.ts';
 import { mayAdd } from '../dish/candidates.ts';
 import type { Candidate, Dish, Part, Section } from '../dish/dish.ts';
 import { isHeldByEgg } from '../kitchen/binder-dose.ts';
-import { fatOf } from '../kitchen/own-fat.ts';
+import { fatOf } from '../kitchen/fats/own-fat.ts';
 import type { Change, Decision } from './expressions.ts';
 import { isSpoonOfSweet } from './seasoning-sugar.ts';
 import { idIn } from './variable-ids.ts';

@@ -1,13 +1,13 @@
 /** Less of a dough's own fat beside flour of nuts or seeds, which lets go of its own. */
-import { hasTag } from '../../foods/tags.ts';
-import type { Family } from '../../model.ts';
-import data from '../data/partners.json' with { type: 'json' };
-import type { Dish, Part, Section } from '../dish/dish.ts';
-import { absorption, fat } from '../dish/food-figures.ts';
+import { hasTag } from '../../../foods/tags.ts';
+import type { Family } from '../../../model.ts';
+import data from '../../data/partners.json' with { type: 'json' };
+import type { Dish, Part, Section } from '../../dish/dish.ts';
+import { absorption, fat } from '../../dish/food-figures.ts';
+import { near, stepFor, tidy } from '../kitchen-steps.ts';
+import type { Amount } from '../planned-masses.ts';
 import { crumbFat, isCrumbs } from './crumb-crust.ts';
-import { near, stepFor, tidy } from './kitchen-steps.ts';
 import { fatOf } from './own-fat.ts';
-import type { Amount } from './planned-masses.ts';
 
 const { perGramOfFat, leastShare, leastGrams } = data.lessFat;
 

@@ -1,6 +1,6 @@
 /** Which line of fat a flour is worked with. */
-import type { Dish, Part } from '../dish/dish.ts';
-import { fat } from '../dish/food-figures.ts';
+import type { Dish, Part } from '../../dish/dish.ts';
+import { fat } from '../../dish/food-figures.ts';
 
 /** Butter, oil and the like; a fresh cheese is no fat of a dough. */
 export const PLAIN_FAT = 0.5;

@@ -1,11 +1,11 @@
 /** A crust of ground nuts in place of biscuit crumbs: how much butter binds it, and one sweetener in it. */
-import { hasTag } from '../../foods/tags.ts';
-import data from '../data/partners.json' with { type: 'json' };
-import type { Dish, Part } from '../dish/dish.ts';
-import { fat } from '../dish/food-figures.ts';
-import { near, stepFor, tidy } from './kitchen-steps.ts';
+import { hasTag } from '../../../foods/tags.ts';
+import data from '../../data/partners.json' with { type: 'json' };
+import type { Dish, Part } from '../../dish/dish.ts';
+import { fat } from '../../dish/food-figures.ts';
+import { near, stepFor, tidy } from '../kitchen-steps.ts';
+import { type Amount, total } from '../planned-masses.ts';
 import { PLAIN_FAT } from './own-fat.ts';
-import { type Amount, total } from './planned-masses.ts';
 
 const { classes, fatPerGram, sweetPerGram, mostFatGone } = data.crumbCrust;
 
