@@ -70,6 +70,8 @@ function isIdleWithNone(
 /** Whether a cue is called for: by the plan, by the dish, and by what the method does not say already. */
 export function applies(cue: Cue, context: CueContext): boolean {
   if (!isFor(cue.families, context.plan.family.id)) return false;
+  // What joins late has a sentence of its own.
+  if (cue.bracket === true && (context.late ?? []).length > 0) return false;
   const made = cue.notMade === true ? madeOf(context) : new Set<string>();
   const added = addedItems(context).flatMap(({ key, foodId }) => (made.has(key) ? [] : [foodId]));
   const all = context.plan.items.filter(({ grams }) => grams > 0).map(({ foodId }) => foodId);

@@ -3,6 +3,7 @@ import type { FoodTable } from '../../foods/index.ts';
 import { hasTag } from '../../foods/tags.ts';
 import type { Adjustment, Ingredient, Plan, PlannedItem } from '../../model.ts';
 import type { Region } from '../../units.ts';
+import type { LateVegetable } from '../joining/joins-late.ts';
 import type { MethodWords } from '../languages/method-words.ts';
 import { type Mention, mergedByFood } from '../naming/mention.ts';
 import type { Course } from '../parts/course.ts';
@@ -24,6 +25,8 @@ export interface CueContext {
   adjustments: readonly Adjustment[];
   /** Heading of the part, when the dish has several; else null. */
   partTitle: string | null;
+  /** Vegetables that join the potatoes of a pot for the last minutes; none where it is not asked. */
+  late?: readonly LateVegetable[];
   /** The part's way through the method. */
   course: Course;
 }

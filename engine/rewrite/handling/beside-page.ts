@@ -29,6 +29,24 @@ export function cookedFirst(context: CueContext, texts: readonly string[]): [str
   });
 }
 
+/** 'Drain, dry it in the pan' of what is in one pot: all of it, and what stays is there to be mashed already. */
+const ofBoth = (method: string, { old }: Handling): string => {
+  const [first = '', ...clauses] = method.split(/; (?=the )/);
+  const own =
+    shortName(old)
+      .split(' ')
+      .at(-1)
+      ?.toLowerCase()
+      .replace(/(?:es|s)$/, '') ?? '';
+  const others = clauses.filter(
+    (clause) => own === '' || !clause.toLowerCase().includes(`the ${own}`),
+  );
+  const text = [first.replace(/^drain, dry it\b/i, 'drain and dry all of it'), ...others].join(
+    '; ',
+  );
+  return /[.!]$/.test(text) ? text : `${text}.`;
+};
+
 /** What a step of the page leaves to do, told behind its own sentences; null where it does nothing of it. */
 export function besidePage(
   whole: Handling,
@@ -40,9 +58,11 @@ export function besidePage(
   if (left === null) return null;
   if (left.method === '') return 'nothing';
   // What stays is in the same pot.
-  const object = whole.swap.keptGrams > 0 && /^dry\b/i.test(left.method) ? 'all of it' : undefined;
+  const stays = whole.swap.keptGrams > 0;
+  const method = stays ? ofBoth(left.method, whole) : left.method;
+  const object = stays && /^(?:drain and )?dry\b/i.test(method) ? 'all of it' : undefined;
   const { at, behind, ahead } = left;
-  const spoken = { ...whole, spoken: capital(left.method), holds: [true], object };
+  const spoken = { ...whole, spoken: capital(method), holds: [true], object };
   const step = stepOf(spoken, context, texts[at] ?? '');
   if (step === null) return 'nothing';
   const { after } = step;

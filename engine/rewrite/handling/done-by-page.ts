@@ -167,7 +167,7 @@ function withoutBaking(
   if (ahead <= ABOUT) return `${done}.`;
   const stays = (mention?.items.length ?? 0) > fresh.length;
   return stays
-    ? `${done}; it needs about ${ahead} minutes in the oven before the rest joins it.`
+    ? `${done}; bake it by itself for about ${ahead} minutes, then go on with the rest.`
     : `${done}; it takes ${low}-${high} minutes in the oven in all.`;
 }
 

@@ -1,5 +1,8 @@
 /** Forms of a food's name in methods of other languages: one of many, and inside compounds of its pieces. */
-import { END, literal, START } from '../wording/name-patterns.ts';
+import { keptFor } from '../../kept-results.ts';
+import type { MethodWords } from '../languages/method-words.ts';
+import { END, isNamedIn, literal, START } from '../wording/name-patterns.ts';
+import type { Mention } from './mention.ts';
 
 /** Endings that stand behind a name or its stem. */
 export const ENDINGS = '(?:[esnxatr]|en|er|et|ne|na|ene|erne|arna|orna)?';
@@ -36,3 +39,13 @@ export function foreignPattern(forms: readonly string[]): RegExp {
   const cut = stems.length === 0 ? '' : `|(?<stem>${stems.join('|')})${PIECES}`;
   return new RegExp(`${START}(?:(?<name>${longest.join('|')})${ENDINGS}${cut})${END}`, 'giu');
 }
+
+const patternOf = keptFor(
+  (names: Mention['names']) => new RegExp(foreignPattern([...formsOf(names).keys()]).source, 'iu'),
+);
+
+/** Whether a text names an ingredient, in the forms its language has for it. */
+export const isSaidIn = (text: string, mention: Mention, words: MethodWords | null): boolean =>
+  words === null
+    ? isNamedIn(text, mention)
+    : mention.names.length > 0 && patternOf(mention.names).test(text);

@@ -53,7 +53,7 @@ const nameOf = (item: PlannedItem, mention: Mention, word: string, words: Method
   isOwn(item, mention) ? ownName(mention, word) : foreignName(item, words);
 
 /** A planned food with its grams; the ingredient's own food keeps the recipe's word. */
-function weighed(
+export function weighed(
   item: PlannedItem,
   mention: Mention,
   { word, share }: Pick<Said, 'word' | 'share'>,

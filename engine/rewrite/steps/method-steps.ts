@@ -9,6 +9,7 @@ import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { warningsFor } from '../cues/warnings.ts';
 import { newFoodTexts } from '../handling/new-foods.ts';
 import { swapSteps } from '../handling/swap-steps.ts';
+import { lateVegetables } from '../joining/late-vegetables.ts';
 import { isForeign, keyed } from '../languages/method-words.ts';
 import { markedStep, remarksBeside } from '../languages/unworded.ts';
 import { capital } from '../naming/method-names.ts';
@@ -100,6 +101,16 @@ const handledAlone = (
     ? undefined
     : newFoodTexts(context);
 
+/** The same with the recipe's title, and what joins the pot late. */
+const titledContext = (
+  { title, steps }: Recipe,
+  base: MethodContext,
+  unworded: boolean,
+): MethodContext => {
+  const page = steps.map(({ text }) => text);
+  return { ...base, title, late: unworded ? [] : lateVegetables(page, base) };
+};
+
 /**
  * The method with new names and amounts, temperatures in both scales (and gas marks where the recipe
  * uses them), and the handling that the new ingredients call for, marked with the reason. Each part of a
@@ -118,13 +129,13 @@ export function rewriteSteps(
   const searched = original.map((text) => (words === null ? read(text) : keyed(text, words)));
   const parts = stepParts(recipe.steps, plan, mentions);
   const used = new UsedSoFar();
-  const titled = { ...base, title: recipe.title };
+  const titled = titledContext(recipe, base, unworded);
   const renamed = unworded
     ? wholeSteps(recipe.steps, titled, used)
     : renamedSteps(recipe.steps, parts, titled, used);
   const named = stepsNaming(renamed);
   const none: Course = { firstStep: 0, lastStep: 0, mixedAt: 0, mixedBy: 0, named: new Map() };
-  const methods = partMethods({ ...base, course: none }, { original, searched, parts, named });
+  const methods = partMethods({ ...titled, course: none }, { original, searched, parts, named });
   const found = unworded
     ? []
     : methods.flatMap(({ context, original: own }) => amendments(context, own));

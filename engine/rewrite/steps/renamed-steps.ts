@@ -2,6 +2,9 @@
 import type { Recipe, RewrittenStep } from '../../model.ts';
 import type { MethodContext } from '../cues/cue-context.ts';
 import { BY_FOREIGN_PACKET, BY_PACKET } from '../handling/spoken-handling.ts';
+import type { LateVegetable } from '../joining/joins-late.ts';
+import { whyLate } from '../joining/late-vegetables.ts';
+import { type Segment, segmentsOf } from '../joining/step-runs.ts';
 import { keyed, type MethodWords } from '../languages/method-words.ts';
 import { renameForeign } from '../naming/bracketed-names.ts';
 import type { Mention } from '../naming/mention.ts';
@@ -269,6 +272,67 @@ export const wholeSteps = (
     return { step: rewritten(page, page.text, []), named };
   });
 
+/** The parts of a step's text from a place on. */
+const partsFrom = (parts: StepParts | undefined, offset: number): StepParts | undefined =>
+  parts && {
+    ...parts,
+    sentences: parts.sentences.map(({ end, part }) => ({ end: end - offset, part })),
+  };
+
+interface Segmented {
+  /** All steps of the page, and which of them this is. */
+  texts: readonly string[];
+  at: number;
+  mentions: readonly Mention[];
+  vegetables: readonly LateVegetable[];
+}
+
+/** A step whose sentences may speak of an ingredient as it was and as it is, with what joins between them. */
+function segmentedStep(
+  step: Recipe['steps'][number],
+  { texts, at, mentions, vegetables }: Segmented,
+  parts: StepParts | undefined,
+  context: MethodContext,
+  used: UsedSoFar,
+): RenamedStep {
+  const page = texts.with(at, step.text);
+  const told = (segment: Segment): RenamedStep => {
+    const own = { ...step, text: segment.text };
+    const here = { ...context, mentions: segment.mentions };
+    const of = partsFrom(parts, segment.offset);
+    return foreignStep(own, of, here, used) ?? englishStep(own, of, here, used);
+  };
+  const segments = segmentsOf(page, at, mentions, vegetables, context.words);
+  const [only] = segments;
+  if (only !== undefined && segments.length === 1 && only.told.length === 0) return told(only);
+  const runs = segments.map((segment) => {
+    const run = segment.text === '' ? null : told(segment);
+    for (const { mention } of segment.told) used.introduce(mention);
+    return { run, joins: segment.told };
+  });
+  const after = runs
+    .flatMap(({ run, joins }) => [run?.step.after ?? '', ...joins.map((one) => one.told)])
+    .map((text) => text.trim())
+    .filter((text) => text !== '')
+    .join(' ');
+  const joined = runs.flatMap(({ joins }) => joins);
+  const why = [
+    ...new Set([
+      ...runs.flatMap(({ run }) => run?.step.why ?? []),
+      ...(joined.length > 0 ? [whyLate(context)] : []),
+    ]),
+  ];
+  return {
+    step: rewritten(step, after, why),
+    named: [
+      ...new Set([
+        ...runs.flatMap(({ run }) => run?.named ?? []),
+        ...joined.map(({ mention }) => mention),
+      ]),
+    ],
+  };
+}
+
 /** Every step under the new names, and the ingredients that each names. */
 export function renamedSteps(
   steps: Recipe['steps'],
@@ -277,13 +341,13 @@ export function renamedSteps(
   used: UsedSoFar,
 ): RenamedStep[] {
   const grains = lateIn(steps, context);
+  const texts = steps.map(({ text }) => text);
+  const vegetables = context.late ?? [];
   const renamed = steps.map((page, at): RenamedStep => {
     used.nextStep();
     const mentions = mentionsAt(context.mentions, grains, at);
-    const here = mentions === context.mentions ? context : { ...context, mentions };
     const step = beforeGrains(page, at, grains);
-    const own =
-      foreignStep(step, parts[at], here, used) ?? englishStep(step, parts[at], here, used);
+    const own = segmentedStep(step, { texts, at, mentions, vegetables }, parts[at], context, used);
     return grains.length === 0 ? own : withGrains(own, at, grains, context, page.text);
   });
   const isIdle = context.words === null && context.mentions.some(isUnboiled);

@@ -68,7 +68,7 @@ describe('what the page bakes for a time of its own', () => {
 
   it('is told to go in ahead of what stays, within the step and once', () => {
     expect(fries(100)).toMatch(
-      /°C\)\. Blot the rutabaga and toss with 1 tbsp oil; it needs about 15 minutes in the oven before the rest joins it\./,
+      /°C\)\. Blot the rutabaga and toss with 1 tbsp oil; bake it by itself for about 15 minutes, then go on with the rest\./,
     );
     expect(fries(100)).not.toMatch(/25-30/);
   });
