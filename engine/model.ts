@@ -8,9 +8,11 @@
 
 export * from './model/adaptation.ts';
 export * from './model/common.ts';
+export * from './model/families.ts';
 export * from './model/food.ts';
 export * from './model/ingredient.ts';
 export * from './model/method-note.ts';
+export * from './model/nutrients.ts';
 export * from './model/person.ts';
 export * from './model/plan.ts';
 export * from './model/recipe.ts';

@@ -26,7 +26,8 @@ import starches from './data/starches.json' with { type: 'json' };
 import stocks from './data/stocks.json' with { type: 'json' };
 import sugars from './data/sugars.json' with { type: 'json' };
 import vegetables from './data/vegetables.json' with { type: 'json' };
-import { foodFromRow, type WrittenRow } from './food-row.ts';
+import { foodFromRow } from './food-of-row.ts';
+import type { WrittenRow } from './food-row.ts';
 
 interface WrittenFile {
   group: string;

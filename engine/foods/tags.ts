@@ -1,18 +1,11 @@
 /** Which foods belong together in the kitchen, such as binders or pasta: `data/tags.json`, asked by {@link hasTag}. */
-import * as z from 'zod';
 import rows from './data/tags.json' with { type: 'json' };
+import type { WrittenTag } from './tag-row.ts';
 
 /** A class of foods; the file's keys are the tags. */
 export type Tag = keyof typeof rows;
 
-/** One row of `data/tags.json`: what the foods have in common, the foods, and tags whose foods belong to it as well. */
-export const TagRow = z.strictObject({
-  means: z.string().min(1),
-  foods: z.array(z.string()).default([]),
-  includes: z.array(z.string()).default([]),
-});
-
-const ROWS: Readonly<Record<string, z.input<typeof TagRow>>> = rows;
+const ROWS: Readonly<Record<string, WrittenTag>> = rows;
 
 /** Whether a word is the name of a class. */
 export const isTag = (word: string): word is Tag => Object.hasOwn(ROWS, word);

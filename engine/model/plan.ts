@@ -1,46 +1,12 @@
 /** What the user asks for, and the plan that answers it. */
 import * as z from 'zod';
 import { Interval, Note } from './common.ts';
+import { FAMILIES } from './families.ts';
 import { Allergen } from './food.ts';
 import { NetCarbRule } from './tally.ts';
 
-/** What is made of flour and bound by it. */
-export const DOUGHS = [
-  'lean-yeast-bread',
-  'enriched-yeast-bread',
-  'flatbread',
-  'tortilla',
-  'quick-bread',
-  'pancake',
-  'biscuit',
-  'cookie',
-  'cake',
-  'brownie',
-  'pie-crust',
-  'choux',
-  'cracker',
-  'fresh-pasta',
-] as const;
-/** What is cooked, or set, of other things. */
-export const DISHES = [
-  'pasta-dish',
-  'rice-dish',
-  'potato-dish',
-  'breaded-food',
-  'thickened-sauce',
-  'sweet-sauce',
-  'frozen-dessert',
-  'custard',
-  'candy',
-  'other',
-] as const;
-export const FAMILIES = [...DOUGHS, ...DISHES] as const;
 export const Family = z.enum(FAMILIES);
 export type Family = z.infer<typeof Family>;
-
-const doughs: ReadonlySet<string> = new Set(DOUGHS);
-/** Whether a family is one of doughs and batters. */
-export const isDough = (family: string): boolean => doughs.has(family);
 
 const ROLES = [
   'structure',

@@ -1,20 +1,8 @@
 /** Totals of a recipe. */
 import * as z from 'zod';
 import { Interval, Note } from './common.ts';
+import { NUTRIENTS } from './nutrients.ts';
 
-export const NUTRIENTS = [
-  'energyKcal',
-  'fatG',
-  'saturatedG',
-  'carbohydrateG',
-  'fiberG',
-  'sugarsG',
-  'polyolsG',
-  'alluloseG',
-  'netCarbsG',
-  'proteinG',
-  'sodiumMg',
-] as const;
 export const Nutrient = z.enum(NUTRIENTS);
 export type Nutrient = z.infer<typeof Nutrient>;
 

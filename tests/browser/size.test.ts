@@ -72,6 +72,15 @@ describe.each([
     }
   });
 
+  it('starts what works recipes out without the checking of shapes, which takes longer to read than all its code', () => {
+    const chunks = readdirSync(join(folder, 'chunks'));
+    const solver = chunks.filter((name) => /^solver-/.test(name));
+    expect(solver).toHaveLength(1);
+    const all = withImports(solver.map((name) => join(folder, 'chunks', name)));
+    expect(all.length).toBeGreaterThan(3);
+    expect(all.filter((file) => /safeParse|ZodError/.test(readFileSync(file, 'utf8')))).toEqual([]);
+  });
+
   it('is no large thing to fetch', () => {
     const files = readdirSync(folder, { recursive: true, withFileTypes: true })
       .filter((entry) => entry.isFile())

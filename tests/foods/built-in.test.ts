@@ -4,7 +4,8 @@ import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { BUILT_IN_FOODS, FOOD_FILES } from '../../engine/foods/built-in.ts';
 import functions from '../../engine/foods/data/function.json' with { type: 'json' };
-import { FoodFile, foodFromRow } from '../../engine/foods/food-row.ts';
+import { foodFromRow } from '../../engine/foods/food-of-row.ts';
+import { FoodFile } from '../../engine/foods/food-row.ts';
 import { FoodFunction } from '../../engine/model.ts';
 
 const DATA = new URL('../../engine/foods/data/', import.meta.url);

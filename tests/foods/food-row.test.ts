@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { FoodFile, FoodRow, foodFromRow, readSource } from '../../engine/foods/food-row.ts';
+import { foodFromRow, readSource } from '../../engine/foods/food-of-row.ts';
+import { FoodFile, FoodRow } from '../../engine/foods/food-row.ts';
 
 describe('readSource', () => {
   it('reads survey ids with and without a remark', () => {

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import rows from '../../engine/foods/data/tags.json' with { type: 'json' };
 import { foodTable } from '../../engine/foods/index.ts';
-import { foodsTagged, hasTag, type Tag, TagRow } from '../../engine/foods/tags.ts';
+import { TagRow } from '../../engine/foods/tag-row.ts';
+import { foodsTagged, hasTag, type Tag } from '../../engine/foods/tags.ts';
 
 const tags = Object.keys(rows) as Tag[];
 const table = foodTable();

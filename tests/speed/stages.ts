@@ -2,7 +2,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { parsePage } from '../../engine/cli/light-document/parse-page.ts';
 import { FOOD_FILES } from '../../engine/foods/built-in.ts';
-import { foodFromRow, type WrittenRow } from '../../engine/foods/food-row.ts';
+import { foodFromRow } from '../../engine/foods/food-of-row.ts';
+import type { WrittenRow } from '../../engine/foods/food-row.ts';
 import { foodTable } from '../../engine/foods/index.ts';
 import {
   adaptRecipe,
