@@ -12,6 +12,10 @@ const FLOURS = { crust: 0.5, other: 0.2 };
 /** Toppings and batters that meet the heat themselves. */
 const OPEN = /\b(?:cobbler|crumble|crisp|buckle|bars?|squares|slices?)\b/i;
 
+/** Of what is set with egg only these bake open and dry; a custard in its bath or a cheesecake stays pale. */
+const OPEN_CREAM =
+  /\bbread (?:and butter )?pudding|\bfrench toast\b|clafoutis|pain perdu|brotauflauf|scheiterhaufen|ofenschlupfer|broodpudding|budino di pane|pud[ií]n de pan|pudim de p[aã]o/i;
+
 const gramsOf = ({ plan }: CueContext, fits: (foodId: string) => boolean): number =>
   plan.items.reduce((sum, { foodId, grams }) => sum + (fits(foodId) ? grams : 0), 0);
 
@@ -35,6 +39,7 @@ export function brownsMore(cue: Cue, context: CueContext): boolean {
   const isCrust = context.plan.family.id === 'pie-crust' && !OPEN.test(context.title);
   if (cue.added?.includes('allulose') !== true)
     return newShare(context) >= (isCrust ? FLOURS.crust : FLOURS.other);
+  if (context.plan.family.id === 'custard' && !OPEN_CREAM.test(context.title)) return false;
   const allulose = gramsOf(context, isAllulose);
   const sugar = gramsOf(context, (foodId) => hasTag(foodId, 'sugar'));
   const all = gramsOf(context, () => true);

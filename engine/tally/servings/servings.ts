@@ -5,6 +5,7 @@ import type { Family, Recipe } from '../../model.ts';
 import { familyYield } from '../cooked.ts';
 import racc from '../data/racc.json' with { type: 'json' };
 import { statedEnergy } from '../stated/stated-figures.ts';
+import { mostSlices } from './loaf-slices.ts';
 import { arePlates, platesOfMethod } from './plates-told.ts';
 import { volumeServings } from './volume-servings.ts';
 
@@ -273,6 +274,7 @@ function estimated(
   recipe: Recipe,
   cookedGrams: number | null,
   reference: Reference,
+  family: Family,
 ): ServingsProposal {
   const plate = reference.plate ?? reference;
   if (cookedGrams === null)
@@ -282,17 +284,25 @@ function estimated(
       assumed: true,
       text: 'The page gives no servings and no weights: figures are for the whole recipe. Set the servings.',
     };
-  const servings = wholeNumber(cookedGrams / plate.grams);
+  const byWeight = wholeNumber(cookedGrams / plate.grams);
+  const loaf = mostSlices(recipe, family);
   const { text } = recipe.yield;
   const pageGap =
     text === null
       ? 'The page gives no servings.'
       : `The page says '${text}', not how many servings.`;
+  if (loaf !== null && byWeight > loaf)
+    return {
+      servings: loaf,
+      stated: false,
+      assumed: true,
+      text: `${pageGap} ${loaf} taken, the slices of a loaf cake. Set the servings you cut.`,
+    };
   return {
-    servings,
+    servings: byWeight,
     stated: false,
     assumed: true,
-    text: `${pageGap} Estimated ${servings}, from about ${Math.round(cookedGrams)} g finished and ${plate.grams} g each (${plate.source}). Set the servings you cut.`,
+    text: `${pageGap} Estimated ${byWeight}, from about ${Math.round(cookedGrams)} g finished and ${plate.grams} g each (${plate.source}). Set the servings you cut.`,
   };
 }
 
@@ -313,6 +323,6 @@ export function proposeServings(recipe: Recipe, dish: WholeDish): ServingsPropos
     asOne(recipe, energyKcal, misfit) ??
     fromPieces(recipe, cooked, reference.grams, energyKcal, misfit) ??
     fromPlates(recipe, cooked, reference, dish) ??
-    estimated(recipe, cooked, reference)
+    estimated(recipe, cooked, reference, family)
   );
 }

@@ -104,3 +104,35 @@ describe('a cake with much allulose', () => {
     ).toContain('Allow the cake to cool for 15 minutes before removing from the pan.');
   });
 });
+
+describe('allulose in what is set with egg', () => {
+  const lines = ['400 g white bread', '700 ml milk', '4 eggs', '200 g sugar'];
+  const steps = [
+    'Whisk milk, eggs and sugar, pour over the bread and bake at 350 F for 50 minutes.',
+  ];
+  const allulose: Change[] = [{ key: '3', kept: 40, to: [['allulose', 160]] }];
+
+  it('lowers the oven for a bread pudding, which bakes open', () => {
+    expect(told('custard', lines, steps, allulose, 'Bread pudding')).toMatch(/at 325 F/);
+  });
+
+  it('leaves a custard in its bath as it is', () => {
+    expect(told('custard', lines, steps, allulose, 'Baked custard')).toMatch(/at 350 F/);
+  });
+});
+
+describe('a crust of ground nuts', () => {
+  const lines = ['200 g graham cracker crumbs', '80 g butter', '500 g cream cheese', '100 g sugar'];
+  const nuts: Change[] = [{ key: '0', kept: 0, to: [['almond-flour', 160]] }];
+  const blind =
+    'Mix the graham cracker crumbs with the butter and press into a tin. Bake the crust for 15-20 minutes until golden.';
+  const whole =
+    'Mix the graham cracker crumbs with the butter, press into a tin, fill and bake for 55 minutes.';
+
+  it('is looked after early where it is baked by itself', () => {
+    expect(told('custard', lines, [blind], nuts)).toMatch(
+      /15-20 minutes until golden\. Look after half/,
+    );
+    expect(told('custard', lines, [whole], nuts)).not.toMatch(/Look after half/);
+  });
+});

@@ -43,6 +43,23 @@ describe('servings', () => {
     expect(propose(range, 900, 'other').servings).toBe(5);
   });
 
+  it('cuts a loaf cake into 12 slices at most, however much cream goes with it', () => {
+    const unstated: Recipe['yield'] = { text: null, servings: null, pieces: null };
+    const inTin = (tins: string): Recipe => ({
+      ...recipe('Plum drizzle cake', unstated),
+      steps: [{ text: `Pour into ${tins} and bake for an hour.`, section: null }],
+    });
+    expect(propose(inTin('a lined loaf tin'), 1900, 'cake')).toMatchObject({
+      servings: 12,
+      assumed: true,
+    });
+    expect(propose(inTin('a lined loaf tin'), 700, 'cake').servings).toBeLessThan(10);
+    expect(
+      propose(inTin('two loaf tins, the loaves side by side'), 1900, 'cake').servings,
+    ).toBeGreaterThan(18);
+    expect(propose(inTin('a round tin'), 1900, 'cake').servings).toBeGreaterThan(18);
+  });
+
   it('takes pieces, several small ones together', () => {
     const cookies = recipe('Cookies', {
       text: 'Makes 48 cookies',

@@ -130,6 +130,8 @@ const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])
     'quick-bread',
     (r) => r.leavening || r.egg > 0.2,
   ],
+  // A cobbler's batter is poured; its dough or crumbs are a crust.
+  [/cobbler|clafoutis|buckle/, 'quick-bread', (r) => r.leavening && r.liquid > 0.7],
   [/scone|biscuit|dumpling/, 'biscuit', (r) => r.sugar < 0.4],
   [/cake|cupcake|sponge|gateau/, 'cake', (r) => r.sugar >= 0.4],
   [

@@ -28,11 +28,14 @@ const CREAMS = [
   'yogurts',
 ];
 
+const CRUMBS = ['sweet-biscuits', 'chocolate-biscuits', 'crumb-crusts'];
+
 /** Own choice: what tells a sweet from what only bears its name. */
 const NEEDS: Readonly<Record<string, (e: Evidence) => boolean>> = {
   sugar: (e) => of(e, SUGARS) >= 0.2 && e.flourShare < 0.1,
   cream: (e) => of(e, CREAMS) >= 0.25 && of(e, SUGARS) >= 0.02 && e.flourShare < 0.12,
   'sweet without dough': (e) => of(e, SUGARS) >= 0.01 && e.flourShare < 0.05,
+  crumbs: (e) => of(e, CRUMBS) >= 0.05 && of(e, CREAMS) >= 0.2 && e.flourShare < 0.03,
   'plain dough': (e) => e.flourShare >= 0.15 && !e.leavening && !e.yeast,
   'no dough': (e) => e.flourShare < 0.05,
 };
