@@ -173,7 +173,7 @@ const isPinch = ({ role, grams }: Part): boolean =>
   role === 'sweetness' && grams < PINCH_OF_SUGAR_G;
 
 /** A handful of nuts over a dish, g a serving: another nut there is a change that nobody tastes (common practice, no source). */
-const HANDFUL_OF_NUTS_G = 15;
+const HANDFUL_OF_NUTS_G = 18;
 
 const isHandfulOfNuts = ({ food, grams }: Part, { main, servings }: Dish): boolean =>
   !main.dough && hasTag(food, 'nut') && grams <= HANDFUL_OF_NUTS_G * servings;

@@ -1,4 +1,5 @@
 /** Builds the programme of a dish: choices, limits as rows, closeness to the original as the objective. */
+import { hasTag } from '../../foods/tags.ts';
 import { keptFor } from '../../kept-results.ts';
 import type { ClosenessPart, Food } from '../../model.ts';
 import type { Dish } from '../dish/dish.ts';
@@ -23,7 +24,6 @@ import { sugarFirstRows } from './rows/sugar-first-rows.ts';
 import { dishRows, freezingRows, sweetRows, tasteRows } from './rows/taste-rows.ts';
 import { wishRows } from './rows/wish-rows.ts';
 import { isSeasonedSweet, isSweetSeasoning } from './seasoning-sugar.ts';
-import { isLess } from './trouble.ts';
 import { idIn } from './variable-ids.ts';
 
 export interface PlanModel extends Pick<ChoiceSet, 'members' | 'leftOut'> {
@@ -80,10 +80,13 @@ const CHANGES: Record<Extent, Light | null> = {
 /** Where two changes are not enough. */
 const LAST_SUGAR_GOES: ReadonlySet<Extent> = new Set(['fuller', 'fullest']);
 
-/** What stands for less of a sweet seasoning: no dish is another for it. */
+/** What stands for less of a sweet seasoning, or for a sweetener in its place: no dish is another for it. */
 function seasonings({ dish, choices }: Builder): Set<string> {
   const less = choices.filter(
-    (choice) => isLess(choice) && choice.candidate && isSweetSeasoning(choice.candidate.part, dish),
+    ({ candidate }) =>
+      candidate &&
+      isSweetSeasoning(candidate.part, dish) &&
+      candidate.to.every(({ food }) => hasTag(food, 'sweetener')),
   );
   const sections = dish.sections.filter((section) => isSeasonedSweet(section, dish));
   return new Set([

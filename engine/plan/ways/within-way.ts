@@ -29,16 +29,24 @@ const MORE_CHANGES = { atHome: 0.9, bought: 0.85 } as const;
 /** A rest above the budget, share of it, up to which a dish is near enough for more changes. Own choice. */
 const WITHIN_REACH = 1.75;
 
+/** Times the budget down to which more changes must bring a plate that would else be left as it is. Own choice. */
+const WITHOUT_GIVING_UP = 2;
+
 const staysAsItIs = ({ model, solved }: Answer): boolean =>
   lossOf(model, solved.solution.values) <= 0;
 
-/** The changes to a plate that pay; more of them where those bring it near its budget. A dish of which none pays stays. */
+/**
+ * The changes to a plate that pay; more of them where those bring it near its budget, or where with fewer it would be
+ * left as it is. A dish of which none pays stays.
+ */
 function payingChanges(dish: Dish, question: Question, work: Work): Answer {
   const ask = (rest: Rest): Answer =>
     solveDish(dish, { ...question, atMost: Number.POSITIVE_INFINITY, rest }, work);
   const plain = ask('plain');
   if (staysAsItIs(plain)) return plain;
   const dear = ask('dear');
+  const stays = isHopeless(dish, plain.solved.net, question.start, dish.servings);
+  if (stays && dear.solved.net <= WITHOUT_GIVING_UP * question.budgetG) return dear;
   const least = MORE_CHANGES[productsOf(dear) > productsOf(plain) ? 'bought' : 'atHome'];
   const brings = dear.solved.net <= least * plain.solved.net;
   return brings && dear.solved.net <= WITHIN_REACH * question.budgetG ? dear : plain;

@@ -2,7 +2,7 @@
 import type { Food, Ingredient, PlannedItem } from '../../model.ts';
 import countedFoods from '../data/counted-foods.json' with { type: 'json' };
 import { type MethodWords, withOf } from '../languages/method-words.ts';
-import { plural as manyOf } from '../wording/agreement.ts';
+import { agreeing, plural as manyOf } from '../wording/agreement.ts';
 import { fractionText } from './written-amounts.ts';
 
 /** '2 large onions': what was counted. */
@@ -61,8 +61,18 @@ export function countOfStandIn(item: PlannedItem, ingredient: Ingredient): Piece
   const counted = COUNTED[item.foodId];
   const count = counted === undefined ? null : countOn(ingredient);
   if (counted === undefined || count === null) return null;
-  return counted.leafG === undefined ? count : leavesFor(count, item, counted.leafG);
+  return counted.leafG === undefined
+    ? sizedAs(count, item.grams, ingredient.weight?.grams.best ?? 0)
+    : leavesFor(count, item, counted.leafG);
 }
+
+const LARGE = /large|jumbo|big|giant/i;
+/** Share of a large piece from which one is as large. Own choice. */
+const AS_LARGE = 0.9;
+
+/** Smaller pieces than the page's are not called large. */
+const sizedAs = (count: PieceCount, grams: number, before: number): PieceCount =>
+  grams < AS_LARGE * before && LARGE.test(count.size ?? '') ? { ...count, size: null } : count;
 
 /** Leaves in place of wrappers: as many to each as it takes. */
 function leavesFor(count: PieceCount, item: PlannedItem, leafG: number): PieceCount {
@@ -93,7 +103,8 @@ export function standInText(
   }
   const unit = count.unit === null ? null : pluralUnit(count.unit, halves);
   const many = unit === null && halves > 1 && !/s$/i.test(name) ? manyOf(name) : name;
-  const words = [number, count.size, unit, many].filter((word) => word !== null);
+  const called = unit === null && halves <= 1 ? agreeing(name, 'one', 'a ') : many;
+  const words = [number, count.size, unit, called].filter((word) => word !== null);
   return `${words.join(' ')} (${grams} g)${count.note ?? ''}`;
 }
 

@@ -63,18 +63,22 @@ export function rootTail(planned: PlannedItem, ingredient: Ingredient, foreign: 
   return `, ${foodId === 'chayote' ? 'stoned, ' : ''}${cut}`;
 }
 
-const PASTA_SHAPES = new RegExp(`\\b(?:${shapes.shapes.join('|')})(?!\\p{L})`, 'iu');
+/** Shapes that pasta of beans is sold in, with the page's shapes that each comes nearest to. */
+const SOLD_SHAPES = Object.entries(shapes.sold).map(
+  ([sold, named]) =>
+    [sold, new RegExp(`\\b(?:${[sold, ...named].join('|')})(?!\\p{L})`, 'iu')] as const,
+);
 
-/** The shape of pasta that stands for pasta; a cup of it would be another weight in each shape. */
+/** The shape of pasta that stands for pasta, as it is sold; a cup of it would be another weight in each shape. */
 export function shapeTail(
   { foodId }: PlannedItem,
   { line }: Ingredient,
   foreign: boolean,
 ): string | null {
   if (!shapes.standIns.includes(foodId)) return null;
-  const [shape] = PASTA_SHAPES.exec(line.text) ?? [];
-  if (shape === undefined) return '';
-  return foreign ? ` (${shape.toLowerCase()})` : ` (shaped like ${shape.toLowerCase()})`;
+  const sold = SOLD_SHAPES.find(([, named]) => named.test(line.text))?.[0];
+  if (sold === undefined) return '';
+  return foreign ? ` (${sold})` : ` (${sold} shape)`;
 }
 
 /** Whether the page measures a line by the cup. */

@@ -32,6 +32,14 @@ describe('what is counted on a line stays counted', () => {
       return rewriteRecipe(recipe, read, plan, { foods, region: 'us' }).lines[0]?.after ?? null;
     };
     expect(rest('10 (6-inch) flour tortillas', 150)).toBe('5 flour tortillas (150 g)');
+    expect(rest('2 small corn tortillas', 24)).toBe('1 small corn tortilla (24 g)');
+  });
+
+  it('a smaller piece is not called large', () => {
+    expect(exchanged('8 large burger buns', 'low-carb-bun', 300)).toBe('8 high-fibre buns (300 g)');
+    expect(exchanged('4 small burger buns', 'low-carb-bun', 150)).toBe(
+      '4 small high-fibre buns (150 g)',
+    );
   });
 
   it('leaves, as many to each as it takes', () => {
@@ -76,14 +84,17 @@ describe('what is counted on a line stays counted', () => {
 
   it('the shape of pasta, and bread that is dry', () => {
     expect(exchanged('12 ounces macaroni', 'soybean-pasta-dry', 245)).toBe(
-      '245 g soybean pasta, dry (shaped like macaroni)',
+      '245 g soybean pasta, dry (penne shape)',
     );
     expect(exchanged('2 cups dried penne', 'soybean-pasta-dry', 170)).toMatch(
-      /^170 g \(.*cups\) soybean pasta, dry \(shaped like penne\)$/,
+      /^170 g \(.*cups\) soybean pasta, dry \(penne shape\)$/,
+    );
+    expect(exchanged('200 g dry udon noodles', 'soybean-pasta-dry', 145)).toBe(
+      '145 g soybean pasta, dry (spaghetti shape)',
     );
     expect(exchanged('200 g pasta', 'soybean-pasta-dry', 145)).toBe('145 g soybean pasta, dry');
     expect(exchanged('300 g fusilli', 'soybean-pasta-dry', 215, 'nl')).toMatch(
-      /^215 g .* \(fusilli\)$/,
+      /^215 g .* \(rotini\)$/,
     );
     expect(exchanged('180 g de pan duro', 'bread-low-carb', 155, 'es')).toMatch(/, duro$/);
     expect(exchanged('150 g stale white bread', 'bread-low-carb', 150)).toBe(
@@ -96,7 +107,7 @@ describe('what is counted on a line stays counted', () => {
       '215 g (about 1¼) pears, thinly sliced, trimmed weight',
       '170 g (about ½ of one) sweet potato',
       '170 g (about ⅔ of the can) canned white beans, drained',
-      '245 g soybean pasta, dry (shaped like macaroni)',
+      '245 g soybean pasta, dry (penne shape)',
       '6 slices high-fibre bread (170 g)',
       '8 lettuce wraps (240 g), 2 large leaves each',
     ]) {

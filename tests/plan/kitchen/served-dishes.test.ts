@@ -1,0 +1,189 @@
+/** What a cook would serve: sauces that hold, wrappers that fold, dippers and crumbs of which there is less. */
+import { describe, expect, it } from 'vitest';
+import type { Adaptation } from '../../../engine/model.ts';
+import { adapted, type Pasted } from '../pasted.ts';
+
+const plate = (
+  title: string,
+  serves: string,
+  lines: string[],
+  steps: string[],
+  family: Pasted['family'] = ['other'],
+): Pasted => ({ title, serves, lines, steps, family });
+
+const swapOf = ({ plan, ingredients }: Adaptation, line: RegExp) => {
+  const key = ingredients.find(({ line: { text } }) => line.test(text))?.key;
+  return plan.swaps.find((swap) => swap.key === key);
+};
+
+const broughtBy = (result: Adaptation, line: RegExp): string[] =>
+  (swapOf(result, line)?.to ?? []).map(({ foodId }) => foodId);
+
+describe('a sauce of pasta water', () => {
+  const PEPPERED = plate(
+    'Quick cacio e pepe',
+    'Serves 2',
+    ['180 g spaghetti', '90 g pecorino, grated', '2 tsp peppercorns'],
+    [
+      'Boil the spaghetti for 9 minutes and save a cup of its water.',
+      'Stir the pecorino to a paste with some of the water and toss with the spaghetti and pepper.',
+    ],
+    ['pasta-dish'],
+  );
+
+  it('is bound with cheese where the water has no starch', () => {
+    expect(broughtBy(adapted(PEPPERED, { way: 'within' }), /spaghetti/)).toEqual([
+      'soybean-pasta-dry',
+      'cream-cheese',
+    ]);
+  });
+
+  it('says so after the pasta is drained, and boils no cheese', () => {
+    const { steps } = adapted(PEPPERED, { way: 'within' });
+    const text = steps.map(({ after }) => after ?? '').join(' ');
+    expect(text).toContain('off the heat, stir in the cream cheese');
+    expect(text).not.toMatch(/boil the soybean pasta and cream cheese/i);
+  });
+});
+
+it('a white sauce is made with cream and water, not with a thin drink', () => {
+  const result = adapted(
+    plate(
+      'Pasta with ham in white sauce',
+      'Serves 4',
+      [
+        '225 g penne',
+        '600 ml whole milk',
+        '30 g butter',
+        '20 g flour',
+        '300 g cooked ham, diced',
+        '120 g cheddar',
+        '1 onion, chopped',
+        '100 g mushrooms',
+      ],
+      [
+        'Boil the penne for 11 minutes.',
+        'Soften the onion in the butter, stir in the flour, then whisk in the milk until thick.',
+        'Stir in cheddar, ham and mushrooms and fold in the penne.',
+      ],
+      ['pasta-dish'],
+    ),
+    { way: 'within', budgetG: 15 },
+  );
+  const brought = result.plan.items.map(({ foodId }) => foodId);
+  expect(brought).not.toContain('almond-milk-unsweetened');
+  expect(broughtBy(result, /milk/)).toEqual(['cream-heavy', 'water']);
+});
+
+it('large tortillas become smaller ones that fold, not omelettes', () => {
+  const result = adapted(
+    plate(
+      'Turkey burritos',
+      'Serves 4',
+      [
+        '4 large flour tortillas',
+        '500 g ground turkey',
+        '150 g long grain rice',
+        '1 onion, chopped',
+        '1 cup salsa',
+        '100 g grated cheddar',
+      ],
+      [
+        'Cook the rice in salted water for 15 minutes and drain.',
+        'Brown the turkey with the onion and stir in the salsa.',
+        'Fill the tortillas with rice, turkey and cheddar and roll them up.',
+      ],
+      ['rice-dish'],
+    ),
+    { way: 'within' },
+  );
+  expect(broughtBy(result, /tortillas/)).toEqual(['tortilla-low-carb']);
+});
+
+it('there are fewer dumplings, and not a parcel of omelette', () => {
+  const result = adapted(
+    plate(
+      'Pan-fried dumplings',
+      'Serves 4',
+      ['350 g ground chicken', '150 g cabbage, chopped', '32 dumpling wrappers', '2 tbsp oil'],
+      ['Mix chicken and cabbage, fill the wrappers.', 'Fry in the oil, add water and steam.'],
+    ),
+    { way: 'within' },
+  );
+  const swap = swapOf(result, /wrappers/);
+  expect(swap?.to).toEqual([]);
+  expect(swap?.keptGrams).toBeGreaterThan(60);
+});
+
+it('of fried strips in a soup there are fewer', () => {
+  const result = adapted(
+    plate(
+      'Chicken tortilla soup',
+      'Serves 4',
+      [
+        '6 corn tortillas, in strips',
+        '400 g chicken breast',
+        '1 litre chicken stock',
+        '400 g canned tomatoes',
+        '1 avocado',
+        '60 ml oil for frying',
+      ],
+      [
+        'Fry the tortilla strips in the oil.',
+        'Simmer the rest for 20 minutes. Serve with the strips and avocado.',
+      ],
+    ),
+    { way: 'within' },
+  );
+  expect(swapOf(result, /tortillas/)?.to).toEqual([]);
+});
+
+it('of all that is dipped in a fondue there is less', () => {
+  const result = adapted(
+    plate(
+      'Cheese and ale fondue',
+      'Serves 8',
+      [
+        '400 g cheddar, grated',
+        '250 ml ale',
+        '1 tbsp cornstarch',
+        '1 loaf French bread (350 g), cubed',
+        '3 apples, in wedges',
+        '300 g small potatoes',
+        '300 g broccoli florets',
+      ],
+      [
+        'Boil the potatoes and steam the broccoli.',
+        'Warm the ale, stir in cheddar and cornstarch until smooth.',
+        'Serve with bread, apples, potatoes and broccoli to dip.',
+      ],
+      ['other', 'potato-dish', 'thickened-sauce'],
+    ),
+  );
+  expect(swapOf(result, /apples/)?.to ?? null).toEqual([]);
+});
+
+it('a plate that would be left as it is goes on to the next changes where they bring it near', () => {
+  const result = adapted(
+    plate(
+      'Lemony couscous salad',
+      'Serves 4',
+      [
+        '200 g couscous',
+        '250 ml boiling vegetable stock',
+        '1 cucumber',
+        '200 g cherry tomatoes',
+        '100 g feta',
+        '50 g raisins',
+        '1 can (400 g) chickpeas, drained',
+        '3 tbsp olive oil',
+        '2 tbsp lemon juice',
+      ],
+      ['Pour the stock over the couscous and leave for 5 minutes.', 'Stir in everything else.'],
+      ['rice-dish'],
+    ),
+    { way: 'within' },
+  );
+  expect(result.plan.swaps.length).toBeGreaterThan(0);
+  expect(result.after.perServing.netCarbsG?.best ?? 99).toBeLessThan(31);
+});
