@@ -17,7 +17,7 @@ import { ambiguousMatch } from './special/ambiguous.ts';
 import { meantName, withNextNoun } from './special/first-of-two.ts';
 import { isTool, lastResort } from './special/last-resort.ts';
 import { foreignByAmount, isLeftover, nameByAmount } from './special/named-by-amount.ts';
-import { takenPart, withoutAttached } from './special/part-taken.ts';
+import { juiceOfSame, takenPart, withoutAttached } from './special/part-taken.ts';
 import { toldByLine } from './special/told-by-line.ts';
 import { vegetablePeppers } from './special/unknown-pepper.ts';
 import { wantedState } from './state.ts';
@@ -64,7 +64,11 @@ function matchByName(item: Item, line: Line, options: MatchOptions): Match | nul
   const wanted = wantedState(item, line);
   if (isOtherLanguage(options.language)) return matchInLanguage(item, line, options, wanted);
   if (isLeftover(line)) return null;
-  const meant = withNextNoun(meantName(item, lookup), item, line.items);
+  const meant = juiceOfSame(
+    withNextNoun(meantName(item, lookup), item, line.items),
+    item,
+    line.items,
+  );
   const part = withoutAttached(takenPart(item, line, meant));
   const name = toldByLine(nameByAmount(part, item, line.text), line);
   const asked = wanted === 'cooked' ? `cooked ${name}` : name;

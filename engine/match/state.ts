@@ -13,6 +13,10 @@ const HERB =
 const COOKED_LATER =
   /\b(?:cooked|boiled|steamed)\b.{0,24}\b(?:according|following|directed|instructions?|pack(?:et|age)|until|till|al dente|min(?:ute)?s?|then)\b/;
 
+/** 'Canned are also fine', 'frozen works too': what else would do. */
+const WOULD_DO =
+  /\b(?:canned|tinned|frozen|cooked)(?: ones)? (?:(?:is|are|would be|can be|will|works?|may|also|too)\b).*$/i;
+
 /** A longer note speaks of what else would do. */
 const SHORT_NOTE = 3;
 const PULSE = /bean|pea|lentil/i;
@@ -48,7 +52,7 @@ export function wantedState(item: Item, line: Line): State | null {
   if (named !== 'dry' && has(CANNED_UNITS)) return 'canned';
   if (named !== null) return named;
   if (has(FRESH_UNITS) || (item.amounts[0]?.unit === HANDFUL && HERB.test(item.name))) return 'raw';
-  const after = item.preparation ?? '';
+  const after = (item.preparation ?? '').replace(WOULD_DO, '');
   const boiledAfter =
     COOKED_LATER.test(plainText(after)) ||
     (PASTA.test(item.name) && has(MASS_UNITS) && THEN_COOKED.test(line.text));

@@ -6,6 +6,7 @@ import { byEyeMillilitres, CM_PER_INCH, gramsOf, millilitresOf, type Region } fr
 import { weighCount } from './measured/count.ts';
 import { sizeOf } from './measured/household-measures.ts';
 import { asThickAs } from './measured/slice-thickness.ts';
+import { weighTub } from './measured/tub-as-measure.ts';
 import { type Weighed, weighVolume } from './measured/volume.ts';
 import { type Part, spanOf } from './readings.ts';
 
@@ -101,7 +102,7 @@ function weighUnit(
   if (unit === 'cm') {
     return weighCount(1 / CM_PER_INCH, 'inch', item, food, text);
   }
-  return weighCount(1, unit, item, food, text);
+  return weighTub(unit, item, food, text, region) ?? weighCount(1, unit, item, food, text);
 }
 
 /** A measure by eye the food itself has ('pinch' of saffron). */

@@ -128,6 +128,7 @@ const APART = new Map([
   ['coconut-cream-sweetened', 'half sugar'],
   ['tamarind', 'a dry pulp'],
   ['herring-pickled', 'in a sweet brine'],
+  ['brown-whey-cheese', 'boiled-down whey, mostly milk sugar'],
   ['fish-fingers', 'breaded'],
   ['chicken-nuggets', 'breaded'],
   ['crab-imitation', 'with starch and sugar'],

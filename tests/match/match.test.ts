@@ -135,6 +135,21 @@ describe('choices, parts and own names', () => {
     expect(match('1 lemon')?.foodId).not.toBe('lemon-juice');
   });
 
+  test.each([
+    ['1/2 cup ground or shredded coconut', 0, 'coconut-dried-sweetened'],
+    ['Zest of 1 lime plus 2 tablespoons juice', 1, 'lime-juice'],
+    ['1 cup chopped mixed herbs', 0, 'mixed-herbs-fresh'],
+    ['1 tsp mixed herbs', 0, 'italian-seasoning'],
+    ['3 cups ripe tomatoes, diced; canned are also fine', 0, 'tomato'],
+    ['2 garnet yams', 0, 'sweet-potato'],
+    ['1 lb albacore loin', 0, 'tuna'],
+    ['100 ml extra virgin olive', 0, 'olive-oil'],
+  ])('%s', (text, at, id) => {
+    const line = parseLine(text);
+    const item = line.items[at];
+    expect(item && matchItem(item, line, { foods })?.foodId).toBe(id);
+  });
+
   test("the user's own names win", () => {
     const found = match('200 g butter', { Butter: 'olive-oil' });
     expect(found).toMatchObject({ foodId: 'olive-oil', confidence: 1 });

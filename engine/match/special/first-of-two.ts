@@ -79,7 +79,9 @@ export function meantName(item: Item, lookup: Lookup): string {
     const head = full[headAt(full)] ?? '';
     // Only the nearest offer shares a head the name has itself: 'canned milk or fresh coconut milk'.
     const sharesHead = at === 0 || !own.includes(head);
-    const kind = sharesHead && isKindOnly(name, own, head) && !isNamed(own, lookup);
+    // 'ground or shredded coconut': a word of what was done is no food by itself
+    const nothing = headAt(own) < 0 || !isNamed(own, lookup);
+    const kind = sharesHead && isKindOnly(name, own, head) && nothing;
     const wider = full.length > own.length || !isKindOnly(other.name, full, head);
     if (kind && wider) return other.name;
   }

@@ -124,6 +124,16 @@ const isGroundCoriander = ({ name, preparation, amounts: [first] }: Item): boole
   first?.unit === 'tsp' &&
   !/fresh|chop|leaf|leaves|torn|pick/i.test(preparation ?? '');
 
+const MIXED_HERBS = /^(?:(?:chopped|minced|assorted|mixed) )+herbs$/i;
+const HERB_JAR: ReadonlySet<string | null> = new Set(['tsp', 'pinch', 'dash']);
+
+/** A cup of 'mixed herbs', or chopped ones, are leaves; a teaspoon comes from a jar. */
+const isFreshHerbs = ({ name, amounts: [first] }: Item, text: string): boolean =>
+  MIXED_HERBS.test(name.trim()) &&
+  !/\bdried\b/i.test(text) &&
+  (first?.unit === 'cup' ||
+    (/\b(?:chop|leaves|torn|picked)/i.test(text) && !HERB_JAR.has(first?.unit ?? null)));
+
 /** A spoon of both is counted as the salt, which weighs twice as much and matters more. */
 const SALT_AND_PEPPER =
   /^(?:[a-z]+ )*(?:salt|salz|sel|zout|sale?) (?:&|and|und|et|en|y|e|och|og) (?:(?:black|ground|white) )*(?:pepper|pfeffer|poivre|peper|pimienta|pimenta|pepe|peppar|peber)$/i;
@@ -143,11 +153,35 @@ const isBakingPowder = ({ name, amounts }: Item): boolean =>
       unit === 'g' && quantity >= BAKING_POWDER_SACHET.from && quantity <= BAKING_POWDER_SACHET.to,
   );
 
+const hasUnit = ({ amounts }: Item, units: ReadonlySet<string | null>): boolean =>
+  amounts.some(({ unit }) => units.has(unit));
+
+const PACKETS: ReadonlySet<string | null> = new Set(['packet', 'sachet', 'package']);
+/** A German packet is the powder, whatever is cooked of it. */
+const isPuddingPacket = (item: Item): boolean =>
+  /(?:pudding|vanilleso(?:ß|ss)e|vanillesauce)$/i.test(item.name.trim()) && hasUnit(item, PACKETS);
+
+const DRUNK: ReadonlySet<string | null> = new Set(['ml', 'cl', 'dl', 'l']);
+const isDrunkCocoa = (item: Item): boolean =>
+  /^(?:heißer |kalter )?kakao$/i.test(item.name.trim()) && hasUnit(item, DRUNK);
+
+const PRESERVED: ReadonlySet<string | null> = new Set(['jar', 'tbsp', 'tsp']);
+/** By the spoon they come out of a jar, boiled with sugar. */
+const isPreservedLingonberry = (item: Item): boolean =>
+  /^preiselbeeren$/i.test(item.name.trim()) && hasUnit(item, PRESERVED);
+
+/** What lines in other languages mean by their amount, in English; the first that fits decides. */
+const FOREIGN_NAMES: readonly SpecialName[] = [
+  { reads: 'salt', when: isSaltAndPepper },
+  { reads: 'baking powder', when: isBakingPowder },
+  { reads: 'custard powder', when: isPuddingPacket },
+  { reads: 'chocolate milk', when: isDrunkCocoa },
+  { reads: 'cranberry sauce', when: isPreservedLingonberry },
+];
+
 /** The English name of what an item in another language means by its amount; null for all others. */
-export function foreignByAmount(item: Item): string | null {
-  if (isSaltAndPepper(item)) return 'salt';
-  return isBakingPowder(item) ? 'baking powder' : null;
-}
+export const foreignByAmount = (item: Item): string | null =>
+  FOREIGN_NAMES.find(({ when }) => when(item, item.name))?.reads ?? null;
 
 /** Cocktail and dessert usage: the sweet canned product. */
 const isCreamOfCoconut = ({ name }: Item): boolean => /\bcream of coconut\b/i.test(name);
@@ -170,6 +204,7 @@ const SPECIAL_NAMES: readonly SpecialName[] = [
   { reads: 'rack of lamb', when: isRackOfLamb },
   { reads: 'peppermint candy', when: isPeppermintSweet },
   { reads: 'ground coriander', when: isGroundCoriander },
+  { reads: 'fresh herbs', when: isFreshHerbs },
   { reads: 'rye whiskey', when: isPouredRye },
   { reads: 'stevia erythritol blend', when: isBulkSweetener },
   { reads: 'canned biscuits', when: isCannedBiscuit },

@@ -13,6 +13,16 @@ export function takenPart(item: Item, line: Line, named: string): string {
   return /zest|rind|peel(?!ed)/i.test(done) ? `${fruit} zest` : named;
 }
 
+/** 'Zest of 1 lemon plus 1 tablespoon juice': the juice of the fruit that was named before it. */
+export function juiceOfSame(named: string, item: Item, items: readonly Item[]): string {
+  if (!/^(?:fresh )?juice$/i.test(named.trim())) return named;
+  const before = items
+    .slice(0, items.indexOf(item))
+    .map(({ name }) => CITRUS.exec(name.trim())?.[1]);
+  const fruit = before.findLast((found) => found !== undefined);
+  return fruit === undefined ? named : `${fruit} juice`;
+}
+
 /** 'Beets with greens', 'carrots with their tops on' name the root, not what hangs on it; nor does 'the size of a walnut' name a nut. */
 const ATTACHED =
   /(?<=[a-z])\s+with (?:(?:the|their|its|some|leafy|green) )*(?:greens|leaves|leaf|tops|stems?|fronds|stalks?|roots?)(?: (?:attached|on))?$|\s+(?:about )?the size of .*$/i;

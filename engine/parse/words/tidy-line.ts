@@ -47,6 +47,7 @@ export function tidy(text: string): string {
     .replace(BULLETS, '')
     .replace(QUOTED, '$1')
     .replace(UNIT_FIRST, '$2 $1')
+    .replace(/\bm\.-(?=gro)/gi, 'mittel')
     .replace(/(\p{L})\((?:e?n|nen|er?|e?s|x|r)\)|(?<=\p{L}{3})\/(?:e?n|er?)(?!\p{L})/giu, '$1')
     .replace(/\s+/g, ' ')
     .trim();

@@ -31,7 +31,8 @@ const isLabelWeight = (item: Item): boolean =>
   item.amounts.some(({ unit }) => unit !== null && CONTAINERS.has(unit)) &&
   item.amounts.some(({ unit, kind }) => kind !== 'stated' && gramsOf(unit) !== null);
 
-const STATED_DRAINED = /drained weight|\b(?:g|grams|oz|ounces|cups?) (?:of )?(?:rinsed )?drained\b/;
+const STATED_DRAINED =
+  /drained weight|abtropfgewicht|uitlekgewicht|poids (?:net )?egoutte|peso (?:neto )?escurrido|(?:peso )?sgocciolat[oi]|peso drenado|avrunnen vikt|draenet vaegt|\b(?:g|grams|oz|ounces|cups?) (?:of )?(?:rinsed )?drained\b/;
 
 /** What cans weigh by their labels. Common practice, no source. */
 const CAN_OUNCES: ReadonlySet<number> = new Set([14, 14.5, 15, 15.5, 16, 19, 28, 29]);
