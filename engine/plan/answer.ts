@@ -2,8 +2,8 @@
 import type { Food, Goals, Ingredient, Note, Plan, Purchase, Role, Way } from '../model.ts';
 import type { Dish } from './dish/dish.ts';
 import { fibreIn, stomachSweetenersIn } from './dish/food-figures.ts';
-import { icingLoss } from './dish/icing.ts';
 import { availabilityOf } from './dish/shopping.ts';
+import { icingLoss } from './dish/sugars/icing.ts';
 import { itemsOf, swapsOf } from './explain.ts';
 import { doughFigures } from './kitchen/dough-figures.ts';
 import { type Amount, originalAmounts, total } from './kitchen/planned-masses.ts';

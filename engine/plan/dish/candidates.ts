@@ -5,6 +5,7 @@ import type { Candidate, Dish, Part, Refused, Section } from './dish.ts';
 import { netPerGram } from './food-figures.ts';
 import { brokenPromise } from './promises.ts';
 import { isPureSweetener, soldIn } from './shopping.ts';
+import { isCrispSugar, turnsSticky } from './sugars/crisp-sugar.ts';
 import { isFor, mustKeep, rulesFor, type SwapRule, suits } from './swap-rules.ts';
 import { isBodyOfItsOwn } from './thickens.ts';
 import { mentionsAny } from './word-search.ts';
@@ -111,6 +112,8 @@ function whyNot(
   if (kept) return kept;
   if (part.role === 'thickener' && to.length > 0 && isBodyOfItsOwn(part, dish))
     return 'it is more than thickens the liquid there is, so it is the body of something';
+  if (isCrispSugar(part, dish) && turnsSticky(to.map(({ food }) => food)))
+    return 'it would turn sticky what has to stay dry or crisp';
   const wished = to.map(({ food }) => forbidden(food, dish)).find((why) => why !== null);
   if (wished) return wished;
   const rare = to.find(({ food }) => isTooRare(food, section, goals));

@@ -5,11 +5,11 @@ import { candidatesOf } from './candidates.ts';
 import type { Dish, Part, Section } from './dish.ts';
 import { limitsOf } from './family/family-limits.ts';
 import { netPerGram } from './food-figures.ts';
-import { withThinIcing } from './icing.ts';
 import { whyLeftAlone } from './left-alone.ts';
 import { promisesOf } from './promises.ts';
 import { alsoCoats, type FoodRole, roleIn } from './roles.ts';
 import { type DishSection, sectionsOf } from './sections.ts';
+import { withThinIcing } from './sugars/icing.ts';
 import { thickeningFlours } from './thickening-flour.ts';
 
 const ASIDE = /\b(to serve|for serving|to garnish|for garnish|garnish|to decorate)\b/i;

@@ -4,7 +4,7 @@ import { keptFor } from '../../kept-results.ts';
 import type { ClosenessPart, Food } from '../../model.ts';
 import type { Dish } from '../dish/dish.ts';
 import * as figure from '../dish/food-figures.ts';
-import { icingLoss } from '../dish/icing.ts';
+import { icingLoss } from '../dish/sugars/icing.ts';
 import type { Program, Row } from '../solver/programme.ts';
 import { lossPerUnit } from './closeness.ts';
 import { type Choice, choicesFor } from './decisions.ts';

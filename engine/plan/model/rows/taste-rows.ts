@@ -3,6 +3,7 @@ import { hasTag } from '../../../foods/tags.ts';
 import type { Food } from '../../../model.ts';
 import type { Dish, Section } from '../../dish/dish.ts';
 import * as figure from '../../dish/food-figures.ts';
+import { isAllCrisp } from '../../dish/sugars/crisp-sugar.ts';
 import { mentionsAny } from '../../dish/word-search.ts';
 import { acidity } from '../../kitchen/soda-acids.ts';
 import type { Row } from '../../solver/programme.ts';
@@ -195,8 +196,13 @@ function yeastPolyolRow(b: Builder, section: Section): void {
   );
 }
 
+/** Nuts in a crust of sugar are to be grainy, and what sets hard or is strewn does not tell. */
+const isToBeGrainy = ({ id, title }: Section, dish: Dish): boolean =>
+  mentionsAny(['@candied-nuts'], `${dish.title}\n${title ?? ''}`) || isAllCrisp(id, dish);
+
 /** Erythritol against the flour or the mass, and against the other sweeteners. */
 function erythritolRows(b: Builder, section: Section, weight: number): void {
+  if (isToBeGrainy(section, b.dish)) return;
   const { limits } = section;
   const mass = bulkOf(b, section);
   const per = Math.max(mass.constant, 1);

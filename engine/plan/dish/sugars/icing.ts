@@ -1,7 +1,7 @@
 /** Icings: half of one is enough on top of a cake, before anyone buys a stand-in for its sugar. */
-import type { Family } from '../../model.ts';
-import type { Dish, Part } from './dish.ts';
-import { titleFoods } from './title-foods.ts';
+import type { Family } from '../../../model.ts';
+import type { Dish, Part } from '../dish.ts';
+import { titleFoods } from '../title-foods.ts';
 
 /** Excluding this id keeps every icing whole. */
 const HALF_ICING = 'half-icing';
