@@ -1,7 +1,7 @@
 /** Sugar that has to stay dry or crisp is not given up for what draws moisture. Invented recipes. */
 import { describe, expect, it } from 'vitest';
-import type { Adaptation } from '../../../engine/model.ts';
-import { adapted, dishesOf } from '../pasted.ts';
+import type { Adaptation } from '../../../../engine/model.ts';
+import { adapted, dishesOf } from '../../pasted.ts';
 
 const cookies = dishesOf('cookie');
 const candy = dishesOf('candy');
