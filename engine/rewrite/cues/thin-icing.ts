@@ -7,6 +7,8 @@ import type { CueContext } from './cue-context.ts';
 
 const ICES =
   /\b(?:icing(?! sugar)|frosting|glaze|drizzle|glasur|zuckerguss|glaçage|glazuur|glaseado|glassa|cobertura|glasyr)\b/i;
+/** A few drops of juice are no liquid to leave out, g. Own choice. */
+const DROPS_G = 8;
 const LIQUID =
   /water|milk|juice|coffee|cream-(?:heavy|light|whipping)|^cream|half-and-half|liqueur|rum/;
 
@@ -27,6 +29,7 @@ export function thinsIcing(
   const liquids = mentions.filter(
     ({ ingredient }) =>
       LIQUID.test(ingredient.match?.foodId ?? '') &&
+      (ingredient.weight?.grams.best ?? 0) >= DROPS_G &&
       (course.named.get(ingredient.key) ?? []).some((at) => iced.includes(at)),
   );
   return liquids.length > 0 && liquids.every(({ changed }) => !changed);

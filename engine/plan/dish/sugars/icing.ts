@@ -71,13 +71,20 @@ function isHalved(own: readonly Part[], dish: Dish): boolean {
   );
 }
 
-/** What is strewn over an icing, or is its taste, stays as it is. */
+/** What is strewn over an icing stays as it is; what is cooked or stirred into it goes with its sugar. */
 const STREWN: ReadonlySet<string> = new Set(['nuts and seeds', 'fruit', 'vegetables']);
 const STREWN_FOODS: ReadonlySet<string> = new Set(['cacao-nib']);
+const STIRRED_IN =
+  /\b(?:blend|blitz|pur[eé]e|cook|simmer|soften|mash|melt|whisk|beat|stir|mix|grate|zest|juice|squeeze)/i;
+const LAID_ON = /\b(?:garnish|decorat|scatter|sprinkl|to serve|for serving|for topping|to top)/i;
 
 /** Juice of a fruit thins an icing, and goes with its sugar. */
-const isStrewn = ({ food }: Part): boolean =>
-  STREWN_FOODS.has(food.id) || (STREWN.has(food.group) && !/juice/.test(food.id));
+function isStrewn({ food, steps, text }: Part): boolean {
+  if (STREWN_FOODS.has(food.id)) return true;
+  if (!STREWN.has(food.group) || /juice|zest|peel/.test(food.id)) return false;
+  const isNuts = food.group === 'nuts and seeds';
+  return isNuts || LAID_ON.test(text) || !STIRRED_IN.test(steps);
+}
 
 const halved = (part: Part): Part =>
   part.grams < PINCH_G || isStrewn(part)
