@@ -90,9 +90,15 @@ const isLittleStarch = ({ plan }: CueContext): boolean =>
 
 /** ' (75-115 min)' where the sentence beside states how long; nothing where it does not. */
 function proofFor(context: CueContext, beside: string): string {
-  const stated = isRaised(context) ? null : statedTime(beside);
-  const factor = isLittleStarch(context) ? 1.5 : 1.25;
-  return stated === null ? '' : ` (${timesAsLong(stated, factor)})`;
+  const stated = statedTime(beside);
+  const factor = riseFactor(context);
+  return stated === null || factor === null ? '' : ` (${timesAsLong(stated, factor)})`;
+}
+
+/** How many times as long as stated a dough rises; null where it takes no longer. */
+export function riseFactor(context: CueContext): number | null {
+  if (isRaised(context)) return null;
+  return isLittleStarch(context) ? 1.5 : 1.25;
 }
 
 /** All of the water but what dry yeast wakes in. */

@@ -56,6 +56,8 @@ export interface Cue {
   ahead?: boolean;
   /** Only beside a sentence that cooks what it is about, by its name. */
   naming?: boolean;
+  /** The time stated in the sentence it stands behind is put right there, and only the rest is said. */
+  retimes?: boolean;
   /** Goes to the part's start (`before`) or end when no step matches `where`. */
   anyway?: boolean;
   /** Only beside a step that takes what it is about. */

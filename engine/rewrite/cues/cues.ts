@@ -3,13 +3,14 @@ import { capital } from '../naming/method-names.ts';
 import { brownsMore } from '../oven/browning.ts';
 import type { PartMethod } from '../parts/part-contexts.ts';
 import { sentencesOf } from '../wording/sentences.ts';
-import { amendedSteps } from './amendments.ts';
+import { type Amendment, amendedSteps } from './amendments.ts';
 import type { Cue } from './cue.ts';
 import { addedItems, type CueContext } from './cue-context.ts';
-import { fill, nameIn, reasonOf, textOf } from './cue-text.ts';
+import { fill, nameIn, reasonOf, riseFactor, textOf } from './cue-text.ts';
 import { fittingCues } from './fitting-cues.ts';
 import { type Insertion, inserted, placeOf, RANKS } from './insertion.ts';
 import { isListed } from './listed-foods.ts';
+import { byTheDough, riseAmendments, riseIn } from './rise-times.ts';
 
 /** Whether the plan takes water or stock off a line, as what drank it is gone. */
 const asksForLessLiquid = ({ plan }: CueContext): boolean =>
@@ -17,6 +18,28 @@ const asksForLessLiquid = ({ plan }: CueContext): boolean =>
 
 /** A sauce of a bake goes into the oven with it, and has no oven of its own. */
 const isDish = ({ plan }: CueContext): boolean => plan.family.id !== 'sweet-sauce';
+
+/** Whether the time of a rise is put right in the page's own sentence. */
+const retimes = (cue: Cue, sentence: string, context: CueContext): boolean =>
+  cue.retimes === true && riseFactor(context) !== null && riseIn(sentence, context.words) !== null;
+
+/** What a page calls batter is no dough. */
+const batterWord = (text: string, sentence: string, { words }: CueContext): string =>
+  words?.tag === 'nl' && /\bbeslag\b/.test(sentence) ? text.replace(/\bdeeg\b/g, 'beslag') : text;
+
+/** Times of rises in the page's steps that the new flours make longer. */
+export function riseTimes({ context, texts, original }: PartMethod): Amendment[] {
+  const factor = riseFactor(context);
+  if (factor === null) return [];
+  return fittingCues(context).flatMap((cue) => {
+    const place = cue.retimes === true ? placeOf(cue, texts, context, original) : null;
+    const text = original[place?.at ?? -1] ?? '';
+    const sentence = place?.behind ?? 0;
+    if (place === null || !retimes(cue, sentencesOf(text)[sentence] ?? '', context)) return [];
+    const told = { factor, words: context.words, why: reasonOf(cue, context) };
+    return riseAmendments(place.at, text, sentence, told);
+  });
+}
 
 /** What the foods that a cue is for are called. */
 const namesFor = ({ added = [] }: Cue, context: CueContext): string[] =>
@@ -41,7 +64,9 @@ export function insertions(
       const place = placeOf(cue, texts, context, original);
       if (place === null) return [];
       const beside = sentencesOf(original[place.at] ?? '')[place.behind ?? 0] ?? '';
-      const said = fill(textOf(cue, context), context, beside);
+      const retimed = retimes(cue, beside, context);
+      const text = retimed ? byTheDough(context.words) : textOf(cue, context);
+      const said = batterWord(fill(text, context, beside), beside, context);
       const isBracket = cue.bracket === true;
       const step = inserted(isBracket ? said : capital(said), reasonOf(cue, context));
       const rank = cue.place === 'within' ? RANKS.after : RANKS[cue.place];

@@ -24,6 +24,23 @@ export function statedTime(sentence: string): Minutes | null {
   return from === null || to === null ? null : { low: from * each, high: to * each };
 }
 
+export interface StatedTime {
+  /** As it is written, its unit, and whether that is hours. */
+  text: string;
+  unit: string;
+  inHours: boolean;
+  minutes: Minutes;
+}
+
+/** The first time that a sentence states, as it is written there; null when it states none. */
+export function statedIn(sentence: string): StatedTime | null {
+  const found = TIME.exec(sentence);
+  const minutes = statedTime(sentence);
+  if (found === null || minutes === null) return null;
+  const { hours, minutes: unit = '' } = found.groups ?? {};
+  return { text: found[0], unit: hours ?? unit, inHours: hours !== undefined, minutes };
+}
+
 /** Longer times are told in hours. */
 const HOURS_FROM = 120;
 /** Minutes are told in fives, hours in quarters. */

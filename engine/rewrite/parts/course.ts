@@ -28,6 +28,14 @@ const KNEADS_ONLY = new RegExp(`^(?!.*${USES.source.replace('knead|', '')}).*\\b
 
 const KNEADS = /\bknead\b/i;
 const TAKES_FLOUR = /\bflours?\b(?! the\b)/i;
+/** Flour by the spoon, for a dough that is mixed already. */
+const MORE_FLOUR =
+  /\b(?:if (?:necessary|needed|the dough|it|too)|as (?:needed|necessary)|at a time|very small amounts|up to)\b|\bfloured\b/i;
+/** What is said to those who lack a tool. */
+const OTHERWISE = /^\W*if you (?:do not|don['’]t) (?:own|have)\b/i;
+/** A dough that is all of one piece. */
+const HAS_DOUGH =
+  /^\W*(?:(?:turn|tip|transfer|scrape|move|place|put|remove|keep|leave)\b[^.;]*\bdough\b|(?:beat|knead) (?:the )?dough\b)/i;
 
 function mixing(
   texts: readonly string[],
@@ -44,6 +52,7 @@ function mixing(
   let last = first;
   for (let at = first + 1; at < texts.length; at += 1) {
     const text = texts[at] ?? '';
+    if (HAS_DOUGH.test(text) && !wet.has(at)) break;
     if (MIXES.test(text) && (MIX_OF_ALL.test(text) || floured.has(at) || wet.has(at))) last = at;
     if (USES.test(text)) break;
     if (USES.test(texts[last] ?? '')) break;
@@ -52,10 +61,12 @@ function mixing(
   // 'Add the milk and knead for 5 minutes': no dough before it, nor before its flour.
   const joins = (one: string): boolean =>
     KNEADS_ONLY.test(one) &&
-    (TAKES_FLOUR.test(one) || moist.some((mention) => isNamedIn(one, mention)));
+    ((TAKES_FLOUR.test(one) && !MORE_FLOUR.test(one)) ||
+      moist.some((mention) => isNamedIn(one, mention)));
   const by = sentences.findLastIndex(
     (one) =>
       (MIXES.test(one) || joins(one)) &&
+      !OTHERWISE.test(one) &&
       (MIX_OF_ALL.test(one) || floured.has(last) || wet.has(last)) &&
       (!USES.test(one) || joins(one)),
   );

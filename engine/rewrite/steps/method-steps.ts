@@ -3,7 +3,7 @@ import type { MethodNote, Recipe, RewrittenStep } from '../../model.ts';
 import { type Amendment, amendments } from '../cues/amendments.ts';
 import { cookedAhead } from '../cues/cooked-ahead.ts';
 import type { CueContext, MethodContext } from '../cues/cue-context.ts';
-import { insertions } from '../cues/cues.ts';
+import { insertions, riseTimes } from '../cues/cues.ts';
 import { restsFirst } from '../cues/fitting-cues.ts';
 import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { warningsFor } from '../cues/warnings.ts';
@@ -62,6 +62,12 @@ const inEnglish = (one: Insertion): Insertion => ({ ...one, step: { ...one.step,
 const marked = (one: Insertion): Insertion => ({ ...one, step: markedStep(one.step) });
 
 const OTHER_FOOD = 'The page’s own words stand for what is on the list now.';
+
+/** What one part puts right in the page's own words. */
+const amendmentsOf = (method: PartMethod): Amendment[] => [
+  ...riseTimes(method),
+  ...amendments(method.context, method.original),
+];
 
 /** What the handling of one part puts into the method. */
 function partInsertions(
@@ -136,9 +142,7 @@ export function rewriteSteps(
   const named = stepsNaming(renamed);
   const none: Course = { firstStep: 0, lastStep: 0, mixedAt: 0, mixedBy: 0, named: new Map() };
   const methods = partMethods({ ...titled, course: none }, { original, searched, parts, named });
-  const found = unworded
-    ? []
-    : methods.flatMap(({ context, original: own }) => amendments(context, own));
+  const found = unworded ? [] : methods.flatMap(amendmentsOf);
   const gas = usesGas(base.method);
   const scaled = (text: string): string =>
     words === null && !unworded ? withAllScales(text, gas) : text;

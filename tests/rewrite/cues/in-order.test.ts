@@ -103,11 +103,74 @@ describe('a longer rise', () => {
       { kept: 250, starchPct },
     );
 
-  it('is worked out where the page says how long', () => {
-    expect(loaf('Mix all to a dough. Let it rise for 1 to 1½ hours.')).toMatch(
-      /1¼ times as long as stated \(75-115 min\)/,
+  it('stands where the page says how long, in place of its time', () => {
+    const range = loaf('Mix all to a dough. Let it rise for 1 to 1½ hours.');
+    expect(range).toMatch(/Let it rise for 75-115 minutes\..*Go by the dough/s);
+    expect(range).not.toMatch(/as stated|1 to 1½/);
+    expect(loaf('Mix all to a dough. Let it rise for 2 hours.', 20)).toMatch(
+      /rise for 3 hours\..*Go by/s,
     );
-    expect(loaf('Mix all to a dough. Let it rise for 2 hours.', 20)).toMatch(/stated \(3 h\)/);
+    expect(loaf('Mix all to a dough. Let it rise for an hour.')).toMatch(/rise for 75 minutes\./);
+  });
+
+  it('is put right in what the page says it took', () => {
+    expect(
+      loaf(
+        'Mix all to a dough. Let it rise for 1.5-2 hours. (In my kitchen it takes about 2 hours.)',
+      ),
+    ).toMatch(/rise for 2-2½ hours\.[^(]*Go by[^(]*\(In my kitchen it takes about 2½ hours/);
+  });
+
+  it.each([
+    [
+      'de',
+      '500 g Mehl',
+      'Alles zu einem Teig verkneten. Den Teig 2 Stunden gehen lassen.',
+      'Den Teig 2½ Stunden gehen lassen. … Mehr auf den Teig',
+    ],
+    [
+      'nl',
+      '500 g bloem',
+      'Meng alles tot een beslag. Laat het beslag 1 uur rijzen.',
+      'Laat het beslag 75 minuten rijzen. … Let meer op het beslag',
+    ],
+    [
+      'fr',
+      '500 g de farine',
+      'Pétrir la pâte. Laisser lever la pâte une heure.',
+      'Laisser lever la pâte 75 minutes. … Regarder la pâte',
+    ],
+    [
+      'it',
+      '500 g di farina',
+      'Impastare tutto. Far lievitare l’impasto per 2 ore.',
+      'per 2½ ore. … Guardare l’impasto',
+    ],
+    [
+      'es',
+      '500 g de harina',
+      'Mezclar la masa. Dejar levar la masa 2 horas.',
+      'Dejar levar la masa 2½ horas. … Mirar la masa',
+    ],
+    [
+      'sv',
+      '500 g vetemjöl',
+      'Arbeta ihop till en deg. Låt degen jäsa i 1 timme.',
+      'Låt degen jäsa i 75 minuter. … Se mer',
+    ],
+  ])('%s: in the language’s own units', (language, line, step, told) => {
+    const recipe = {
+      ...makeRecipe('X', [line, '7 g dry yeast', '300 ml water'], [step]),
+      language,
+    };
+    const read = understand(recipe);
+    const plan = makePlan('lean-yeast-bread', read, [
+      { key: '0', kept: 250, to: [['low-carb-wheat-flour-blend', 250]] },
+    ]);
+    const text = rewriteRecipe(recipe, read, plan, { foods, region: 'eu' })
+      .steps.map(({ after }) => after)
+      .join('\n');
+    for (const one of told.split(' … ')) expect(text.replaceAll("'", '’')).toContain(one);
   });
 
   it('has no figures where the page has none', () => {

@@ -76,7 +76,7 @@ describe('method of a loaf', () => {
       /^Mix 150 g .* and 1 tsp \(2\.8 g\) xanthan gum; from here on, the flours are this mix/,
     ],
     ['folds', /twice/],
-    ['proof', /1½ times as long/],
+    ['proof', /Go by the dough more than by the clock/],
     ['covered bake', /covered.*uncovered/],
     ['centre', /98-99 °C \(208-210 °F\)/],
     ['cooling', /3 hours/],
