@@ -13,6 +13,8 @@ export interface RenameContext {
   used: UsedSoFar;
 }
 
+type StatedAmount = Mention['ingredient']['item']['amounts'][number];
+
 /** Matches "50 g of the ", "1/2 cup " in front of a name. */
 export const AMOUNT = String.raw`(?:(?<quantity>\d+\s?[¼-¾⅐-⅞]|\d+(?:\s+|-)\d\/\d|\d+\/\d|\d+(?:[.,]\d+)?|[¼-¾⅐-⅞])\s*(?<unit>g|grams?|grammes?|kg|ml|cups?|tbsps?|tablespoons?|tsps?|teaspoons?|oz|ounces?|lbs?|pounds?)?\.?\s+(?:of\s+)?(?:the\s+)?)`;
 
@@ -25,12 +27,16 @@ export function shareNamed(mention: Mention, quantity: number, unit: string | nu
   const grams = weight?.grams.best ?? 0;
   const inGrams = unit === 'kg' ? quantity * 1000 : unit === 'g' ? quantity : null;
   const share = like
-    ? quantity / like.quantity
+    ? quantity / wholeOf(like, quantity)
     : inGrams !== null && grams > 0
       ? inGrams / grams
       : spoons;
   return share !== null && share > 0 && share <= 1.02 ? Math.min(1, share) : null;
 }
+
+/** What a part is a part of: of '5-6 cups', taken in several goes, all six may be needed. */
+const wholeOf = ({ quantity, max }: StatedAmount, part: number): number =>
+  part < quantity ? (max ?? quantity) : quantity;
 
 /** Teaspoons in each measure: 3 to the tablespoon, 16 tablespoons to the cup. */
 const TEASPOONS: Readonly<Record<string, number>> = { tsp: 1, tbsp: 3, cup: 48 };

@@ -54,9 +54,14 @@ function ownerOf(
   return enough.find(({ changed }) => changed) ?? enough[0] ?? null;
 }
 
-/** 'Étape 1 : Cuisson des carottes', 'Für den Teig': a few words without a full stop. */
+/** Verbs that put something in, as methods of nine languages have them. */
+const PUTS_IN =
+  /(?<!\p{L})(?:aggiung|uni(?:re|te|sci)|mescol|mett(?!r)|vers|incorpor|amalgam|ajout|mélang|añad|agreg|mezcl|pon(?:er|ga|emos)|ech(?:a|ar|e)(?!\p{L})|adicion|junt|mistur|coloq|acrescent|hinzu|zugeb|dazugeb|unterrühr|unterheb|einrühr|verrühr|misch|gib|geb(?:en|t)|voeg|toevoeg|roer|meng|klop|doe|tillsätt|rör|blanda|häll|vispa|tilsæt|rør|bland|hæld|tilsett|pisk|hell)\p{L}*/iu;
+
+/** 'Étape 1 : Cuisson des carottes', 'Für den Teig': a few words without a full stop that put nothing in. */
 const isHeading = (text: string): boolean =>
   !/[.!?]\s*$/.test(text) &&
+  (/:\s*$/.test(text) || !PUTS_IN.test(text)) &&
   text.trim().split(/\s+/).length <= 6 &&
   !/\d\s?(?:g|ml|°|min)/i.test(text);
 

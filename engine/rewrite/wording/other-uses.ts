@@ -1,7 +1,7 @@
 /** Where a food's word in a method is a verb, or part of the name of another thing. */
 import { hasTag } from '../../foods/tags.ts';
 import type { Mention } from '../naming/mention.ts';
-import { literal, START } from './name-patterns.ts';
+import { isNamedIn, literal, START } from './name-patterns.ts';
 
 /** 'no dry flour is left': what is looked at, not an amount. */
 const SEEN_BEFORE =
@@ -95,6 +95,8 @@ export function isNamedAlready(
   word: string,
 ): boolean {
   if (!changed || newName === null || word.length > newName.length) return false;
+  // A page's own 'the flours' takes them.
+  if (newName === 'flours') return false;
   return text.slice(0, end).toLowerCase().endsWith(newName.toLowerCase());
 }
 
@@ -106,8 +108,13 @@ const REMARK =
 const OTHER_WAY = /^\W*if you (?:want to make|would like to make|prefer|don[’']t have|use)\b/i;
 
 /** Whether a sentence, or its step, only talks of an ingredient: 'pasta is traditionally used, but rice works as well'. */
-export const isRemark = ({ changed }: Mention, sentence: string, text: string): boolean =>
-  changed && (REMARK.test(sentence) || OTHER_WAY.test(text));
+export function isRemark(mention: Mention, sentence: string, text: string): boolean {
+  if (!mention.changed) return false;
+  if (OTHER_WAY.test(text)) return true;
+  // A page's footnotes may stand in its sentences: 'SiftUse any sieve for this. the flour into a bowl'.
+  const pieces = sentence.split(/(?<=[.!?])\s+/).filter((piece) => isNamedIn(piece, mention));
+  return pieces.length === 0 ? REMARK.test(sentence) : pieces.every((piece) => REMARK.test(piece));
+}
 
 const OF_CHOICE =
   '(?:any |other |another |your |whatever )?(?:[\\p{L}-]+ ){0,3}?(?:of (?:your )?(?:choice|choosing)|you (?:like|prefer|have|want)|your favou?rite [\\p{L}-]+)';

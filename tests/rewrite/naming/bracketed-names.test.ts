@@ -297,3 +297,60 @@ describe('a bracket', () => {
     expect(after).toContain("(maintenant 30 g de sucre en poudre et 50 g d'allulose)");
   });
 });
+
+describe('a short step without a full stop', () => {
+  it.each([
+    [
+      'it',
+      '100 g di zucchero',
+      'Poi aggiungete lo zucchero',
+      'Poi aggiungete lo zucchero (ora 40 g di zucchero e 60 g di ',
+    ],
+    [
+      'fr',
+      '100 g de sucre',
+      'Ajouter le sucre',
+      'Ajouter le sucre (maintenant 40 g de sucre et 60 g ',
+    ],
+    ['es', '100 g de azúcar', 'Añadir el azúcar', 'Añadir el azúcar (ahora 40 g de azúcar y 60 g '],
+    [
+      'pt',
+      '100 g de açúcar',
+      'Adicione o açúcar',
+      'Adicione o açúcar (agora 40 g de açúcar e 60 g ',
+    ],
+    [
+      'de',
+      '100 g Zucker',
+      'Dann den Zucker zugeben',
+      'Dann den Zucker (jetzt 40 g Zucker und 60 g ',
+    ],
+    ['nl', '100 g suiker', 'Voeg de suiker toe', 'Voeg de suiker (nu 40 g suiker en 60 g '],
+    ['sv', '100 g socker', 'Tillsätt sockret och socker', '(nu 40 g socker och 60 g '],
+    ['da', '100 g sukker', 'Tilsæt sukker', 'Tilsæt sukker (nu 40 g sukker og 60 g '],
+    ['nb', '100 g sukker', 'Tilsett sukker', 'Tilsett sukker (nå 40 g sukker og 60 g '],
+  ])('%s: names both sugars', (language, line, step, told) => {
+    const [after] = method(
+      language,
+      [line],
+      [step],
+      [{ key: '0', kept: 40, to: [['allulose', 60]] }],
+    );
+    expect(after).toContain(told);
+  });
+
+  it.each([
+    ['fr', '100 g de sucre', 'Cuisson du sucre'],
+    ['de', '100 g Zucker', 'Für den Zucker'],
+    ['it', '100 g di zucchero', 'Per lo zucchero:'],
+  ])('%s: is a heading where it puts nothing in', (language, line, step) => {
+    const [after] = method(
+      language,
+      [line],
+      [step],
+      [{ key: '0', kept: 40, to: [['allulose', 60]] }],
+    );
+    expect(after?.startsWith(step)).toBe(true);
+    expect(after).not.toContain('(');
+  });
+});
