@@ -243,7 +243,7 @@ function tallyLines(
     title: recipe.title,
     minutes: minutesOnHeat(stepTexts(recipe), recipe.minutes.cook),
     cookedGrams: options.cookedGrams ?? null,
-    methodOnly: methodOnly(stepTexts(recipe), ingredients, foods),
+    methodOnly: methodOnly(stepTexts(recipe), ingredients, foods, recipe.title),
   };
   const before = tally(ingredients, tallyOptions);
   const servingsSet = goals.servings !== null;
@@ -378,7 +378,7 @@ export function adaptRecipe(
     { title: recipe.title, steps: stepTexts(recipe) },
     { goals, servings, foods, before, taught, servingsGuessed },
   );
-  const besides = methodOnly(stepTexts(recipe), ingredients, foods);
+  const besides = methodOnly(stepTexts(recipe), ingredients, foods, recipe.title);
   const work = { recipe, goals, options, foods, family, ingredients, before, taught };
   const shared = { ...work, besides, servingsGuessed, servingsAssumed };
   const [within, ...others] = plans;

@@ -75,13 +75,14 @@ const namesOf = (ingredients: readonly Ingredient[], foods: FoodTable): string[]
 
 /**
  * What the method uses in bulk and no line holds, nor anything it could be made of: flour for a dough,
- * icing, syrup, pasta; and what it is to be served with. The `key` is of no line. Empty for a recipe
+ * icing, syrup, pasta; and what it is to be served with, but for what the `title` calls the dish itself. The `key` is of no line. Empty for a recipe
  * without a method or lines.
  */
 export function methodOnly(
   steps: readonly string[],
   ingredients: readonly Ingredient[],
   foods: FoodTable,
+  title = '',
 ): MissingLine[] {
   if (ingredients.length === 0) return [];
   const words = wordsOf(ingredients, foods);
@@ -89,7 +90,8 @@ export function methodOnly(
   const every = sentencesOf(steps);
   // A choice or another time is no use of it.
   const sentences = every.filter((sentence) => !NOT_MEANT.test(sentence));
-  const served = servedByMethod(every, namesOf(ingredients, foods), `method.${KINDS.length}`);
+  const own = { title, lines: ingredients.map(({ line }) => line.text) };
+  const served = servedByMethod(every, namesOf(ingredients, foods), `method.${KINDS.length}`, own);
   const sauce = madeElsewhere(every, lines, `method.${KINDS.length + 1}`);
   const offered = every.filter((sentence) => !REFUSED.test(sentence));
   const used = KINDS.flatMap((row, at): MissingLine[] => {

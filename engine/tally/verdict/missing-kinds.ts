@@ -45,6 +45,13 @@ export function kindOf(text: string): Kind | null {
   return KINDS.find(({ words }) => words.test(plain)) ?? null;
 }
 
+/** The word by which the first kind of a text is told, as the text has it; null where it names no kind. */
+export function kindWord(text: string): string | null {
+  const plain = plainText(text);
+  const found = KINDS.find(({ words }) => words.test(plain))?.words.exec(plain)?.[0];
+  return found?.replace(/^[^a-z]+|[^a-z]+$/g, '') ?? null;
+}
+
 export const between = ([low, high]: Bounds): Interval => ({ low, best: (low + high) / 2, high });
 
 /** Eaten by the plateful beside a dish. */

@@ -1,6 +1,6 @@
 /** Starchy or sweet food that a dish is to be eaten with and no line counts: 'served over rice'. */
 import type { Food, Ingredient, MissingLine } from '../../model.ts';
-import { between, kindOf, plainText, STARCHY, times } from './missing-kinds.ts';
+import { between, kindOf, kindWord, plainText, STARCHY, times } from './missing-kinds.ts';
 
 const SERVED_WITH =
   /\b(?:serv\w*|eat\w*|enjoy\w*|share(?= with\b)|ladl\w*|spoon\w*)\b[^.;]{0,25}?\b(?:over|on|with|in|alongside|atop|between)\b([^.;]{0,100})/;
@@ -63,6 +63,26 @@ const everyKind = (sweets: readonly string[], passes: (sweet: string) => boolean
     sweets.some((other) => kindOf(other)?.kind === kindOf(sweet)?.kind && passes(other)),
   );
 
+/** What a recipe calls its own: its title, and its lines as they stand. */
+export interface OwnWords {
+  title: string;
+  lines: readonly string[];
+}
+
+const NO_WORDS: OwnWords = { title: '', lines: [] };
+
+/** Behind the name of a food: another food that is made of it. */
+const MADE_OF_IT = '(?![ -]?(?:wine|vinegar|flour|paper|milk|bran|starch|seasoning|powder|crumb))';
+
+/** Whether what is served is the dish's own: cornmeal that its line calls polenta, 'the rolls' of 'Summer rolls'. */
+function isOfTheDish(beside: string, { title, lines }: OwnWords): boolean {
+  const word = kindWord(beside);
+  if (word === null || new RegExp(`\\b(?:more|extra|additional) ${word}`).test(beside)) return false;
+  const named = new RegExp(`\\b${word}${MADE_OF_IT}\\b`);
+  const isOnLine = lines.some((line) => named.test(plainText(line)));
+  return isOnLine || (named.test(plainText(title)) && new RegExp(`\\bthe ${word}\\b`).test(beside));
+}
+
 const isPlateful = (kind: string, text: string): boolean =>
   STARCHY.has(kind) &&
   !SWEET_CHIPS.test(text) &&
@@ -115,6 +135,7 @@ export function servedByMethod(
   sentences: readonly string[],
   lines: readonly string[],
   key: string,
+  own: OwnWords = NO_WORDS,
 ): MissingLine | null {
   const kinds = new Set(lines.map((line) => kindOf(line)?.kind));
   const isCounted = ({ kind }: Pick<MissingLine, 'kind'>, sentence: string): boolean => {
@@ -124,7 +145,7 @@ export function servedByMethod(
     if (sweets.some((sweet) => isAnother(beside, sweet))) return false;
     if (sweets.length > 0)
       return everyKind(sweets, (sweet) => lines.some((line) => plainText(line).includes(sweet)));
-    return kinds.has(kind ?? undefined);
+    return kinds.has(kind ?? undefined) || isOfTheDish(beside, own);
   };
   for (const sentence of sentences) {
     const served =

@@ -112,4 +112,22 @@ describe('what the method serves a dish with', () => {
     expect(servedByMethod([serve], lines, 'm')?.kind).toBe('cake, cookies or sweets');
     expect(servedByMethod([bake, serve], lines, 'm')).toBe(null);
   });
+
+  it.each([
+    ['spoon the mushrooms over the polenta.', 'Creamy polenta', '1 cup polenta (cornmeal)'],
+    ['whisk the dip and serve with the rolls.', 'Shrimp summer rolls', '8 sheets of rice paper'],
+  ])('is no part of the dish itself: %s', (sentence, title, line) => {
+    const served = (own?: { title: string; lines: string[] }) =>
+      servedByMethod([sentence], ['cornmeal', 'shrimp'], 'method.9', own)?.kind;
+    expect(served()).not.toBe(undefined);
+    expect(served({ title, lines: [line] })).toBe(undefined);
+  });
+
+  it('is more of it all the same, or what is only made of it', () => {
+    const served = (sentence: string, line: string) =>
+      servedByMethod([sentence], ['soup'], 'method.9', { title: 'Soup', lines: [line] })?.kind;
+    expect(served('serve over more rice.', '100 g rice')).toBe('rice or grain');
+    expect(served('serve over rice.', '1 tbsp rice vinegar')).toBe('rice or grain');
+    expect(served('serve with rolls.', '100 g rice')).toBe('bread or rolls');
+  });
 });
