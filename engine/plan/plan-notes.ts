@@ -6,8 +6,12 @@ import type { Amount } from './kitchen/planned-masses.ts';
 /** Lines whose food other lines hold, or that hold none. */
 const HELD_ELSEWHERE: ReadonlySet<string> = new Set(['made-here', 'other-version', 'tool']);
 
+/** A line of several foods is said once. */
+const onceEach = (notes: readonly Note[]): Note[] =>
+  notes.filter(({ text }, at) => notes.findIndex((other) => other.text === text) === at);
+
 function unplanned(ingredients: readonly Ingredient[], dish: Dish): Note[] {
-  return ingredients.flatMap(({ key, line, match, weight }): Note[] =>
+  const notes = ingredients.flatMap(({ key, line, match, weight }): Note[] =>
     HELD_ELSEWHERE.has(line.kind) || (match && weight && dish.foods.byId(match.foodId))
       ? []
       : [
@@ -18,6 +22,7 @@ function unplanned(ingredients: readonly Ingredient[], dish: Dish): Note[] {
           },
         ],
   );
+  return onceEach(notes);
 }
 
 function wateryNotes(amounts: readonly Amount[]): Note[] {

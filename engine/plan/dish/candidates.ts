@@ -148,8 +148,12 @@ const isLittleSweet = ({ role, grams }: Part, { main, servings }: Dish): boolean
 /** Foods and g of a sweet line from and below which a stand-in is a recipe of its own for a few spoons. Own choice. */
 const MIXED = { foods: 3, line: 50 } as const;
 
-const isMixedForLittle = ({ to }: SwapRule, { role, grams }: Part): boolean =>
-  role === 'sweetness' && to.length >= MIXED.foods && grams < MIXED.line;
+/** The same of dried fruit: a handful in a batter is less, or nuts, but no berries and sweetener. Own choice. */
+const MIXED_FRUIT = { foods: 2, line: 60 } as const;
+
+const isMixedForLittle = ({ to }: SwapRule, { role, class: cls, grams }: Part): boolean =>
+  (role === 'sweetness' && to.length >= MIXED.foods && grams < MIXED.line) ||
+  (cls === 'dried-fruit' && to.length >= MIXED_FRUIT.foods && grams < MIXED_FRUIT.line);
 
 /** Whether there is too little of a line for a stand-in to be worth it; less of it may be. */
 const isLittle = (part: Part, dish: Dish): boolean =>

@@ -31,9 +31,13 @@ interface Warning {
   /** Tags and ids of foods, one of which stands in; any when absent. */
   by?: string[];
   kept: number;
+  /** Ids of foods that make it work where they all stand in. */
+  unlessBy?: string[];
   /** Tags and ids of foods, one of which the part must have had. */
   needs?: string[];
   words: string;
+  /** The same of a dough or batter, where beaten whites only lighten it. */
+  inDough?: string;
   /** The step, or the one before it, must take what is cut. */
   here?: boolean;
   /** Within the step, behind the sentence that fits. */
@@ -54,6 +58,13 @@ function sentenceFitting(text: string, words: RegExp): number {
   return at < 0 ? sentences.length - 1 : at;
 }
 
+/** Whether all that makes it work stands in already. */
+const isMadeGood = ({ unlessBy }: Warning, others: readonly { foodId: string }[]): boolean =>
+  unlessBy?.every((id) => others.some(({ foodId }) => foodId === id)) ?? false;
+
+const wordsFor = ({ words, inDough }: Warning, { plan }: CueContext): RegExp =>
+  new RegExp(inDough !== undefined && isFor(['doughs'], plan.family.id) ? inDough : words, 'i');
+
 const saysLater = ({ notThen }: Warning, texts: readonly string[]): boolean =>
   notThen !== undefined && new RegExp(notThen, 'i').test(texts.join('\n'));
 
@@ -63,7 +74,7 @@ export function warningsFor({ context, texts }: PartMethod): Insertion[] {
   for (const warning of warnings as Warning[]) {
     if (warning.families && !isFor(warning.families, context.plan.family.id)) continue;
     if (!hasNeeded(warning, context)) continue;
-    const words = new RegExp(warning.words, 'i');
+    const words = wordsFor(warning, context);
     const near = (at: number): boolean =>
       warning.here !== true || isTakenNear(warning, context, at);
     const step = texts.findIndex((text, at) => words.test(text) && near(at));
@@ -87,6 +98,7 @@ export function warningsFor({ context, texts }: PartMethod): Insertion[] {
       .toSorted((a, b) => b.grams - a.grams);
     // Where several stand in, the one there is most of decides what happens.
     const [main] = others;
+    if (isMadeGood(warning, others)) continue;
     if (list !== undefined && (main === undefined || !isListed(main.foodId, list))) continue;
     const stands = (list === undefined ? others : others.slice(0, 1)).map((item) =>
       nameIn(item, context),

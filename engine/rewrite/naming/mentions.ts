@@ -17,6 +17,7 @@ const CALLED: Record<string, string[]> = {
   'breadcrumbs-dry': ['breadcrumbs', 'crumbs', 'bread crumbs'],
   panko: ['panko', 'breadcrumbs', 'crumbs'],
   'potato-fries': ['frozen fries', 'french fries', 'fries'],
+  'rice-paper': ['rice paper', 'rice papers', 'rice wrappers'],
   'corn-kernels': ['sweet corn', 'sweetcorn', 'corn'],
   'chocolate-semisweet': ['chocolate chips', 'chocolate'],
   'chocolate-dark-70': ['chocolate'],

@@ -77,7 +77,8 @@ const MADE_OF_IT = '(?![ -]?(?:wine|vinegar|flour|paper|milk|bran|starch|seasoni
 /** Whether what is served is the dish's own: cornmeal that its line calls polenta, 'the rolls' of 'Summer rolls'. */
 function isOfTheDish(beside: string, { title, lines }: OwnWords): boolean {
   const word = kindWord(beside);
-  if (word === null || new RegExp(`\\b(?:more|extra|additional) ${word}`).test(beside)) return false;
+  if (word === null || new RegExp(`\\b(?:more|extra|additional) ${word}`).test(beside))
+    return false;
   const named = new RegExp(`\\b${word}${MADE_OF_IT}\\b`);
   const isOnLine = lines.some((line) => named.test(plainText(line)));
   return isOnLine || (named.test(plainText(title)) && new RegExp(`\\bthe ${word}\\b`).test(beside));

@@ -112,6 +112,7 @@ function yeasted(r: Ratios, title: string, method: string): FamilyGuess {
 
 const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])[] = [
   [/choux|eclair|éclair|cream puff|profiterole|gougère|churro/, 'choux', (r) => r.liquid > 0.8],
+  [/empanad|samosa|\bpast(?:y|ies)\b|turnover|\bhand pies?\b/, 'pie-crust', (r) => r.fat > 0.1],
   [/tortilla|\bwraps?\b|\brotis?\b|chapati/, 'tortilla', (r) => r.fat < 0.4 && r.sugar < 0.1],
   [
     /pancake|waffle|crepe|crêpe|popover|yorkshire|dutch baby/,

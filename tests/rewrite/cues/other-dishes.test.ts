@@ -1,0 +1,111 @@
+/** Handling that belongs to another kind of dish stays away, by whole recipes. */
+import { describe, expect, it } from 'vitest';
+import { adapted, dishesOf } from '../../plan/pasted.ts';
+
+const pasted = dishesOf('other');
+
+const methodOf = (title: string, lines: string[], steps: string[]): string =>
+  adapted(pasted(title, lines, steps))
+    .steps.map(({ after }) => after)
+    .join('\n');
+
+describe('boiled doughs', () => {
+  it('are no loaf: no core temperature and no hours of cooling', () => {
+    const told = methodOf(
+      'Käsespätzle',
+      ['400 g Mehl', '4 Eier', '200 ml Wasser', '1 TL Salz', '250 g Bergkäse, gerieben'],
+      [
+        'Mehl, Eier, Wasser und Salz zu einem zähen Teig schlagen.',
+        'Teig durch eine Presse in kochendes Wasser drücken und herausheben.',
+        'Mit dem Käse schichten und bei 180 °C 10 Minuten überbacken.',
+      ],
+    );
+    expect(told).not.toMatch(/Kerntemperatur|auskühlen/);
+  });
+});
+
+describe('beaten whites in a batter', () => {
+  it('are no meringue', () => {
+    const told = methodOf(
+      'Zerrissener Pfannkuchen',
+      ['240 g Mehl', '400 ml Milch', '8 Eier', '60 g Zucker', '60 g Butter'],
+      [
+        'Mehl, Milch und Eigelb glatt rühren.',
+        'Eiweiß mit dem Zucker steif schlagen und unterheben.',
+        'In der Butter stocken lassen, wenden und zerreißen.',
+      ],
+    );
+    expect(told).toMatch(/steif schlagen/);
+    expect(told).not.toMatch(/Baiser/);
+  });
+});
+
+describe('a meringue', () => {
+  it('of erythritol and allulose is not told to take just these', () => {
+    const told = methodOf(
+      'Pavlova',
+      ['2 egg whites', '110 g caster sugar', '150 ml cream', '150 g strawberries'],
+      [
+        'Beat the egg whites to soft peaks. Add the sugar by spoons until stiff and glossy.',
+        'Spread it out and bake at 120 °C for 90 minutes.',
+        'Top with the whipped cream and strawberries.',
+      ],
+    );
+    expect(told).toMatch(/pinch of xanthan gum/);
+    expect(told).toMatch(/95 °C[^.]*instead of the heat and time below/);
+    expect(told).not.toMatch(/Take care|0\.1 g/);
+  });
+});
+
+describe('filled pastries', () => {
+  it('are not dried like crackers', () => {
+    const told = methodOf(
+      'Beef empanadas',
+      ['375 g flour', '5 g salt', '110 g butter', '1 egg', '110 ml water', '450 g ground beef'],
+      [
+        'Rub the butter into the flour and salt, add the egg and water, knead and chill.',
+        'Fry the beef. Cut the dough into 16 rounds, fill, fold and crimp.',
+        'Bake at 200 °C for 25 minutes.',
+      ],
+    );
+    expect(told).not.toMatch(/crisp when cold/);
+  });
+});
+
+describe('rolls in rice paper', () => {
+  it('have nothing to soak once leaves stand in', () => {
+    const told = methodOf(
+      'Shrimp summer rolls',
+      ['12 rice paper wrappers', '200 g rice vermicelli', '300 g cooked shrimp', '1 cucumber'],
+      [
+        'Cook the vermicelli and drain.',
+        'Dip a rice paper in warm water for 15 seconds. Lay noodles, cucumber and shrimp on it.',
+        'Roll up tightly.',
+      ],
+    );
+    expect(told).toMatch(/lay one or two, overlapping, on a board\. Lay/);
+    expect(told).not.toMatch(/warm water|rice paper/);
+  });
+});
+
+describe('rice in layers', () => {
+  it('is not given less liquid where the sentence only soaks saffron', () => {
+    const told = methodOf(
+      'Chicken biryani',
+      [
+        '300 g basmati rice',
+        '700 g chicken thighs',
+        '200 g yogurt',
+        '60 ml milk',
+        '1 pinch saffron',
+      ],
+      [
+        'Boil the rice in salted water for 6 minutes and drain.',
+        'Cook the chicken in the yogurt for 15 minutes.',
+        'Layer the rice over the chicken. Sprinkle with saffron soaked in warm milk.',
+        'Cover and cook on low heat for 25 minutes.',
+      ],
+    );
+    expect(told).not.toMatch(/cooking liquid/);
+  });
+});
