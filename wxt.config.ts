@@ -49,7 +49,11 @@ const solverWorker = (): Plugin => {
 const CHUNKS: readonly (readonly [name: string, path: RegExp])[] = [
   ['checking', /\/node_modules\/zod\//],
   ['database', /\/node_modules\/dexie\//],
-  ['libraries', /\/node_modules\/|^\0/],
+  // With the styles of every page, which must come before a page's own.
+  [
+    'libraries',
+    /\/node_modules\/|^\0|\/styles\/(styles|tokens|base|controls|wishes|loaf|recipe|about)\./,
+  ],
   ['engine-shapes', /\/engine\/model(\/(?!families|nutrients)|\.ts$)/],
 ];
 

@@ -1,7 +1,7 @@
 /** The full page: places round one recipe on the bench. */
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { browser } from 'wxt/browser';
-import { openStore, type Store } from '../../store/db.ts';
+import type { Store } from '../../store/db.ts';
 import { listOwnFoods } from '../../store/kept/kept-packages.ts';
 import type { Preferences } from '../../store/prefs.ts';
 import type { Current } from '../../store/working/current.ts';
@@ -17,7 +17,7 @@ import { say, sayWith } from '../../ui/words/say.ts';
 import { hold } from './hold.ts';
 import type { Kitchen, OpenRecipe } from './kitchen.ts';
 import { NotStoredLines, useWriting } from './not-stored.tsx';
-import { type Opening, openWith } from './opening.ts';
+import { type Begun, type Opening, openWith } from './opening.ts';
 import type { Place } from './place-names.ts';
 import { PlaceView } from './place-view.tsx';
 import { Shell } from './shell.tsx';
@@ -59,6 +59,7 @@ function useKitchen(
   });
   return {
     store,
+    latest: opening.latest,
     preferences,
     prefer,
     hold: (held) => watchWork(hold(held)),
@@ -165,12 +166,12 @@ function Opened(props: OpenedProps) {
   );
 }
 
-export function Bench() {
+export function Bench({ store, taken }: Begun) {
   const [stale, setStale] = useState(false);
-  const store = useMemo(() => openStore(() => setStale(true)), []);
   const [opening, setOpening] = useState<Opening | null>(null);
   useEffect(() => {
-    void openWith(store, location.search, Date.now()).then(setOpening);
+    void openWith(store, location, Date.now()).then(setOpening);
+    void taken.then(() => setStale(true));
   }, []);
   if (opening) return <Opened store={store} opening={opening} stale={stale} />;
   return (

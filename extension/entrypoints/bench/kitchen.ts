@@ -3,6 +3,7 @@ import type { FoodTable } from '../../../engine/index.ts';
 import type { Adaptation } from '../../../engine/model.ts';
 import type { Store } from '../../store/db.ts';
 import type { OwnFoods } from '../../store/kept/kept-packages.ts';
+import type { ShelfRow } from '../../store/kept/shelf-row.ts';
 import type { Preferences } from '../../store/prefs.ts';
 import type { Current } from '../../store/working/current.ts';
 import type { SaveAnswer } from '../../store/working/keeper.ts';
@@ -14,6 +15,8 @@ import type { History } from './use-history.ts';
 
 export interface Kitchen {
   store: Store;
+  /** Rows of the dishes kept last, as the page was opened on them; empty where it was opened elsewhere. */
+  latest: readonly ShelfRow[];
   preferences: Preferences;
   /** Holds the work on the screen over a reload; tells when there is no room. */
   hold(current: Current): void;

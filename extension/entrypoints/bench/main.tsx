@@ -4,6 +4,7 @@ import './bench.css';
 import '../../ui/styles/print.css';
 import { beginWith } from '../../ui/words/begin.ts';
 import { Bench } from './bench.tsx';
+import { beginStore } from './opening.ts';
 
 // A recipe takes most of what there is to read in: with one in the address that begins at once.
 if (/[?&](?:id|work)=/.test(location.search)) {
@@ -12,4 +13,5 @@ if (/[?&](?:id|work)=/.test(location.search)) {
 }
 
 const root = document.getElementById('root');
-if (root) void beginWith(() => render(<Bench />, root));
+const begun = beginStore();
+if (root) void beginWith(() => render(<Bench {...begun} />, root));

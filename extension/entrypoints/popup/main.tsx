@@ -1,12 +1,8 @@
-// First of all: it is read in while the rest of this is.
+// First of all: what works recipes out takes longest to be read in, and the page is read meanwhile.
 import '../../ui/solver/solver-thread.ts';
-import { render } from 'preact';
 import '../../ui/styles/styles.ts';
 import './popup.css';
-import { beginWith } from '../../ui/words/begin.ts';
-import { learnEngineWords } from '../../ui/words/engine-words.ts';
 import { gatherTab } from './gather-tab.ts';
-import { WorkingHead } from './working-head.tsx';
 
 document.body.classList.toggle('as-page', location.search !== '');
 
@@ -14,14 +10,4 @@ const root = document.getElementById('root');
 const gathering = gatherTab(location.search);
 // Told of when it is read.
 gathering.catch(() => {});
-// What works recipes out is large: the popup says that it is there while that is read in.
-const popup = import('./popup.tsx');
-if (root)
-  void beginWith(() => {
-    render(<WorkingHead title={null} />, root);
-    const words = learnEngineWords();
-    void popup.then(async ({ Popup }) => {
-      await words;
-      render(<Popup first={gathering} />, root);
-    });
-  });
+if (root) void import('./first-look.tsx').then(({ begin }) => begin(root, gathering));

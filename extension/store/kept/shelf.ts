@@ -98,6 +98,9 @@ export async function listShelf(store: Store): Promise<Shelf> {
   });
 }
 
+/** Rows drawn before the list is read: what a screen shows at once. Own choice. */
+export const FIRST_ROWS = 10;
+
 /**
  * Rows of the latest recipes alone, so that a long shelf shows its top at once. None where the shelf is no
  * longer than that, or where a row is missing, old or damaged: the whole list is worth waiting for then.
@@ -105,13 +108,15 @@ export async function listShelf(store: Store): Promise<Shelf> {
  */
 export async function latestOnShelf(store: Store, most: number): Promise<ShelfRow[]> {
   return store.transaction('r', store.recipes, store.shelf, async () => {
-    if ((await store.recipes.count()) <= most) return [];
-    const latest: { id: string; time: unknown }[] = [];
+    // One more tells whether there are more; to count thousands of recipes takes as long as to read them.
+    const found: { id: string; time: unknown }[] = [];
     await store.recipes
       .orderBy('updatedAt')
       .reverse()
-      .limit(most)
-      .eachKey((time, { primaryKey }) => void latest.push({ id: primaryKey, time }));
+      .limit(most + 1)
+      .eachKey((time, { primaryKey }) => void found.push({ id: primaryKey, time }));
+    if (found.length <= most) return [];
+    const latest = found.slice(0, most);
     const kept: unknown[] = await store.shelf.bulkGet(latest.map(({ id }) => id));
     const rows = kept.flatMap((row, at) => {
       const read = ShelfRow.safeParse(row);

@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { exportBackup, importBackup } from '../../../extension/store/backup/transfer.ts';
 import { openStore, type Store } from '../../../extension/store/db.ts';
 import {
@@ -130,6 +130,15 @@ describe('the top of a long shelf', () => {
     await deleteRecipe(store, fourth?.id ?? '', 9);
     expect(await latest()).toEqual(expect.not.arrayContaining(['Fourth']));
     expect((await latest()).every((title) => ['Third', 'Second'].includes(title))).toBe(true);
+  });
+
+  it('is found without the recipes being counted, for which all of them are read', async () => {
+    for (const [at, title] of ['First', 'Second', 'Third'].entries()) await kept(title, at + 1);
+    const counts = vi.spyOn(IDBObjectStore.prototype, 'count');
+    const reads = vi.spyOn(IDBObjectStore.prototype, 'getAll');
+    expect(await latest()).toEqual(['Third', 'Second']);
+    expect([counts.mock.calls.length, reads.mock.calls.length]).toEqual([0, 0]);
+    vi.restoreAllMocks();
   });
 
   it('is not shown where the shelf is short', async () => {

@@ -2,7 +2,6 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { WalkOptions } from '../../../../engine/index.ts';
-import type { Store } from '../../../store/db.ts';
 import { storageMessage } from '../../../store/failure.ts';
 import { bakesOf, weighedDish } from '../../../store/kept/kept-bakes.ts';
 import { smallPhotos } from '../../../store/kept/photos.ts';
@@ -14,7 +13,7 @@ import {
   retag,
   sayOfRecipe,
 } from '../../../store/kept/saved.ts';
-import { latestOnShelf, listShelf, type Shelf } from '../../../store/kept/shelf.ts';
+import { FIRST_ROWS, latestOnShelf, listShelf, type Shelf } from '../../../store/kept/shelf.ts';
 import type { ShelfRow } from '../../../store/kept/shelf-row.ts';
 import { taughtOf } from '../../../store/kept/taught-kept.ts';
 import type { SavedRecipe } from '../../../store/records.ts';
@@ -44,9 +43,6 @@ function useOptionsFor({ own, names, lessons, preferences }: Kitchen) {
     taught: taughtOf(lessons.lessons, lessons.own, lessons.off, saved.id),
   });
 }
-
-/** Rows drawn before the list is read: what a screen shows at once. Own choice. */
-const FIRST_ROWS = 10;
 
 /** Weights kept in all. Own choice. */
 const MOST_SLICES = 40;
@@ -117,8 +113,12 @@ const painted = (): Promise<unknown> =>
     new Promise((done) => setTimeout(done, 200)),
   ]);
 
-function useShelf(store: Store, saves: number, imports: number) {
-  const [shelf, setShelf] = useState<SeenShelf | null>(null);
+const topOf = (rows: readonly ShelfRow[]): SeenShelf | null =>
+  rows.length === 0 ? null : { rows: [...rows], bin: [], damaged: 0, whole: false };
+
+function useShelf({ store, saves, imports, latest }: Kitchen) {
+  // As the page was opened is as it still is, unless something was kept since.
+  const [shelf, setShelf] = useState(saves === 0 && imports === 0 ? topOf(latest) : null);
   const [failure, setFailure] = useState<string | null>(null);
   const attempt = async (job: () => Promise<unknown>) => {
     try {
@@ -130,18 +130,18 @@ function useShelf(store: Store, saves: number, imports: number) {
     }
   };
   const showLatest = async () => {
-    const rows = await latestOnShelf(store, FIRST_ROWS);
-    if (rows.length === 0) return;
-    setShelf((now) => now ?? { rows, bin: [], damaged: 0, whole: false });
+    const top = shelf ?? topOf(await latestOnShelf(store, FIRST_ROWS));
+    if (top === null) return;
+    setShelf((now) => now ?? top);
     await painted();
   };
-  useEffect(() => void attempt(shelf === null ? showLatest : async () => {}), [saves, imports]);
+  useEffect(() => void attempt(shelf?.whole ? async () => {} : showLatest), [saves, imports]);
   return { shelf, failure, attempt };
 }
 
 export function KeptPlace({ kitchen }: PlaceProps) {
-  const { store, saves, imports, noteImported } = kitchen;
-  const { shelf, failure, attempt } = useShelf(store, saves, imports);
+  const { store, noteImported } = kitchen;
+  const { shelf, failure, attempt } = useShelf(kitchen);
   const [away, setAway] = useState<ShelfRow | null>(null);
   const [chosen, setChosen] = useState<ReadonlySet<string> | null>(null);
   const optionsFor = useOptionsFor(kitchen);
