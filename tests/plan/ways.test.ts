@@ -396,8 +396,8 @@ describe('the smallest serving', () => {
     const most = (servings: number, method = ''): number =>
       portionsOf({ ...dish, method, servings, flourShare: 0.3 }, weighing(1200)).most;
     expect(most(10)).toBe(16);
-    expect(most(12)).toBe(16);
-    expect(most(16)).toBe(16);
+    expect(most(12)).toBe(18);
+    expect(most(16)).toBe(18);
     expect(most(16, 'Grease 2 loaf pans.')).toBe(26);
   });
 

@@ -8,6 +8,7 @@ import { isPureSweetener, soldIn } from './shopping.ts';
 import { isCrispSugar, turnsSticky } from './sugars/crisp-sugar.ts';
 import { isFor, mustKeep, rulesFor, type SwapRule, suits } from './swap-rules.ts';
 import { isBodyOfItsOwn } from './thickens.ts';
+import { titleFoods } from './title-foods.ts';
 import { mentionsAny } from './word-search.ts';
 
 /** Foods that every kitchen has, whatever the list of what is at home says. */
@@ -192,6 +193,27 @@ function worthwhile(candidates: Candidate[]): Candidate[] {
   return candidates.filter((c) => carbs(c) >= 0.03 * most);
 }
 
+/** What another fruit must save, g a serving, to be mixed with the one that the title names. Own choice. */
+const WORTH_ANOTHER_FRUIT_G = 3;
+
+/** Another fruit in part of the one that a title names is told at once. */
+function withoutMixedFruit(candidates: Candidate[], dish: Dish): Candidate[] {
+  const titled = new Set([...titleFoods(dish).values()].flat().map(({ key }) => key));
+  const saved = ({ part, to, cap }: Candidate): number => {
+    const now = to.reduce((sum, { food, ratio }) => {
+      return sum + (netPerGram(food, dish.goals.rule) ?? 1) * ratio;
+    }, 0);
+    return (cap * part.grams * part.eaten * (part.net - now)) / dish.servings;
+  };
+  return candidates.filter(
+    (one) =>
+      !titled.has(one.part.key) ||
+      one.part.role !== 'fruit' ||
+      one.to.every(({ food }) => food.group !== 'fruit') ||
+      saved(one) >= WORTH_ANOTHER_FRUIT_G,
+  );
+}
+
 /** Every swap that fits a line of the dish, and those refused, in the table's order line by line. */
 export function candidatesOf(dish: Dish): Pick<Dish, 'candidates' | 'refused'> {
   const candidates: Candidate[] = [];
@@ -207,5 +229,5 @@ export function candidatesOf(dish: Dish): Pick<Dish, 'candidates' | 'refused'> {
       else refused.push(found);
     }
   }
-  return { candidates: worthwhile(candidates), refused };
+  return { candidates: worthwhile(withoutMixedFruit(candidates, dish)), refused };
 }

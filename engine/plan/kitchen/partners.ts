@@ -73,6 +73,16 @@ function dressedLess(amounts: readonly Amount[], dish: Dish): Amount[] {
 /** More sour than this share of the sweet was is what the dish is, not what balances it. Own choice. */
 const MOST_SOUR = 1;
 
+/** The juice of one fruit is squeezed into a sweet whole. */
+const ONE_FRUIT =
+  /(?:^|\D)(?:1|½|1\/2|one|a|half an?|eine[rs]?|einer halben|un[ea]?|een|en)\s+(?:large |small |medium |whole |unwaxed |grosse[rn]? |kleine[rn]? |bio-?)?(?:lemon|lime|orange|zitrone|limette|citron|citroen|limoen|lim[oó]n|limone)/i;
+const SWEETS: ReadonlySet<string> = new Set(['custard', 'frozen-dessert', 'candy', 'sweet-sauce']);
+
+const isOneFruit = (sour: Part | undefined, { sections }: Dish): boolean =>
+  sour !== undefined &&
+  SWEETS.has(sections[sour.section]?.family ?? '') &&
+  ONE_FRUIT.test(sour.text);
+
 /** The sweet lines that stand beside a sour one in some step. */
 const besides = (sour: Part | undefined, sweet: Part): boolean =>
   sour !== undefined &&
@@ -85,6 +95,7 @@ function souredLess(amounts: readonly Amount[], dish: Dish): Amount[] {
   const sweets = dish.parts.filter(({ role, food }) => role === 'sweetness' && !isSour({ food }));
   return amounts.map((sour) => {
     if (!isKept(sour) || !isSour(sour) || !isFree(dish, sour)) return sour;
+    if (isOneFruit(partOf.get(sour.key ?? ''), dish)) return sour;
     const own = sweets.filter((sweet) => besides(partOf.get(sour.key ?? ''), sweet));
     const keys = new Set(own.map(({ key }) => key));
     const was = own.reduce((sum, { written, food }) => sum + written * sweetness(food), 0);

@@ -52,7 +52,8 @@ export function waterChange(
     const low = Math.min(limits.hydration.min, (100 * was) / Math.max(total(before, isBase), 1e-9));
     const room = (limits.hydration.max / 100) * base - now;
     const least = (low / 100) * base - now;
-    mixing = Math.max(Math.min(mixing, Math.max(room, was - now)), Math.min(least, 0));
+    // The water of a syrup that went was the dough's own as well.
+    mixing = Math.max(Math.min(mixing, Math.max(room, was - now, -brought)), Math.min(least, 0));
     reserve = Math.max(0, Math.min(reserve, room - mixing));
   }
   return { mixing, reserve };

@@ -49,6 +49,8 @@ function isHardIcing({ food, steps, section }: Part, own: readonly Part[], dish:
     return true;
   const beside = own.length > 0 ? own : dish.parts.filter((part) => part.section === section);
   const whites = massOf(beside.filter((part) => part.food.id === 'egg-white'));
+  // Over a whole cake the same icing is a soft one.
+  if (dish.main.family !== 'cookie') return false;
   const isPlain = !beside.some(({ role }) => role === 'fat' || role === 'structure');
   return isPlain && whites >= WHITE_OF_SUGAR * massOf(beside.filter(isSugar));
 }

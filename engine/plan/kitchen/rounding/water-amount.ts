@@ -8,6 +8,20 @@ import { hydrating, type WaterChange } from '../water.ts';
 const largestOf = (amounts: readonly Amount[]): Amount | undefined =>
   [...amounts].sort((a, b) => b.grams - a.grams)[0];
 
+/** Of several waters the one listed nearest to the flour that changed: another may boil a filling. */
+function besideFlour(
+  waters: readonly Amount[],
+  amounts: readonly Amount[],
+  { parts }: Dish,
+): Amount | undefined {
+  const placeOf = ({ key }: Amount): number => parts.findIndex((part) => part.key === key);
+  const flours = amounts.filter(({ origin, base }) => origin === 'swap' && base).map(placeOf);
+  const far = (water: Amount): number =>
+    Math.min(...flours.map((at) => Math.abs(at - placeOf(water))));
+  if (flours.length === 0) return largestOf(waters);
+  return [...waters].sort((a, b) => far(a) - far(b))[0];
+}
+
 /** Added water below this share of the flour, or of the dough's liquid, is not felt. Own choice. */
 const UNFELT = 0.025;
 
@@ -23,8 +37,11 @@ const UNNOTICED = 0.08;
 /** Share of a liquid that stays at least: of milk and the like, and where the dough is too wet or it is water. Own choice. */
 const LEAST_LIQUID = { milk: 0.75, water: 0.5 };
 
-/** Liquid that is not poured off to the gram, g (common practice, no source). */
-const LEAST_POURED_G = 10;
+/** Liquid that is not poured off to the gram, g: of milk and the like a tablespoon (common practice, no source). */
+const LEAST_POURED_G = { milk: 15, water: 10 };
+
+/** What is bought by the pot goes in whole. */
+const isPot = ({ food }: Amount): boolean => /yogurt|quark|skyr/.test(food.id);
 
 const hydrationPct = (amounts: readonly Amount[]): number =>
   (100 * total(amounts, hydrating)) /
@@ -58,10 +75,13 @@ export function withWater(
     (a) => a.role === 'liquid' && a.grams > 0 && !dish.goals.pinned.includes(a.key ?? ''),
   );
   const plain =
-    largestOf(loose.filter((a) => a.food.id === 'water' && a.origin === 'kept')) ??
-    largestOf(loose.filter((a) => a.food.id === 'water'));
+    besideFlour(
+      loose.filter((a) => a.food.id === 'water' && a.origin === 'kept'),
+      amounts,
+      dish,
+    ) ?? largestOf(loose.filter((a) => a.food.id === 'water'));
   if (shift < 0) {
-    const target = plain ?? largestOf(loose.filter(({ food }) => water(food) >= POURED));
+    const target = plain ?? largestOf(loose.filter((a) => water(a.food) >= POURED && !isPot(a)));
     // A change of a liquid other than water that no one would notice is not asked for.
     if (!target) return amounts;
     const wet = tooWet(amounts, section, dish);
@@ -69,7 +89,8 @@ export function withWater(
     const grams = near(Math.max(stays * target.grams, target.grams + shift), 5);
     const less = Math.min(-shift, target.grams - grams);
     const slight = plain || wet ? sameFeel(section) : UNNOTICED;
-    if (less < Math.max(LEAST_POURED_G, slight * target.grams)) return amounts;
+    const least = plain ? LEAST_POURED_G.water : LEAST_POURED_G.milk;
+    if (less < Math.max(least, slight * target.grams)) return amounts;
     return amounts.map((a) => (a === target ? { ...a, grams } : a));
   }
   if (plain)
