@@ -16,6 +16,10 @@ const FILLED = new RegExp(
 const SAID = new RegExp(
   `\\b(?:${data.makes})\\s+(?:about |around |approximately |etwa |ca\\.? )?(\\d{1,2}|${[...NUMBERS.keys()].join('|')})\\s+(?:[a-z-]+\\s+){0,2}?(?:${data.plates})\\b`,
 );
+/** 'Serves 8.', 'Für 4 Personen': a sentence of nothing else. */
+const SERVES = new RegExp(
+  `(?:^|[.!;\\n(]\\s*)(?:this |the )?(?:recipe |dish |soup |stew )?(?:${data.serves})\\s+(?:about |around |approximately |etwa |ca\\.? )?(\\d{1,2}|${[...NUMBERS.keys()].join('|')})(?:\\s+(?:hungry |generously )?(?:people|persons?|personen|adults?|guests|personnes|personas|persone|pessoas|personer))?\\s*(?:[.!)]|$)`,
+);
 const PIECE = new RegExp(`\\b(?:${data.pieces})$`);
 const MEAT = /^(?:meat|fish)/;
 const FEWEST = 2;
@@ -30,7 +34,9 @@ const counted = (count: number | null): count is number =>
 export function platesOfMethod(steps: readonly string[]): number | null {
   for (const step of [...steps].reverse()) {
     const words = plain(step);
-    const found = (FILLS.exec(words) ?? FILLED.exec(words) ?? SAID.exec(words))?.[1] ?? '';
+    const found =
+      (FILLS.exec(words) ?? FILLED.exec(words) ?? SAID.exec(words) ?? SERVES.exec(words))?.[1] ??
+      '';
     const count = NUMBERS.get(found) ?? numberValue(found);
     if (counted(count)) return count;
   }

@@ -6,6 +6,7 @@ import { familyYield } from '../cooked.ts';
 import racc from '../data/racc.json' with { type: 'json' };
 import { statedEnergy } from '../stated/stated-figures.ts';
 import { mostSlices } from './loaf-slices.ts';
+import { DOZEN, piecesOf } from './pieces-said.ts';
 import { arePlates, platesOfMethod } from './plates-told.ts';
 import { volumeServings } from './volume-servings.ts';
 
@@ -114,7 +115,6 @@ function fitting(candidates: readonly number[], misfit: Misfit): number | null {
 /** '2 dozen', '10 as a side (6 as a main)': every count in the page's words that measures nothing. */
 const COUNT =
   /(?<![\d./,½¼¾⅓⅔-])(\d{1,3})(?![\d./,½¼¾⅓⅔]|\s*(?:-?\s*inch|cm\b|mm\b|g\b|kg\b|grams?\b|ml\b|l\b|oz\b|ounces?\b|lbs?\b|pounds?\b|cups?\b|quarts?\b|pints?\b|tbsp|tsp|tablespoons?|teaspoons?|"|″|%|kcal|calories|hours?|minutes?|(?:large |small |\d+[ -]?(?:oz|ounces?|ml|g)[ -])?(?:loaf|loaves|cakes?|pies?|tarts?|pizzas?|batch|recipes?|tins?|pans?|trays?|jars?)\b)|-(?:oz|ounces?|ml|lbs?|pounds?)\b)(\s*dozen)?/gi;
-const DOZEN = 12;
 
 /** All the counts that the page's statement of its yield names: servings, pieces, what is in brackets. */
 function countsOnPage(recipe: Recipe): number[] {
@@ -175,19 +175,6 @@ function piecesAServing(
 ): number {
   if (energyKcal !== null && energyKcal / count >= MEAL_KCAL) return 1;
   return Math.max(1, Math.min(count, Math.round(reference / pieceGrams)));
-}
-
-/** '3 8-oz jars': how large one is, not how many. */
-const SIZE_OF_ONE = /(\d+)\s?-?\s?(?:oz|ounces?|ml|g|inch)\b/i;
-/** '20 biscuits = 10 sandwiches': what is eaten stands last. */
-const MAKES_IN_TURN = /=\s*(?:about )?(\d{1,3})\s+(\p{L}[\p{L}'’ -]*)$/u;
-
-/** The pieces of the yield, as its words mean them. */
-function piecesOf({ pieces, text }: Recipe['yield']): Recipe['yield']['pieces'] {
-  const [, count, noun = ''] = MAKES_IN_TURN.exec(text ?? '') ?? [];
-  if (pieces !== null && count !== undefined) return { count: Number(count), noun };
-  const size = Number(SIZE_OF_ONE.exec(text ?? '')?.[1]);
-  return pieces !== null && pieces.noun === 'pieces' && size === pieces.count ? null : pieces;
 }
 
 function fromPieces(

@@ -19,6 +19,10 @@ describe('servings that the last step says it makes', () => {
     ['Serves about four people.', 4],
     ['This yields 8 generous portions.', 8],
     ['Ergibt etwa 4 Portionen.', 4],
+    ['Strew with dill and serve hot. Serves 8.', 8],
+    ['Feeds six people.', 6],
+    ['Für 4 Personen.', 4],
+    ['Heat the oven for 6 minutes. Serve with 4 lemons.', null],
     ['Makes 6 ounces of sauce.', null],
     ['Makes 30 servings.', null],
   ])('%s', (step, plates) => {

@@ -203,6 +203,16 @@ describe('servings', () => {
     }
   });
 
+  it.each([
+    ['Makes about 3 dozen.', 3, 'dozen', 36],
+    ['2-3 dozen cookies', 2, 'dozen cookies', 30],
+    ['1 1/2 dozen muffins', 1.5, 'dozen muffins', 18],
+    ['2 Dutzend Plätzchen', 2, 'Dutzend Plätzchen', 24],
+  ])('a dozen is twelve pieces: %s', (text, count, noun, servings) => {
+    const made = recipe('Bites', { text, servings: null, pieces: { count, noun } });
+    expect(propose(made, servings * 32, 'cookie').servings).toBe(servings);
+  });
+
   it('takes a mug for one serving where its own energy is of all of it, and no loaf', () => {
     const mug = recipe('Cocoa', { text: '1 cup', servings: null, pieces: null });
     expect(propose(withEnergy(mug, '400 kcal', '1 cup'), 280, 'other', 430).servings).toBe(1);
