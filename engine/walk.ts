@@ -25,6 +25,7 @@ import type {
   Way,
   WayOutcome,
 } from './model.ts';
+import { withBareHeadings } from './parse/bare-headings.ts';
 import { parseLine } from './parse/index.ts';
 import { languageOfLines } from './parse/lines-language.ts';
 import { underHeading } from './parse/optional-parts.ts';
@@ -111,7 +112,8 @@ export function parseLines(recipe: Recipe): Line[] {
       return underHeading(line, { title, language });
     }),
   );
-  return linesOfOneVersion(linesMadeHere(lines), title);
+  const titled = withBareHeadings(lines, stepTexts(recipe));
+  return linesOfOneVersion(linesMadeHere(titled), title);
 }
 
 const foodOf = (id: string | undefined, foods: FoodTable): Food | null =>

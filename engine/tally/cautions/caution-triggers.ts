@@ -66,6 +66,18 @@ const PAGE_WORDS = Object.fromEntries(
 const speaksOf = (subject: keyof typeof pageWords, { words }: CautionFacts): boolean =>
   PAGE_WORDS[subject].some((word) => plainWords(words).includes(word));
 
+/** Egg that no packet says is cooked or dried. */
+const isFreshEgg = ({ id }: Food): boolean => /^egg(?:-white|-yolk)?$/.test(id);
+
+/** A method without heat, or a dish whose eggs stay raw unless it says how they are warmed. */
+const staysRaw = (f: CautionFacts): boolean =>
+  !speaksOf('onHeat', f) || (speaksOf('rawEggDish', f) && !speaksOf('eggsHeated', f));
+
+/** Without a method nothing is known of the eggs. */
+const MANY_WORDS = 20;
+const hasRawEggs = (f: CautionFacts): boolean =>
+  f.words.split(/\s+/).length >= MANY_WORDS && f.eats(isFreshEgg) && staysRaw(f);
+
 const ofTheKidneys = ({ person }: CautionFacts): boolean => person?.kidneyDisease === true;
 
 const changesFood = ({ plan }: CautionFacts): boolean => plan.swaps.length > 0;
@@ -94,6 +106,7 @@ export const TRIGGERS: readonly Trigger[] = [
       f.eats(({ name, state }) => state === 'dry' && /\b(?:kidney|white) bean/.test(name)) &&
       speaksOf('slowCooker', f),
   ],
+  ['RAW_EGGS', hasRawEggs],
   ['SALTY', ({ now }) => now('sodiumMg') >= SALTY_MG],
   ['READY_BREAD', ({ adds }) => adds((food) => hasTag(food, 'ready-bread'))],
   ['ALLULOSE', (f) => f.now('alluloseG') > MUCH_ALLULOSE_G || f.adds(hasAllulose)],

@@ -30,6 +30,7 @@ const SHARES: Readonly<Record<string, readonly [number, number, number, string]>
     'pickling liquid: what stays in the jar is left out, 40 % taken as eaten',
   ],
   rinsed: [0.05, 0.2, 0.5, 'salt that is rinsed off: 20 % taken as eaten'],
+  strained: [0.1, 0.3, 0.6, 'strained out of the stock: 30 % taken as what the liquid took up'],
   serving: [0, 0, 1, 'optional or to serve: not in the main sum'],
   whole: [1, 1, 1, ''],
 };

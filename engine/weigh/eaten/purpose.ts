@@ -7,6 +7,7 @@ import { hasWord, nameOf, plain } from '../line-words.ts';
 import { isPicklingLiquid, isRinsedSalt } from './left-in-jar.ts';
 import { isMarinadeOfSteps } from './marinade-steps.ts';
 import { roughDish } from './rough-dish.ts';
+import { isStrainedOut } from './strained-out.ts';
 
 export type Purpose =
   | 'deep-frying'
@@ -23,6 +24,7 @@ export type Purpose =
   | 'pickle'
   | 'rinsed'
   | 'removed'
+  | 'strained'
   | 'serving'
   | 'whole';
 
@@ -180,6 +182,7 @@ export function purposeOf(
   if (isPicklingLiquid(item.name, plain(line.group ?? ''), grams, recipe)) return 'pickle';
   if (isRinsedSalt(item.name, grams, recipe)) return 'rinsed';
   if (isMarinadeOfSteps(item, recipe)) return 'marinade';
+  if (isStrainedOut(item, line, food, recipe)) return 'strained';
   const coating = coatingPurpose(name, purposeText, plain(line.group ?? ''), recipe);
   if (coating) return coating;
   if (!FAT.test(name) || /\bpeanut butter|almond butter/.test(name)) return 'whole';

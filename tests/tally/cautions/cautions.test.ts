@@ -26,8 +26,20 @@ const psyllium = makeFood('psyllium-husk-powder', { carbohydrateG: 80, fiberG: 7
 const noodles = makeFood('konjac-noodles', { carbohydrateG: 3, fiberG: 3 });
 // SR 173468: 38,758 mg of sodium in 100 g.
 const salt = makeFood('salt', { carbohydrateG: 0, fiberG: 0, sodiumMg: 38758 });
+const egg = makeFood('egg', { carbohydrateG: 0.7, proteinG: 12.6 }, { allergens: ['egg'] });
 const bun = makeFood('low-carb-bun', { carbohydrateG: 33, fiberG: 22 });
-const foods = makeTable(bun, flour, gluten, almond, xylitol, allulose, psyllium, noodles, salt);
+const foods = makeTable(
+  egg,
+  bun,
+  flour,
+  gluten,
+  almond,
+  xylitol,
+  allulose,
+  psyllium,
+  noodles,
+  salt,
+);
 
 const reckon = (rows: [string, number][]): Tally =>
   tally(
@@ -265,5 +277,42 @@ describe('cautions', () => {
       added: ['gluten', 'wheat'],
       removed: [],
     });
+  });
+
+  it.each([
+    [
+      'en',
+      'Cold coffee layers. Beat the yolks with the sugar, fold in the cream and the stiff whites, dip the fingers in strong coffee, layer and chill for six hours.',
+      true,
+    ],
+    [
+      'en',
+      'Tiramisu. Brew and cook the syrup. Beat the yolks with the sugar, fold in the cream and the stiff whites, layer with the fingers and chill.',
+      true,
+    ],
+    [
+      'en',
+      'Tiramisu. Whisk the yolks and sugar over simmering water until thick and warm, fold in the cream, layer with the fingers and chill overnight.',
+      false,
+    ],
+    [
+      'en',
+      'Butter cake. Beat the butter with the sugar and the eggs, stir in the flour and bake it in a tin for forty minutes.',
+      false,
+    ],
+    [
+      'de',
+      'Schichtcreme. Eigelb mit Zucker schaumig schlagen, Mascarpone und den steifen Schnee unterheben, mit Kaffee und Keksen schichten und sechs Stunden kalt stellen.',
+      true,
+    ],
+    [
+      'de',
+      'Rührkuchen. Butter mit Zucker und Eiern schaumig schlagen, Mehl unterheben, in eine Form füllen und vierzig Minuten bei mittlerer Hitze backen.',
+      false,
+    ],
+  ])('%s: eggs that stay raw are told of: %s', (language, words, told) => {
+    const same: [string, number][] = [['egg', 60]];
+    const found = allCautions({ ...inputOf(same, same), words, language });
+    expect(found.some(({ code }) => code === 'RAW_EGGS')).toBe(told);
   });
 });

@@ -219,3 +219,24 @@ describe('salt that is rinsed off', () => {
     expect(eaten(text, { others, steps })?.best).toBe(share);
   });
 });
+
+describe('what is strained out of a stock', () => {
+  const steps = [
+    'Simmer the bones with the onion, the carrots and the celery for three hours.',
+    'Strain the stock and discard the vegetables.',
+    'Bring it back to the boil, add the sliced carrots and the noodles.',
+  ];
+  const around = { others: ['2 carrots, sliced', '200 g egg noodles'], steps };
+
+  test('leaves little of its sugar in the liquid', () => {
+    expect(eaten('2 onions, quartered', around)?.best).toBe(0.3);
+    expect(eaten('3 carrots, in chunks', around)?.best).toBe(0.3);
+  });
+
+  test('is not what goes in afterwards, nor what nobody throws away', () => {
+    expect(eaten('2 carrots, sliced', { others: ['1 onion'], steps })).toEqual(ALL);
+    expect(eaten('200 g egg noodles', { others: ['1 onion'], steps })).toEqual(ALL);
+    const kept = [steps[0] ?? '', 'Strain the broth; purée the vegetables and stir them in.'];
+    expect(eaten('2 onions, quartered', { others: [], steps: kept })).toEqual(ALL);
+  });
+});
