@@ -73,10 +73,15 @@ const isFreshEgg = ({ id }: Food): boolean => /^egg(?:-white|-yolk)?$/.test(id);
 const staysRaw = (f: CautionFacts): boolean =>
   !speaksOf('onHeat', f) || (speaksOf('rawEggDish', f) && !speaksOf('eggsHeated', f));
 
+/** In other languages no word of heat is known, and a method without any proves nothing. */
+const HEAT_KNOWN: ReadonlySet<string> = new Set([...Object.keys(pageWords.onHeat), 'no', 'nn']);
+const saysHeat = ({ language }: CautionFacts): boolean =>
+  HEAT_KNOWN.has((language ?? 'en').slice(0, 2).toLowerCase());
+
 /** Without a method nothing is known of the eggs. */
 const MANY_WORDS = 20;
 const hasRawEggs = (f: CautionFacts): boolean =>
-  f.words.split(/\s+/).length >= MANY_WORDS && f.eats(isFreshEgg) && staysRaw(f);
+  saysHeat(f) && f.words.split(/\s+/).length >= MANY_WORDS && f.eats(isFreshEgg) && staysRaw(f);
 
 const ofTheKidneys = ({ person }: CautionFacts): boolean => person?.kidneyDisease === true;
 

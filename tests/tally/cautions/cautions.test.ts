@@ -310,6 +310,11 @@ describe('cautions', () => {
       'Rührkuchen. Butter mit Zucker und Eiern schaumig schlagen, Mehl unterheben, in eine Form füllen und vierzig Minuten bei mittlerer Hitze backen.',
       false,
     ],
+    [
+      'el',
+      'Κέικ. Χτυπάμε το βούτυρο με τη ζάχαρη και τα αυγά, προσθέτουμε το αλεύρι και το γάλα, ρίχνουμε το μείγμα στη φόρμα και ψήνουμε για σαράντα λεπτά περίπου.',
+      false,
+    ],
   ])('%s: eggs that stay raw are told of: %s', (language, words, told) => {
     const same: [string, number][] = [['egg', 60]];
     const found = allCautions({ ...inputOf(same, same), words, language });

@@ -213,6 +213,22 @@ describe('servings', () => {
     expect(propose(made, servings * 32, 'cookie').servings).toBe(servings);
   });
 
+  it.each([
+    ['Oat squares', 342, 9],
+    ['Chewy granola bars', 440, 11],
+    ['Dark chocolate truffles', 316, 9],
+    ['Truffle pasta', 700, 2],
+    ['Garlic mayonnaise', 213, 14],
+    ['Burgers with mayonnaise', 700, 2],
+    ['Basil pesto', 240, 8],
+    ['Apple pie', 1335, 11],
+    ['Chicken pie', 1400, 4],
+  ])('guesses at the size of what it is: %s', (title, grams, servings) => {
+    const unstated: Recipe['yield'] = { text: null, servings: null, pieces: null };
+    const { servings: guessed } = propose(recipe(title, unstated), grams, 'other');
+    expect(Math.abs(guessed - servings)).toBeLessThanOrEqual(1);
+  });
+
   it('takes a mug for one serving where its own energy is of all of it, and no loaf', () => {
     const mug = recipe('Cocoa', { text: '1 cup', servings: null, pieces: null });
     expect(propose(withEnergy(mug, '400 kcal', '1 cup'), 280, 'other', 430).servings).toBe(1);
