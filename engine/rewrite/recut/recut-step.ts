@@ -15,6 +15,7 @@ import {
 } from './recut-numbers.ts';
 import { besideShaping, lastOwnSentence, servingStep, shapingStep } from './recut-places.ts';
 import { ENGLISH, filled, type Servings } from './recut-words.ts';
+import { withAsManyFillings, withOneTime } from './smaller-bakes.ts';
 import { fitToSize } from './smaller-pieces.ts';
 
 /** What is baked as one and cut. */
@@ -114,9 +115,11 @@ export function withRecut(
   if (method.steps.length === 0) return method;
   if (servings.now <= servings.page) return withFuller(method, servings, language);
   const put = withNumber(method, servings, language, family);
-  const isPieces = put.steps.some(({ after }) => TOLD_SMALLER.test(after));
-  if (!isPieces || methodWords(language) !== null || isForeign(language)) return put;
-  return { ...put, steps: fitToSize(put.steps, servings.page / servings.now) };
+  if (put === method || methodWords(language) !== null || isForeign(language)) return put;
+  const isPieces = family === 'cookie' || put.steps.some(({ after }) => TOLD_SMALLER.test(after));
+  const many = withAsManyFillings(put.steps, servings, filled(ENGLISH.why, servings));
+  const sized = isPieces ? fitToSize(many, servings.page / servings.now) : many;
+  return { ...put, steps: isPieces ? withOneTime(sized) : sized };
 }
 
 const TOLD_SMALLER = /smaller ones are done sooner\./;

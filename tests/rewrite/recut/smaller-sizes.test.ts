@@ -193,3 +193,57 @@ describe('the number in other languages', () => {
     expect(packed).not.toMatch(/instead of 5/);
   });
 });
+
+describe('what goes into each piece', () => {
+  it('is counted like the pieces', () => {
+    const made = recut(
+      [
+        'Scoop 12 heaped teaspoons of cherry paste onto a tray and freeze them.',
+        'Divide the dough into 12 equal portions.',
+        'Wrap the dough around the paste and bake.',
+      ],
+      { page: 12, now: 20 },
+      { family: 'cookie' },
+    );
+    expect(made).toContain('Scoop 20 small portions of cherry paste onto a tray');
+    expect(made).toContain('into 20 equal portions');
+  });
+
+  it('stays where it counts something else', () => {
+    const made = recut(
+      ['Drop 6 tablespoons of butter into the pan.', 'Divide the dough into 12 balls.', 'Bake.'],
+      { page: 12, now: 20 },
+      { family: 'cookie' },
+    );
+    expect(made).toContain('Drop 6 tablespoons of butter');
+  });
+});
+
+describe('pieces that bake cooler and are smaller', () => {
+  it('have one time', () => {
+    const made = recut(
+      [
+        'Divide the dough into 12 balls.',
+        'Bake for 12 minutes. In the cooler oven it takes 1-2 minutes longer. Cool.',
+      ],
+      { page: 12, now: 14 },
+      { family: 'cookie' },
+    );
+    expect(made).toMatch(
+      /minutes\. In the cooler oven the smaller pieces take about as long as stated\. Cool/,
+    );
+    expect(made).not.toMatch(/sooner|longer/);
+  });
+
+  it('are looked at sooner where they are much smaller', () => {
+    const made = recut(
+      [
+        'Divide the dough into 12 equal portions.',
+        'Bake for 12 minutes. In the cooler oven it takes 1-2 minutes longer. Cool.',
+      ],
+      { page: 12, now: 20 },
+      { family: 'cookie' },
+    );
+    expect(made).toMatch(/minutes\. Look at the smaller ones after about 9 minutes\. Cool/);
+  });
+});
