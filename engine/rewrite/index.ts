@@ -20,6 +20,7 @@ import { withRecut } from './recut/recut-step.ts';
 import { wholeIn } from './recut/recut-words.ts';
 import { isServedBeside, type Room, withServedBeside } from './recut/served-beside.ts';
 import { hasProtein, isSavouryPlate, shareOfPlate } from './recut/smaller-plate.ts';
+import { withLeftOff } from './steps/left-off.ts';
 import { rewriteSteps } from './steps/method-steps.ts';
 import { autolyses } from './steps/rested-flour.ts';
 
@@ -83,6 +84,8 @@ export function rewriteRecipe(
     whole: wholeIn(recipe.title),
   };
   const recut = withRecut(method, servings, recipe.language, plan.family.id);
+  const room = roomIn(plan, after);
+  const served = withServedBeside(recut.steps, besides, recipe.language, room);
   return {
     lines: rewriteLines(recipe, ingredients, {
       plan,
@@ -92,6 +95,6 @@ export function rewriteRecipe(
       unworded: words === null && isForeign(recipe.language),
     }),
     ...recut,
-    steps: withServedBeside(recut.steps, besides, recipe.language, roomIn(plan, after)),
+    steps: withLeftOff(served, besides, all, recipe.language),
   };
 }
