@@ -19,7 +19,13 @@ import { mentionsOf } from './naming/mentions.ts';
 import { withRecut } from './recut/recut-step.ts';
 import { wholeIn } from './recut/recut-words.ts';
 import { isServedBeside, type Room, withServedBeside } from './recut/served-beside.ts';
-import { hasProtein, isSavouryPlate, shareOfPlate } from './recut/smaller-plate.ts';
+import {
+  energyBefore,
+  hasProtein,
+  isSavouryPlate,
+  lightMeal,
+  shareOfPlate,
+} from './recut/smaller-plate.ts';
 import { withLeftOff } from './steps/left-off.ts';
 import { rewriteSteps } from './steps/method-steps.ts';
 import { autolyses } from './steps/rested-flour.ts';
@@ -55,6 +61,7 @@ export function rewriteRecipe(
   options: RewriteOptions,
 ): { lines: RewrittenLine[]; steps: RewrittenStep[]; methodNotes: MethodNote[] } {
   const { foods, region, adjustments = [], besides = [], after } = options;
+  const { pageServings = plan.servings } = options;
   const texts = recipe.steps.map(({ text }) => text);
   const words = methodWords(recipe.language);
   const all = mentionsOf(ingredients, plan);
@@ -75,11 +82,15 @@ export function rewriteRecipe(
     adjustments,
   });
   const servings = {
-    page: options.pageServings ?? plan.servings,
+    page: pageServings,
     now: plan.servings,
     plates: isSavouryPlate(plan) && !isServedBeside(besides, recipe.language),
     filling: after !== undefined && hasProtein(after, ingredients),
     left: shareOfPlate(ingredients, plan),
+    lightKcal: lightMeal(
+      energyBefore(ingredients, foods, pageServings),
+      after?.perServing.energyKcal?.best ?? null,
+    ),
     unstated: recipe.yield.servings === null && recipe.yield.pieces === null,
     whole: wholeIn(recipe.title),
   };

@@ -43,8 +43,19 @@ const GENERAL = new Set(
   ),
 );
 
-/** Names of a way of making as much as of a pasta: filled and rolled crêpes, dumplings of ricotta bear them as well. */
-const MADE_ALIKE = new Set(['manicotti', 'cannelloni', 'canneloni', 'gnocchi', 'gnocco']);
+/**
+ * Names of a way of making as much as of a food: filled and rolled crêpes, dumplings of ricotta, shells of cheese bear
+ * them as well.
+ */
+const MADE_ALIKE = new Set([
+  'manicotti',
+  'cannelloni',
+  'canneloni',
+  'gnocchi',
+  'gnocco',
+  'taco',
+  'tostada',
+]);
 
 const stem = (word: string): string =>
   word

@@ -61,6 +61,9 @@ function isLiquidOf(part: Part, { food }: Part, { title }: Dish): boolean {
   return POT.has(food.id) || PORRIDGE.has(food.id);
 }
 
+/** Spoons of water stir a starch smooth or thin a sauce; nothing cooks in them, g. Own choice. */
+const SPOONS_G = 60;
+
 /** The lines of liquid that a part cooks in; none when it is boiled apart or in much of it. */
 function potOf(part: Part, dish: Dish): Part[] {
   // The method may call it by another word; then it is looked for among the lines of its own group.
@@ -72,6 +75,7 @@ function potOf(part: Part, dish: Dish): Part[] {
   const pot = dish.parts.filter(
     (one) =>
       isLiquidOf(part, one, dish) &&
+      one.grams > SPOONS_G &&
       one.section === part.section &&
       !dish.goals.pinned.includes(one.key) &&
       (isOnePan || (unnamed ? one.group === part.group : shares(one.steps, around))),

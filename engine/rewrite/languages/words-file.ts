@@ -65,6 +65,7 @@ export const WordsFile = z.strictObject({
     beside: z.string(),
     /** The same of a plate with protein enough. */
     leaves: z.string(),
+    lighter: z.string(),
     why: z.string(),
     /** Why it is told where the plates are as many. */
     less: z.string(),

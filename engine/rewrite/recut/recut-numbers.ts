@@ -128,7 +128,13 @@ export function isOverTin({ page, now }: Servings, texts: readonly string[]): bo
 }
 
 /** What fills a plate that is served smaller; nothing where it is none. */
-export function besidePlate(servings: Servings, says: { beside: string; leaves: string }): string {
-  if (servings.plates !== true || !isSmallerMeal(servings)) return '';
+export function besidePlate(
+  servings: Servings,
+  says: { beside: string; leaves: string; lighter: string },
+): string {
+  if (servings.plates !== true) return '';
+  const { lightKcal = null } = servings;
+  if (lightKcal !== null) return ` ${says.lighter.replace('{kcal}', String(lightKcal))}`;
+  if (!isSmallerMeal(servings)) return '';
   return ` ${servings.filling === true ? says.leaves : says.beside}`;
 }

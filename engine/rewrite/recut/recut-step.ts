@@ -47,6 +47,7 @@ function sentenceFor(
     portions: string;
     beside: string;
     leaves: string;
+    lighter: string;
     filled?: string;
     cut?: string;
   },

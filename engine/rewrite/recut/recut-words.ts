@@ -9,6 +9,8 @@ export interface Servings {
   filling?: boolean;
   /** Share of the page's mass that is left of the whole dish. */
   left?: number;
+  /** kcal of a serving that is a lighter meal than the page's; null where it is none. */
+  lightKcal?: number | null;
   /** Whether the page states no number, so that its own is a guess. */
   unstated?: boolean;
   /** What is cut into pieces, by the last such word of the title: 'cheesecake'. */
@@ -25,6 +27,8 @@ export const ENGLISH = {
   beside:
     'Serve green leaves with it to fill the plate (a handful has under 1 g net carbs); if it is the whole meal, add some protein too.',
   leaves: 'Serve green leaves with it to fill the plate (a handful has under 1 g net carbs).',
+  lighter:
+    'About {kcal} kcal a serving, a lighter meal than before: more of the protein or fat in it fills, with hardly any net carbs.',
   cut: 'Cut {whole} into {now} pieces.',
   slices: 'Cut {whole} into {now} slices instead of {was}, each {size}.',
   single: 'Make {now} in all; one is a serving.',

@@ -1,4 +1,5 @@
 /** Which dishes are plates that want filling once they are served smaller: less of a meal is a meal no longer. */
+import type { FoodTable } from '../../foods/index.ts';
 import { isSavoury } from '../../foods/savoury.ts';
 import type { Family, Ingredient, Plan, Tally } from '../../model.ts';
 
@@ -39,6 +40,29 @@ export function shareOfPlate(ingredients: readonly Ingredient[], { items }: Plan
   const was = ofIngredients(ingredients);
   const now = items.reduce((sum, { grams, eaten }) => sum + grams * eaten.best, 0);
   return was > 0 ? now / was : 1;
+}
+
+/** kcal below which a plate that was a meal is a light one, and share of the page's from which it is told. Own choice. */
+const LIGHT_MEAL = { kcal: 350, share: 0.75 } as const;
+
+/** kcal of a serving, in tens, where what was a meal is a light one now; null elsewhere. */
+export function lightMeal(before: number | null, now: number | null): number | null {
+  if (before === null || now === null || before < LIGHT_MEAL.kcal || now >= LIGHT_MEAL.kcal)
+    return null;
+  return now <= LIGHT_MEAL.share * before ? Math.round(now / 10) * 10 : null;
+}
+
+/** kcal of a serving as the page has it; null where nothing of it is known. */
+export function energyBefore(
+  ingredients: readonly Ingredient[],
+  foods: FoodTable,
+  servings: number,
+): number | null {
+  const kcal = ingredients.reduce((sum, { match, weight }) => {
+    const each = match === null ? null : foods.byId(match.foodId)?.per100g.energyKcal;
+    return sum + ((weight?.grams.best ?? 0) * (weight?.eaten.best ?? 1) * (each ?? 0)) / 100;
+  }, 0);
+  return kcal > 0 ? kcal / servings : null;
 }
 
 /** Protein of a plate that is enough for a meal, g (common practice, no source). */

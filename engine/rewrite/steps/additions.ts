@@ -1,6 +1,6 @@
 /** Steps for foods that a plan adds and no step names. */
 import { hasTag } from '../../foods/tags.ts';
-import type { PlannedItem, RewrittenStep } from '../../model.ts';
+import type { PlannedItem, RewrittenStep, Swap } from '../../model.ts';
 import type { CueContext } from '../cues/cue-context.ts';
 import { listIn, withAmount } from '../cues/cue-text.ts';
 import { type Insertion, RANKS } from '../cues/insertion.ts';
@@ -70,6 +70,19 @@ function placeBeside(
 
 const MASHES = /\bmash/i;
 
+const saysAtEnd = ({ method = '' }: Swap): boolean => /\bat the end\b/i.test(method);
+
+const TIMED = /\d ?min/i;
+const RESTS = /\b(?:rest|stand|serve|cool)\b/i;
+const cooksFor = (text: string): boolean => TIMED.test(text) && !RESTS.test(text);
+
+/** Behind the last sentence of a method that cooks for a time: what goes in at the end follows it. */
+function lastTimed(texts: readonly string[]): { at: number; behind: number } | null {
+  const at = texts.findLastIndex((text) => sentencesOf(text).some(cooksFor));
+  const behind = sentencesOf(texts[at] ?? '').findLastIndex(cooksFor);
+  return behind < 0 ? null : { at, behind };
+}
+
 /** What goes in with a vegetable that stands in, such as the butter of a mash, where no handling says it. */
 export function companionSteps(
   context: CueContext,
@@ -87,13 +100,15 @@ export function companionSteps(
       return isOwn && aside.has(item.foodId) && item.grams > 0 && !isSaid(name, handling);
     });
     const steps = (swap.key === null ? undefined : course.named.get(swap.key)) ?? [];
-    const at = steps.find((step) => MASHES.test(texts[step] ?? '')) ?? steps.at(-1);
+    const mashed = steps.find((step) => MASHES.test(texts[step] ?? ''));
+    const cooked = saysAtEnd(swap) ? lastTimed(texts) : null;
+    const at = cooked?.at ?? mashed ?? steps.at(-1);
     if (untold.length === 0 || at === undefined) return [];
     const list = listIn(
       untold.map((item) => withAmount(item, context)),
       context,
     );
-    const behind = Math.max(0, sentencesOf(texts[at] ?? '').length - 1);
+    const behind = cooked?.behind ?? Math.max(0, sentencesOf(texts[at] ?? '').length - 1);
     return [{ at, behind, rank: RANKS.after, step: addition(dish.replace('{list}', list), why) }];
   });
 }

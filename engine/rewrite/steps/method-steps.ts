@@ -80,16 +80,11 @@ function partInsertions(
   const inTime = (one: Insertion): Insertion => cookedAhead(one, context, texts);
   const cues = [...insertions(method, statesOven).map(inTime), ...warningsFor(method)];
   const swaps = swapSteps(context, texts).map(inTime);
-  const written = [...steps, ...cues.map(({ step }) => step), ...swaps.map(({ step }) => step)]
-    .map(({ after }) => after)
-    .join(' ');
   const handling = [...cues, ...swaps].map(({ step }) => step.after).join(' ');
-  return [
-    ...cues,
-    ...swaps,
-    ...companionSteps(context, handling, texts),
-    ...additionSteps(context, written, texts),
-  ];
+  const companions = companionSteps(context, handling, texts);
+  const said = companions.map(({ step }) => step.after);
+  const written = [...texts, handling, ...said].join(' ');
+  return [...cues, ...swaps, ...companions, ...additionSteps(context, written, texts)];
 }
 
 /** The steps with flour and water that stand together first, where a part's are to. */

@@ -187,3 +187,118 @@ it('a plate that would be left as it is goes on to the next changes where they b
   expect(result.plan.swaps.length).toBeGreaterThan(0);
   expect(result.after.perServing.netCarbsG?.best ?? 99).toBeLessThan(31);
 });
+
+it('spoons of water that stir a starch smooth stay when the rice goes', () => {
+  const result = adapted(
+    plate(
+      'Glazed chicken bowls',
+      'Serves 4',
+      [
+        '600 g chicken thighs',
+        '120 ml soy sauce',
+        '2 tbsp honey',
+        '1 tbsp cornstarch',
+        '2 tbsp water',
+        '300 g jasmine rice',
+        '450 ml water',
+        '300 g broccoli',
+      ],
+      [
+        'Bring the rice and 450 ml water to the boil, cover and cook 12 minutes.',
+        'Simmer soy sauce and honey. Stir the cornstarch with 2 tbsp water and add.',
+        'Fry the chicken, pour over the sauce and serve with broccoli on the rice.',
+      ],
+      ['rice-dish'],
+    ),
+    { way: 'within' },
+  );
+  expect(swapOf(result, /2 tbsp water/)).toBeUndefined();
+  expect(swapOf(result, /450 ml water/)?.keptGrams ?? 450).toBeLessThan(300);
+});
+
+it('tacos are tacos on shells of cheese, and half a shell is none', () => {
+  const { plan } = adapted(
+    plate(
+      'Beef tacos',
+      'Serves 4',
+      [
+        '500 g ground beef',
+        '1 onion',
+        '200 ml passata',
+        '8 hard taco shells',
+        '1 cup grated cheddar',
+        '1 cup corn',
+      ],
+      [
+        'Brown the beef with the onion, add the passata.',
+        'Warm the taco shells and fill them with beef, corn and cheddar.',
+      ],
+    ),
+  );
+  const shells = plan.items.filter(({ foodId }) => foodId === 'tostada-shell');
+  expect(plan.met).toBe(true);
+  for (const { grams } of shells)
+    expect((grams * 8) / 104).toBeCloseTo(Math.round((grams * 8) / 104), 5);
+});
+
+it('the honey of a smoothie goes before most of its fruit', () => {
+  const result = adapted(
+    plate(
+      'Peach smoothie',
+      'Serves 2',
+      [
+        '1 banana',
+        '1 cup frozen peaches',
+        '1/2 cup Greek yogurt',
+        '2 tbsp honey',
+        '1 cup almond milk',
+      ],
+      ['Blend until smooth.'],
+    ),
+    { way: 'within' },
+  );
+  expect(swapOf(result, /honey/)?.keptGrams ?? 99).toBeLessThan(12);
+});
+
+it('cream and cheese of a risotto are told once, at its end', () => {
+  const { steps } = adapted(
+    plate(
+      'Pea risotto',
+      'Serves 4',
+      [
+        '280 g arborio rice',
+        '1 shallot',
+        '1 litre hot chicken stock',
+        '50 g butter',
+        '150 g peas',
+        '50 g parmesan, grated',
+      ],
+      [
+        'Soften the shallot in half the butter, add the rice and stir for 2 minutes.',
+        'Add the stock a ladle at a time, about 18 minutes.',
+        'Stir in peas, the remaining butter and the parmesan and serve.',
+      ],
+      ['rice-dish'],
+    ),
+    { way: 'within' },
+  );
+  const text = steps.map(({ after }) => after).join('\n');
+  expect(text.match(/heavy cream/g)).toHaveLength(1);
+  expect(steps.findIndex(({ after }) => after.includes('heavy cream'))).toBeGreaterThan(
+    steps.findIndex(({ after }) => after.includes('Soften the shallot')),
+  );
+});
+
+it('a few fries beside their stand-in are a token, and go', () => {
+  const { plan } = adapted(
+    plate(
+      'Loaded sausage rolls',
+      'Serves 8',
+      ['550 g frozen french fries', '700 g sausage, sliced', '8 large grinder rolls'],
+      ['Bake the fries.', 'Fry the sausage.', 'Stuff the rolls with fries and sausage.'],
+    ),
+    { way: 'within' },
+  );
+  const fries = plan.items.find(({ foodId }) => foodId === 'potato-fries')?.grams ?? 0;
+  expect(fries === 0 || fries >= 8 * 20).toBe(true);
+});

@@ -4,6 +4,7 @@ import {
   hasProtein,
   isSavouryPlate,
   isSmallerMeal,
+  lightMeal,
 } from '../../../engine/rewrite/recut/smaller-plate.ts';
 
 const plan = (family: Family, ...foods: string[]): Plan =>
@@ -37,5 +38,16 @@ describe('protein of a plate', () => {
     expect(hasProtein(tallied(28), [line({})])).toBe(true);
     expect(hasProtein(tallied(6), [line({})])).toBe(false);
     expect(hasProtein(tallied(6), [line({}), line(null)])).toBe(true);
+  });
+});
+
+describe('a lighter meal', () => {
+  it('is one below 350 kcal that has lost a quarter of what it had', () => {
+    expect(lightMeal(503, 71)).toBe(70);
+    expect(lightMeal(480, 344)).toBe(340);
+    expect(lightMeal(400, 340)).toBeNull();
+    expect(lightMeal(320, 120)).toBeNull();
+    expect(lightMeal(800, 460)).toBeNull();
+    expect(lightMeal(null, 200)).toBeNull();
   });
 });

@@ -9,6 +9,9 @@ import { feedsYeast } from '../yeast.ts';
 /** Below this share of a line, the rest of it goes as well: of a flour, of crumbs, of other foods. Own choice. */
 const REMNANT = { base: 0.05, crumbs: 0.35, other: 0.15 };
 
+/** g a serving, and share of the line, below which a rest of potatoes beside their stand-in is a token (common practice, no source). */
+const TOKEN_POTATO = { grams: 30, share: 0.3 } as const;
+
 /** A rest of sugar below this, g, and this share of its line is not worth a bag of its own on the scale, nor is a slight one. Own choice. */
 const SWEET_REST = { grams: 15, share: 0.25, slight: 0.12 };
 
@@ -73,12 +76,20 @@ function crumbLines(exact: readonly Amount[], dish: Dish): Set<string> {
   return new Set(crumbs.map(({ key }) => key));
 }
 
+/** What must stay of a line of a plate, g, so that it is no token. */
+function leastOf({ key, original }: Amount, section: Section, { parts, servings }: Dish): number {
+  const kind = parts.find((part) => part.key === key)?.class;
+  if (section.dough || kind !== 'potatoes') return 0;
+  return Math.min(TOKEN_POTATO.grams * servings, TOKEN_POTATO.share * original);
+}
+
 /** A scrap of a line that is left is replaced too, by what replaces the rest of it. */
 export function withoutRemnants(exact: readonly Amount[], section: Section, dish: Dish): Amount[] {
   const dropped = new Set<string>();
   const grown = new Map<string, number>();
   const crumbs = crumbLines(exact, dish);
-  for (const { origin, key, grams, original, base, role } of exact) {
+  for (const amount of exact) {
+    const { origin, key, grams, original, base, role } = amount;
     const scrap = section.limits.yeast
       ? !feedsYeast(grams, section) && grams < YEAST_SCRAP * original
       : grams < SWEET_SCRAP * original;
@@ -87,7 +98,8 @@ export function withoutRemnants(exact: readonly Amount[], section: Section, dish
     else if (sweet && isRest(grams, original, section))
       grown.set(key, original / (original - grams));
     const other = crumbs.has(key ?? '') ? REMNANT.crumbs : REMNANT.other;
-    const least = (base ? REMNANT.base : other) * original;
+    const scrapOf = (base ? REMNANT.base : other) * original;
+    const least = Math.max(scrapOf, leastOf(amount, section, dish));
     if (origin !== 'kept' || key === null || grams <= 0 || grams >= least || AS_SOLVED.has(role))
       continue;
     const factor = original / (original - grams);
