@@ -4,8 +4,8 @@ import { adapted, dishesOf } from '../../plan/pasted.ts';
 
 const pasted = dishesOf('other');
 
-const methodOf = (title: string, lines: string[], steps: string[]): string =>
-  adapted(pasted(title, lines, steps))
+const methodOf = (title: string, lines: string[], steps: string[], serves = 4): string =>
+  adapted({ ...pasted(title, lines, steps), serves: `Serves ${serves}` })
     .steps.map(({ after }) => after)
     .join('\n');
 
@@ -107,5 +107,71 @@ describe('rice in layers', () => {
       ],
     );
     expect(told).not.toMatch(/cooking liquid/);
+  });
+});
+
+describe('crumbs in a sweet bake', () => {
+  it('are no pork rind and no cheese', () => {
+    const told = methodOf(
+      'Apfelstrudel',
+      [
+        '250 g Mehl',
+        '1 Ei',
+        '2 EL Öl',
+        '125 ml Wasser',
+        '1 kg Äpfel',
+        '100 g Zucker',
+        '100 g Semmelbrösel',
+        '80 g Butter',
+      ],
+      [
+        'Mehl, Ei, Öl und Wasser zu einem Teig kneten.',
+        'Brösel in Butter rösten. Äpfel mit Zucker mischen.',
+        'Teig hauchdünn ausziehen, mit Bröseln bestreuen, Äpfel darauf verteilen und aufrollen.',
+        'Bei 190 °C 40 Minuten backen.',
+      ],
+    );
+    expect(told).toMatch(/Brösel \(jetzt/);
+    expect(told).not.toMatch(/Schwein|Parmesan|Kerntemperatur/);
+  });
+});
+
+describe('a thin unleavened dough', () => {
+  it('is no quick bread: nothing thinned by the spoon, nothing cooled for hours', () => {
+    const told = methodOf(
+      'Flammkuchen',
+      ['400 g Mehl', '200 ml Wasser', '3 EL Öl', '1 TL Salz', '200 g Schmand', '150 g Speck'],
+      [
+        'Mehl, Wasser, Öl und Salz zu einem glatten Teig kneten und 30 Minuten ruhen lassen.',
+        'Hauchdünn ausrollen, mit Schmand bestreichen und mit Speck belegen.',
+        'Bei 250 °C 12 Minuten knusprig backen.',
+      ],
+    );
+    expect(told).toMatch(/knusprig/);
+    expect(told).not.toMatch(/Löffel|Kerntemperatur|auskühlen/);
+  });
+});
+
+describe('a pie with a lid', () => {
+  it('is told of both halves of its almond dough', () => {
+    const told = methodOf(
+      'Chicken pot pie',
+      [
+        '2 refrigerated pie crusts',
+        '75 g butter',
+        '40 g flour',
+        '400 ml chicken broth',
+        '350 g cooked chicken',
+        '300 g frozen mixed vegetables',
+      ],
+      [
+        'Fit one pie crust into a pie plate.',
+        'Melt the butter, stir in the flour, then the broth; cook until thick. Stir in the chicken and vegetables.',
+        'Spoon into the crust. Top with the second crust, seal and bake 35 minutes at 220 °C.',
+      ],
+      8,
+    );
+    expect(told).toMatch(/Press half of it into the tin[^.]*roll the other half/);
+    expect(told.match(/Make the almond crust first/g)).toHaveLength(1);
   });
 });

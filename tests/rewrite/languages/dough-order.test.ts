@@ -92,3 +92,44 @@ it('an amended sentence begins with a capital', () => {
   const lines = ['500 g Weizenmehl', '7 g Trockenhefe', '300 ml Wasser'];
   expect(told('de', lines, steps).join('\n')).toMatch(/\nNur 3-6 Minuten/);
 });
+
+describe.each([
+  [
+    'sv',
+    'vetemjöl',
+    'Arbeta degen 10 minuter. Låt jäsa 45 minuter.',
+    /bara 3-6 minuter/,
+    /jäsa (?:45|5\d) minuter/,
+  ],
+  [
+    'da',
+    'hvedemel',
+    'Ælt dejen i 10 minutter. Lad den hæve i 45 minutter.',
+    /kun 3-6 minutter/,
+    /hæve i (?:45|5\d) minutter/,
+  ],
+  [
+    'nb',
+    'hvetemel',
+    'Elt deigen i 10 minutter. La den heve i 45 minutter.',
+    /bare 3-6 minutter/,
+    /heve i (?:45|5\d) minutter/,
+  ],
+  [
+    'pt',
+    'farinha de trigo',
+    'Amasse durante 10 minutos. Deixe levedar 45 minutos.',
+    /apenas 3-6 minutos/,
+    /levedar (?:45|5\d) minutos/,
+  ],
+] as const)('kneading in %s', (language, flour, step, kneads, rises) => {
+  const kneaded = (text: string): string =>
+    told(language, [`500 g ${flour}`, '7 g yeast', '300 ml water'], [text]).join('\n');
+
+  it('is shortened, and the rise in the same step is not', () => {
+    expect(kneaded(step)).toMatch(kneads);
+    expect(kneaded(step)).toMatch(rises);
+    const [, rest = ''] = step.split('. ');
+    expect(kneaded(`${step.split(' ')[0]} ${flour}. ${rest}`)).toMatch(rises);
+  });
+});

@@ -289,3 +289,10 @@ describe('servings', () => {
     expect(propose(recipe('Vanilla sauce', none), 600, 'sweet-sauce').servings).toBeGreaterThan(12);
   });
 });
+
+it('two sausage rolls, or one filled pastry, are a serving', () => {
+  const pieces = (title: string, count: number, noun: string): Recipe =>
+    recipe(title, { text: `${count} ${noun}s`, servings: null, pieces: { count, noun } });
+  expect(propose(pieces('Sausage rolls', 24, 'roll'), 1020, 'other').servings).toBe(12);
+  expect(propose(pieces('Beef empanadas', 16, 'empanada'), 1400, 'pie-crust').servings).toBe(16);
+});

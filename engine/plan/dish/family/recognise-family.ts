@@ -113,6 +113,8 @@ function yeasted(r: Ratios, title: string, method: string): FamilyGuess {
 const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])[] = [
   [/choux|eclair|éclair|cream puff|profiterole|gougère|churro/, 'choux', (r) => r.liquid > 0.8],
   [/empanad|samosa|\bpast(?:y|ies)\b|turnover|\bhand pies?\b/, 'pie-crust', (r) => r.fat > 0.1],
+  [/flammk|tarte flamb|lahmacun|\bpide\b|\bcoca de\b/, 'flatbread', (r) => r.liquid > 0.3],
+  [/strudel|\bbörek\b|\bburek\b/, 'pie-crust', (r) => r.flourShare >= 0.06],
   [/tortilla|\bwraps?\b|\brotis?\b|chapati/, 'tortilla', (r) => r.fat < 0.4 && r.sugar < 0.1],
   [
     /pancake|waffle|crepe|crêpe|popover|yorkshire|dutch baby/,
@@ -136,7 +138,7 @@ const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])
   [/scone|biscuit|dumpling/, 'biscuit', (r) => r.sugar < 0.4],
   [/cake|cupcake|sponge|gateau/, 'cake', (r) => r.sugar >= 0.4],
   [
-    /\bpies?\b|\btarts?\b|quiche|galette|\bpastry\b|cobbler|crumble|\bcrisp\b/,
+    /\bpies?\b|\btarts?\b|quiche|galette|\bpastry\b|cobbler|crumble|\bcrisp\b|(?:appel|peren|pruimen|kersen|abrikozen|rabarber)taart|vlaai|\btarte\b|crostata|\p{L}*paj\b|tærte\b|\bterte\b/u,
     'pie-crust',
     (r) => r.fat > 0.25,
   ],
@@ -185,6 +187,8 @@ function dough(r: Ratios, title: string, method: string): FamilyGuess {
   }
   if (r.leavening) return guess('quick-bread', 0.65, 'batter with chemical leavening');
   if (r.liquid < 0.45 && r.sugar < 0.1) return guess('cracker', 0.5, 'stiff, unleavened dough');
+  if (!r.leavening && r.egg < 0.1 && r.sugar < 0.05 && r.liquid <= 0.8)
+    return guess('flatbread', 0.5, 'soft dough without egg, sugar or leavening');
   return guess('quick-bread', 0.4, 'flour-based, nothing else fits');
 }
 

@@ -15,6 +15,12 @@ function leastShare(b: Builder, parts: readonly Part[]): number {
   return baked && parts.every(({ role }) => role === 'fruit') ? LEAST_FRUIT_IN_BAKES : LEAST;
 }
 
+/** A stem as the title has it, where that is the longer: 'milchreis' of 'milchrei'. */
+function asTitled(word: string, title: string): string {
+  const whole = title.toLowerCase().match(/\p{L}+/gu) ?? [];
+  return whole.find((one) => one.startsWith(word)) ?? word;
+}
+
 /** For each food of the title: what stays of it, and what its own kind puts in its place. */
 export function identityRows(b: Builder): void {
   for (const [word, parts] of titleFoods(b.dish)) {
@@ -28,7 +34,7 @@ export function identityRows(b: Builder): void {
       `title ${word}`,
       b.sum(stays, all),
       leastShare(b, parts),
-      `The title says ${word}, so at least part of it stays.`,
+      `The title says ${asTitled(word, b.dish.title)}, so at least part of it stays.`,
     );
   }
 }
