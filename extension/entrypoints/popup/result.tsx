@@ -29,7 +29,7 @@ import { useWork, type WorkState } from '../../ui/hooks/use-work.ts';
 import { KeepButton } from '../../ui/kept/keep-button.tsx';
 import { ChangeList } from '../../ui/recipe/change-list.tsx';
 import { wayDown } from '../../ui/ways/way-down.ts';
-import { WaySwitch, WaysOut, wayMeaning } from '../../ui/ways/way-switch.tsx';
+import { betterWays, WaySwitch, WaysOut, wayMeaning } from '../../ui/ways/way-switch.tsx';
 import { portionWord } from '../../ui/words/portion.ts';
 import { say } from '../../ui/words/say.ts';
 import { openBench } from './open-bench.ts';
@@ -115,6 +115,8 @@ interface ViewProps {
 /** All that matters, in the first 500 px. */
 function AtOnce({ work, adaptation, table, openLine }: Omit<ViewProps, 'preferences'>) {
   const uncounted = adaptation.before.uncounted.length + adaptation.after.uncounted.length > 0;
+  // What stands above the changes takes from their room.
+  const crowded = uncounted || betterWays(adaptation).length > 0;
   // The switch waits until it is known what goes in.
   const settled = adaptation.stillContains.length === 0;
   return (
@@ -140,7 +142,7 @@ function AtOnce({ work, adaptation, table, openLine }: Omit<ViewProps, 'preferen
           </div>
           {settled && <WaySwitch adaptation={adaptation} onGoals={work.changeGoals} />}
         </div>
-        <ChangeList adaptation={adaptation} mostLines={uncounted ? 2 : 4} />
+        <ChangeList adaptation={adaptation} mostLines={crowded ? 2 : 4} />
       </section>
       <NotCounted adaptation={adaptation} onSay={openLine} />
       <Concerns adaptation={adaptation} brief={graveText(adaptation) !== null} />

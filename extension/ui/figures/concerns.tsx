@@ -80,13 +80,16 @@ export function Questions({ adaptation, onSay }: MissingProps) {
 /** Letters of names that one line of the popup holds. Own choice. */
 const ONE_LINE = 30;
 
-/** As many names as one line holds, the first always; how many more there are. */
+/** As many names as one line holds, the shortest where none fits; how many more there are. */
 function inOneLine(names: readonly string[]): string {
   let letters = 0;
-  const shown = names.filter((name, at) => {
+  const fitting = names.filter((name) => {
+    if (letters + name.length > ONE_LINE) return false;
     letters += name.length;
-    return at === 0 || letters <= ONE_LINE;
+    return true;
   });
+  const shortest = [...names].sort((a, b) => a.length - b.length).slice(0, 1);
+  const shown = fitting.length > 0 ? fitting : shortest;
   const more = names.length - shown.length;
   return more > 0 ? `${shown.join(', ')} ${sayCount('andMoreFoods', more)}` : sayList(shown);
 }

@@ -41,9 +41,10 @@ describe('lines that are not counted', () => {
 });
 
 describe('what has to be ordered', () => {
-  const orderLine = (brief: boolean) => {
+  const FLOURS = ['one long name of a flour', 'another flour', 'a third'];
+  const orderLine = (brief: boolean, names = FLOURS) => {
     const adaptation = adaptedPage('milk-rolls.html');
-    const rare = ['one long name of a flour', 'another flour', 'a third'].map((food) => ({
+    const rare = names.map((food) => ({
       foodId: `no-such-${food}`,
       food,
       grams: 10,
@@ -65,5 +66,11 @@ describe('what has to be ordered', () => {
 
   it('is told in one line where something graver needs the room', () => {
     expect(orderLine(true)).toBe('Order ahead: one long name of a flour and 2 more.');
+    expect(orderLine(true, ['a name too long for any line of its own', 'another flour'])).toBe(
+      'Order ahead: another flour and one more.',
+    );
+    expect(orderLine(true, ['a name too long for any line of its own'])).toBe(
+      'Order ahead: a name too long for any line of its own.',
+    );
   });
 });
