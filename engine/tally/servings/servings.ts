@@ -5,6 +5,7 @@ import type { Family, Recipe } from '../../model.ts';
 import { familyYield } from '../cooked.ts';
 import racc from '../data/racc.json' with { type: 'json' };
 import { statedEnergy } from '../stated/stated-figures.ts';
+import { servingsByEnergy } from './by-own-energy.ts';
 import { mostSlices } from './loaf-slices.ts';
 import { DOZEN, piecesOf } from './pieces-said.ts';
 import { arePlates, platesOfMethod } from './plates-told.ts';
@@ -261,7 +262,7 @@ function estimated(
   recipe: Recipe,
   cookedGrams: number | null,
   reference: Reference,
-  family: Family,
+  { family, energyKcal }: WholeDish,
 ): ServingsProposal {
   const plate = reference.plate ?? reference;
   if (cookedGrams === null)
@@ -272,6 +273,14 @@ function estimated(
       text: 'The page gives no servings and no weights: figures are for the whole recipe. Set the servings.',
     };
   const byWeight = wholeNumber(cookedGrams / plate.grams);
+  const byEnergy = servingsByEnergy(recipe, energyKcal, byWeight);
+  if (byEnergy !== null)
+    return {
+      servings: byEnergy,
+      stated: false,
+      assumed: true,
+      text: `The page gives no servings. ${byEnergy} taken, as ${OWN_FIGURES}. Set the servings you cut.`,
+    };
   const loaf = mostSlices(recipe, family);
   const { text } = recipe.yield;
   const pageGap =
@@ -310,6 +319,6 @@ export function proposeServings(recipe: Recipe, dish: WholeDish): ServingsPropos
     asOne(recipe, energyKcal, misfit) ??
     fromPieces(recipe, cooked, reference.grams, energyKcal, misfit) ??
     fromPlates(recipe, cooked, reference, dish) ??
-    estimated(recipe, cooked, reference, family)
+    estimated(recipe, cooked, reference, dish)
   );
 }

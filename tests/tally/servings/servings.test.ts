@@ -229,6 +229,17 @@ describe('servings', () => {
     expect(Math.abs(guessed - servings)).toBeLessThanOrEqual(1);
   });
 
+  it('lets the page’s own energy of a serving move an estimate, not overthrow it', () => {
+    const unstated = recipe('Lime cake', { text: null, servings: null, pieces: null });
+    const guessed = propose(unstated, 1000, 'cake', 2800).servings;
+    expect(propose(withEnergy(unstated, '350 kcal'), 1000, 'cake', 2800).servings).toBe(8);
+    expect(propose(withEnergy(unstated, '2800 kcal'), 1000, 'cake', 2800)).toMatchObject({
+      servings: guessed,
+      assumed: true,
+    });
+    expect(propose(withEnergy(unstated, '50 kcal'), 1000, 'cake', 2800).servings).toBe(guessed);
+  });
+
   it('takes a mug for one serving where its own energy is of all of it, and no loaf', () => {
     const mug = recipe('Cocoa', { text: '1 cup', servings: null, pieces: null });
     expect(propose(withEnergy(mug, '400 kcal', '1 cup'), 280, 'other', 430).servings).toBe(1);
