@@ -18,7 +18,7 @@ function leastShare(b: Builder, parts: readonly Part[]): number {
 /** A stem as the title has it, where that is the longer: 'milchreis' of 'milchrei'. */
 function asTitled(word: string, title: string): string {
   const whole = title.toLowerCase().match(/\p{L}+/gu) ?? [];
-  return whole.find((one) => one.startsWith(word)) ?? word;
+  return whole.includes(word) ? word : (whole.find((one) => one === `${word}s`) ?? word);
 }
 
 /** For each food of the title: what stays of it, and what its own kind puts in its place. */
