@@ -17,7 +17,7 @@ function leastShare(b: Builder, parts: readonly Part[]): number {
 
 /** A stem as the title has it, where that is the longer: 'milchreis' of 'milchrei'. */
 function asTitled(word: string, title: string): string {
-  const whole = title.toLowerCase().match(/\p{L}+/gu) ?? [];
+  const whole: readonly string[] = title.toLowerCase().match(/\p{L}+/gu) ?? [];
   return whole.includes(word) ? word : (whole.find((one) => one === `${word}s`) ?? word);
 }
 
