@@ -27,6 +27,8 @@ export interface CueContext {
   partTitle: string | null;
   /** Vegetables that join the potatoes of a pot for the last minutes; none where it is not asked. */
   late?: readonly LateVegetable[];
+  /** The plan of all parts, where this is of one. */
+  whole?: Plan;
   /** The part's way through the method. */
   course: Course;
 }

@@ -62,9 +62,9 @@ function withoutGone(
 }
 
 /** Foods of a swap that are in the dish for more than this line. */
-function sharedFoods({ key, to }: Swap, { plan }: CueContext): Set<string> {
+function sharedFoods({ key, to }: Swap, { plan, whole = plan }: CueContext): Set<string> {
   const others = new Set(
-    plan.items.flatMap((item) => (item.key !== key && item.grams > 0 ? [item.foodId] : [])),
+    whole.items.flatMap((item) => (item.key !== key && item.grams > 0 ? [item.foodId] : [])),
   );
   return new Set(to.flatMap(({ foodId }) => (others.has(foodId) ? [foodId] : [])));
 }

@@ -24,17 +24,49 @@ export interface LineContext {
 const COUNTED_BESIDE =
   /^\(?(?:approx(?:imately)?|about|around|roughly|ca|circa|etwa|environ|ongeveer)\.? \d/i;
 
+/** What the page says of its own line elsewhere, or of another season: 'see notes', 'frozen if not in season'. */
+const OF_THE_PAGE = /\bsee (?:the )?(?:recipe )?notes?\b|\bif (?:not )?in season\b/i;
+const ofThePage = (words: string | null): boolean => words !== null && OF_THE_PAGE.test(words);
+
 const withoutCounts = (preparation: string | null): string | undefined =>
   preparation
     ?.split(', ')
-    .filter((part) => !COUNTED_BESIDE.test(part))
+    .filter((part) => !COUNTED_BESIDE.test(part) && !ofThePage(part))
     .join(', ');
+
+/** Fruit of which a line weighs the juice alone: 'juice of 1 lemon', 'lemon, zest and juiced'. */
+const isJuiced = ({ item, match }: Ingredient): boolean =>
+  /-juice$/.test(match?.foodId ?? '') &&
+  !/juice/i.test(item.name) &&
+  /\bjuiced?\b/i.test(item.preparation ?? '');
+
+/** A preparation that the page has within the name: 'Straight Cut' of 'Straight Cut Fries'; null where it stands beside. */
+function nameAround({ item, line }: Ingredient): string | null {
+  const { name, preparation } = item;
+  const words = name.trim().split(/\s+/);
+  if (preparation === null || /[\s,]/.test(preparation) || words.length < 2) return null;
+  const places = words
+    .slice(1)
+    .map((_, at) => [...words.slice(0, at + 1), preparation, ...words.slice(at + 1)]);
+  const text = line.text.replace(/\s+/g, ' ');
+  return places.map((place) => place.join(' ')).find((place) => text.includes(place)) ?? null;
+}
+
+/** How the page prepares an ingredient, where that stands behind the name. */
+function preparationOf(ingredient: Ingredient): string | null {
+  const { preparation } = ingredient.item;
+  if (nameAround(ingredient) !== null) return null;
+  if (!isJuiced(ingredient)) return preparation;
+  return /\bzest/i.test(preparation ?? '') ? 'and the zest' : null;
+}
 
 /** What follows the name on the original line and still holds: preparation, purpose, note. */
 export function tailOf(ingredient: Ingredient, local: MethodWords | null = null): string {
-  const { item, line } = ingredient;
+  const { line } = ingredient;
   const note = line.note !== null && !/\d/.test(line.note) ? line.note : null;
-  const words = [withoutCounts(item.preparation), line.purpose, note].filter((word) => word);
+  const words = [withoutCounts(preparationOf(ingredient)), line.purpose, note].filter(
+    (word) => word && !ofThePage(word),
+  );
   const tail = words.length > 0 ? `, ${words.join(', ')}` : '';
   const { optional = 'optional' } = local?.lines ?? {};
   const said = tail.toLowerCase().includes(optional) || /optional/i.test(tail);
@@ -63,9 +95,13 @@ function withHead({ name, alternatives }: Ingredient['item'], food: Food | null)
 const CHOICE = /\p{L}+ or \p{L}+ (?:extract|essence|aroma)\b/iu;
 
 /** An ingredient's name on a line in grams: its own words, or the food's where the amount told what it is. */
-export function ownName({ item, line }: Ingredient, food: Food | null): string {
+export function ownName(ingredient: Ingredient, food: Food | null): string {
+  const { item, line } = ingredient;
   const [choice] = CHOICE.exec(line.text) ?? [];
   if (choice !== undefined && item.alternatives.length > 0) return choice;
+  const around = nameAround(ingredient);
+  if (around !== null) return around;
+  if (isJuiced(ingredient)) return `${item.name} juice`;
   const contained = item.amounts.some(({ unit }) => unit !== null && CONTAINERS.has(unit));
   const unclear = contained || NAMED_BY_AMOUNT.test(item.name.trim());
   return unclear && food !== null ? food.name : withHead(item, food);
@@ -169,7 +205,8 @@ export function tailOnly(
   food: Food | null = null,
 ): LineWords {
   const { purpose } = ingredient.line;
-  const purposeTail = purpose === null ? coatingTail(item, ingredient, local) : `, ${purpose}`;
+  const purposeTail =
+    purpose === null || ofThePage(purpose) ? coatingTail(item, ingredient, local) : `, ${purpose}`;
   const shape = shapeTail(item, ingredient, local !== null);
   const cut = shape ?? breadTail(item, ingredient, local !== null);
   const tail = `${cut}${rootTail(item, ingredient, local !== null)}${purposeTail}`;

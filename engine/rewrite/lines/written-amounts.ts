@@ -27,7 +27,8 @@ const CUP_STEPS = [0, 1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4, 1];
 const SPOONS: readonly Spoon[] = [
   { unit: 'cup', steps: CUP_STEPS, from: 1 / 4, to: 12 },
   { unit: 'tbsp', steps: [0, 1 / 2, 1], from: 1, to: 8 },
-  { unit: 'tsp', steps: QUARTERS, from: 1 / 4, to: 6 },
+  // From 6 on they stand beside tablespoons: '2 tbsp + ¾ tsp'.
+  { unit: 'tsp', steps: QUARTERS, from: 1 / 4, to: 12 },
 ];
 
 /** Cups and tablespoons of the table are US ones (236.6 and 14.8 ml), so only like ones are shown. */
@@ -105,6 +106,9 @@ function spoonsText(teaspoons: number): string {
   return `${large} tbsp + ${fractionText(rest)} tsp`;
 }
 
+/** More teaspoons than this are not levelled one by one. */
+const ALONE_TSP = 6;
+
 /** '2 tbsp', 'about ½ cup', or null when no household measure is near. */
 export function besideText(food: Food, grams: number, region: Region): string | null {
   for (const { unit, steps, from, to } of SPOONS) {
@@ -114,6 +118,7 @@ export function besideText(food: Food, grams: number, region: Region): string | 
     const exactCount = grams / each;
     const count = snapTo(exactCount, steps);
     if (count < from - 1e-9 || count > to) continue;
+    if (unit === 'tsp' && count > ALONE_TSP && !UNITS[region].includes('tbsp')) continue;
     const error = Math.abs(count - exactCount) / exactCount;
     if (error > CLOSE_ENOUGH) continue;
     const words =

@@ -71,7 +71,7 @@ export function withLeftOff(
   return besides.reduce<RewrittenStep[]>(
     (now, { key, why, netCarbsG }) => {
       const least = besides.length > 1 ? LEAST_G.several : LEAST_G.alone;
-      if ((netCarbsG?.high ?? 0) < least) return now;
+      if ((netCarbsG?.best ?? 0) < least) return now;
       const mention = mentions.find((one) => one.ingredient.key === key);
       const place =
         mention === undefined ? null : placeOf(now, mention, language, NO_AMOUNT.test(why));

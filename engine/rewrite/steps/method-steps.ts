@@ -109,7 +109,7 @@ const titledContext = (
   unworded: boolean,
 ): MethodContext => {
   const page = steps.map(({ text }) => text);
-  return { ...base, title, late: unworded ? [] : lateVegetables(page, base) };
+  return { ...base, title, whole: base.plan, late: unworded ? [] : lateVegetables(page, base) };
 };
 
 /**

@@ -67,3 +67,55 @@ describe('the milk of a mash that holds water of its own', () => {
     expect(text).not.toMatch(/Hold back/);
   });
 });
+
+describe('a sweetener of a base and of its filling', () => {
+  it('is told by its grams where the base is made first', () => {
+    const recipe = {
+      ...makeRecipe('Cheesecake', [], []),
+      groups: [
+        { title: 'Base', lines: ['220 g graham cracker crumbs', '80 g butter, melted'] },
+        { title: 'Filling', lines: ['450 g cream cheese', '150 g sugar'] },
+      ],
+      steps: [
+        {
+          section: null,
+          text: 'Combine the graham cracker crumbs and melted butter and press into a pan.',
+        },
+        {
+          section: null,
+          text: 'Beat the cream cheese with the sugar and pour over the base. Chill.',
+        },
+      ],
+    };
+    const read = understand(recipe);
+    const plan = makePlan('custard', read, [
+      {
+        key: '0',
+        kept: 0,
+        to: [
+          ['almond-flour', 180],
+          ['allulose', 26],
+        ],
+      },
+      { key: '3', kept: 0, to: [['allulose', 170]] },
+    ]);
+    const toasted = plan.swaps.map((swap, at) =>
+      at === 0
+        ? { ...swap, id: 'biscuit-base-to-almond', method: 'Toast the almond flour in a dry pan.' }
+        : swap,
+    );
+    const parts = [
+      { title: 'Base', family: 'custard' as const, why: '', keys: ['0', '1'] },
+      { title: 'Filling', family: 'custard' as const, why: '', keys: ['2', '3'] },
+    ];
+    const text = rewriteRecipe(
+      recipe,
+      read,
+      { ...plan, swaps: toasted, parts },
+      { foods, region: 'us' },
+    )
+      .steps.map(({ after }) => after)
+      .join('\n');
+    expect(text).toMatch(/26 g allulose/);
+  });
+});
