@@ -138,6 +138,10 @@ describe('choices, parts and own names', () => {
   test.each([
     ['1/2 cup ground or shredded coconut', 0, 'coconut-dried-sweetened'],
     ['Zest of 1 lime plus 2 tablespoons juice', 1, 'lime-juice'],
+    ['1 cup sweet pickled peppers, plus 2 tablespoons juice', 1, 'pickle-juice'],
+    ['1 tbsp light com syrup', 0, 'corn-syrup'],
+    ['3 tbsp olive oill', 0, 'olive-oil'],
+    ['1 cup chocolate-covered espresso beans', 0, 'chocolate-coffee-bean'],
     ['1 cup chopped mixed herbs', 0, 'mixed-herbs-fresh'],
     ['1 tsp mixed herbs', 0, 'italian-seasoning'],
     ['3 cups ripe tomatoes, diced; canned are also fine', 0, 'tomato'],

@@ -13,14 +13,16 @@ export function takenPart(item: Item, line: Line, named: string): string {
   return /zest|rind|peel(?!ed)/i.test(done) ? `${fruit} zest` : named;
 }
 
-/** 'Zest of 1 lemon plus 1 tablespoon juice': the juice of the fruit that was named before it. */
+/** What lies in a brine, whose juice is the brine. */
+const IN_BRINE = /pickl|pepper|olive|caper|jalape|peperoncin|gherkin|kraut/i;
+
+/** 'Zest of 1 lemon plus 1 tablespoon juice': the juice of what was named before it. */
 export function juiceOfSame(named: string, item: Item, items: readonly Item[]): string {
   if (!/^(?:fresh )?juice$/i.test(named.trim())) return named;
-  const before = items
-    .slice(0, items.indexOf(item))
-    .map(({ name }) => CITRUS.exec(name.trim())?.[1]);
-  const fruit = before.findLast((found) => found !== undefined);
-  return fruit === undefined ? named : `${fruit} juice`;
+  const before = items.slice(0, items.indexOf(item)).map(({ name }) => name.trim());
+  const fruit = before.map((name) => CITRUS.exec(name)?.[1]).findLast((one) => one !== undefined);
+  if (fruit !== undefined) return `${fruit} juice`;
+  return before.some((name) => IN_BRINE.test(name)) ? 'pickle juice' : named;
 }
 
 /** 'Beets with greens', 'carrots with their tops on' name the root, not what hangs on it; nor does 'the size of a walnut' name a nut. */

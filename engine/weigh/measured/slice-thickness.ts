@@ -2,6 +2,7 @@
 import { hasTag } from '../../foods/tags.ts';
 import { massInterval } from '../../interval.ts';
 import type { Amount, Food } from '../../model.ts';
+import { FRACTION_SIGNS, numberValue } from '../../numerals.ts';
 import { CM_PER_INCH } from '../../units.ts';
 import { spanOf } from '../readings.ts';
 import type { Weighed } from './volume.ts';
@@ -26,8 +27,20 @@ function inchesOf(size: Amount | null): number | null {
   return size.unit === 'mm' ? best / (10 * CM_PER_INCH) : null;
 }
 
+/** '¼ inch thick', '2 cm dick', '1-inch-thick slices': said behind the food or in brackets. */
+const SAID_THICK = new RegExp(
+  `((?:\\d+\\s+)?\\d+\\s?[/⁄]\\s?\\d+|\\d*[${FRACTION_SIGNS}]|\\d+(?:[.,]\\d+)?)[ -]*(inch(?:es)?|in|cm|mm)\\b(?:\\s?/\\s?[\\d.,${FRACTION_SIGNS}]+\\s?(?:cm|mm|inch|in))?[ -]*(?:thick|dick|epais|slices)`,
+);
+const INCHES_IN: Readonly<Record<string, number>> = { c: 1 / CM_PER_INCH, m: 0.1 / CM_PER_INCH };
+
+function inchesSaid(text: string): number | null {
+  const [, number = '', unit = ''] = SAID_THICK.exec(text) ?? [];
+  const value = numberValue(number.replace('⁄', '/'));
+  return value === null ? null : value * (INCHES_IN[unit.charAt(0)] ?? 1);
+}
+
 function factorOf(size: Amount | null, text: string): number | null {
-  const inches = inchesOf(size);
+  const inches = inchesOf(size) ?? inchesSaid(text);
   if (inches !== null) return inches / USUAL_INCHES;
   return BY_WORD.find(([words]) => words.test(text))?.[1] ?? null;
 }
@@ -40,7 +53,7 @@ export function asThickAs(
   food: Food | null,
   text: string,
 ): Weighed {
-  if (amount.unit !== 'slice' || food === null || !hasTag(food, 'bread')) return weighed;
+  if (amount.unit !== 'slice' || food === null || !hasTag(food, 'bread-kind')) return weighed;
   const factor = factorOf(size, text);
   if (factor === null || factor === 1 || factor < LEAST || factor > MOST) return weighed;
   const { low, best, high } = weighed.grams;
