@@ -26,6 +26,7 @@ const OF_OWN_TASTE: Readonly<Record<string, readonly string[]>> = {
   'maple-syrup': ['sugar-free-syrup', 'maple-flavoured-syrup'],
   molasses: [],
   'pomegranate-molasses': [],
+  'caramel-sauce': ['caramel-sauce-sugar-free', 'allulose'],
 };
 
 /** Whether a stand-in is of the kind of what it replaces: flour for flour, pasta for pasta. */

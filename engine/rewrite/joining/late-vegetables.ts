@@ -57,6 +57,12 @@ const sentencesFrom = (first: number, page: readonly string[], searched: readonl
     }));
   });
 
+/** Cooked dry, whatever else is boiled after. */
+const ROASTED =
+  /(?<!\p{L})(?:roast\w*|bake|baking (?:sheet|tray)|sheet pan|air[- ]fr\w+|asa[rd]\p{L}*|horn\p{L}*|rôti\p{L}*|four|(?:back)?ofen|forn\p{L}*|ugn\p{L}*|ovn\p{L}*|oven\p{L}*|röst\p{L}*|rooster\p{L}*)(?!\p{L})/iu;
+const isRoasted = (one: Sentence | undefined): boolean =>
+  one !== undefined && ROASTED.test(one.page) && !boils(one);
+
 const boils = ({ keyed: text, page }: Sentence): boolean => BOILS.test(text) || BOILS.test(page);
 
 /** The sentence that ends the boiling of an ingredient; null where none boils it. */
@@ -71,7 +77,7 @@ function endOfBoiling(
   const own = boiling >= 0 ? boiling : all.findIndex(names);
   const ends = all.findIndex(({ page }, at) => at > own && SERVED.test(page));
   const pot = all.slice(own, ends < 0 ? undefined : ends);
-  if (!pot.some(boils)) return null;
+  if (!pot.some(boils) || isRoasted(all[own])) return null;
   const drained = pot.findIndex(({ page }) => DRAINED.test(page));
   const before = drained < 0 ? pot : pot.slice(0, drained + 1);
   const timed = before.filter((one) => isBoiling(one) && TIMED.test(one.keyed));

@@ -302,3 +302,71 @@ it('a few fries beside their stand-in are a token, and go', () => {
   const fries = plan.items.find(({ foodId }) => foodId === 'potato-fries')?.grams ?? 0;
   expect(fries === 0 || fries >= 8 * 20).toBe(true);
 });
+
+describe('potatoes and what stands in for some of them', () => {
+  const told = (recipe: Pasted): string =>
+    adapted(recipe, { way: 'within' })
+      .steps.map(({ after }) => after)
+      .join('\n');
+
+  it('go on one tray, whatever simmers later', () => {
+    const text = told(
+      plate(
+        'Salmon with roasted potatoes',
+        'Serves 4',
+        [
+          '4 salmon fillets',
+          '60 ml honey',
+          '60 ml soy sauce',
+          '800 g baby potatoes, halved',
+          '2 tbsp olive oil',
+        ],
+        [
+          'Toss the potatoes with oil and roast at 220 °C for 20 minutes.',
+          'Simmer honey and soy sauce for 4 minutes.',
+          'Add the salmon to the tray, brush with the glaze and roast 12 minutes.',
+        ],
+        ['potato-dish'],
+      ),
+    );
+    expect(text).toContain('potatoes and cauliflower');
+    expect(text).not.toMatch(/last 10-12 minutes/);
+  });
+
+  it('boil for a filling as long as they did, whatever the dough does', () => {
+    const text = told(
+      plate(
+        'Potato pierogi',
+        'Makes 36',
+        [
+          '350 g flour',
+          '1 egg',
+          '120 g sour cream',
+          '60 ml water',
+          '500 g potatoes',
+          '150 g farmer cheese',
+        ],
+        [
+          'Mix flour, egg, sour cream and water to a dough.',
+          'Boil the potatoes for 20 minutes and mash with the cheese.',
+          'Roll out, cut 36 rounds, fill and pinch shut. Boil for 4 minutes.',
+        ],
+        ['fresh-pasta'],
+      ),
+    );
+    expect(text).toMatch(/potatoes[^.]* for 20 minutes/);
+  });
+});
+
+it('a caramel drink may have caramel without sugar', () => {
+  const { plan } = adapted(
+    plate(
+      'Iced caramel coffee',
+      'Serves 1',
+      ['60 ml espresso', '200 ml whole milk', '2 tbsp caramel sauce', '1 cup ice'],
+      ['Stir the caramel sauce into the hot espresso. Pour over ice and milk.'],
+    ),
+    { way: 'within' },
+  );
+  expect(plan.met).toBe(true);
+});
