@@ -73,7 +73,8 @@ const MASHES = /\bmash/i;
 const saysAtEnd = ({ method = '' }: Swap): boolean => /\bat the end\b/i.test(method);
 
 const TIMED = /\d ?min/i;
-const RESTS = /\b(?:rest|stand|serve|cool)\b/i;
+const RESTS =
+  /\b(?:rest(?:ing)?|stand|serv\w*|cool\w*|repos\w*|réserv\w*|refroid\w*|ruhen|ziehen|anricht\w*|ripos\w*|raffredd\w*|repous\w*|enfri\w*|sirv\w*|rusten|afkoel\w*|vila|svalna|hvil\w*|køl\w*)\b/i;
 const cooksFor = (text: string): boolean => TIMED.test(text) && !RESTS.test(text);
 
 /** Behind the last sentence of a method that cooks for a time: what goes in at the end follows it. */
