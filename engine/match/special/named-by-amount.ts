@@ -170,10 +170,15 @@ const PRESERVED: ReadonlySet<string | null> = new Set(['jar', 'tbsp', 'tsp']);
 const isPreservedLingonberry = (item: Item): boolean =>
   /^preiselbeeren$/i.test(item.name.trim()) && hasUnit(item, PRESERVED);
 
+/** Counted, it is the vegetable; by the spoon the spice. */
+const isCountedPaprika = ({ name, amounts: [first] }: Item): boolean =>
+  /^paprik(?:a|y|ák|ás)$/i.test(name.trim()) && first !== undefined && COUNTED.has(first.unit);
+
 /** What lines in other languages mean by their amount, in English; the first that fits decides. */
 const FOREIGN_NAMES: readonly SpecialName[] = [
   { reads: 'salt', when: isSaltAndPepper },
   { reads: 'baking powder', when: isBakingPowder },
+  { reads: 'red bell pepper', when: isCountedPaprika },
   { reads: 'custard powder', when: isPuddingPacket },
   { reads: 'chocolate milk', when: isDrunkCocoa },
   { reads: 'cranberry sauce', when: isPreservedLingonberry },
