@@ -67,9 +67,14 @@ function isIdleWithNone(
   );
 }
 
+/** A part that is strewn on another, whatever family its ratios have: it is no dough of cookies. */
+const STREWN = /\b(?:streusel|crumble|crumbs?|topping|sprinkle)\b/i;
+const OF_PIECES: ReadonlySet<string> = new Set(['cookie-chill', 'cookie-firm']);
+
 /** Whether a cue is called for: by the plan, by the dish, and by what the method does not say already. */
 export function applies(cue: Cue, context: CueContext): boolean {
   if (!isFor(cue.families, context.plan.family.id)) return false;
+  if (STREWN.test(context.partTitle ?? '') && OF_PIECES.has(cue.id)) return false;
   // What joins late has a sentence of its own.
   if (cue.bracket === true && (context.late ?? []).length > 0) return false;
   const made = cue.notMade === true ? madeOf(context) : new Set<string>();

@@ -54,11 +54,16 @@ const waterOf = (context: CueContext): PlannedItem | undefined =>
   context.plan.items.find(({ foodId, grams }) => foodId === 'water' && grams > 0);
 
 /** A little of the water: about an eighth, in tens of grams, at least 30 g. */
+/** Water that dry yeast wakes in, g, at least: common practice, no source. */
+const LEAST_BLOOM = 30;
+
 function bloomWater(context: CueContext): string {
   const water = waterOf(context);
   const { words } = context;
-  if (water === undefined) return words?.someLiquid ?? 'a little of the liquid';
-  const grams = Math.max(30, Math.round(water.grams / 80) * 10);
+  // Little water may be too little for it: then any liquid will do.
+  if (water === undefined || water.grams < LEAST_BLOOM)
+    return words?.someLiquid ?? 'a little of the liquid';
+  const grams = Math.max(LEAST_BLOOM, Math.round(water.grams / 80) * 10);
   return words?.someWater.replace('{grams}', String(grams)) ?? `${grams} g of the water`;
 }
 

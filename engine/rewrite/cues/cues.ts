@@ -27,6 +27,10 @@ const retimes = (cue: Cue, sentence: string, context: CueContext): boolean =>
 const batterWord = (text: string, sentence: string, { words }: CueContext): string =>
   words?.tag === 'nl' && /\bbeslag\b/.test(sentence) ? text.replace(/\bdeeg\b/g, 'beslag') : text;
 
+/** A rise in the cold takes its night, whatever the flour. */
+const COLD =
+  /overnight|over night|fridge|refrigerat|chill|über nacht|kühlschrank|frigo|réfrigér|nevera|geladeira|koelkast|kylskåp|køleskab|kjøleskap/i;
+
 /** Times of rises in the page's steps that the new flours make longer. */
 export function riseTimes({ context, texts, original }: PartMethod): Amendment[] {
   const factor = riseFactor(context);
@@ -37,7 +41,16 @@ export function riseTimes({ context, texts, original }: PartMethod): Amendment[]
     const sentence = place?.behind ?? 0;
     if (place === null || !retimes(cue, sentencesOf(text)[sentence] ?? '', context)) return [];
     const told = { factor, words: context.words, why: reasonOf(cue, context) };
-    return riseAmendments(place.at, text, sentence, told);
+    const rises = new RegExp(cue.where ?? '$^', 'i');
+    return original.flatMap((page, at) => {
+      if (at === place.at) return riseAmendments(at, page, sentence, told);
+      const keys = sentencesOf(texts[at] ?? '');
+      const own = sentencesOf(page).findIndex(
+        (one, index) =>
+          rises.test(keys[index] ?? '') && !COLD.test(one) && riseIn(one, context.words) !== null,
+      );
+      return own < 0 || at < place.at ? [] : riseAmendments(at, page, own, told);
+    });
   });
 }
 

@@ -65,6 +65,13 @@ const isHeading = (text: string): boolean =>
   text.trim().split(/\s+/).length <= 6 &&
   !/\d\s?(?:g|ml|°|min)/i.test(text);
 
+/** Whether the steps of a method end without full stops as a rule, so that the lack of one is no sign of a heading. */
+function isUnpointed(method: string): boolean {
+  const lines = method.split('\n').filter((line) => line.trim() !== '');
+  const bare = lines.filter((line) => !/[.!?:]\s*$/.test(line));
+  return bare.length > 2 && bare.length > lines.length / 2;
+}
+
 /** Talk of what else one may take. */
 const OTHER_WAY =
   /(?<!\p{L})(?:statt|anstelle|au lieu de|à la place|in plaats van|en lugar de|en vez de|invece di|al posto di|em vez de|i stället för|istället för|i stedet for)(?!\p{L})/iu;
@@ -76,12 +83,20 @@ const isLong = (title: string): boolean => title.trim().split(/\s+/).length > 2;
 export function renameForeign(
   text: string,
   mentions: readonly Mention[],
-  context: { words: MethodWords; foods: FoodTable; used: UsedSoFar; title: string },
+  context: {
+    words: MethodWords;
+    foods: FoodTable;
+    used: UsedSoFar;
+    title: string;
+    /** The whole method, a line a step. */
+    method: string;
+  },
   partAt: (at: number) => number | null = () => null,
 ): { text: string; named: Mention[] } {
   const owners = byName(mentions);
   const forms = formsOf([...owners.keys()]);
-  if (forms.size === 0 || isHeading(text)) return { text, named: [] };
+  if (forms.size === 0 || (isHeading(text) && !isUnpointed(context.method)))
+    return { text, named: [] };
   const pattern = foreignPattern([...forms.keys()]);
   const named = new Set<Mention>();
   const left = new Set<string>();

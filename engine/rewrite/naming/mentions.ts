@@ -48,7 +48,8 @@ const PLAIN_SUGAR = /^(?:strösocker|strøsukker|kristallzucker|haushaltszucker|
 
 /** The end of a compound, unless another line's name ends so too. */
 function compoundEnd(own: string, others: ReadonlySet<string>): string[] {
-  const end = COMPOUND_ENDS.exec(own)?.[1];
+  const last = own.split(/[\s-]+/).at(-1) ?? own;
+  const end = COMPOUND_ENDS.exec(last)?.[1];
   if (end !== undefined && PLAIN_SUGAR.test(own)) return others.has(end) ? [] : [end];
   return end === undefined || [...others].some((name) => name.endsWith(end)) ? [] : [end];
 }

@@ -67,6 +67,16 @@ const takingOver = (own: RewrittenStep, instead: RewrittenStep): RewrittenStep =
   why: joinedWhy(instead.why, own.why),
 });
 
+/** An emptied step with the handling that was to stand among its sentences. */
+function handlingIn(own: RewrittenStep, here: readonly Insertion[]): RewrittenStep {
+  const [first, ...more] = here
+    .filter(({ behind, rank }) => behind !== null && rank === RANKS.use)
+    .map(({ step }) => step);
+  if (first === undefined) return own;
+  const after = [first, ...more].map((step) => step.after).join(' ');
+  return takingOver(own, { ...first, after });
+}
+
 /** The steps with what is put in before each, or within; a heading stays with its first own step. */
 export function withInsertions(
   steps: readonly RewrittenStep[],
@@ -96,7 +106,7 @@ export function withInsertions(
       continue;
     }
     if (isEmptied(own.after, leaveOut)) {
-      result.push(own);
+      result.push(handlingIn(own, here));
       continue;
     }
     result.push(

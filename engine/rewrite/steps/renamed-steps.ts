@@ -109,7 +109,7 @@ const rewritten = (
 function foreignStep(
   step: Recipe['steps'][number],
   parts: StepParts | undefined,
-  { words, foods, mentions, title }: MethodContext,
+  { words, foods, mentions, title, method }: MethodContext,
   used: UsedSoFar,
 ): RenamedStep | null {
   if (words === null) return null;
@@ -121,7 +121,7 @@ function foreignStep(
   const { text, named } = renameForeign(
     unboiled.text,
     mentions,
-    { words, foods, used, title },
+    { words, foods, used, title, method },
     (at) => (parts === undefined ? null : partAt(parts, at)),
   );
   const taken = [...new Set([...named, ...unboiled.dropped])];

@@ -119,6 +119,27 @@ describe('a longer rise', () => {
     expect(loaf('Mix all to a dough. Let it rise for an hour.')).toMatch(/rise for 75 minutes\./);
   });
 
+  it('is longer the second time too, but not in the cold', () => {
+    const twice = told(
+      makeRecipe(
+        'Rolls',
+        ['500 g bread flour', '7 g dry yeast', '300 g water'],
+        [
+          'Mix all to a dough. Let it rise for 1 hour.',
+          'Shape 12 rolls and let rise for 40 minutes.',
+          'Or let them rise in the fridge for 8 hours.',
+        ],
+      ),
+      'enriched-yeast-bread',
+      [['low-carb-wheat-flour-blend', 250]],
+      { kept: 250 },
+    );
+    expect(twice).toMatch(/rise for 75 minutes\./);
+    expect(twice).toMatch(/let rise for 50 minutes\./);
+    expect(twice).toMatch(/fridge for 8 hours/);
+    expect(twice.match(/by the clock/g)).toHaveLength(1);
+  });
+
   it('is put right in what the page says it took', () => {
     expect(
       loaf(

@@ -354,3 +354,23 @@ describe('a short step without a full stop', () => {
     expect(after).not.toContain('(');
   });
 });
+
+it('a method whose steps end in no full stops has no headings', () => {
+  const [, beaten] = method(
+    'it',
+    ['100 g di zucchero', '3 uova', '3 mele'],
+    ['Sbucciate le mele', 'Montate le uova con lo zucchero', 'Versate in uno stampo'],
+    [{ key: '0', kept: 0, to: [['allulose', 120]] }],
+  );
+  expect(beaten).toMatch(/lo zucchero \(ora 120 g/);
+});
+
+it('the end of a compound behind an adjective is its name too', () => {
+  const [after] = method(
+    'nl',
+    ['80 g bruine basterdsuiker', '100 g boter'],
+    ['Kneed de rest van de suiker met de boter.'],
+    [{ key: '0', kept: 0, to: [['allulose', 60]] }],
+  );
+  expect(after).toMatch(/suiker \(nu allulose/);
+});

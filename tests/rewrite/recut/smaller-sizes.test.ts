@@ -247,3 +247,13 @@ describe('pieces that bake cooler and are smaller', () => {
     expect(made).toMatch(/minutes\. Look at the smaller ones after about 9 minutes\. Cool/);
   });
 });
+
+it('cups of a tin are counted like pieces', () => {
+  const made = recut(
+    ['Divide the batter among the 12 cups and bake for 20 minutes.'],
+    { page: 12, now: 18 },
+    { family: 'quick-bread' },
+  );
+  expect(made).toContain('among the 18 cups');
+  expect(made).not.toMatch(/Cut it/);
+});

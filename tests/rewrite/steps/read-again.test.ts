@@ -119,3 +119,27 @@ describe('a sweetener of a base and of its filling', () => {
     expect(text).toMatch(/26 g allulose/);
   });
 });
+
+describe('a step emptied of its boiling', () => {
+  it('tells the cooking of what stands in', () => {
+    const recipe = {
+      ...makeRecipe(
+        'Gratin de pâtes',
+        ['350 g de coquillettes', '500 ml de lait', '120 g de gruyère râpé'],
+        [
+          "Faire cuire les coquillettes 8 minutes dans l'eau bouillante salée, puis les égoutter.",
+          'Mélanger les pâtes et le lait, parsemer de gruyère et enfourner.',
+        ],
+      ),
+      language: 'fr',
+    };
+    const read = understand(recipe);
+    const plan = makePlan('pasta-dish', read, [{ key: '0', kept: 0, to: [['cauliflower', 900]] }]);
+    const swaps = plan.swaps.map((swap) => ({
+      ...swap,
+      method: 'Steam until just tender, drain and dry well before the sauce.',
+    }));
+    const [first] = rewriteRecipe(recipe, read, { ...plan, swaps }, { foods, region: 'eu' }).steps;
+    expect(first?.after).toMatch(/^Chou-fleur\s?: cuire à la vapeur/);
+  });
+});
