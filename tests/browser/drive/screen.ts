@@ -1,6 +1,12 @@
 /** The full page in either browser, driven by what stands on it, so that one walk serves both. */
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll } from 'vitest';
+import { buildBoth } from './build.ts';
 import { openChromium } from './chromium.ts';
 import { openFirefox } from './firefox.ts';
+import { removeFolder } from './remove-folder.ts';
 
 export interface Screen {
   /** Runs a function body in the page; its value must be a string, number or boolean. */
@@ -58,7 +64,26 @@ async function inFirefox(profile: string): Promise<Screen> {
   };
 }
 
-export const OPEN = { Chromium: inChromium, Firefox: inFirefox } as const;
+const OPEN = { Chromium: inChromium, Firefox: inFirefox } as const;
+
+/** Both browsers, for `describe.each`. */
+export const BROWSERS = ['Chromium', 'Firefox'] as const;
+
+/** A browser with a profile of its own for the tests of a block, ended after them; the screen is there once they run. */
+export function screenIn(browser: (typeof BROWSERS)[number]): () => Screen {
+  let folder: string;
+  let screen: Screen;
+  beforeAll(async () => {
+    buildBoth();
+    folder = mkdtempSync(join(tmpdir(), 'crumbshift-screen-'));
+    screen = await OPEN[browser](folder);
+  }, 400_000);
+  afterAll(async () => {
+    await screen?.close();
+    removeFolder(folder);
+  });
+  return () => screen;
+}
 
 /** What the bodies below share: an element's words without those for readers only, and elements by words. */
 const SHARED = `

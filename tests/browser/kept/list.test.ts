@@ -93,6 +93,22 @@ describe.each(['chromium', 'firefox'] as const)('the list of kept dishes, in %s'
     await hand.run(`press('everything', '.kept-search')`);
   });
 
+  it('has its latest dishes in the popup of a page without a recipe, one press away', async () => {
+    await hand.driven.visit('about:blank');
+    await hand.open('popup.html?tab=999999999');
+    await hand.wait(`return all('.last-kept li').length === 2`);
+    const shown = await hand.run(
+      `return all('.last-kept button').map((one) => seen(one.textContent)).sort().join('|')`,
+    );
+    expect(shown).toBe('Lentil soup|Plain loaf');
+    await hand.run(`window.close = () => {}; press('Plain loaf', '.last-kept');`);
+    await hand.wait(`
+      const tabs = await (globalThis.browser ?? chrome).tabs.query({});
+      return tabs.some(({ url }) => /bench\\.html\\?id=/.test(url ?? ''));
+    `);
+    await keptList(hand);
+  });
+
   it('takes a copy, which is a dish of its own', async () => {
     await hand.run(menu('Lentil soup', 'Make a copy'));
     await hand.wait(`return all('.kept-title').length === 3`);

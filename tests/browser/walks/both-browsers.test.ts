@@ -1,20 +1,16 @@
 /** Walks of a cook through the full page, the same in both browsers. */
-import { mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { LOAF_TEXT } from '../drive/bench.ts';
-import { buildBoth } from '../drive/build.ts';
-import { removeFolder } from '../drive/remove-folder.ts';
 import {
   answered,
+  BROWSERS,
   count,
   fill,
-  OPEN,
   pasted,
   place,
   press,
   type Screen,
+  screenIn,
   wordsOf,
 } from '../drive/screen.ts';
 import { sheetsOf } from '../drive/shown/sheets.ts';
@@ -48,19 +44,12 @@ async function startNextTimer(screen: Screen, running: number): Promise<void> {
   throw new Error('no step has a time');
 }
 
-describe.each(['Chromium', 'Firefox'] as const)('in %s', (browser) => {
-  let folder: string;
+describe.each(BROWSERS)('in %s', (browser) => {
+  const opened = screenIn(browser);
   let screen: Screen;
 
-  beforeAll(async () => {
-    buildBoth();
-    folder = mkdtempSync(join(tmpdir(), 'crumbshift-both-'));
-    screen = await OPEN[browser](folder);
-  });
-
-  afterAll(async () => {
-    await screen?.close();
-    removeFolder(folder);
+  beforeAll(() => {
+    screen = opened();
   });
 
   it('two timers run at the stove and outlive a reload, as does the step in hand', async () => {

@@ -1,20 +1,16 @@
 /** A cook's first days, the same in both browsers: the questions, what is never eaten, the ways, another try, a share. */
-import { mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { LOAF_TEXT } from '../drive/bench.ts';
-import { buildBoth } from '../drive/build.ts';
-import { removeFolder } from '../drive/remove-folder.ts';
 import {
   answered,
+  BROWSERS,
   count,
   fill,
-  OPEN,
   pasted,
   place,
   press,
   type Screen,
+  screenIn,
   wordsOf,
 } from '../drive/screen.ts';
 
@@ -57,19 +53,12 @@ const STUB_SHEET = `
   return true;
 `;
 
-describe.each(['Chromium', 'Firefox'] as const)('in %s', (browser) => {
-  let folder: string;
+describe.each(BROWSERS)('in %s', (browser) => {
+  const opened = screenIn(browser);
   let screen: Screen;
 
-  beforeAll(async () => {
-    buildBoth();
-    folder = mkdtempSync(join(tmpdir(), 'crumbshift-days-'));
-    screen = await OPEN[browser](folder);
-  });
-
-  afterAll(async () => {
-    await screen?.close();
-    removeFolder(folder);
+  beforeAll(() => {
+    screen = opened();
   });
 
   it('three questions are asked first, and the figures go by the answers', async () => {

@@ -1,13 +1,17 @@
 /** German from end to end in both browsers: on the screens of a German recipe nothing is English. */
-import { mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import shownNames from '../../../engine/match/data/shown-names.json' with { type: 'json' };
 import { LANGUAGES } from '../../../extension/ui/words/say.ts';
-import { buildBoth } from '../drive/build.ts';
-import { removeFolder } from '../drive/remove-folder.ts';
-import { answered, count, OPEN, pasted, place, press, type Screen } from '../drive/screen.ts';
+import {
+  answered,
+  BROWSERS,
+  count,
+  pasted,
+  place,
+  press,
+  type Screen,
+  screenIn,
+} from '../drive/screen.ts';
 
 const BREAD_TEXT = `Honigbrot mit Saaten
 
@@ -115,24 +119,16 @@ it('English would be seen', () => {
   );
 });
 
-beforeAll(buildBoth, 400_000);
-
-describe.each(['Chromium', 'Firefox'] as const)('in %s', (browser) => {
-  let folder: string;
+describe.each(BROWSERS)('in %s', (browser) => {
+  const opened = screenIn(browser);
   let screen: Screen;
 
   beforeAll(async () => {
-    folder = mkdtempSync(join(tmpdir(), 'crumbshift-german-'));
-    screen = await OPEN[browser](folder);
+    screen = opened();
     const rule = { region: 'eu', polyols: 'half' };
     await pasted(screen, BREAD_TEXT, { language: 'de', rule, avoid: ['egg'] });
     await press(screen, 'button.keep');
     await screen.waitFor(`return document.querySelector('.keep-state').textContent === 'Gemerkt';`);
-  });
-
-  afterAll(async () => {
-    await screen?.close();
-    removeFolder(folder);
   });
 
   it('the recipe is German, with all that is folded and every line opened', async () => {
