@@ -326,16 +326,18 @@ describe('the full page by keyboard', () => {
         const stop = await bench.evaluate(() => {
           const at = document.activeElement;
           if (!(at instanceof HTMLElement) || at === document.body) return null;
-          const box = at.getBoundingClientRect();
+          // A field for files is drawn as its label, and a typed figure has its ring round the field, which is its label.
+          const label = at instanceof HTMLInputElement ? (at.labels?.[0] ?? null) : null;
+          const seenAs = at.matches('.hidden') && label ? label : at;
+          const box = seenAs.getBoundingClientRect();
           const x = Math.min(Math.max(box.x + box.width / 2, 0), innerWidth - 1);
           const y = Math.min(Math.max(box.y + box.height / 2, 0), innerHeight - 1);
           const top = document.elementFromPoint(x, y);
           return {
             at: Number(at.dataset.stop),
             words: `${at.tagName} ${at.textContent}`,
-            clear: at.contains(top) || at.closest('label')?.contains(top) === true,
-            // A typed figure has its ring round the field, which is its label.
-            ring: [at, at.closest('label')].some(
+            clear: seenAs.contains(top) || label?.contains(top) === true,
+            ring: [seenAs, label].some(
               (one) => one && getComputedStyle(one).outlineStyle !== 'none',
             ),
           };
