@@ -117,14 +117,14 @@ const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])
   [/strudel|\bbörek\b|\bburek\b/, 'pie-crust', (r) => r.flourShare >= 0.06],
   [/tortilla|\bwraps?\b|\brotis?\b|chapati/, 'tortilla', (r) => r.fat < 0.4 && r.sugar < 0.1],
   [
-    /pancake|waffle|crepe|crêpe|popover|yorkshire|dutch baby/,
+    /pancake|waffle|crepe|crêpe|popover|yorkshire|dutch baby|pfannkuchen|waffel|gaufre|pannenkoek|wafel|pannkak|pannekak|pandekag/,
     'pancake',
     (r) => r.liquid + r.egg > 0.6,
   ],
   [/brownie|blondie/, 'brownie', (r) => r.sugar > 0.9],
   [/cracker|crispbread|oat ?cakes?\b/, 'cracker', (r) => r.sugar < 0.2],
   [
-    /cookie|biscotti|snickerdoodle|shortbread|gingersnap|gingerbread (?:men|man|house|hearts)|macaroon/,
+    /cookie|plätzchen|lebkuchen|\bkekse?\b|\bsablés?\b|koekjes|galletas|biscotti|snickerdoodle|shortbread|gingersnap|gingerbread (?:men|man|house|hearts)|macaroon/,
     'cookie',
     (r) => r.liquid < 0.4,
   ],
@@ -136,9 +136,13 @@ const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])
   // A cobbler's batter is poured; its dough or crumbs are a crust.
   [/cobbler|clafoutis|buckle/, 'quick-bread', (r) => r.leavening && r.liquid > 0.7],
   [/scone|biscuit|dumpling/, 'biscuit', (r) => r.sugar < 0.4],
-  [/cake|cupcake|sponge|gateau/, 'cake', (r) => r.sugar >= 0.4],
   [
-    /\bpies?\b|\btarts?\b|quiche|galette|\bpastry\b|cobbler|crumble|\bcrisp\b|(?:appel|peren|pruimen|kersen|abrikozen|rabarber)taart|vlaai|\btarte\b|crostata|\p{L}*paj\b|tærte\b|\bterte\b/u,
+    /cake|cupcake|sponge|gateau|gâteau|kuchen|torte\b|bizcocho|ciambell|\bbolo\b|\btårta/,
+    'cake',
+    (r) => r.sugar >= 0.4,
+  ],
+  [
+    /\bpies?\b|\btarts?\b|quiche|galette|\bpastry\b|cobbler|crumble|\bcrisp\b|(?:appel|peren|pruimen|kersen|abrikozen|rabarber)taart|vlaai|\btartes?\b|crostata|\p{L}*paj\b|tærte\b|\bterte\b/u,
     'pie-crust',
     (r) => r.fat > 0.25,
   ],
