@@ -196,22 +196,26 @@ function worthwhile(candidates: Candidate[]): Candidate[] {
 /** What another fruit must save, g a serving, to be mixed with the one that the title names. Own choice. */
 const WORTH_ANOTHER_FRUIT_G = 3;
 
-/** Another fruit in part of the one that a title names is told at once. */
+/** The most of a fruit named in the title that another may stand in for. Own choice. */
+const MOST_ANOTHER_FRUIT = 0.35;
+
+/** Another fruit in part of the one that a title names is told at once: little of it, and not for little. */
 function withoutMixedFruit(candidates: Candidate[], dish: Dish): Candidate[] {
   const titled = new Set([...titleFoods(dish).values()].flat().map(({ key }) => key));
+  const isAnother = ({ part, to }: Candidate): boolean =>
+    titled.has(part.key) &&
+    part.role === 'fruit' &&
+    to.length > 0 &&
+    to.every(({ food }) => food.group === 'fruit');
   const saved = ({ part, to, cap }: Candidate): number => {
     const now = to.reduce((sum, { food, ratio }) => {
       return sum + (netPerGram(food, dish.goals.rule) ?? 1) * ratio;
     }, 0);
     return (cap * part.grams * part.eaten * (part.net - now)) / dish.servings;
   };
-  return candidates.filter(
-    (one) =>
-      !titled.has(one.part.key) ||
-      one.part.role !== 'fruit' ||
-      one.to.every(({ food }) => food.group !== 'fruit') ||
-      saved(one) >= WORTH_ANOTHER_FRUIT_G,
-  );
+  return candidates
+    .map((one) => (isAnother(one) ? { ...one, cap: Math.min(one.cap, MOST_ANOTHER_FRUIT) } : one))
+    .filter((one) => !isAnother(one) || saved(one) >= WORTH_ANOTHER_FRUIT_G);
 }
 
 /** Every swap that fits a line of the dish, and those refused, in the table's order line by line. */

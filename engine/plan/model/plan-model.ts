@@ -64,7 +64,7 @@ const MOST_LOSS: Record<Extent, number> = {
   lighter: 0.45,
   lightest: 0.39,
   fuller: 0.445,
-  fullest: 0.39,
+  fullest: 0.395,
 };
 
 /** How many changes a plan may make; any number where it need not be light. */

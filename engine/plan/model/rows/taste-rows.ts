@@ -77,8 +77,9 @@ const LESS_SWEET = {
   savoury: { cost: 0.14, most: 0.45 },
   // A spoon of sugar that rounds a sauce off is hardly told from half of one; more goes only with a stand-in.
   seasoning: { cost: 0.03, most: 0.35 },
-  // Cream whips without sugar, and what it lies on is sweet.
+  // Cream whips without sugar, and what it lies on is sweet; an icing of fresh cheese needs some.
   whipped: { cost: 0.1, most: 0.55 },
+  cheese: { cost: 0.1, most: 0.2 },
 } as const;
 
 /** The first of it is hardly told, and liked as well within a week (common practice, no source). */
@@ -91,16 +92,29 @@ const sweetOfFruit = ({ main, parts }: Dish): number =>
     return sum + (counts ? (grams * (food.per100g.sugarsG ?? 0)) / 100 : 0);
   }, 0);
 
+/** An icing of fresh cheese, which lies on what is sweet. */
+const isCheeseIcing = ({ id, title }: Section, { main, parts }: Dish): boolean =>
+  main.dough &&
+  id !== main.id &&
+  mentionsAny(['frosting', 'icing'], title ?? '') &&
+  parts.some(({ section, food }) => section === id && hasTag(food, 'filling-fat'));
+
+/** How a part bears less sweetness. */
+function sweetKind(section: Section, dish: Dish): keyof typeof LESS_SWEET {
+  if (isHardlySweet(section, dish)) return 'seasoning';
+  if (mentionsAny(['@whipped-cream'], section.title ?? '')) return 'whipped';
+  if (isCheeseIcing(section, dish)) return 'cheese';
+  return isSavourySection(section) ? 'savoury' : 'sweet';
+}
+
 /** As sweet as wished; a less sweet result costs closeness. */
 function sweetnessRows(b: Builder, section: Section, sweet: Linear, weight: number): void {
   const per = scaled(sweet, 1 / (sweet.constant + weight * sweetOfFruit(b.dish)));
   const lessSweet = idIn(section, 'less-sweet');
-  const seasons = isHardlySweet(section, b.dish);
-  const whipped = mentionsAny(['@whipped-cream'], section.title ?? '') ? 'whipped' : 'sweet';
-  const kind = whipped === 'sweet' && isSavourySection(section) ? 'savoury' : whipped;
-  const { cost, most } = LESS_SWEET[seasons ? 'seasoning' : kind];
+  const kind = sweetKind(section, b.dish);
+  const { cost, most } = LESS_SWEET[kind];
   const little = idIn(section, 'little-less-sweet');
-  const told = seasons ? HARDLY_TOLD.seasoning : HARDLY_TOLD.cost;
+  const told = kind === 'seasoning' ? HARDLY_TOLD.seasoning : HARDLY_TOLD.cost;
   b.variable(little, told * weight, 'sweetness', HARDLY_TOLD.most);
   b.variable(lessSweet, cost * weight, 'sweetness', most);
   const least: Row = {
