@@ -10,7 +10,13 @@ import type { Work } from './solver/work.ts';
 const LEAST_CLOSENESS = 0.55;
 
 /** A rework further from the original than this is another dish, whatever its carbohydrate. Own choice. */
-const HEAVY_CLOSENESS = 0.45;
+const HEAVY_CLOSENESS = { meal: 0.45, sweet: 0.48 } as const;
+
+/** Sweets that are no dough: half a dozen stand-ins for one of them are a recipe of their own. */
+const SWEETS: ReadonlySet<string> = new Set(['custard', 'frozen-dessert', 'sweet-sauce', 'candy']);
+
+const leastOfHeavy = ({ family }: Plan): number =>
+  HEAVY_CLOSENESS[SWEETS.has(family.id) ? 'sweet' : 'meal'];
 
 /** Most foods of a special shop in a plan we recommend. Own choice. */
 const MOST_SPECIALITIES = 4;
@@ -110,7 +116,7 @@ const SMALL_SERVING = 0.7;
 
 /** Whether a heavy `within` is better all the same: the nearest is too much, or small where one bought product does. */
 function beatsNearest(within: Plan, nearest: WayFound | undefined, servings: number): boolean {
-  if (!within.met || within.closeness < HEAVY_CLOSENESS || !isBuyable(within)) return false;
+  if (!within.met || within.closeness < leastOfHeavy(within) || !isBuyable(within)) return false;
   if (nearest === undefined || !isNearlyMet(nearest, servings)) return true;
   return servings / nearest.plan.servings < SMALL_SERVING && specialities(within) <= 1;
 }
