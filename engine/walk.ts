@@ -329,8 +329,12 @@ function writtenOut({ way, ingredients: planned }: Outcome, work: Reworking): Re
     besides: replaceable(way.verdict),
     after,
   });
+  // Who leaves out what is optional meets an allergen for the first time in what stands in.
   const foodsOf = (list: readonly Ingredient[]): Food[] =>
-    list.flatMap((i) => (i.match ? [foods.byId(i.match.foodId)] : [])).filter((f) => f !== null);
+    list
+      .filter(({ line }) => !line.optional)
+      .flatMap((i) => (i.match ? [foods.byId(i.match.foodId)] : []))
+      .filter((f) => f !== null);
   const allergens = allergenChange(foodsOf(ingredients), foodsOf(planned));
   const words = [recipe.title, ...stepTexts(recipe)].join('\n');
   return {

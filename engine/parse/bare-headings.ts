@@ -21,12 +21,15 @@ function plain(text: string): string {
 const hasAmount = (line: Line): boolean =>
   line.kind === 'ingredient' && (line.items[0]?.amounts.length ?? 0) > 0;
 
-const isBare = ({ kind, text, items, purpose, note, optional }: Line): boolean =>
+/** 'For the frosting', 'Für den Teig': with lines behind it, nothing else. */
+const FOR = /^(?:for|fur|pour|para|per|voor|till|til) \p{L}/u;
+const MOST_WORDS_FOR = 5;
+
+const isBare = ({ kind, text, items, note, optional }: Line): boolean =>
   kind === 'ingredient' &&
   items.length === 1 &&
   items[0]?.amounts.length === 0 &&
   items[0].preparation === null &&
-  purpose === null &&
   note === null &&
   !optional &&
   BARE.test(text.trim());
@@ -40,20 +43,29 @@ const isMade = (name: string, steps: string): boolean =>
 function titles(line: Line, behind: readonly Line[], steps: string): boolean {
   const words = plain(line.text).split(/\s+/);
   const head = words.at(-1) ?? '';
-  if (words.length > MOST_WORDS || behind.length < LINES_BEHIND) return false;
-  if (!behind.every((one) => hasAmount(one))) return false;
+  if (behind.length < LINES_BEHIND || !behind.every((one) => hasAmount(one))) return false;
   if (behind.some((one) => one.group !== line.group)) return false;
+  if (FOR.test(plain(line.text))) return words.length <= MOST_WORDS_FOR;
+  if (words.length > MOST_WORDS || line.purpose !== null) return false;
   if (MADE.has(head)) return isMade(head, steps) || isMade(words.join(' '), steps);
   // A bought one is called by its kind alone: all of the name must come again.
   return words.length > 1 && SOLD.has(head) && isMade(words.join(' '), steps);
 }
 
-/** The lines; one without an amount that names what the lines behind it and the method make is a heading. */
+/**
+ * The lines; one without an amount that names what the lines behind it and the method make is a heading, and
+ * those behind it are its group.
+ */
 export function withBareHeadings(lines: readonly Line[], steps: readonly string[]): Line[] {
   const said = plain(steps.join(' ').slice(0, 8000));
-  return lines.map((line, at) =>
-    isBare(line) && titles(line, lines.slice(at + 1, at + 1 + LINES_BEHIND), said)
-      ? { ...line, kind: 'heading' }
-      : line,
-  );
+  let heading: { title: string; within: string | null } | null = null;
+  return lines.map((line, at) => {
+    const behind = lines.slice(at + 1, at + 1 + LINES_BEHIND);
+    if (line.kind === 'heading' || (isBare(line) && titles(line, behind, said))) {
+      heading = { title: line.text.trim(), within: line.group };
+      return { ...line, kind: 'heading' };
+    }
+    if (heading === null || line.group !== heading.within) return line;
+    return { ...line, group: heading.title };
+  });
 }

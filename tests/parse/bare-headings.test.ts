@@ -32,3 +32,24 @@ describe('a line without an amount', () => {
     expect(headings(lines, steps)).toEqual([]);
   });
 });
+
+describe('a heading', () => {
+  const CAKE = ['200 g sugar', '2 eggs', 'For the frosting', '100 g butter', '80 g sugar'];
+  const groups = (lines: readonly string[]): (string | null)[] =>
+    withBareHeadings(
+      lines.map((line) => parseLine(line)),
+      [],
+    ).map(({ group }) => group);
+
+  it('that says what the lines are for needs no colon and no method', () => {
+    expect(headings(CAKE, [])).toEqual(['For the frosting']);
+    expect(headings(['300 g Mehl', 'Für die Füllung', '1 kg Äpfel', '50 g Zucker'], [])).toEqual([
+      'Für die Füllung',
+    ]);
+  });
+
+  it('is the group of the lines behind it', () => {
+    const frosting = 'For the frosting';
+    expect(groups(CAKE)).toEqual([null, null, null, frosting, frosting]);
+  });
+});

@@ -18,6 +18,25 @@ export function sharedHeadOf(ingredient: Ingredient, all: readonly Ingredient[])
 
 const lastWord = ({ ingredient }: Mention): string => headOf(ingredient);
 
+const goingTogether = (first: Mention, sharing: readonly Mention[]): Mention => ({
+  ...first,
+  items: mergedByFood(sharing.flatMap((mention) => mention.items)),
+  changed: true,
+  sharedHead: null,
+  goesInWith: [],
+  alsoElsewhere: new Set<string>(),
+});
+
+/** What 'both' means: the ones of the only part or list that has several, or all of them. */
+function ofOnePart(sharing: readonly Mention[]): readonly Mention[] {
+  const placeOf = ({ part, ingredient }: Mention): string => `${part} ${ingredient.line.group}`;
+  const several = [...new Set(sharing.map(placeOf))]
+    .map((place) => sharing.filter((mention) => placeOf(mention) === place))
+    .filter(({ length }) => length > 1);
+  const [only] = several;
+  return several.length === 1 && only?.some(({ changed }) => changed) === true ? only : sharing;
+}
+
 /** 'sugar', when a recipe has two sugars: means them all, and is renamed when all of them changed. */
 export function sharedMentions(mentions: readonly Mention[]): Mention[] {
   const heads = new Set(mentions.map(lastWord));
@@ -27,16 +46,14 @@ export function sharedMentions(mentions: readonly Mention[]): Mention[] {
     const first = sharing.find(({ changed }) => changed) ?? sharing[0];
     if (first === undefined || sharing.length < 2 || !sharing.some(({ changed }) => changed))
       return [];
-    const items = mergedByFood(sharing.flatMap((mention) => mention.items));
-    const together = {
-      ...first,
-      items,
-      changed: true,
-      sharedHead: null,
-      goesInWith: [],
-      alsoElsewhere: new Set<string>(),
-    };
-    const plural = allOf(head, sharing, together);
+    const together = goingTogether(first, sharing);
+    const { items } = together;
+    const both = ofOnePart(sharing);
+    const plural = allOf(
+      head,
+      both,
+      goingTogether(both.find(({ changed }) => changed) ?? first, both),
+    );
     if (!sharing.every(({ changed }) => changed)) return plural;
     const kinds = new Set(items.map(({ foodId }) => foodId));
     const newName = kinds.size > 1 ? newNameOf(first.ingredient, items) : first.newName;

@@ -175,3 +175,95 @@ describe('a pie with a lid', () => {
     expect(told.match(/Make the almond crust first/g)).toHaveLength(1);
   });
 });
+
+describe('small crusty rolls', () => {
+  it('are not baked under a lid nor cooled like a loaf', () => {
+    const told = methodOf(
+      'Knusprige Brötchen',
+      ['500 g Weizenmehl', '10 g frische Hefe', '320 ml Wasser', '10 g Salz'],
+      [
+        'Mehl, Hefe, Wasser und Salz 10 Minuten kneten. 1 Stunde gehen lassen.',
+        'In 10 Portionen teilen, zu Brötchen formen und 20 Minuten gehen lassen.',
+        'Bei 220 °C 20-25 Minuten goldbraun backen.',
+      ],
+    );
+    expect(told).not.toMatch(/zugedeckt \(Deckel|auskühlen/);
+  });
+});
+
+describe('a batter that puffs up in a hot tin', () => {
+  it('keeps its flour', () => {
+    const pudding = adapted(
+      pasted(
+        'Toad in the hole',
+        ['8 chipolatas', '140 g plain flour', '4 eggs', '200 ml milk', '2 tbsp oil'],
+        [
+          'Brown the sausages in a hot tin with the oil.',
+          'Whisk the flour, eggs and milk to a batter and pour it in.',
+          'Bake at 220 °C for 30 minutes until risen and golden.',
+        ],
+      ),
+    );
+    expect(pudding.plan.swaps.filter(({ from }) => /flour/.test(from?.food ?? ''))).toEqual([]);
+    const sausages = pudding.ingredients.find(({ line }) => /chipolata/.test(line.text));
+    expect(sausages?.weight?.grams.best).toBe(240);
+  });
+});
+
+describe('both sugars', () => {
+  it('are those of the batter, and not the one of the frosting', () => {
+    const told = methodOf(
+      'Carrot cake',
+      [
+        '250 g flour',
+        '2 tsp baking soda',
+        '250 ml oil',
+        '200 g granulated sugar',
+        '200 g brown sugar',
+        '4 eggs',
+        '300 g grated carrots',
+        'For the frosting:',
+        '225 g cream cheese',
+        '140 g powdered sugar',
+        '80 ml cream',
+      ],
+      [
+        'Whisk the flour and baking soda.',
+        'Whisk the oil, both sugars and the eggs. Stir in the flour and carrots.',
+        'Bake at 180 °C for 40 minutes.',
+        'For the frosting, beat the cream cheese with the powdered sugar, then the cream.',
+      ],
+      16,
+    );
+    expect(told).toMatch(/the oil, [^.]*brown sugar/);
+    expect(told.split('\n').find((step) => step.includes('the oil'))).not.toMatch(/powdered/);
+  });
+});
+
+describe('an allergen that only an optional line had', () => {
+  it('is told as new', () => {
+    const bread = adapted(
+      pasted(
+        'Banana bread',
+        [
+          '3 bananas',
+          '75 g butter',
+          '165 g brown sugar',
+          '1 egg',
+          '190 g flour',
+          '1 tsp baking soda',
+          '60 g walnuts (optional)',
+        ],
+        [
+          'Mash the bananas, stir in the butter, sugar and egg.',
+          'Mix in the flour and baking soda, and the walnuts, if using. Bake at 165 °C for 60 minutes.',
+        ],
+      ),
+    );
+    const brings = bread.plan.items.some(
+      ({ foodId, grams }) => foodId === 'almond-flour' && grams > 0,
+    );
+    expect(brings).toBe(true);
+    expect(bread.allergensAdded).toContain('tree nuts');
+  });
+});
