@@ -17,6 +17,7 @@ const found = (way: Way, closeness: number, net: number, servings = 4): WayFound
     way,
     closeness,
     servings,
+    family: { id: 'other' },
     budgetG: 15,
     met: (net * 4) / servings <= 15,
     shopping: [],
