@@ -34,8 +34,6 @@ const PLACE_IN_LIST = 0.01;
  */
 const LEAST_SAVING_G = 1.5;
 const LEAST_SAVING_OF_EASY_G = 1;
-/** The same of a dish's stand-in that is put together from several foods: a recipe of its own for a few bites. Own choice. */
-const LEAST_SAVING_OF_MIXED_G = 2.5;
 const LEAST_SAVING_SHARE = 0.1;
 const LEAST_SAVING_OF_EASY = 0.05;
 const LEAST_SAVING_OF_FLOUR = 0.125;
@@ -77,10 +75,6 @@ const isEasy = (choices: readonly Pick<Choice, 'candidate'>[], { main }: Dish): 
   ((main.dough || SWEETS.has(main.family)) &&
     choices.every(({ candidate }) => candidate?.part.role === 'sweetness'));
 
-/** Whether a dish's stand-in is put together from several foods. */
-const isMixed = (choices: readonly Pick<Choice, 'candidate'>[], { main }: Dish): boolean =>
-  !main.dough && choices.some(({ candidate }) => (candidate?.to.length ?? 0) > 1);
-
 /** Whether all of it is flour of a dough or batter. */
 const isFlourOfDough = (choices: readonly Pick<Choice, 'candidate'>[]): boolean =>
   choices.every(({ candidate }) => candidate?.part.base === true);
@@ -115,8 +109,7 @@ export function leastSaving(
   const held = main.dough ? (goals.budgetG * pieces) / servings : goals.budgetG;
   const eaten = easy || !main.dough ? 1 : pieces / servings;
   const ofExcess = Math.min(share * (now - held), mostAsked(dish, choices, pieces));
-  const other = isMixed(choices, dish) ? LEAST_SAVING_OF_MIXED_G : LEAST_SAVING_G;
-  return Math.max((easy ? LEAST_SAVING_OF_EASY_G : other) * eaten, ofExcess);
+  return Math.max((easy ? LEAST_SAVING_OF_EASY_G : LEAST_SAVING_G) * eaten, ofExcess);
 }
 
 /** Net carbs of a serving that a unit of a choice saves, g. */
