@@ -118,7 +118,10 @@ export function leftToDo(
   mention: Mention | undefined,
   texts: readonly string[],
 ): LeftToDo | null {
-  const names = (mention?.newName ?? '').split(/, | and /).filter((name) => name.length > 2);
+  const names = (mention?.newName ?? '')
+    .split(/, | and /)
+    .flatMap((name) => [name, name.replace(/ mash$/, '')])
+    .filter((name) => name.length > 2);
   const fresh = names.filter((name) => name !== mention?.ingredient.item.name);
   const doing = DOINGS.find(({ clause }) => clause.test(method));
   if (fresh.length === 0 || doing === undefined) return null;

@@ -16,6 +16,7 @@ const CALLED: Record<string, string[]> = {
   'rice-white-dry': ['rice', 'reis', 'riz'],
   'breadcrumbs-dry': ['breadcrumbs', 'crumbs', 'bread crumbs'],
   panko: ['panko', 'breadcrumbs', 'crumbs'],
+  'potato-hash-browns': ['hash browns', 'hash brown potatoes'],
   'potato-fries': ['frozen fries', 'french fries', 'fries'],
   'rice-paper': ['rice paper', 'rice papers', 'rice wrappers'],
   'corn-kernels': ['sweet corn', 'sweetcorn', 'corn'],

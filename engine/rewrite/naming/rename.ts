@@ -40,6 +40,20 @@ function inBoilingStep(mention: Mention, text: string, mentions: readonly Mentio
   return { ...mention, items, newName: newNameOf(mention.ingredient, items) };
 }
 
+/** A mash that is still to be made. */
+const MASH = / mash$/;
+const STILL_WHOLE = /\b(?:water|boil|simmer|steam|peel|cook)\w*\b/i;
+const MASHES = /\bmash/i;
+
+/** In a sentence that boils what a mash is made of, only the vegetable is meant. */
+function beforeMash(mention: Mention, sentence: string): Mention {
+  const isBefore = STILL_WHOLE.test(sentence) && !MASHES.test(sentence);
+  if (mention.newName === null || !MASH.test(mention.newName) || !isBefore) return mention;
+  const [vegetable] = mention.items.toSorted((a, b) => b.grams - a.grams);
+  if (vegetable === undefined) return mention;
+  return { ...mention, items: [vegetable], newName: newNameOf(mention.ingredient, [vegetable]) };
+}
+
 /** Words before a name that no longer hold when another food stands there: 'granulated white sugar'. */
 const ADJECTIVES =
   "(?<kind>(?:(?:freshly[ -](?:cooked|squeezed)|non-concentrated|good[ -]quality|(?:cooked|cooled|cold)(?: and|,) (?:cooked|cooled|cold)|cooled|cold|day-old|leftover|granulated|caster|white|superfine|boiled|confectioners['’]?|icing|powdered|packed|firmly|raw|all-purpose|plain|strong|self-raising|self-rising|cooked|uncooked|dry|dried|steel[ -]cut|old[ -]fashioned|rolled|quick|mini)[ -])+)??";
@@ -182,7 +196,9 @@ export function renameIn(
       return all;
     named.add(mention);
     context.used.name(mention);
-    const meant = mention.changed ? inBoilingStep(mention, text, mentions) : mention;
+    const meant = mention.changed
+      ? beforeMash(inBoilingStep(mention, text, mentions), sentence)
+      : mention;
     const before = text.slice(0, end - groups.name.length);
     const passing = isPassing(before, text.slice(end)) || isLead(before, text.slice(end));
     const parts: Found = { ...groups, cut, before, passing, ...withoutKind(whole, groups, meant) };

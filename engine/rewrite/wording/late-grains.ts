@@ -21,7 +21,10 @@ const JOINS_LATE: ReadonlySet<string> = new Set([
   'broccoli-rice',
   'konjac-rice',
   'hearts-of-palm-rice',
+  'hemp-hearts',
 ]);
+/** Of these the swap's own handling tells that they are stirred in raw. */
+const TOLD_RAW: ReadonlySet<string> = new Set(['hemp-hearts']);
 const ALONG: ReadonlySet<string> = new Set(['cream-heavy', 'parmesan']);
 
 const HANDLING = 'Stir in at the end and heat through for 2-3 minutes.';
@@ -164,8 +167,9 @@ export function withoutPuttingIn(text: string, { early, mention }: LateGrain): s
   return text.replace(only, '');
 }
 
-/** 'Stir in the cauliflower at the end and heat it through for 2-3 minutes.' */
+/** 'Stir in the cauliflower at the end and heat it through for 2-3 minutes'; null where the swap tells it. */
 export function joinsText({ late }: LateGrain, words: MethodWords | null): string | null {
+  if (late.every(({ foodId }) => TOLD_RAW.has(foodId))) return null;
   const names = late.map(({ foodId, foodName }) =>
     words === null ? shortName(foodName) : (localFoodName(foodId, words) ?? shortName(foodName)),
   );

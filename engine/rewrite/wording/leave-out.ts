@@ -16,7 +16,13 @@ export function withoutWord(text: string, name: string): string | null {
   const patterns: readonly (readonly [RegExp, string])[] = [
     [new RegExp(`, (?:the )?${word}(?=, )`, 'iu'), ''],
     [new RegExp(`, (?:the )?${word},?(?= and )`, 'iu'), ''],
-    [new RegExp(`(the )?${word}, (?!(?:then|and|stir|mix|whisk|add|until|which)\\b)`, 'iu'), '$1'],
+    [
+      new RegExp(
+        `(?<!\\bfor )(the )?(?<!\\bfor the )${word}, (?!(?:then|and|stir|mix|whisk|add|until|which)\\b)`,
+        'iu',
+      ),
+      '$1',
+    ],
     [new RegExp(`(the )?${word} and (?:the )?`, 'iu'), '$1'],
     [new RegExp(`,? and (?:the )?${word}`, 'iu'), ''],
   ];

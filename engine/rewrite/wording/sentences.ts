@@ -2,7 +2,7 @@
 
 /** Abbreviations that end in a point within a sentence, in the languages of recipes. */
 const SHORT =
-  'min mins ca evtl bzw approx std hr hrs tbsp tsp oz lb etc no nr el tl usw ung env pers ud uds kl st dl cl max ev ex inkl resp aprox';
+  'min ca evtl bzw approx std tbsp tsp oz lb etc no nr el tl usw ung env pers ud uds kl st dl cl max ev ex inkl resp aprox';
 const shortened = SHORT.split(' ')
   .map((word) => `[${word.charAt(0)}${word.charAt(0).toUpperCase()}]${word.slice(1)}`)
   .join('|');

@@ -267,3 +267,93 @@ describe('an allergen that only an optional line had', () => {
     expect(bread.allergensAdded).toContain('tree nuts');
   });
 });
+
+describe('a mash of cauliflower', () => {
+  it('is boiled as cauliflower and made once it is drained', () => {
+    const told = methodOf(
+      'Cottage pie',
+      [
+        '1 kg beef mince',
+        '3 onions',
+        '4 carrots',
+        '3 tbsp flour',
+        '500 ml beef stock',
+        'For the mash:',
+        '1.5 kg potatoes',
+        '225 ml milk',
+        '25 g butter',
+      ],
+      [
+        'Brown the mince with the onions, carrots and flour, add the stock and simmer 45 minutes. Put it into a dish.',
+        'Make the mash. In a large pan, cover the potatoes in salted cold water, bring to the boil and simmer for 15 mins. Drain well, then steam-dry. Mash with the milk and butter.',
+        'Spoon the mash on top and bake at 220 °C for 25 minutes.',
+      ],
+      6,
+    );
+    expect(told).toMatch(/cover the cauliflower in salted cold water/);
+    expect(told).not.toMatch(/boil the cauliflower apart/);
+    expect(told.indexOf('Make the cauliflower mash')).toBeGreaterThan(told.indexOf('Drain well'));
+  });
+});
+
+describe('what is stirred in raw', () => {
+  it('is not in the pot before', () => {
+    const told = methodOf(
+      'Quinoa salad',
+      [
+        '170 g quinoa',
+        '480 ml water',
+        '100 g cherry tomatoes',
+        '30 ml olive oil',
+        '30 ml lemon juice',
+      ],
+      [
+        'Combine the quinoa and water in a pan. Bring to a boil and simmer for 15 minutes. Spread out to cool.',
+        'Toss the quinoa with the tomatoes, oil and lemon juice.',
+      ],
+    );
+    expect(told).toMatch(/Combine the quinoa and water/);
+    expect(told.match(/Stir in the hemp hearts/g)).toHaveLength(1);
+  });
+});
+
+describe('a word of a list that begins with for', () => {
+  it('stays where the list is what the step is for', () => {
+    const told = methodOf(
+      'Chicken and rice',
+      ['600 g chicken thighs', '300 g basmati rice', '630 ml chicken stock'],
+      [
+        'Fry the chicken until done.',
+        'For the rice, rinse the basmati until the water runs clear. Tip into a pan with the stock and cook for 10 mins.',
+        'Serve the chicken with the rice.',
+      ],
+    );
+    expect(told).toMatch(/For the [a-z ]+, rinse/);
+  });
+});
+
+describe('starch round pieces to be fried', () => {
+  it('is no purée', () => {
+    const chicken = adapted(
+      pasted(
+        'Orange chicken',
+        [
+          '700 g chicken thighs',
+          '2 eggs',
+          '64 g cornstarch',
+          '30 g flour',
+          '240 ml orange juice',
+          '100 g sugar',
+          '2 tbsp soy sauce',
+        ],
+        [
+          'Mix the cornstarch and flour in a dish. Dip the chicken pieces in the egg, then in the flour mixture, and fry.',
+          'Simmer the orange juice, sugar and soy sauce for 8 minutes and toss with the chicken.',
+        ],
+      ),
+    );
+    expect(
+      chicken.plan.items.some(({ foodId, grams }) => foodId === 'cauliflower' && grams > 0),
+    ).toBe(false);
+  });
+});
