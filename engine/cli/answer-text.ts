@@ -32,6 +32,16 @@ const rows = (columns: readonly PerServing[]): string[] =>
 const list = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)];
 
+/** The lines with the titles of their groups between them. */
+const underHeadings = ({
+  ingredients,
+  headings,
+}: Pick<AdaptRecord, 'ingredients' | 'headings'>): string[] =>
+  ingredients.flatMap((line, at) => [
+    ...headings.filter((heading) => heading.at === at).map(({ title }) => `${title}:`),
+    line,
+  ]);
+
 const numbered = (lines: readonly string[]): string[] =>
   lines.map((line, at) => `${at + 1}. ${line}`);
 
@@ -94,7 +104,7 @@ export const adaptText = (record: AdaptRecord): string =>
     `${''.padEnd(18)}${'before'.padStart(10)}${'after'.padStart(10)}`,
     ...rows([record.before, record.after]),
     ...list('Changes', record.swaps.map(swapText)),
-    ...list('Ingredients', record.ingredients),
+    ...list('Ingredients', underHeadings(record)),
     ...list('Method', numbered(record.steps)),
     ...list('Limits and notes', record.limits),
     ...list('Not counted', uncountedWords(record.uncounted)),

@@ -184,9 +184,21 @@ function wayRecord(
   };
 }
 
+/** Titles of groups of lines, each with the index of the first line under it. */
+function headingsOf(lines: Rework['lines']): { at: number; title: string }[] {
+  const shown = lines.filter(({ after }) => after !== null);
+  return shown.flatMap(({ group, after }, at) => {
+    const before = shown[at - 1];
+    const isNew = group !== null && group !== (before?.group ?? null);
+    // A heading that the page lists like a line stands there already.
+    return isNew && after !== group && before?.after !== group ? [{ at, title: group }] : [];
+  });
+}
+
 /** The chosen way to cook by. */
 const writtenRecord = (rework: Rework) => ({
   ingredients: rework.lines.flatMap(({ after }) => (after === null ? [] : [after])),
+  headings: headingsOf(rework.lines),
   steps: rework.steps.map(({ after }) => after),
   methodNotes: rework.methodNotes.map((note) => ({ ...note, grams: round(note.grams) })),
   cautions: rework.cautions.map(({ text }) => text),

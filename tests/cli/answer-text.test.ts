@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { changeText } from '../../engine/cli/answer-text.ts';
+import { adaptText, changeText } from '../../engine/cli/answer-text.ts';
+import { adaptRecord } from '../../engine/cli/answers.ts';
+import { DEFAULT_GOALS, readText } from '../../engine/index.ts';
 
 const salt = { food: 'salt', grams: 10 };
 const blend = { food: 'flour blend', grams: 420 };
@@ -26,4 +28,30 @@ describe('a change in words', () => {
       'less: 30 g whole milk -> 15 g',
     );
   });
+});
+
+it('the lines of a reworked recipe stand under their headings', () => {
+  const text = [
+    'Biscuits',
+    '',
+    'Serves 4',
+    '',
+    'Ingredients',
+    'For the dough:',
+    '200 g flour',
+    '100 g butter',
+    'For the icing:',
+    '100 g powdered sugar',
+    '',
+    'Method',
+    'Rub the butter into the flour, roll out and bake.',
+    'Ice with the powdered sugar.',
+  ].join('\n');
+  const read = readText(text);
+  const [recipe] = read.ok ? read.recipes : [];
+  if (recipe === undefined) throw new Error('not read');
+  const told = adaptText(adaptRecord('x', recipe, DEFAULT_GOALS));
+  const [list = ''] = told.split('\nMethod');
+  expect(list).toMatch(/\n {2}For the dough:\n(?:.*flour\n)+/i);
+  expect(list).toMatch(/butter\n {2}For the icing:\n/i);
 });

@@ -98,12 +98,16 @@ function toldOfLots(put: string, page: string, servings: Servings): string {
   return withThinnerRoll(withSentence(put, cuts, filled(ENGLISH.each, servings)), page, servings);
 }
 
+/** About twice as many slices come of two rolls. Own choice. */
+const isTwiceAsMany = ({ page, now }: Servings): boolean => page / now >= 0.4 && page / now <= 0.6;
+
 /** What keeps much smaller slices of a roll high, before it is cut. */
 function withThinnerRoll(put: string, page: string, servings: Servings): string {
   if (!isFlat(page, servings)) return put;
   const cuts = lotsSentence(page);
   const rollsFirst = rollsUp(sentencesOf(page).slice(0, cuts).join(' '));
-  return withSentence(put, rollsFirst ? cuts - 1 : cuts + 1, ENGLISH.thinner);
+  const told = isTwiceAsMany(servings) ? ENGLISH.halves : ENGLISH.thinner;
+  return withSentence(put, rollsFirst ? cuts - 1 : cuts + 1, told);
 }
 
 /** Index of the sentence that cuts the lots. */

@@ -35,6 +35,8 @@ export const ENGLISH = {
   each: 'Each is {size}; smaller ones are done sooner.',
   thinner:
     'Before you cut it, make each roll of dough longer and thinner, so that its slices do not get flat.',
+  halves:
+    'Before you cut it, cut each roll of dough across in two and roll each half as long as it was, so that its slices do not get flat.',
   why: 'All figures are for one of {now}.',
   less: 'There is less on the plate than on the page.',
 };

@@ -45,7 +45,7 @@ describe('what stands beside the number of pieces', () => {
       { page: 12, now: 24 },
     );
     expect(made).toMatch(
-      /up tightly\. Before you cut it, make each roll of dough longer and thinner.*Cut 24 rolls about 1½ inches wide/,
+      /up tightly\. Before you cut it, cut each roll of dough across in two.*Cut 24 rolls about 1½ inches wide/,
     );
   });
 
@@ -178,9 +178,10 @@ describe('the number in other languages', () => {
         { page: 24, now },
       );
     expect(rolls(48)).toMatch(
-      /Roll each half up\. Before you cut it, make each roll of dough longer and thinner.*flat\. Cut 24 slices/,
+      /Roll each half up\. Before you cut it, cut each roll of dough across in two.*flat\. Cut 24 slices/,
     );
-    expect(rolls(28)).not.toMatch(/thinner/);
+    expect(rolls(36)).toMatch(/make each roll of dough longer and thinner/);
+    expect(rolls(28)).not.toMatch(/Before you cut/);
   });
 
   it('counts boxes written with a cross', () => {
