@@ -45,7 +45,7 @@ const COATS =
   /\b(toss|coat|dredge|dust|roll|dip)(?:e?d|ing)?\b[^.;]*\b(flour|corn ?flour|corn ?starch|starch)\b/i;
 
 const FRIES =
-  /\b(?:fry|fried|fries|frying|sear|sears|seared|saut[eé]\w*|browned|brown (?:the|it|them|in|on|all)|heat (?:\w+ ){0,4}oil|wok)\b/i;
+  /\b(?:fry|fried|fries|frying|sear|sears|seared|saut[eé]\w*|browned|brown (?:the|it|them|in|on|all)|heat (?:[\w-]+ ){0,6}oil|wok)\b/i;
 
 /**
  * True when a thickening flour or starch also coats food before frying, by the method's words: gum in

@@ -60,7 +60,7 @@ export function clauseHolds(clause: string, whole: string): boolean {
 const MILK = /\b(?:milk|milch|lait|melk|leche|latte|leite|mjölk|mælk)\b/i;
 const ZEST = /\b(?:zest|zeste|schale|schil|ralladura|scorza|raspa|skal|skall)\b/i;
 const MADE_FIRST =
-  /\bpress into a greased\b|^(?:pulse, )?press in\b|^bake (?:\d+ minutes at|thin|rounds|spoonfuls|in rings)\b/i;
+  /\bpress into a greased\b|^(?:pulse, )?press in\b|^bake (?:it a day\b|\d+ minutes at|thin|rounds|spoonfuls|in rings)\b/i;
 /** What is baked anyway, and not only in words for a dish: 'baking dish', 'no-bake'. */
 const BAKED = /\boven\b|(?<!\bno[- ])\bbake[ds]?\b(?! (?:dish|pan|sheet|tin))/i;
 const BAKES = /\b(?:bake|baked|baking|oven|roast(?:ed|ing)?)\b/i;

@@ -357,3 +357,46 @@ describe('starch round pieces to be fried', () => {
     ).toBe(false);
   });
 });
+
+describe('a sponge in place of bought fingers', () => {
+  it('is baked first, though the page bakes nothing', () => {
+    const told = methodOf(
+      'Tiramisu',
+      ['300 g ladyfingers', '500 g mascarpone', '4 eggs', '100 g sugar', '300 ml espresso'],
+      [
+        'Beat the yolks with half of the sugar, then the mascarpone.',
+        'Beat the whites with the rest of the sugar and fold in.',
+        'Dip the ladyfingers in the coffee and layer with the cream. Chill for 3 hours.',
+      ],
+      8,
+    );
+    expect(told).toMatch(/Make the almond sponge[^.]*bake 15 minutes at 160-170 °C/);
+    expect(told.indexOf('Make the almond sponge')).toBeLessThan(told.indexOf('Dip the'));
+  });
+});
+
+describe('pieces fried in inches of oil', () => {
+  it('get a thinner coat of starch, and no gum', () => {
+    const chicken = adapted(
+      pasted(
+        'Sticky chicken',
+        [
+          '700 g chicken thighs',
+          '2 eggs',
+          '64 g cornstarch',
+          '240 ml orange juice',
+          '100 g sugar',
+          '30 ml soy sauce',
+        ],
+        [
+          'Dip the chicken pieces in the egg and then in the cornstarch.',
+          'Heat 2 to 3 inches of oil in a pot and cook the pieces for 3 minutes.',
+          'Simmer the juice, sugar and soy sauce for 8 minutes and toss with the chicken.',
+        ],
+      ),
+    );
+    const starch = chicken.plan.items.filter(({ foodId }) => foodId === 'cornstarch');
+    expect(starch[0]?.grams).toBeGreaterThanOrEqual(30);
+    expect(chicken.plan.items.some(({ foodId }) => foodId === 'xanthan-gum')).toBe(false);
+  });
+});
