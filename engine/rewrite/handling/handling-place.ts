@@ -48,6 +48,15 @@ function firstWordOf(mention: Mention | undefined): RegExp | null {
   return new RegExp(`\\b${literal(word)}`, 'i');
 }
 
+/** What goes in once the pot is off the heat: behind the last cooking, wherever it is named. */
+const OFF_HEAT = /^(?:at the end, |stir (?:it )?in )off the heat\b/i;
+const COOKS = /\b(?:cook|simmer|boil)\b/i;
+const SERVES = /^(?:serve|divide|garnish|top|spoon|ladle)\b/i;
+
+/** The last sentence of a step that cooks and does not serve; -1 when none does. */
+const lastCooking = (text: string): number =>
+  sentencesOf(text).findLastIndex((one) => COOKS.test(one) && !SERVES.test(one));
+
 export const BOILS = /\b(?:boil\w*|cook the|package)\b/i;
 
 /** Index of the first step that takes the swapped ingredient, of several the first that heats where the handling does; the part's first when none takes it. */
@@ -62,6 +71,10 @@ export function placeOf(
   };
   const named = (key === null ? undefined : course.named.get(key)) ?? [];
   const [first] = named;
+  const cooking = OFF_HEAT.test(method)
+    ? texts.findLastIndex((text, at) => at >= (first ?? 0) && lastCooking(text) >= 0)
+    : -1;
+  if (words === null && cooking >= 0) return cooking;
   // What is made first is made before it is named at all.
   const own = mentions.find(({ ingredient }) => ingredient.key === key);
   if (first !== undefined && isMade(own?.newName ?? ''))
@@ -122,6 +135,8 @@ export function insertionOf(
     return own;
   const water = waterSentence(method, text);
   if (water >= 0) return { ...own, behind: water };
+  const cooked = OFF_HEAT.test(method) ? lastCooking(text) : -1;
+  if (cooked >= 0) return { ...own, rank: RANKS.after, behind: cooked };
   // Nothing is sifted while a pan bubbles.
   const sentence = /^sift\b/i.test(method) ? 0 : sentenceOf(text, handling);
   const last = sentencesOf(text).length - 1;

@@ -22,15 +22,16 @@ const JOINS_LATE: ReadonlySet<string> = new Set([
   'konjac-rice',
   'hearts-of-palm-rice',
   'hemp-hearts',
+  'chia-seed',
 ]);
 /** Of these the swap's own handling tells that they are stirred in raw. */
-const TOLD_RAW: ReadonlySet<string> = new Set(['hemp-hearts']);
+const TOLD_RAW: ReadonlySet<string> = new Set(['hemp-hearts', 'chia-seed']);
 const ALONG: ReadonlySet<string> = new Set(['cream-heavy', 'parmesan']);
 
 const HANDLING = 'Stir in at the end and heat through for 2-3 minutes.';
 
 const LIQUID =
-  /\b(?:stock|broth|bouillon|water|liquid|soup|everything|wasser|brühe|eau|água|agua|acqua|caldo|brodo|vand|vatten|vann|buljong|fond)\b/i;
+  /\b(?:stock|broth|bouillon|water|milk|juice|liquid|soup|everything|wasser|brühe|eau|água|agua|acqua|caldo|brodo|vand|vatten|vann|buljong|fond)\b/i;
 const DRAINED =
   /\b(?:drain\w*|colander|abgieß\w*|abtropf\w*|égoutt\w*|afgiet\w*|giet af|scol\w*|escurr\w*|escorr\w*)\b/i;
 /** What holds together, or cooks in the oven, has its grains in from the start. */
@@ -57,7 +58,9 @@ const isKept = ({ ingredient }: Mention, { foodId }: PlannedItem): boolean =>
 function lateItems(mention: Mention): PlannedItem[] {
   const id = mention.ingredient.match?.foodId ?? '';
   // What the page's line has cooked already takes up nothing in a pot.
-  const grain = (hasTag(id, 'rice-or-grain') || hasTag(id, 'pasta')) && !id.endsWith('-cooked');
+  const oats = hasTag(id, 'oats');
+  const grain =
+    (oats || hasTag(id, 'rice-or-grain') || hasTag(id, 'pasta')) && !id.endsWith('-cooked');
   const fresh = mention.items.filter((item) => !isKept(mention, item));
   const late = fresh.some(({ foodId }) => JOINS_LATE.has(foodId));
   const all = fresh.every(({ foodId }) => JOINS_LATE.has(foodId) || ALONG.has(foodId));
@@ -65,7 +68,7 @@ function lateItems(mention: Mention): PlannedItem[] {
     grain &&
     late &&
     all &&
-    boiledOf(mention)?.length === mention.items.length - fresh.length
+    (oats || boiledOf(mention)?.length === mention.items.length - fresh.length)
     ? fresh
     : [];
 }

@@ -400,3 +400,19 @@ describe('pieces fried in inches of oil', () => {
     expect(chicken.plan.items.some(({ foodId }) => foodId === 'xanthan-gum')).toBe(false);
   });
 });
+
+describe('what goes in off the heat', () => {
+  it('is told behind the last cooking, and not toasted before', () => {
+    const told = methodOf(
+      'Porridge',
+      ['160 g rolled oats', '480 ml milk', '40 g honey', '15 g butter'],
+      [
+        'Melt the butter and toast the oats for 2 minutes.',
+        'Add the milk, bring to a boil and simmer for 5 minutes.',
+        'Stir in the honey and serve.',
+      ],
+    );
+    expect(told).toMatch(/toast the oats for 2 minutes/);
+    expect(told).toMatch(/simmer for 5 minutes\. Stir the chia seeds? in off the heat/);
+  });
+});
