@@ -121,6 +121,23 @@ async function withQuestions(run: ChromiumRun): Promise<Page> {
   return bench;
 }
 
+/** A page of the extension that needs no recipe. */
+const place = (name: string) => async (run: ChromiumRun) => {
+  const bench = await run.open(`bench.html#${name}`);
+  await bench.locator('main h1').first().waitFor();
+  return bench;
+};
+
+/** Egg and milk are never eaten: what still has them is told above the verdict. */
+async function withAlarm(run: ChromiumRun, pages: Served): Promise<Page> {
+  await run.inWorker(
+    `chrome.storage.local.set({ preferences: { welcomed: true, avoid: ['egg', 'milk'] } })`,
+  );
+  const bench = await benchOn('lemon-cake.html', 'recipe')(run, pages);
+  await run.inWorker(`chrome.storage.local.set({ preferences: { welcomed: true } })`);
+  return bench;
+}
+
 const POPUP = { width: 480, height: 600 };
 const PHONE = { width: 390, height: 844 };
 
@@ -173,6 +190,13 @@ const SHOTS: readonly Shot[] = [
     ...PHONE,
     whole: true,
   },
+  { name: 'recipe-alarm', open: withAlarm },
+  { name: 'recipe-alarm-dark', open: withAlarm, dark: true },
+  { name: 'popup-none-dark', open: popupOn('none.html'), ...POPUP, dark: true },
+  ...(['figures-made', 'privacy'] as const).flatMap((name): Shot[] => [
+    { name, open: place(name), whole: true },
+    { name: `${name}-phone`, open: place(name), ...PHONE, dark: true },
+  ]),
   { name: 'first-run', open: withQuestions },
   { name: 'first-run-phone', open: withQuestions, ...PHONE },
   ...(['stove', 'buy', 'bakes', 'cupboard', 'kept', 'settings', 'paste'] as const).flatMap(
