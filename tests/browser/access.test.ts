@@ -229,6 +229,61 @@ describe('the full page by keyboard', () => {
       rows,
     );
 
+  it.each(PLACES)(
+    'reaches all of the place %s in its order, the focus always in sight',
+    async (place) => {
+      const bench = await run.open(`bench.html#${place}`);
+      await bench.locator('h1').first().waitFor();
+      if (place === 'recipe') await settled(bench);
+      await bench
+        .locator(FURNISHED[place] ?? 'h1')
+        .first()
+        .waitFor();
+      await bench.setViewportSize({ width: 1100, height: 800 });
+      await bench.waitForTimeout(300);
+      const controls = await bench.evaluate(() => {
+        const all = 'a[href], button:enabled, input, select, textarea, summary';
+        const stops = [...document.querySelectorAll<HTMLElement>(all)].filter(
+          (one) => one.checkVisibility() && !one.matches('input[type=radio]:not(:checked)'),
+        );
+        for (const [at, stop] of stops.entries()) stop.dataset.stop = String(at);
+        stops[0]?.focus();
+        return stops.length;
+      });
+      // From here on by keys, so that the browser draws its rings.
+      await bench.keyboard.press('Tab');
+      await bench.keyboard.press('Shift+Tab');
+      const seen: number[] = [];
+      for (let presses = 0; presses < controls + 60; presses += 1) {
+        const stop = await bench.evaluate(() => {
+          const at = document.activeElement;
+          if (!(at instanceof HTMLElement) || at === document.body) return null;
+          // A field for files is drawn as its label, and a typed figure has its ring round the field, which is its label.
+          const label = at instanceof HTMLInputElement ? (at.labels?.[0] ?? null) : null;
+          const seenAs = at.matches('.hidden') && label ? label : at;
+          const box = seenAs.getBoundingClientRect();
+          const x = Math.min(Math.max(box.x + box.width / 2, 0), innerWidth - 1);
+          const y = Math.min(Math.max(box.y + box.height / 2, 0), innerHeight - 1);
+          const top = document.elementFromPoint(x, y);
+          return {
+            at: Number(at.dataset.stop),
+            words: `${at.tagName} ${at.textContent}`,
+            clear: seenAs.contains(top) || label?.contains(top) === true,
+            ring: [seenAs, label].some(
+              (one) => one && getComputedStyle(one).outlineStyle !== 'none',
+            ),
+          };
+        });
+        if (!stop) break;
+        expect(stop, stop.words).toMatchObject({ clear: true, ring: true });
+        seen.push(stop.at);
+        await bench.keyboard.press('Tab');
+      }
+      const order = seen.filter((at, index) => at !== seen[index - 1]);
+      expect(order).toEqual(Array.from({ length: controls }, (_, at) => at));
+    },
+  );
+
   it('comes to any of forty lines and to all behind them with forty keys, pressed one by one', async () => {
     await (await popupOn('forty.html')).close();
     const bench = await run.open('bench.html#recipe');
@@ -296,61 +351,6 @@ describe('the full page by keyboard', () => {
     expect(await focusAt(bench, '.kept-link')).toBe(39);
     await bench.close();
   });
-
-  it.each(PLACES)(
-    'reaches all of the place %s in its order, the focus always in sight',
-    async (place) => {
-      const bench = await run.open(`bench.html#${place}`);
-      await bench.locator('h1').first().waitFor();
-      if (place === 'recipe') await settled(bench);
-      await bench
-        .locator(FURNISHED[place] ?? 'h1')
-        .first()
-        .waitFor();
-      await bench.setViewportSize({ width: 1100, height: 800 });
-      await bench.waitForTimeout(300);
-      const controls = await bench.evaluate(() => {
-        const all = 'a[href], button:enabled, input, select, textarea, summary';
-        const stops = [...document.querySelectorAll<HTMLElement>(all)].filter(
-          (one) => one.checkVisibility() && !one.matches('input[type=radio]:not(:checked)'),
-        );
-        for (const [at, stop] of stops.entries()) stop.dataset.stop = String(at);
-        stops[0]?.focus();
-        return stops.length;
-      });
-      // From here on by keys, so that the browser draws its rings.
-      await bench.keyboard.press('Tab');
-      await bench.keyboard.press('Shift+Tab');
-      const seen: number[] = [];
-      for (let presses = 0; presses < controls + 60; presses += 1) {
-        const stop = await bench.evaluate(() => {
-          const at = document.activeElement;
-          if (!(at instanceof HTMLElement) || at === document.body) return null;
-          // A field for files is drawn as its label, and a typed figure has its ring round the field, which is its label.
-          const label = at instanceof HTMLInputElement ? (at.labels?.[0] ?? null) : null;
-          const seenAs = at.matches('.hidden') && label ? label : at;
-          const box = seenAs.getBoundingClientRect();
-          const x = Math.min(Math.max(box.x + box.width / 2, 0), innerWidth - 1);
-          const y = Math.min(Math.max(box.y + box.height / 2, 0), innerHeight - 1);
-          const top = document.elementFromPoint(x, y);
-          return {
-            at: Number(at.dataset.stop),
-            words: `${at.tagName} ${at.textContent}`,
-            clear: seenAs.contains(top) || label?.contains(top) === true,
-            ring: [seenAs, label].some(
-              (one) => one && getComputedStyle(one).outlineStyle !== 'none',
-            ),
-          };
-        });
-        if (!stop) break;
-        expect(stop, stop.words).toMatchObject({ clear: true, ring: true });
-        seen.push(stop.at);
-        await bench.keyboard.press('Tab');
-      }
-      const order = seen.filter((at, index) => at !== seen[index - 1]);
-      expect(order).toEqual(Array.from({ length: controls }, (_, at) => at));
-    },
-  );
 });
 
 describe('the popup', () => {
