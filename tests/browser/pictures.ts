@@ -133,7 +133,7 @@ async function withAlarm(run: ChromiumRun, pages: Served): Promise<Page> {
   await run.inWorker(
     `chrome.storage.local.set({ preferences: { welcomed: true, avoid: ['egg', 'milk'] } })`,
   );
-  const bench = await benchOn('lemon-cake.html', 'recipe')(run, pages);
+  const bench = await benchOn('porch-cookies.html', 'recipe')(run, pages);
   await run.inWorker(`chrome.storage.local.set({ preferences: { welcomed: true } })`);
   return bench;
 }
