@@ -54,3 +54,22 @@ export function pastedNamed(title: string): Pasted {
   if (!found) throw new Error(title);
   return found;
 }
+
+/** A recipe of so many plates. */
+export const plate = (
+  title: string,
+  serves: string,
+  lines: string[],
+  steps: string[],
+  family: Pasted['family'] = ['other'],
+): Pasted => ({ title, serves, lines, steps, family });
+
+/** The swap of the line whose words fit. */
+export const swapOf = ({ plan, ingredients }: Adaptation, line: RegExp) => {
+  const key = ingredients.find(({ line: { text } }) => line.test(text))?.key;
+  return plan.swaps.find((swap) => swap.key === key);
+};
+
+/** Ids of what stands in for that line. */
+export const broughtBy = (result: Adaptation, line: RegExp): string[] =>
+  (swapOf(result, line)?.to ?? []).map(({ foodId }) => foodId);

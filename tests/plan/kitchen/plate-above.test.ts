@@ -1,26 +1,10 @@
 /** Plates near their budget or above it: the changes that pay, no token rests, and what a cook would not do. */
 import { describe, expect, it } from 'vitest';
-import { type Adaptation, DEFAULT_GOALS } from '../../../engine/model.ts';
+import { DEFAULT_GOALS } from '../../../engine/model.ts';
 import { readDish } from '../../../engine/plan/dish/read-dish.ts';
 import { choicesFor } from '../../../engine/plan/model/decisions.ts';
 import { foods, ingredientsOf, type Part } from '../build.ts';
-import { adapted, type Pasted } from '../pasted.ts';
-
-const plate = (
-  title: string,
-  serves: string,
-  lines: string[],
-  steps: string[],
-  family: Pasted['family'] = ['other'],
-): Pasted => ({ title, serves, lines, steps, family });
-
-const swapOf = ({ plan, ingredients }: Adaptation, line: RegExp) => {
-  const key = ingredients.find(({ line: { text } }) => line.test(text))?.key;
-  return plan.swaps.find((swap) => swap.key === key);
-};
-
-const broughtBy = (result: Adaptation, line: RegExp): string[] =>
-  (swapOf(result, line)?.to ?? []).map(({ foodId }) => foodId);
+import { adapted, broughtBy, plate, swapOf } from '../pasted.ts';
 
 const FILLED_PEPPERS = plate(
   'Filled peppers with potatoes',

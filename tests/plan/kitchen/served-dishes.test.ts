@@ -1,23 +1,6 @@
 /** What a cook would serve: sauces that hold, wrappers that fold, dippers and crumbs of which there is less. */
 import { describe, expect, it } from 'vitest';
-import type { Adaptation } from '../../../engine/model.ts';
-import { adapted, type Pasted } from '../pasted.ts';
-
-const plate = (
-  title: string,
-  serves: string,
-  lines: string[],
-  steps: string[],
-  family: Pasted['family'] = ['other'],
-): Pasted => ({ title, serves, lines, steps, family });
-
-const swapOf = ({ plan, ingredients }: Adaptation, line: RegExp) => {
-  const key = ingredients.find(({ line: { text } }) => line.test(text))?.key;
-  return plan.swaps.find((swap) => swap.key === key);
-};
-
-const broughtBy = (result: Adaptation, line: RegExp): string[] =>
-  (swapOf(result, line)?.to ?? []).map(({ foodId }) => foodId);
+import { adapted, broughtBy, type Pasted, plate, swapOf } from '../pasted.ts';
 
 describe('a sauce of pasta water', () => {
   const PEPPERED = plate(

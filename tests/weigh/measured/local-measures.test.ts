@@ -1,21 +1,6 @@
 /** Measures and packets of one country that a word-for-word reading gets wrong; grams are common practice. */
 import { expect, test } from 'vitest';
-import { foodTable } from '../../../engine/foods/index.ts';
-import { matchItem } from '../../../engine/match/index.ts';
-import { parseLine } from '../../../engine/parse/index.ts';
-import { weighItem } from '../../../engine/weigh/index.ts';
-
-const foods = foodTable();
-
-function weighed(text: string, language: string): [string | undefined, number | undefined] {
-  const line = parseLine(text, { language });
-  const [item] = line.items;
-  if (!item) return [undefined, undefined];
-  const match = matchItem(item, line, { foods, language });
-  const food = match && foods.byId(match.foodId);
-  const recipe = { title: '', steps: [], lines: [line] };
-  return [match?.foodId, weighItem(item, line, food, { region: 'eu', recipe })?.grams.best];
-}
+import { weighed } from './weighed-line.ts';
 
 test.each([
   ['de', '1 Dose rote Kidneybohnen (Abtropfgewicht 250 g)', 'kidney-beans-canned', 250],

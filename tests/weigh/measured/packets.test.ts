@@ -1,21 +1,6 @@
 /** Packets, cubes and pots as they are sold where the line's language is spoken, common practice. */
 import { expect, test } from 'vitest';
-import { foodTable } from '../../../engine/foods/index.ts';
-import { matchItem } from '../../../engine/match/index.ts';
-import { parseLine } from '../../../engine/parse/index.ts';
-import { weighItem } from '../../../engine/weigh/index.ts';
-
-const foods = foodTable();
-
-function grams(text: string, language: string): [string | undefined, number | undefined] {
-  const line = parseLine(text, { language });
-  const [item] = line.items;
-  if (!item) return [undefined, undefined];
-  const match = matchItem(item, line, { foods, language });
-  const food = match && foods.byId(match.foodId);
-  const recipe = { title: '', steps: [], lines: [line] };
-  return [match?.foodId, weighItem(item, line, food, { region: 'eu', recipe })?.grams.best];
-}
+import { weighed } from './weighed-line.ts';
 
 test.each([
   ['de', '1 Päckchen Backpulver', 'baking-powder', 16],
@@ -49,7 +34,7 @@ test.each([
   ['da', '1 pakke gær', 'fresh-yeast', 50],
   ['nb', '1 pakke gjær', 'fresh-yeast', 50],
 ])('%s: %s', (language, text, id, expected) => {
-  const [food, weight] = grams(text, language);
+  const [food, weight] = weighed(text, language);
   expect(food).toBe(id);
   expect(weight).toBeCloseTo(expected, 6);
 });
@@ -64,5 +49,5 @@ test.each([
   ['sv', '1 stor lök', '1 liten lök'],
   ['de', '1 gehäufter EL Mehl', '1 EL Mehl'],
 ])('%s: %s weighs more than %s', (language, more, less) => {
-  expect(grams(more, language)[1]).toBeGreaterThan(grams(less, language)[1] ?? Number.NaN);
+  expect(weighed(more, language)[1]).toBeGreaterThan(weighed(less, language)[1] ?? Number.NaN);
 });
