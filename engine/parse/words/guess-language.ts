@@ -20,7 +20,8 @@ function markerWords(): ReadonlyMap<string, readonly Vote[]> {
       for (const word of form.split(' ')) own.set(word, 2);
     }
     for (const [word, weight] of own) {
-      if (word.length < 2 && code !== 'en') continue;
+      // 'c' may be any language's; 'à' says something
+      if (/^[a-z]$/.test(word) && code !== 'en') continue;
       const votes = owners.get(word) ?? [];
       votes.push([code, weight]);
       owners.set(word, votes);

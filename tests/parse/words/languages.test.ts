@@ -71,6 +71,7 @@ describe('a line whose language nobody said', () => {
   it.each([
     ['2 EL Olivenöl zum Braten', 'de'],
     ["2 cuillères à soupe d'huile", 'fr'],
+    ['3 c à s de farine', 'fr'],
     ['2 cucharadas de aceite', 'es'],
     ['2 cucchiai di olio', 'it'],
     ['2 eetlepels olijfolie', 'nl'],

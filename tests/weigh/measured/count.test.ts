@@ -46,6 +46,8 @@ describe('salt, eggs, butter, yeast', () => {
     ['1 packet active dry yeast', 7.1, 'exact: a packet is 1/4 oz'],
     ['1 (1/4 oz) package dry yeast', 7.1, POUND],
     ['7g sachet fast-action yeast', 7, 'stated'],
+    ['1 sachet vegetable stock powder', 8, PRACTICE],
+    ['1 Ib ground beef', 453.6, 'exact: a pound misread by eye or machine'],
   ])('%s: %d g (%s)', (text, expected) => {
     expect(grams(text)).toBeGreaterThan(expected * 0.95);
     expect(grams(text)).toBeLessThan(expected * 1.05);
