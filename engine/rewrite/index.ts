@@ -16,6 +16,7 @@ import { isForeign, keyed, methodWords } from './languages/method-words.ts';
 import { rewriteLines } from './lines/ingredient-lines.ts';
 import { listedFlours } from './naming/flour-places.ts';
 import { mentionsOf } from './naming/mentions.ts';
+import { withSummedBakes } from './oven/summed-bake.ts';
 import { withRecut } from './recut/recut-step.ts';
 import { wholeIn } from './recut/recut-words.ts';
 import { isServedBeside, type Room, withServedBeside } from './recut/served-beside.ts';
@@ -106,6 +107,6 @@ export function rewriteRecipe(
       unworded: words === null && isForeign(recipe.language),
     }),
     ...recut,
-    steps: withLeftOff(served, besides, all, recipe.language),
+    steps: withSummedBakes(withLeftOff(served, besides, all, recipe.language), words),
   };
 }

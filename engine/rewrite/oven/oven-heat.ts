@@ -114,10 +114,13 @@ export function bakeMinutes(text: string): number | null {
  * How much longer a bake takes in an oven 10-15 °C cooler, shares of its time: as heat flows with the difference between the
  * oven, 165-190 °C, and a crumb that is done at 95 °C (own reckoning).
  */
-const LONGER = { least: 0.1, most: 0.2 } as const;
+export const longerShares = { least: 0.1, most: 0.2 } as const;
+
+/** Beside a bake, until all is worked into its time. */
+export const LONGER = 'In the cooler oven it takes {minutes} minutes longer.';
 
 /** Minutes that a bake takes longer in an oven 10-15 °C cooler, as a range. */
 export function longerBy(minutes: number): string {
-  const low = Math.max(1, Math.round(minutes * LONGER.least));
-  return `${low}-${Math.max(low + 1, Math.round(minutes * LONGER.most))}`;
+  const low = Math.max(1, Math.round(minutes * longerShares.least));
+  return `${low}-${Math.max(low + 1, Math.round(minutes * longerShares.most))}`;
 }

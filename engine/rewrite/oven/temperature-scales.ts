@@ -51,7 +51,8 @@ function converted(low: string, high: string | undefined, celsiusGiven: boolean)
 }
 
 /** An oven's fan setting is one of two temperatures already. */
-const FAN = /^\s*(?:\/|\()?\s*fan\b/i;
+const FAN = /^\s*(?:\/|\()?\s*fan\b(?![\s:]*\d)/i;
+const FAN_BEFORE = /\bfan(?: oven)?[\s:]*$/i;
 
 const GAS_MARK = /\bgas(?:\s+mark)?\s+(\d{1,2}|½|¼|1\/2|1\/4)(?![\d°])/i;
 const ALL_GAS = new RegExp(GAS_MARK, 'gi');
@@ -127,7 +128,8 @@ export function withAllScales(text: string, gas = false): string {
     // '12 C' is twelve cups.
     if (/^\d{1,2}\s*C$/.test(whole)) return whole;
     const end = at + whole.length;
-    if (hasPartner(marked, at, end, isCelsius(scale)) || FAN.test(marked.slice(end))) return whole;
+    const isFan = FAN.test(marked.slice(end)) || FAN_BEFORE.test(marked.slice(0, at));
+    if (isFan || hasPartner(marked, at, end, isCelsius(scale))) return whole;
     const degrees = isCelsius(scale) ? Number(low) : toC(Number(low));
     const mark = gas && !hasGas(marked, at, end) ? gasMark(degrees) : null;
     const beside = converted(low, high, isCelsius(scale));

@@ -44,6 +44,7 @@ export const ENGLISH = {
 /** Words for what a smaller piece is of the page's, by the share of it from which they hold. */
 const SIZES: readonly (readonly [number, string])[] = [
   [0.85, 'a little smaller'],
+  [0.78, 'about four fifths of the size'],
   [0.71, 'about three quarters of the size'],
   [0.58, 'about two thirds of the size'],
   [0.42, 'about half the size'],

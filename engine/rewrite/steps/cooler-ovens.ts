@@ -3,13 +3,12 @@ import type { Family, RewrittenStep } from '../../model.ts';
 import { coolerOven } from '../cues/fitting-cues.ts';
 import { type Insertion, inserted, RANKS } from '../cues/insertion.ts';
 import { keyed, type MethodWords } from '../languages/method-words.ts';
-import { bakeMinutes, longerBy, withLowerOven } from '../oven/oven-heat.ts';
+import { bakeMinutes, LONGER, longerBy, withLowerOven } from '../oven/oven-heat.ts';
 import type { PartMethod } from '../parts/part-contexts.ts';
 import type { StepParts } from '../parts/step-parts.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 import { withReason } from './step-reasons.ts';
 
-const LONGER = 'In the cooler oven it takes {minutes} minutes longer.';
 const BAKES = /\bbak(?:e|es|ed)\b/i;
 /** What is done when it is out. */
 const COOLS = /\b(?:cool|remove|rack|rest)\b/i;

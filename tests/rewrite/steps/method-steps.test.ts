@@ -327,11 +327,11 @@ describe('ovens', () => {
 
   // 10 °C, 25 °F or one gas mark less; gas 4 is 180 °C, gas 3 is 170 °C.
   it.each([
-    ['Bake at 350°F for 25 minutes.', 'Bake at 325°F (165 °C) for 25 minutes.'],
-    ['Bake at 375 degrees F for an hour.', 'Bake at 350 degrees F (175 °C) for an hour.'],
+    ['Bake at 350°F for 25 minutes.', 'Bake at 325°F (165 °C) for 28-30 minutes.'],
+    ['Bake at 375 degrees F for an hour.', 'Bake at 350 degrees F (175 °C) for 65-70 minutes.'],
     ['Bake at 350 degrees.', 'Bake at 325 degrees F (165 °C).'],
     ['Bake at 180C/160C fan/gas 4.', 'Bake at 170C (340 °F)/150C fan/gas 3.'],
-    ['Bake at gas mark 4 for an hour.', 'Bake at gas mark 3 (170 °C, 340 °F) for an hour.'],
+    ['Bake at gas mark 4 for an hour.', 'Bake at gas mark 3 (170 °C, 340 °F) for 65-70 minutes.'],
     ['Bake until 98 °C inside.', 'Bake until 98 °C (208 °F) inside.'],
     ['Heat the oil to 180 °C and fry.', 'Heat the oil to 180 °C (355 °F) and fry.'],
   ])('%s', (before, after) => {

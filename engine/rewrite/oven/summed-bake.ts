@@ -1,0 +1,77 @@
+/** A bake that takes longer in a cooler oven, told as one time: nobody adds up with floury hands. */
+import type { RewrittenStep } from '../../model.ts';
+import type { MethodWords } from '../languages/method-words.ts';
+import { withReason } from '../steps/step-reasons.ts';
+import { literal } from '../wording/name-patterns.ts';
+import { sentencesOf } from '../wording/sentences.ts';
+import { LONGER, longerShares } from './oven-heat.ts';
+
+const WHY = 'In the cooler oven it takes longer than on the page.';
+
+/** '25-30 minutes', '55 to 65 mins', 'ca. 30 Min.', '13 - 15 minutes'. */
+const TIME =
+  /(?<![\d/.,–-])(?<low>\d{1,3})(?:(?<to>\s?(?:-|–|—|to|or|bis|oder|à|tot|of|o|ou|a|till|til|eller)\s?)(?<high>\d{1,3}))?(?<unit>[\s-]?min(?:ute[ns]?|utes|utos?|uti|uto|uter|utter|s)?(?!\p{L}))/giu;
+/** 'for 1 hour', 'for an hour', with no minutes behind. */
+const HOUR =
+  /(?<![\d/.,–½-]\s?)\b(?:1|one|an) hour\b(?!\s+(?:and\s+)?(?:\d|a half)|\s*(?:-|–|to)\s*\d)/i;
+/** What is done once it is out, or on the way. */
+const THEN =
+  /(?<!\p{L})(?:cool|rest|stand|remove|rotat|turn|halfway|after|every|last|final|first|then|dann|dan(?!\p{L})|daarna|abkühl|auskühl|ruhen|danach|nach|laisser|refroid|puis|apr[eè]s|dejar|enfriar|luego|despu[eé]s|lasciare|raffredd|poi|dopo|deixar|arrefecer|depois|afkoelen|svalna|sedan|efter|afkøl|derefter|avkjøl|deretter|etter)\p{L}*/iu;
+
+/** Longer bakes are told in fives. */
+const FIVES_FROM = 35;
+const HOUR_MINUTES = 60;
+
+const rounded = (minutes: number): number =>
+  minutes >= FIVES_FROM ? Math.round(minutes / 5) * 5 : Math.round(minutes);
+
+/** A time in the cooler oven: a range keeps its middle, one number becomes a range. */
+function longer(low: number, high: number | null): { low: number; high: number } {
+  const { least, most } = longerShares;
+  const middle = (least + most) / 2;
+  const from = Math.max(low + 1, rounded(low * (1 + least)));
+  const to = rounded(high === null ? low * (1 + most) : high * (1 + middle));
+  return { low: from, high: Math.max(from + 1, to) };
+}
+
+/** The text with its time of baking made longer, up to where it comes out; null where it states none in minutes. */
+function longerIn(sentence: string): string | null {
+  const end = THEN.exec(sentence)?.index ?? sentence.length;
+  const baked = sentence.slice(0, end);
+  const summed = baked.replace(TIME, (...found) => {
+    const { low, to = '-', high, unit } = found.at(-1) as Record<string, string> & { low: string };
+    const now = longer(Number(low), high === undefined ? null : Number(high));
+    return `${now.low}${to}${now.high}${unit}`;
+  });
+  const hours = summed === baked ? longer(HOUR_MINUTES, null) : null;
+  const told =
+    hours === null ? summed : summed.replace(HOUR, `${hours.low}-${hours.high} minutes`);
+  return told === baked ? null : told + sentence.slice(end);
+}
+
+const sayingLonger = (words: MethodWords | null): RegExp =>
+  new RegExp(
+    `^${literal(words?.longerBake ?? LONGER).replace(literal('{minutes}'), '\\d+(?:-\\d+)?')}$`,
+  );
+
+/** A step with the sentence of the longer time worked into the time before it. */
+function summedStep(step: RewrittenStep, words: MethodWords | null): RewrittenStep {
+  const says = sayingLonger(words);
+  const sentences = sentencesOf(step.after);
+  const at = sentences.findIndex((one) => says.test(one.trim()));
+  const bake = sentences[at - 1];
+  const told = bake === undefined ? null : longerIn(bake);
+  if (bake === undefined || told === null) return step;
+  const after = step.after
+    .replace(sentences[at] ?? '', '')
+    .replace(bake, told)
+    .replace(/ {2,}/g, ' ')
+    .trim();
+  return summedStep(withReason(step, after, words === null ? WHY : (sentences[at] ?? '')), words);
+}
+
+/** The steps with every longer bake as one time; where it cannot be worked out the sentence stays. */
+export const withSummedBakes = (
+  steps: readonly RewrittenStep[],
+  words: MethodWords | null,
+): RewrittenStep[] => steps.map((step) => summedStep(step, words));
