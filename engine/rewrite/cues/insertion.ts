@@ -162,7 +162,9 @@ export function placeOf(
   if (cue.place === 'before') return placeBefore(cue, hits, texts, context);
   const last = hits.at(-1);
   // What follows the bake is no place for the oven's advice, but one for what is to be done then.
-  const ofLast = cue.place === 'after' ? last : hits.find(({ at }) => at === last?.at);
+  // When it is done is told behind the last bake of its step, not while the lid is on.
+  const isLast = cue.place === 'after' || cue.group === 'core';
+  const ofLast = isLast ? last : hits.find(({ at }) => at === last?.at);
   const hit = cue.first === true ? hits[0] : ofLast;
   if (hit === undefined) return cue.anyway === true ? alone(lastStep + 1) : null;
   return { at: hit.at, behind: cue.ahead === true ? hit.sentence - 1 : hit.sentence };

@@ -2,7 +2,7 @@
 import type { RewrittenStep } from '../../model.ts';
 import type { CueContext } from '../cues/cue-context.ts';
 import { type Insertion, inserted, RANKS } from '../cues/insertion.ts';
-import { capital, listOf, shortName } from '../naming/method-names.ts';
+import { capital, isMade, listOf, shortName } from '../naming/method-names.ts';
 import { boiledOf } from '../steps/boils-as.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 import { leftToDo } from './done-by-page.ts';
@@ -60,7 +60,10 @@ export function besidePage(
   // What stays is in the same pot.
   const stays = whole.swap.keptGrams > 0;
   const method = stays ? ofBoth(left.method, whole) : left.method;
-  const object = stays && /^(?:drain and )?dry\b/i.test(method) ? 'all of it' : undefined;
+  // A mash is no thing of its own where the page boils and mashes it.
+  const isMash = isMade(whole.mention?.newName ?? '');
+  const dried = stays ? 'all of it' : isMash ? 'it' : undefined;
+  const object = /^(?:drain and )?dry\b/i.test(method) ? dried : undefined;
   const { at, behind, ahead } = left;
   const spoken = { ...whole, spoken: capital(method), holds: [true], object };
   const step = stepOf(spoken, context, texts[at] ?? '');

@@ -12,18 +12,28 @@ interface Doing {
   page: RegExp;
   /** What it must say as well, in that sentence or soon behind it. */
   until?: RegExp;
+  /** What heats it there, where it is said soon behind. */
+  heats?: RegExp;
 }
+
+const IN_POT =
+  /\b(?:boil(?:ing)?|steam|simmer|parboil|pressure cook|(?:cook|cover|put|place)\b[^.;]*\b(?:water|pot|saucepan))\b/i;
+const COOKED = /\b(?:tender|soft|done|\d+ ?min(?:ute)?s?)\b/i;
 
 const DOINGS: readonly Doing[] = [
   {
     clause:
       /^(?:steam|boil|simmer)\b[^;,]*?\b(?:tender|soft|\d+ minutes)\b(?:,? or [^;,]*)?[,;]?\s*(?:(?:then|and)\s+)?/i,
-    page: /\b(?:boil(?:ing)?|steam|simmer|parboil|pressure cook|(?:cook|cover|put|place)\b[^.;]*\b(?:water|pot|saucepan))\b/i,
-    until: /\b(?:tender|soft|done|\d+ ?min(?:ute)?s?)\b/i,
+    page: IN_POT,
+    until: COOKED,
   },
+  // 'Boil, drain and dry.'
+  { clause: /^(?:steam|boil|simmer),\s*/i, page: IN_POT, until: COOKED },
   {
-    clause: /^warm\b[^;.]*\buntil smooth\b[.;]?\s*/i,
-    page: /\b(?:melt\w*|microwave)\b/i,
+    clause: /^(?:warm|heat)\b[^;.]*\bsmooth\b[.;]?\s*/i,
+    page: /\b(?:melt\w*|microwave|bowl|pan|saucepan)\b/i,
+    until: /\b(?:melt\w*|smooth)\b/i,
+    heats: /\b(?:melt\w*|microwave|heat|simmering)\b/i,
   },
   {
     clause: /^warm\b[^;.]*\bcrack\b[.;]?\s*/i,
@@ -65,7 +75,11 @@ interface Found {
 }
 
 /** Where the page does the same with what came in. */
-function placeOf({ page, until }: Doing, name: RegExp, texts: readonly string[]): Found | null {
+function placeOf(
+  { page, until, heats = BOILS }: Doing,
+  name: RegExp,
+  texts: readonly string[],
+): Found | null {
   for (const [at, text] of texts.entries()) {
     const sentences = sentencesOf(text.replace(/;\s+(?=\p{Ll})/gu, '. '));
     for (const [index, sentence] of sentences.entries()) {
@@ -73,10 +87,10 @@ function placeOf({ page, until }: Doing, name: RegExp, texts: readonly string[])
       if (!name.test(said) || !page.test(said)) continue;
       if (until === undefined) return { at, behind: lastOf(text, name, page), drains: false };
       const soon = sentences.slice(index, index + SOON + 1).join(' ');
-      if (!until.test(sentence) && !(until.test(soon) && BOILS.test(soon))) continue;
+      if (!until.test(sentence) && !(until.test(soon) && heats.test(soon))) continue;
       const drained = drainedAt(at, texts);
       if (drained !== null) return { ...drained, drains: true };
-      const boiled = sentencesOf(text).findIndex((one) => until.test(one) && BOILS.test(one));
+      const boiled = sentencesOf(text).findIndex((one) => until.test(one) && heats.test(one));
       return { at, behind: Math.max(0, boiled), drains: false };
     }
   }
@@ -102,6 +116,9 @@ const GOES_ON = /\bdrain\b.*\b(?:mash|add|stir|mix|toss|beat|return)\b/i;
 
 /** 'then mash it with the butter and the rest', where a step of the page mashes. */
 const MASHED = /,? (?:and |then )*mash it with the ([^,;.]+?)(?: and the rest)?\./i;
+
+/** 'dry and blend', where a step of the page mashes or blends. */
+const BLENDED = /(?:,| and|, and) (?:blend|mash)(?: it)?(?: smooth)?(?=\.?$)/i;
 
 const lastOf = (text: string, name: RegExp, page: RegExp): number =>
   Math.max(
@@ -130,8 +147,11 @@ export function leftToDo(
   if (found === null) return null;
   const rest = method.replace(doing.clause, '');
   const left = found.drains ? rest.replace(/^drain(?: well)?(?:,| and)\s*/i, '') : rest;
-  const mashes = texts.slice(found.at).some((text) => /\bmash/i.test(text));
-  const told = mashes ? left.replace(MASHED, '; the $1 goes in as you mash.') : left;
+  const mashes = texts.slice(found.at).some((text) => /\b(?:mash|blend|pur[eé]e|beat)/i.test(text));
+  const told = (mashes ? left.replace(MASHED, '; the $1 goes in as you mash.') : left).replace(
+    mashes ? BLENDED : /$^/,
+    '',
+  );
   const isDone = /^(?:drain and )?dry\.?$/i.test(told);
   const { at, behind, ahead = false } = found;
   return { at, behind, ahead, method: isDone ? '' : told };

@@ -53,7 +53,7 @@ export function englishText(
   place: string,
 ): string | null {
   const method = heldClauses(whole, holds);
-  if (object !== undefined) return method.replace(/^dry(?: it)?\b/i, `Dry ${object}`);
+  if (object !== undefined) return method.replace(/^dry(?: it)?\b/i, () => `Dry ${object}`);
   const list = listOf([...new Set(handledIn(swap).map(({ food }) => manyOf(food, mention)))]);
   const name = mention?.newName;
   const lower = `${method.charAt(0).toLowerCase()}${method.slice(1)}`;

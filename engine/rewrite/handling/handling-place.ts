@@ -121,6 +121,18 @@ const HEATS_WATER = /\bwater to (?:a |the )?(?:rolling )?boil\b/i;
 const waterSentence = (method: string, text: string): number =>
   IN_WATER.test(method) ? sentencesOf(text).findIndex((one) => HEATS_WATER.test(one)) : -1;
 
+/** 'Grate, salt, leave for 10 minutes and squeeze'. */
+const WAITS = /\b(?:leave|stand|rest|soak|salt)\b[^;.]*\b\d+ ?min/i;
+const HEATS_PAN = /\b(?:heat|melt|warm|preheat)\b/i;
+
+/** Whether it keeps a cook from a pan that is hot already. */
+function waitsOverHeat(handling: Handling, text: string): boolean {
+  const before = sentencesOf(text).slice(0, sentenceOf(text, handling)).join(' ');
+  return (
+    WAITS.test(handling.method) && !isTold(handling.swap.method ?? '') && HEATS_PAN.test(before)
+  );
+}
+
 /** A step as it is told: within the one that takes the food, or before it where it takes long. */
 export function insertionOf(
   handling: Handling,
@@ -133,6 +145,7 @@ export function insertionOf(
   const own = { at, rank: RANKS.use, behind: null, step };
   if (made || step.lang !== undefined || takesLong(method) || /^(?:Skip this step|$)/.test(text))
     return own;
+  if (waitsOverHeat(handling, text)) return own;
   const water = waterSentence(method, text);
   if (water >= 0) return { ...own, behind: water };
   const cooked = OFF_HEAT.test(method) ? lastCooking(text) : -1;

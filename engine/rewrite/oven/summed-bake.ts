@@ -22,16 +22,15 @@ const THEN =
 const FIVES_FROM = 35;
 const HOUR_MINUTES = 60;
 
-const rounded = (minutes: number): number =>
-  minutes >= FIVES_FROM ? Math.round(minutes / 5) * 5 : Math.round(minutes);
-
 /** A time in the cooler oven: a range keeps its middle, one number becomes a range. */
 function longer(low: number, high: number | null): { low: number; high: number } {
   const { least, most } = longerShares;
-  const middle = (least + most) / 2;
-  const from = Math.max(low + 1, rounded(low * (1 + least)));
-  const to = rounded(high === null ? low * (1 + most) : high * (1 + middle));
-  return { low: from, high: Math.max(from + 1, to) };
+  const from = low * (1 + least);
+  const to = high === null ? low * (1 + most) : high * (1 + (least + most) / 2);
+  const step = from >= FIVES_FROM ? 5 : 1;
+  const near = (minutes: number): number => Math.round(minutes / step) * step;
+  const first = Math.max(low + 1, near(from));
+  return { low: first, high: Math.max(first + step, near(to)) };
 }
 
 /** The text with its time of baking made longer, up to where it comes out; null where it states none in minutes. */
@@ -44,8 +43,7 @@ function longerIn(sentence: string): string | null {
     return `${now.low}${to}${now.high}${unit}`;
   });
   const hours = summed === baked ? longer(HOUR_MINUTES, null) : null;
-  const told =
-    hours === null ? summed : summed.replace(HOUR, `${hours.low}-${hours.high} minutes`);
+  const told = hours === null ? summed : summed.replace(HOUR, `${hours.low}-${hours.high} minutes`);
   return told === baked ? null : told + sentence.slice(end);
 }
 

@@ -7,7 +7,7 @@ import { withSmallerSizes } from './smaller-measures.ts';
 
 /** 'into 12 equal pieces', 'makes 10-12': how many a step makes. */
 export const COUNT =
-  /\b(?<lead>(?:into|in|makes?|making|make|form|shape|get|for|among|between|serves|cut)(?: about| approximately| the)? )(?<low>\d+)(?:\s?(?:-|–|to|or)\s?(?<high>\d+))?(?:(?=x\s[a-z])|\b(?!\s?(?:[-–x×/.]|inch|cm|mm|g\b|oz|lb|min|hour|sec|day|ml|(?<!\b(?:among|between)(?: the)? \d+ )cups?\b|tbsp|tsp|tables|teas|%|°|to \d)))/i;
+  /\b(?<lead>(?:into|in|makes?|making|make|form|shape|get|for|among|between|serves|(?:cut|stamp)(?: out)?)(?: about| approximately| the)? )(?<low>\d+)(?:\s?(?:-|–|to|or)\s?(?<high>\d+))?(?:(?=x\s[a-z])|\b(?!\s?(?:[-–x×/.]|inch|cm|mm|g\b|oz|lb|min|hour|sec|day|ml|(?<!\b(?:among|between)(?: the)? \d+ )cups?\b|tbsp|tsp|tables|teas|%|°|to \d)))/i;
 
 interface Count {
   text: string;

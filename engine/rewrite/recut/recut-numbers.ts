@@ -1,6 +1,7 @@
 /** The page's own number of pieces, and the new one in its place. */
 import type { Family } from '../../model.ts';
 import type { MethodWords } from '../languages/method-words.ts';
+import { capital } from '../naming/method-names.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 import { changedTo, type Method, replaced } from './changed-step.ts';
 import { recountedAbroad } from './counts-abroad.ts';
@@ -101,12 +102,20 @@ function toldOfLots(put: string, page: string, servings: Servings): string {
 /** About twice as many slices come of two rolls. Own choice. */
 const isTwiceAsMany = ({ page, now }: Servings): boolean => page / now >= 0.4 && page / now <= 0.6;
 
+/** 'Roll it up tightly and cut into 12 rolls': two sentences for what is told between. */
+const ROLLS_THEN_CUTS =
+  /^(?<rolls>.*\broll\b[^.;]*?)(?:,? and(?: then)?|[,;] then)\s(?<then>(?:cut|slice|divide)\b.*)$/is;
+
 /** What keeps much smaller slices of a roll high, before it is cut. */
 function withThinnerRoll(put: string, page: string, servings: Servings): string {
   if (!isFlat(page, servings)) return put;
   const cuts = lotsSentence(page);
   const rollsFirst = rollsUp(sentencesOf(page).slice(0, cuts).join(' '));
   const told = isTwiceAsMany(servings) ? ENGLISH.halves : ENGLISH.thinner;
+  const sentence = sentencesOf(put)[cuts] ?? '';
+  const { rolls, then } = ROLLS_THEN_CUTS.exec(sentence)?.groups ?? {};
+  if (!rollsFirst && rolls !== undefined && then !== undefined)
+    return put.replace(sentence, () => `${rolls}. ${told} ${capital(then)}`);
   return withSentence(put, rollsFirst ? cuts - 1 : cuts + 1, told);
 }
 

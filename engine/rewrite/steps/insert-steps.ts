@@ -3,7 +3,7 @@ import type { RewrittenStep } from '../../model.ts';
 import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { capital } from '../naming/method-names.ts';
 import { literal } from '../wording/name-patterns.ts';
-import { withSentence } from '../wording/sentences.ts';
+import { sentencesOf, withSentence } from '../wording/sentences.ts';
 
 /** Each text once, where it stands first. */
 function saidOnce(insertions: readonly Insertion[]): Insertion[] {
@@ -31,15 +31,29 @@ function withBracket(text: string, names: readonly string[], words: string): str
 const asSentence = (text: string, [name]: readonly string[]): string =>
   name === undefined ? text : `${capital(name)}: ${text}.`;
 
+/** 'Bake for 8 minutes; cool', 'bake 12 minutes, then let it cool': where it comes out. */
+const COMES_OUT =
+  /^(?<bakes>.*\bbake\b[^.]*?\d[^.]*?)(?:;|,? and(?: then)?|,? then)\s(?<out>(?:(?:let|allow)\b[^.]{0,40}\bcool|cool|remove|transfer)\b.*)$/is;
+const IN_OVEN = /\b(?:look after|browns fast|is done|are done|cover the top|cooler oven)\b/i;
+
+/** The text with what follows a bake as a sentence of its own, where something is told of the bake. */
+function withBakeApart(text: string, behind: number, told: string): string {
+  const sentence = sentencesOf(text)[behind] ?? '';
+  const { bakes, out } = COMES_OUT.exec(sentence)?.groups ?? {};
+  if (bakes === undefined || out === undefined || !IN_OVEN.test(told)) return text;
+  return text.replace(sentence, () => `${bakes}. ${capital(out)}`);
+}
+
 /** A step with sentences put in, the last of them first so that the places of the others stay right. */
 function withSentences(step: RewrittenStep, sentences: readonly Insertion[]): RewrittenStep {
   let now = step;
   for (const { behind, step: added, inBracketsOf = [] } of sentences
     .toReversed()
     .toSorted((a, b) => (b.behind ?? 0) - (a.behind ?? 0))) {
+    const page = withBakeApart(now.after, behind ?? 0, added.after);
     const after =
-      withBracket(now.after, inBracketsOf, added.after) ??
-      withSentence(now.after, behind ?? 0, asSentence(added.after, inBracketsOf));
+      withBracket(page, inBracketsOf, added.after) ??
+      withSentence(page, behind ?? 0, asSentence(added.after, inBracketsOf));
     now = { ...now, after, change: 'changed', why: joinedWhy(now.why, added.why) };
   }
   return now;

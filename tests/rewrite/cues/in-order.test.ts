@@ -303,3 +303,27 @@ it('gum is stirred into fat before it meets the liquid that the page whisks it i
   expect(text).toMatch(/before it meets any liquid/);
   expect(text).not.toMatch(/whisk the liquid in/);
 });
+
+describe('what is told of a bake', () => {
+  const bread = (bake: string): string =>
+    told(
+      makeRecipe(
+        'Pot bread',
+        ['400 g flour', '300 g water', '1 tsp yeast'],
+        ['Mix all to a dough and let it rise for 8 hours.', bake],
+      ),
+      'lean-yeast-bread',
+      [['vital-wheat-gluten', 100]],
+      { kept: 300 },
+    );
+
+  it('says when it is done behind the last bake, not while the lid is on', () => {
+    const text = bread('Cover and bake for 30 minutes. Remove the lid and bake 15 minutes more.');
+    expect(text).toMatch(/bake 15 minutes more\. The loaf is done when/);
+  });
+
+  it('stands before what cools', () => {
+    const text = bread('Bake for 30 minutes; cool on a rack.');
+    expect(text).toMatch(/Bake for 30 minutes\. .*is done when[^.]*\. Cool on a rack\./);
+  });
+});

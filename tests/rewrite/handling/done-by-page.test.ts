@@ -88,3 +88,58 @@ describe('what is roasted', () => {
     expect(text).toMatch(/roast at 220/);
   });
 });
+
+describe('what the page does with it in one pot', () => {
+  it('is neither boiled nor blended before, where the page boils and mashes', () => {
+    const text = told(
+      [
+        'Put the potatoes in a large pot and cover with water. Bring to a boil and cook until tender, 15 to 20 minutes. Drain and mash.',
+      ],
+      [
+        ['carrots', 300],
+        ['cauliflower', 300],
+      ],
+      'Boil, drain, dry and blend.',
+      200,
+    );
+    expect(text).not.toMatch(/\bblend\b/);
+    expect(text).toMatch(/^Put the potatoes, carrots? and cauliflower in a large pot/);
+  });
+
+  it('is not melted before, where the page melts it in a bowl over water', () => {
+    const recipe = makeRecipe(
+      'Brownies',
+      ['200 g dark chocolate', '150 g butter', '3 eggs'],
+      [
+        'Cut the butter into cubes and put in a bowl with the chocolate. Set over a pan of barely simmering water and stir until melted.',
+        'Beat in the eggs.',
+      ],
+    );
+    const read = understand(recipe);
+    const plan = makePlan('brownie', read, [
+      {
+        key: '0',
+        kept: 40,
+        to: [
+          ['cocoa-powder', 50],
+          ['allulose', 50],
+        ],
+      },
+    ]);
+    const swaps = plan.swaps.map((swap) => ({
+      ...swap,
+      method: 'Heat gently and stir until smooth.',
+    }));
+    const [melt] = rewriteRecipe(recipe, read, { ...plan, swaps }, { foods, region: 'us' }).steps;
+    expect(melt?.after).not.toMatch(/Heat the/);
+  });
+
+  it('waits in its salt before the pan is hot', () => {
+    const text = told(
+      ['Heat the oil in a skillet. Add the potatoes and fry for 10 minutes until crisp.'],
+      [['rutabaga', 400]],
+      'Grate, salt, leave for 10 minutes and squeeze dry.',
+    );
+    expect(text).toMatch(/^Grate the rutabaga[^\n]*\nHeat the oil/);
+  });
+});

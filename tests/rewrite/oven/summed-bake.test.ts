@@ -25,7 +25,7 @@ describe('a bake in a cooler oven', () => {
     ],
     [
       'Bake for 11-12 minutes, then let cool for at least 5 minutes.',
-      'Bake for 12-14 minutes, then let cool for at least 5 minutes.',
+      'Bake for 12-14 minutes. It is done when the centre reaches 96-99 °C (205-210 °F). Let cool for at least 5 minutes.',
     ],
   ])('has its whole time stated: %s', (page, now) => {
     const text = told(page);

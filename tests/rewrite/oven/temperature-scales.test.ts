@@ -14,6 +14,7 @@ describe('temperatures', () => {
     ['in a slow oven (300 degrees).', 'in a slow oven (300 degrees F / 150 °C).'],
     ['Bake (in a tin) at 400°F (it is hot).', 'Bake (in a tin) at 400°F (205 °C) (it is hot).'],
     ['Heat the oven to 400℉.', 'Heat the oven to 400℉ (205 °C).'],
+    ['Heat oven to 220C/fan 200C/gas 7.', 'Heat oven to 220C (430 °F)/fan 200C/gas 7.'],
     ['Bake at 190℃ until set', 'Bake at 190℃ (375 °F) until set'],
     [
       'It is done between 205 and 209°F in the middle',

@@ -209,7 +209,7 @@ describe('more pieces than the page makes', () => {
         'enriched-yeast-bread',
       ),
     ).toEqual([
-      'Roll each half up and cut it into 36 even slices per log. Each is about half the size; smaller ones are done sooner. Before you cut it, cut each roll of dough across in two and roll each half as long as it was, so that its slices do not get flat.',
+      'Roll each half up. Before you cut it, cut each roll of dough across in two and roll each half as long as it was, so that its slices do not get flat. Cut it into 36 even slices per log. Each is about half the size; smaller ones are done sooner.',
       'Lay them out, 36 per sheet, and let them rise.',
       'Bake for 16 minutes.',
     ]);
