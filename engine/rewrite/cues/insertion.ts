@@ -20,6 +20,8 @@ export interface Insertion {
   behind: number | null;
   /** Told in brackets behind the first of these names in its step, instead of in a sentence. */
   inBracketsOf?: readonly string[];
+  /** Told again where it holds again, as of a second bake. */
+  each?: boolean;
 }
 
 /** A step of our own. */

@@ -11,7 +11,7 @@ import { withoutLeftOut } from '../wording/leave-out.ts';
 import { shareNamed } from './amounts-in-steps.ts';
 import { foreignPattern, formsOf } from './foreign-forms.ts';
 import type { Mention } from './mention.ts';
-import { inPart, type Stated, sentenceAt, statesAmount } from './owners.ts';
+import { byCompany, inPart, type Stated, sentenceAt, statesAmount } from './owners.ts';
 import { bracketPatterns, remark } from './remarks.ts';
 
 /** A number and at most four words at the end of a text: '20 grammes de ', '2 cuillères à soupe d’'. */
@@ -37,21 +37,47 @@ function byName(mentions: readonly Mention[]): Map<string, Mention[]> {
   return owners;
 }
 
-/** The one a name means: the line with the amount in front of it, else a changed line of the part made here. */
-function ownerOf(
-  all: readonly Mention[],
-  stated: Stated | null,
-  part: number | null,
-): Mention | null {
+/** What is only looked at: 'bis der Zucker gelöst ist'. */
+const LOOKED_AT =
+  /(?<!\p{L})(?:bis|sobald|jusqu\p{L}*|hasta|cuando|quando|finch[eé]|fino|tot(?:dat)?|zodra|tills|indtil|inntil|når)(?!\p{L})[^,;.]*/giu;
+
+/** Where a name of several lines stands. */
+interface Where {
+  text: string;
+  at: number;
+  word: string;
+  part: number | null;
+  mentions: readonly Mention[];
+  used: UsedSoFar;
+  /** Whether only what is left of a line is meant: 'den restlichen Zucker'. */
+  isRest: boolean;
+}
+
+/** Of lines of one name the one whose company it stands in, else the next that no earlier step took. */
+function inCompany(own: readonly Mention[], where: Where): Mention | undefined {
+  if (own.length < 2) return undefined;
+  const { text, at, word, mentions, used, isRest } = where;
+  const sentence = sentenceAt(text, at);
+  const near = byCompany(own, sentence, { mentions }) ?? byCompany(own, text, { mentions });
+  if (near !== undefined) return near;
+  const takes = sentence.replace(LOOKED_AT, '').includes(word);
+  const fresh = own.find((mention) => !used.isNamedBefore(mention));
+  const isNew = own.some((mention) => used.isNamedBefore(mention));
+  return isNew && takes && !isRest ? fresh : undefined;
+}
+
+/** The one a name means: the line with the amount in front of it, else one of the part made here, by what stands around it. */
+function ownerOf(all: readonly Mention[], stated: Stated | null, where: Where): Mention | null {
   const same = stated === null ? [] : all.filter((mention) => statesAmount(mention, stated));
   if (same.length === 1) return same[0] ?? null;
-  const own = inPart(all, { part });
+  const own = inPart(all, where);
   // Of lines of one name, an amount means one that has as much.
   const enough =
     stated === null || own.length < 2
       ? own
       : own.filter((mention) => shareNamed(mention, stated.quantity, stated.unit) !== null);
-  return enough.find(({ changed }) => changed) ?? enough[0] ?? null;
+  const near = stated === null ? inCompany(enough, where) : undefined;
+  return near ?? enough.find(({ changed }) => changed) ?? enough[0] ?? null;
 }
 
 /** Verbs that put something in, as methods of nine languages have them. */
@@ -113,12 +139,15 @@ export function renameForeign(
     const name = forms.get(form) ?? form;
     const at = found.at(-3) as number;
     const stated = statedBefore(text.slice(0, at), whole, context.words);
-    const mention = ownerOf(owners.get(name) ?? [], stated, partAt(at));
+    const isRest = patterns.share.test(text.slice(Math.max(0, at - 40), at));
+    const where = { text, at, word: whole, part: partAt(at), mentions, used: context.used, isRest };
+    const mention = ownerOf(owners.get(name) ?? [], stated, where);
     if (mention === null || OTHER_WAY.test(sentenceAt(text, at))) return whole;
     if (titled >= 0 && at >= titled && at < titled + context.title.length) return whole;
     const share = stated === null ? null : shareNamed(mention, stated.quantity, stated.unit);
     if (named.has(mention) && share === null) return whole;
     named.add(mention);
+    context.used.name(mention);
     if (share !== null) context.used.use(mention, share);
     const fresh = context.used.takeAdditions(mention);
     const leftOut = boils && boiledOf(mention)?.length === 0;
@@ -128,7 +157,7 @@ export function renameForeign(
       share: share ?? 1,
       stated: stated !== null,
       again,
-      partOnly: stated === null && patterns.share.test(text.slice(Math.max(0, at - 40), at)),
+      partOnly: stated === null && isRest,
     };
     const peels = patterns.peel.test(sentenceAt(text, at));
     const put = remark(mention, said, fresh, { ...context, boils, peels });

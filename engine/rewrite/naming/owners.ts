@@ -76,10 +76,10 @@ function bySection(own: readonly Mention[], { section }: Place): Mention | undef
 }
 
 /** By the other ingredients in the sentence: the one whose group most of them are of. */
-function byCompany(
+export function byCompany(
   own: readonly Mention[],
   sentence: string,
-  { mentions }: Place,
+  { mentions }: Pick<Place, 'mentions'>,
 ): Mention | undefined {
   const groups = new Set(own.map(({ ingredient }) => ingredient.line.group));
   if (groups.size < 2) return undefined;

@@ -10,7 +10,7 @@ const WHY = 'In the cooler oven it takes longer than on the page.';
 
 /** '25-30 minutes', '55 to 65 mins', 'ca. 30 Min.', '13 - 15 minutes'. */
 const TIME =
-  /(?<![\d/.,–-])(?<low>\d{1,3})(?:(?<to>\s?(?:-|–|—|to|or|bis|oder|à|tot|of|o|ou|a|till|til|eller)\s?)(?<high>\d{1,3}))?(?<unit>[\s-]?min(?:ute[ns]?|utes|utos?|uti|uto|uter|utter|s)?(?!\p{L}))/giu;
+  /(?<![\d/.,–-])(?<low>\d{1,3})(?:(?<to>\s?(?:-|–|—|to|and|or|bis|und|et|y|oder|à|tot|of|o|ou|a|till|til|eller)\s?)(?<high>\d{1,3}))?(?<unit>[\s-]?min(?:ute[ns]?|utes|utos?|uti|uto|uter|utter|s)?(?!\p{L}))/giu;
 /** 'for 1 hour', 'for an hour', with no minutes behind. */
 const HOUR =
   /(?<![\d/.,–½-]\s?)\b(?:1|one|an) hour\b(?!\s+(?:and\s+)?(?:\d|a half)|\s*(?:-|–|to)\s*\d)/i;
@@ -20,6 +20,7 @@ const THEN =
 
 /** Longer bakes are told in fives. */
 const FIVES_FROM = 35;
+const LONG = 45;
 const HOUR_MINUTES = 60;
 
 /** A time in the cooler oven: a range keeps its middle, one number becomes a range. */
@@ -27,8 +28,9 @@ function longer(low: number, high: number | null): { low: number; high: number }
   const { least, most } = longerShares;
   const from = low * (1 + least);
   const to = high === null ? low * (1 + most) : high * (1 + (least + most) / 2);
-  const step = from >= FIVES_FROM ? 5 : 1;
-  const near = (minutes: number): number => Math.round(minutes / step) * step;
+  const step = from >= FIVES_FROM || to >= LONG ? 5 : 1;
+  const near = (minutes: number): number =>
+    minutes < FIVES_FROM ? Math.round(minutes) : Math.round(minutes / step) * step;
   const first = Math.max(low + 1, near(from));
   return { low: first, high: Math.max(first + step, near(to)) };
 }

@@ -59,7 +59,7 @@ function longerBakes(
   const own = later.length > 0 ? later : bakes.slice(0, 1);
   return (words === null ? own : foreign).map(({ at, behind, minutes }) => {
     const text = (words?.longerBake ?? LONGER).replace('{minutes}', longerBy(minutes));
-    return { at, behind, rank: RANKS.after, step: inserted(text, '') };
+    return { at, behind, rank: RANKS.after, step: inserted(text, ''), each: true };
   });
 }
 

@@ -5,12 +5,12 @@ import { capital } from '../naming/method-names.ts';
 import { literal } from '../wording/name-patterns.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 
-/** Each text once, where it stands first. */
+/** Each text once, where it stands first; what belongs to one sentence stands beside each of them. */
 function saidOnce(insertions: readonly Insertion[]): Insertion[] {
   const said = new Set<string>();
   return insertions
     .toSorted((a, b) => a.at - b.at)
-    .filter(({ step }) => !said.has(step.after) && said.add(step.after));
+    .filter(({ step, each = false }) => each || (!said.has(step.after) && said.add(step.after)));
 }
 
 const joinedWhy = (a: string | null, b: string | null): string | null =>

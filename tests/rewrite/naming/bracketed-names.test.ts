@@ -374,3 +374,42 @@ it('the end of a compound behind an adjective is its name too', () => {
   );
   expect(after).toMatch(/suiker \(nu allulose/);
 });
+
+describe('two lines of one name', () => {
+  const lines = [
+    '200 g Mehl',
+    '80 g Zucker',
+    '500 g Quark',
+    '3 Eier',
+    '200 g Zucker',
+    '200 ml Sahne',
+  ];
+  const changes = [
+    { key: '1', kept: 0, to: [['allulose', 80]] },
+    { key: '4', kept: 30, to: [['allulose', 170]] },
+  ] satisfies Change[];
+
+  it('are taken in turn, each by the step that takes the next', () => {
+    const [dough, filling] = method(
+      'de',
+      lines,
+      [
+        'Mehl mit Zucker verkneten.',
+        'Quark, Zucker und Eier verrühren, bis der Zucker gelöst ist.',
+      ],
+      changes,
+    );
+    expect(dough).toContain('Zucker (jetzt 80 g Allulose)');
+    expect(filling).toContain('Zucker (jetzt 30 g Zucker und 170 g Allulose)');
+  });
+
+  it('stay with the first where only what is left of it is meant', () => {
+    const [, rest] = method(
+      'de',
+      lines,
+      ['Mehl mit der Hälfte vom Zucker verkneten.', 'Den restlichen Zucker darüberstreuen.'],
+      changes,
+    );
+    expect(rest).not.toContain('170 g');
+  });
+});

@@ -16,6 +16,7 @@ function told(bake: string, language = 'en'): string {
 describe('a bake in a cooler oven', () => {
   it.each([
     ['Bake for 25 to 30 minutes, until golden.', 'Bake for 28 to 35 minutes, until golden.'],
+    ['Bake for between 30 and 40 minutes.', 'Bake for between 33 and 45 minutes.'],
     ['Bake for 55 to 65 minutes.', 'Bake for 60 to 75 minutes.'],
     ['Bake 20 mins until set.', 'Bake 22-24 mins until set.'],
     ['Bake for 1 hour, until set.', 'Bake for 65-70 minutes, until set.'],
@@ -37,6 +38,12 @@ describe('a bake in a cooler oven', () => {
     const text = told('Im Ofen 40-45 Minuten backen, dann 10 Minuten abkühlen lassen.', 'de');
     expect(text).toMatch(/45-50 Minuten backen, dann 10 Minuten/);
     expect(text).not.toMatch(/Minuten länger/);
+  });
+
+  it('has it for a second bake of the same length', () => {
+    expect(told('Bake for 20 minutes. Fill it and bake for 20 minutes more.')).toMatch(
+      /Bake for 22-24 minutes\..* bake for 22-24 minutes more\./,
+    );
   });
 
   it('keeps the sentence where a time in hours cannot be worked out', () => {
