@@ -10,6 +10,7 @@ import { mostSlices } from './loaf-slices.ts';
 import { DOZEN, piecesOf } from './pieces-said.ts';
 import { arePlates, platesOfMethod } from './plates-told.ts';
 import { volumeServings } from './volume-servings.ts';
+import { isSlice, isWhole, slicesSaid } from './whole-or-slice.ts';
 
 export interface ServingsProposal {
   /** A whole number above zero. */
@@ -41,10 +42,6 @@ interface Reference {
 }
 
 const FAMILY_GRAMS: Record<Family, Reference> = racc.families;
-/** One of these is a whole to be cut, not something one person eats. */
-const WHOLE =
-  /\b(loaf|loaves|cake|pie|tart|pizza|batch|recipe|tin|pan|tray|dish|pot|jar|cup|quart|litre|liter)s?\b/i;
-const SLICE = /\b(slice|portion|piece|serving|wedge|square|bar|bowl|glass)(?:e?s)?\b/i;
 /** Times the reference amount that one whole (a small pizza) may weigh and still be a serving; own choice. */
 const LARGEST_PIECE = 2;
 /** Page counts above this are likelier pieces of something else than servings. */
@@ -134,8 +131,6 @@ function countsOnPage(recipe: Recipe): number[] {
   return [...new Set([...servings, ...several].map(wholeNumber))].filter(usable);
 }
 
-const isWhole = (noun: string): boolean => WHOLE.test(noun) && !SLICE.test(noun);
-
 const OWN_FIGURES = "the page's own figures of a serving fit that";
 
 function fromRange(low: number, high: number, misfit: Misfit): { servings: number; why: string } {
@@ -165,6 +160,14 @@ function fromStated(recipe: Recipe, misfit: Misfit): ServingsProposal | null {
       text: `The page says '${pageWords}'; ${other} are taken, as ${OWN_FIGURES}.`,
     };
   return { servings: own.servings, stated: true, text: `The page says '${pageWords}'${own.why}.` };
+}
+
+/** '1 tray, cuts into 12', '1.5 litres (4 generous bowls)': the page tells what is made of the whole. */
+function fromSlices({ yield: made }: Recipe): ServingsProposal | null {
+  const servings = slicesSaid(made.text ?? '');
+  return servings === null || !usable(servings)
+    ? null
+    : { servings, stated: true, text: `The page says '${made.text}'; ${servings} are taken.` };
 }
 
 /** How many pieces of a weight make up the reference amount; one where a piece is a meal. */
@@ -201,7 +204,7 @@ function fromPieces(
   // A pizza each is a serving, a loaf is not: the weight tells.
   if (pieceGrams === null ? whole : whole && pieceGrams > LARGEST_PIECE * reference) return null;
   const perServing =
-    SLICE.test(pieces.noun) || pieceGrams === null
+    isSlice(pieces.noun) || pieceGrams === null
       ? 1
       : piecesAServing(pieces.count, pieceGrams, reference, energyKcal);
   const grouped = wholeNumber(pieces.count / perServing);
@@ -258,6 +261,15 @@ function fromPlates(
   };
 }
 
+/** Of four pizzas every one is cut alike: so many servings that each whole gives the same number. */
+function evenly(recipe: Recipe, servings: number): number {
+  const pieces = piecesOf(recipe.yield);
+  const wholes = pieces !== null && isWhole(pieces.noun) ? pieces.count : 1;
+  return Number.isInteger(wholes) && wholes > 1 && wholes < servings
+    ? wholes * wholeNumber(servings / wholes)
+    : wholeNumber(servings);
+}
+
 function estimated(
   recipe: Recipe,
   cookedGrams: number | null,
@@ -272,7 +284,7 @@ function estimated(
       assumed: true,
       text: 'The page gives no servings and no weights: figures are for the whole recipe. Set the servings.',
     };
-  const byWeight = wholeNumber(cookedGrams / plate.grams);
+  const byWeight = evenly(recipe, cookedGrams / plate.grams);
   const byEnergy = servingsByEnergy(recipe, energyKcal, byWeight);
   if (byEnergy !== null)
     return {
@@ -316,6 +328,7 @@ export function proposeServings(recipe: Recipe, dish: WholeDish): ServingsPropos
   const misfit = misfitOf(recipe, energyKcal);
   return (
     fromStated(recipe, misfit) ??
+    fromSlices(recipe) ??
     asOne(recipe, energyKcal, misfit) ??
     fromPieces(recipe, cooked, reference.grams, energyKcal, misfit) ??
     fromPlates(recipe, cooked, reference, dish) ??

@@ -22,6 +22,12 @@ const SHARES: Readonly<Record<string, readonly [number, number, number, string]>
   greasing: [0.5, 0.75, 1, 'three quarters of the fat for the pan taken as eaten (50-100 %)'],
   brushing: [0.6, 0.8, 1, '80 % of what is brushed on taken as eaten'],
   removed: [0, 0, 0, 'taken out before eating'],
+  'boiling-bath': [
+    0.02,
+    0.05,
+    0.15,
+    'in the water that bagels or pretzels are boiled in, which is poured away: 5 % taken as eaten',
+  ],
   'cooking-water': [0, 0, 0, 'cooking water, poured away'],
   pickle: [
     0.2,

@@ -2,8 +2,10 @@
 import { keptFor } from '../../kept-results.ts';
 import type { Food, Item, Line } from '../../model.ts';
 import type { Region } from '../../units.ts';
+import abroad from '../data/breading-words.json' with { type: 'json' };
 import foreign from '../data/purpose-words.json' with { type: 'json' };
 import { hasWord, nameOf, plain } from '../line-words.ts';
+import { isBoiledInBath } from './boiling-bath.ts';
 import { isPicklingLiquid, isRinsedSalt } from './left-in-jar.ts';
 import { isMarinadeOfSteps } from './marinade-steps.ts';
 import { roughDish } from './rough-dish.ts';
@@ -18,6 +20,7 @@ export type Purpose =
   | 'brushing'
   | 'pasta-water'
   | 'cooking-water'
+  | 'boiling-bath'
   | 'brine'
   | 'marinade'
   | 'syrup'
@@ -63,8 +66,10 @@ const stepsText = keptFor((recipe: RecipeWords) => plain(recipe.steps.join(' ').
 /** A breaded dish has crumbs among its lines and steps that dip or dredge. Every line asks. */
 const isBreaded = keptFor((recipe: RecipeWords): boolean => {
   const lines = recipe.lines.map((line) => plain(line.text));
-  if (!lines.some((text) => CRUMBS.test(text))) return false;
   const steps = stepsText(recipe);
+  if (lines.some((text) => hasWord(text, abroad.crumbs)))
+    return hasWord(steps, abroad.crumbs) && hasWord(steps, abroad.coats);
+  if (!lines.some((text) => CRUMBS.test(text))) return false;
   const saysSo = lines.some((text) => FOR_COATING.test(text)) && COATS_PIECES.test(steps);
   return saysSo || COATS.test(steps);
 });
@@ -179,6 +184,7 @@ export function purposeOf(
   if (REMOVED.test(plain(item.name)) || REMOVED.test(name)) return 'removed';
   const bath = bathPurpose(name, line, purposeText);
   if (bath) return bath;
+  if (isBoiledInBath(item.name, purposeText, recipe)) return 'boiling-bath';
   if (isPicklingLiquid(item.name, plain(line.group ?? ''), grams, recipe)) return 'pickle';
   if (isRinsedSalt(item.name, grams, recipe)) return 'rinsed';
   if (isMarinadeOfSteps(item, recipe)) return 'marinade';

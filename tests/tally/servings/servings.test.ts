@@ -150,7 +150,50 @@ describe('servings', () => {
       pieces: { count: 4, noun: 'pizza' },
     });
     expect(propose(pizzas, 860, 'flatbread').servings).toBe(4);
-    expect(propose(pizzas, 3000, 'flatbread').servings).toBe(19);
+    // four wholes are cut alike: five of each
+    expect(propose(pizzas, 3000, 'flatbread').servings).toBe(20);
+  });
+
+  it.each([
+    'Brot',
+    'Laib',
+    'Blech',
+    'Kastenform',
+    'pain',
+    'pane',
+    'teglia',
+    'bizcocho',
+    'brood',
+    'limpa',
+    'bolo',
+  ])('cuts 1 %s, as it does a loaf', (noun) => {
+    const one = (of: string): Recipe =>
+      recipe('Thing', { text: `1 ${of}`, servings: null, pieces: { count: 1, noun: of } });
+    const loaf = propose(one('loaf'), 860, 'lean-yeast-bread').servings;
+    expect(loaf).toBeGreaterThan(8);
+    expect(propose(one(noun), 860, 'lean-yeast-bread').servings).toBe(loaf);
+  });
+
+  it('takes the slices of a tin for servings in other languages too', () => {
+    const tin = (text: string, noun: string): Recipe =>
+      recipe('Thing', { text, servings: null, pieces: { count: 12, noun } });
+    expect(propose(tin('1 Springform (12 Stücke)', 'Stücke'), 900, 'other').servings).toBe(12);
+    expect(propose(tin('12 fette', 'fette'), 900, 'other').servings).toBe(12);
+  });
+
+  it.each([
+    ['1 tray, cuts into 12', { count: 1, noun: 'tray' }, 12],
+    ['1 x 20cm cake (cuts into 8)', null, 8],
+    ['1 loaf, sliced into 10-13', { count: 1, noun: 'loaf' }, 11],
+    ['1.5 litres (4 generous bowls)', { count: 1.5, noun: 'litres' }, 4],
+  ])('%s: what the whole is cut or poured into', (text, pieces, expected) => {
+    const page = recipe('Thing', { text, servings: null, pieces });
+    expect(propose(page, 2000, 'other')).toMatchObject({ servings: expected, stated: true });
+  });
+
+  it('does not take the size of the pieces for their count', () => {
+    const squares = { text: '1 pan, cut into 2-inch squares', servings: null, pieces: null };
+    expect(propose(recipe('Thing', squares), 700, 'other').stated).toBe(false);
   });
 
   it('leaves the whole recipe as one when nothing is known', () => {

@@ -11,16 +11,18 @@ interface Around {
   others?: string[];
   steps?: string[];
   title?: string;
+  language?: string;
 }
 
 const foods = foodTable();
 
 function eaten(text: string, around: Around = {}): Interval | undefined {
-  const line = parseLine(text, { group: around.group ?? null });
-  const lines = [line, ...(around.others ?? []).map((other) => parseLine(other))];
+  const { language = 'en' } = around;
+  const line = parseLine(text, { group: around.group ?? null, language });
+  const lines = [line, ...(around.others ?? []).map((other) => parseLine(other, { language }))];
   const [item] = line.items;
   if (!item) return undefined;
-  const food = foods.byId(matchItem(item, line, { foods })?.foodId ?? '');
+  const food = foods.byId(matchItem(item, line, { foods, language })?.foodId ?? '');
   const recipe = { title: around.title ?? '', steps: around.steps ?? [], lines };
   return weighItem(item, line, food, { region: 'us', recipe })?.eaten;
 }
@@ -61,6 +63,55 @@ describe('crumbs', () => {
   test('of a pressed crust are eaten whole', () => {
     const around = { others: ['100 g butter'], steps: ['Press the crumbs into the tin.'] };
     expect(eaten('200 g graham cracker crumbs', around)).toEqual(ALL);
+  });
+});
+
+describe('crumbs in other languages', () => {
+  test.each([
+    ['de', '150 g Semmelbrösel', '100 g Mehl', 'Schnitzel in Mehl, Ei und Semmelbröseln wenden.'],
+    ['fr', '150 g de chapelure', '100 g de farine', 'Panez les escalopes avec la chapelure.'],
+    ['it', '150 g di pangrattato', '100 g di farina', 'Impanate le fettine nel pangrattato.'],
+    ['es', '150 g de pan rallado', '100 g de harina', 'Empanar los filetes con el pan rallado.'],
+  ])('%s: %s sticks in part, and so does the flour', (language, crumbs, flour, step) => {
+    const around = { language, steps: [step] };
+    expect(eaten(crumbs, { ...around, others: [flour] })?.best).toBe(0.75);
+    expect(eaten(flour, { ...around, others: [crumbs] })?.best).toBe(0.6);
+  });
+
+  test('in the mince are eaten whole', () => {
+    const steps = ['Hackfleisch mit Ei und Semmelbröseln verkneten.'];
+    expect(eaten('50 g Semmelbrösel', { language: 'de', steps })).toEqual(ALL);
+  });
+});
+
+describe('the water that dough is boiled in', () => {
+  const steps = [
+    'Shape the dough into rings.',
+    'Bring 2 litres of water to a boil in a wide pot. Whisk in the honey.',
+    'Boil the bagels for a minute on each side, then bake.',
+  ];
+  const bagels = { title: 'Bagels', steps, others: ['500 g bread flour'] };
+
+  test('keeps most of its honey and soda', () => {
+    expect(eaten('1/4 cup honey', bagels)?.best).toBe(0.05);
+    const pretzels = {
+      title: 'Soft pretzels',
+      steps: ['Bring the water and baking soda to a boil in a pot. Dip in the pretzels.'],
+    };
+    expect(eaten('2/3 cup baking soda', pretzels)?.best).toBe(0.05);
+  });
+
+  test('is told by the line too', () => {
+    const twice = { ...bagels, others: ['1 tbsp honey', '500 g bread flour'] };
+    expect(eaten('1/4 cup honey, for boiling', twice)?.best).toBe(0.05);
+    expect(eaten('1/4 cup honey', twice)).toEqual(ALL);
+  });
+
+  test('is not that of a syrup or of a dough', () => {
+    const syrup = { title: 'Honey syrup', steps: ['Boil the water and honey in a pot.'] };
+    expect(eaten('1/4 cup honey', syrup)).toEqual(ALL);
+    const dough = { title: 'Bagels', steps: ['Mix flour, honey and salt.', 'Boil in water.'] };
+    expect(eaten('1 tbsp honey', { ...dough, others: ['500 g bread flour'] })).toEqual(ALL);
   });
 });
 
