@@ -1,6 +1,8 @@
 import { join } from 'node:path';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'wxt';
+import { foodTable } from './engine/foods/index.ts';
+import { keysOf } from './engine/match/name-keys.ts';
 
 /** No connection of any kind, and no string ever becomes markup or script (Trusted Types). */
 const CONTENT_SECURITY_POLICY = [
@@ -44,6 +46,15 @@ const solverWorker = (): Plugin => {
         : null,
   };
 };
+
+/** Holds ready under which keys the built-in foods' names are looked up, so that no start waits for it. */
+const readyKeys = (): Plugin => ({
+  name: 'ready-keys',
+  load: (id) =>
+    id === join(import.meta.dirname, 'engine/match/ready-keys.ts')
+      ? `export const READY_KEYS = JSON.parse(${JSON.stringify(JSON.stringify(keysOf(foodTable().foods)))});`
+      : null,
+});
 
 /** Chunks that the pages share, by what is in them; the shapes are apart because small pages need no more. */
 const CHUNKS: readonly (readonly [name: string, path: RegExp])[] = [
@@ -120,7 +131,7 @@ export default defineConfig({
           chunkFileNames: chunkFile,
           experimentalMinChunkSize: LEAST_CHUNK,
         });
-        config.plugins = [...(config.plugins ?? []), solverWorker()];
+        config.plugins = [...(config.plugins ?? []), solverWorker(), readyKeys()];
       }
       if (entrypoints.some(({ name }) => name === 'reader'))
         config.build = {

@@ -1,15 +1,10 @@
 /** Foods that bear a name word for word, in another state, or under another name for the same thing. */
 import synonyms from './data/synonyms.json' with { type: 'json' };
-import {
-  bareTokens,
-  type Candidate,
-  keyOf,
-  type Lookup,
-  orderlessKey,
-  type Phrase,
-} from './lookup.ts';
+import type { Candidate, Lookup } from './lookup.ts';
+import { bareTokens, keyOf, orderlessKey } from './name-keys.ts';
 import { headAt, type State, stateOfWord } from './name-words.ts';
 import { tokensOf } from './normalise.ts';
+import type { Phrase } from './phrases.ts';
 import { FLOOR } from './score.ts';
 import { stateFit } from './state.ts';
 
@@ -47,16 +42,14 @@ const withoutState = (tokens: readonly string[]): string[] =>
 
 /** Foods that bear this very name, and those that bear it in another state. */
 function byName(tokens: readonly string[], lookup: Lookup, wanted: State | null): Candidate[] {
-  const exact = lookup.exact.get(keyOf(tokens)) ?? [];
+  const exact = lookup.exact(keyOf(tokens));
   const bare = bareTokens(tokens);
   const head = tokens[headAt(tokens)] ?? '';
-  const shuffled = (lookup.anyOrder.get(orderlessKey(tokens)) ?? []).filter(
-    (phrase) => phrase.head === head,
-  );
+  const shuffled = lookup.anyOrder(orderlessKey(tokens)).filter((phrase) => phrase.head === head);
   const stateless = withoutState(tokens);
-  const unstated = lookup.exact.get(keyOf(stateless)) ?? [];
-  const plain = lookup.exact.get(keyOf(bare)) ?? [];
-  const stated = lookup.bare.get(keyOf(bare)) ?? [];
+  const unstated = lookup.exact(keyOf(stateless));
+  const plain = lookup.exact(keyOf(bare));
+  const stated = lookup.bare(keyOf(bare));
   // 'Wild rice' that is cooked is first of all the food that differs in its state alone.
   const sameButState =
     wanted === 'raw'

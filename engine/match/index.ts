@@ -8,7 +8,8 @@ import {
   matchAnyLanguage,
   matchOtherLanguage,
 } from './languages/foreign-names.ts';
-import { type Candidate, keyOf, type Lookup, lookupOf } from './lookup.ts';
+import { type Candidate, type Lookup, lookupOf } from './lookup.ts';
+import { keyOf } from './name-keys.ts';
 import type { State } from './name-words.ts';
 import { tokensOf } from './normalise.ts';
 import { toMatch } from './ranked.ts';

@@ -1,7 +1,7 @@
 /** How well a name of a food fits the words of a line. */
-import type { Lookup, Phrase } from './lookup.ts';
-import { weightOf } from './lookup.ts';
+import type { Lookup } from './lookup.ts';
 import { CLASS, DEFINING, GENERAL, GUARDED, HARMLESS, headAt, worth } from './name-words.ts';
+import { type Phrase, weightOf } from './phrases.ts';
 
 /** Below this a fit says nothing. */
 export const FLOOR = 0.42;
@@ -25,7 +25,7 @@ function strangeness(token: string, head: string, lookup: Lookup, akin: boolean)
   if (CLASS.has(head) && !akin) return lookup.heads.has(token) ? 0.5 : 0.4;
   const guarded = GUARDED.has(head);
   if (!guarded && GENERAL.has(token)) return 0.02;
-  const known = lookup.byWord.has(token);
+  const known = lookup.isWord(token);
   if (!known) return guarded ? 0.1 : 0.06;
   if (HARMLESS.has(head)) return 0.12;
   if (guarded && !akin) return lookup.heads.has(token) ? 0.5 : 0.4;

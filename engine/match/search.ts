@@ -1,8 +1,10 @@
 /** Looks a name up: as it stands, by its head, by its nearest name, with slips of the pen mended. */
 import { namesOrSynonyms } from './by-name.ts';
-import { bareTokens, type Candidate, keyOf, type Lookup, type Phrase } from './lookup.ts';
+import type { Candidate, Lookup } from './lookup.ts';
+import { bareTokens, keyOf } from './name-keys.ts';
 import { ADJECTIVE, CLASS, headAt, type State, worth } from './name-words.ts';
 import { tokensOf } from './normalise.ts';
+import type { Phrase } from './phrases.ts';
 import { OTHERS, ranked } from './ranked.ts';
 import { FLOOR, nameFit, queryOf } from './score.ts';
 import { withoutSlip } from './slips.ts';
@@ -16,7 +18,7 @@ function byWords(tokens: readonly string[], lookup: Lookup, wanted: State | null
   const candidates: Candidate[] = [];
   for (const token of tokens) {
     if (worth(token) < 0.3) continue;
-    for (const phrase of lookup.byWord.get(token) ?? []) {
+    for (const phrase of lookup.byWord(token)) {
       if (seen.has(phrase)) continue;
       seen.add(phrase);
       const value = nameFit(query, phrase, lookup);
@@ -36,7 +38,7 @@ function byWords(tokens: readonly string[], lookup: Lookup, wanted: State | null
 /** 'Italian-style tomato puree' is a puree: its nouns together name a food. */
 function isNamedWithoutKinds(tokens: readonly string[], lookup: Lookup): boolean {
   const nouns = bareTokens(tokens).filter((token) => !ADJECTIVE.has(token));
-  return nouns.length > 1 && nouns.length < tokens.length && lookup.exact.has(keyOf(nouns));
+  return nouns.length > 1 && nouns.length < tokens.length && lookup.isName(keyOf(nouns));
 }
 
 /** 'boneless chicken breast halves' -> 'chicken breast': words after the head may be parts. */

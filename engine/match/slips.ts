@@ -36,7 +36,7 @@ function nearest(word: string, lookup: Lookup): string | null {
   const limit = word.length >= 8 ? 2 : 1;
   let best: string | null = null;
   let bestDistance = limit + 1;
-  for (const known of lookup.vocabulary.get(word.charAt(0)) ?? []) {
+  for (const known of lookup.vocabulary().get(word.charAt(0)) ?? []) {
     if (known.length < SHORTEST) continue;
     // In a short word another letter in the same place is another word: 'wafer' is no 'water'.
     if (word.length < SUBSTITUTED && word.length === known.length && !isSwap(word, known)) continue;
@@ -60,7 +60,7 @@ function nearAdjective(word: string): string | null {
 }
 
 const isKnown = (word: string, lookup: Lookup): boolean =>
-  lookup.byWord.has(word) ||
+  lookup.isWord(word) ||
   ADJECTIVE.has(word) ||
   WEAK.has(word) ||
   PART.has(word) ||

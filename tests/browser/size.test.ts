@@ -3,6 +3,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { foodTable } from '../../engine/foods/index.ts';
+import { keysOf } from '../../engine/match/name-keys.ts';
 import { buildBoth } from './drive/build.ts';
 import { CHROMIUM_BUILD, FIREFOX_BUILD } from './drive/places.ts';
 
@@ -89,6 +91,14 @@ describe.each([
     const all = withImports(solver.map((name) => join(folder, 'chunks', name)));
     expect(all.length).toBeGreaterThan(3);
     expect(all.filter((file) => /safeParse|ZodError/.test(readFileSync(file, 'utf8')))).toEqual([]);
+  });
+
+  it('holds the names of this very table under their keys, so that no start takes them apart', () => {
+    const keys = JSON.stringify(keysOf(foodTable().foods));
+    const holding = readdirSync(join(folder, 'chunks')).filter((name) =>
+      readFileSync(join(folder, 'chunks', name), 'utf8').includes(keys),
+    );
+    expect(holding).toHaveLength(1);
   });
 
   it('is no large thing to fetch', () => {

@@ -2,7 +2,8 @@
 import type { FoodTable } from '../../foods/index.ts';
 import type { Food, Match } from '../../model.ts';
 import ambiguous from '../data/ambiguous.json' with { type: 'json' };
-import { keyOf, type Lookup } from '../lookup.ts';
+import type { Lookup } from '../lookup.ts';
+import { keyOf } from '../name-keys.ts';
 import { tokensOf } from '../normalise.ts';
 
 /** Own choice: which food a bare word means most often in recipes, and how sure that is. */
@@ -21,7 +22,7 @@ const OF_CHOICE =
 
 /** A package of the user's own that bears the word settles what it means. */
 const isSettled = (key: string, lookup: Lookup): boolean =>
-  (lookup.exact.get(key) ?? []).some(({ food }) => /^(label|user)$/.test(food.source.kind));
+  lookup.exact(key).some(({ food }) => /^(label|user)$/.test(food.source.kind));
 
 /** Each further food is less likely than the one before it. */
 const FALL = 0.85;

@@ -1,11 +1,12 @@
 /** What the first of two named foods is, when the line says their common word only once. */
 import type { Item } from '../../model.ts';
-import { keyOf, type Lookup } from '../lookup.ts';
+import type { Lookup } from '../lookup.ts';
+import { keyOf } from '../name-keys.ts';
 import { headAt, worth } from '../name-words.ts';
 import { tokensOf } from '../normalise.ts';
 
 const isNamed = (tokens: readonly string[], lookup: Lookup): boolean =>
-  lookup.exact.has(keyOf(tokens));
+  lookup.isName(keyOf(tokens));
 
 /** 'whole-wheat' and 'lemon-flavored' tell a kind, though a noun stands in them. */
 const KIND_NAME =

@@ -1,7 +1,8 @@
 /** What may still be read out of a name that matches nothing as a whole. */
 import type { Line } from '../../model.ts';
 import kinds from '../data/unknown-kinds.json' with { type: 'json' };
-import { bareTokens, type Candidate, keyOf, type Lookup } from '../lookup.ts';
+import type { Candidate, Lookup } from '../lookup.ts';
+import { bareTokens, keyOf } from '../name-keys.ts';
 import { CLASS, GENERAL, GUARDED, headAt, worth } from '../name-words.ts';
 import { tokensOf } from '../normalise.ts';
 import { longestRun } from './longest-run.ts';
@@ -42,9 +43,9 @@ function fromEnding(name: string, lookup: Lookup, find: Find): readonly Candidat
   const tokens = tokensOf(name);
   for (let from = 1; from < tokens.length; from += 1) {
     const end = tokens.slice(from);
-    if (!lookup.exact.has(keyOf(end))) continue;
+    if (!lookup.isName(keyOf(end))) continue;
     const before = tokens.slice(0, from);
-    const isFood = before.some((token) => worth(token) === 1 && lookup.byWord.has(token));
+    const isFood = before.some((token) => worth(token) === 1 && lookup.isWord(token));
     const head = end[headAt(end)] ?? '';
     const isClass = end.length === 1 && CLASS.has(head);
     const mayChange = isClass || (isFood && changes(head));

@@ -1,5 +1,6 @@
 /** The longest run of words within a name that is a food by itself. */
-import { type Candidate, keyOf, type Lookup } from '../lookup.ts';
+import type { Candidate, Lookup } from '../lookup.ts';
+import { keyOf } from '../name-keys.ts';
 import { CLASS, GUARDED, PART, worth } from '../name-words.ts';
 import { tokensOf } from '../normalise.ts';
 
@@ -25,7 +26,7 @@ export function longestRun(
     for (let from = tokens.length - length; from >= 0; from -= 1) {
       const run = tokens.slice(from, from + length);
       const after = tokens.slice(from + length);
-      if (!lookup.exact.has(keyOf(run)) || makesAnother(after)) continue;
+      if (!lookup.isName(keyOf(run)) || makesAnother(after)) continue;
       if (run.every((token) => !isNoun(token) || CLASS.has(token) || PART.has(token))) continue;
       const factor = after.some(isNoun) ? WITHIN : AT_END;
       const found = find(run.join(' '));

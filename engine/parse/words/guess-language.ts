@@ -8,23 +8,25 @@ let markers: ReadonlyMap<string, readonly Vote[]> | null = null;
 /** Words of measures and the language's marks (weight 2), preparation and grammar (1) -> the languages that use them. */
 function markerWords(): ReadonlyMap<string, readonly Vote[]> {
   const owners = new Map<string, Vote[]>();
-  for (const code of Object.keys(LANGUAGES)) {
+  const met = new Set();
+  for (const [code, data] of Object.entries(LANGUAGES)) {
+    // Of those that share a file the first speaks for all.
+    if (met.has(data)) continue;
+    met.add(data);
     const lex = lexiconOf(code);
     const own = new Map<string, number>();
     const lists = [lex.prep, lex.descriptors, lex.of, lex.and, lex.or, lex.purposeStarts];
     if (code === 'en') lists.push(lex.noteStarts, lex.heads);
     for (const list of lists) for (const word of list) own.set(word, 1);
-    for (const word of LANGUAGES[code]?.marks?.split(' ') ?? []) own.set(word, 2);
+    for (const word of data.marks?.split(' ') ?? []) own.set(word, 2);
     for (const [form, unit] of lex.units) {
       if (unit.name in SHARED_UNITS && unit.scale === 1) continue;
       for (const word of form.split(' ')) own.set(word, 2);
     }
     for (const [word, weight] of own) {
       // 'c' may be any language's; 'à' says something
-      if (/^[a-z]$/.test(word) && code !== 'en') continue;
-      const votes = owners.get(word) ?? [];
-      votes.push([code, weight]);
-      owners.set(word, votes);
+      if (code === 'en' || !/^[a-z]$/.test(word))
+        owners.set(word, [...(owners.get(word) ?? []), [code, weight]]);
     }
   }
   return owners;
@@ -37,13 +39,11 @@ const LEAD_OVER_ENGLISH = 2;
 export function guessLanguage(words: readonly string[]): string {
   markers ??= markerWords();
   const tally = new Map<string, number>();
-  for (const word of words) {
-    const votes = markers.get(word);
-    if (!votes) continue;
-    for (const [code, weight] of votes) tally.set(code, (tally.get(code) ?? 0) + weight);
-  }
+  for (const word of words)
+    for (const [code, weight] of markers.get(word) ?? [])
+      tally.set(code, (tally.get(code) ?? 0) + weight);
   const english = tally.get('en') ?? 0;
-  const least = english > 0 ? english + LEAD_OVER_ENGLISH - 1 : 0;
+  const least = english && english + LEAD_OVER_ENGLISH - 1;
   let best = 'en';
   let most = least;
   for (const [code, n] of tally) {
@@ -55,7 +55,5 @@ export function guessLanguage(words: readonly string[]): string {
 }
 
 /** How many of the words' letters are a language's own. */
-function lettersOf(code: string, words: readonly string[]): number {
-  const own = LANGUAGES[code]?.letters ?? '';
-  return [...words.join('')].filter((letter) => own.includes(letter)).length;
-}
+const lettersOf = (code: string, words: readonly string[]): number =>
+  [...words.join('')].filter((letter) => LANGUAGES[code]?.letters?.includes(letter)).length;

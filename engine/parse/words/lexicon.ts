@@ -78,9 +78,11 @@ function addUnit(units: Map<string, Unit>, name: string, kind: string, forms: st
   for (const form of words(forms)) units.set(form, unit);
 }
 
+const shared = new Map<string, Unit>();
+for (const [name, unit] of entriesOf(SHARED_UNITS)) addUnit(shared, name, unit.kind, unit.forms);
+
 function compile(language: string, data: LanguageData): Lexicon {
-  const units = new Map<string, Unit>();
-  for (const [name, unit] of entriesOf(SHARED_UNITS)) addUnit(units, name, unit.kind, unit.forms);
+  const units = new Map(shared);
   for (const [name, [kind = 'piece', forms = '']] of entriesOf(data.units))
     addUnit(units, name, kind, forms);
   const byName = new Map([...units.values()].map((unit) => [unit.name, unit]));
