@@ -16,6 +16,12 @@ export interface Driven {
   evaluate(body: string): Promise<unknown>;
   /** Waits until a body gives something true; half a minute, or as long as is said. */
   waitFor(body: string, seconds?: number): Promise<unknown>;
+  /** Presses a key as a user does: 'Tab', 'Shift+Tab', 'Enter'. */
+  key(name: string): Promise<void>;
+  /** Gives the current tab this much room, px. */
+  resize(width: number, height: number): Promise<void>;
+  /** Goes on in the tab that shows a page of the extension and is not the current one, once it is there. */
+  goToOther(path: string): Promise<void>;
   closeTab(): Promise<void>;
   /** The current tab, and the way back to it. */
   here(): () => void;
@@ -42,7 +48,7 @@ async function until<T>(
   seconds: number,
   look: () => Promise<T>,
   tell: () => Promise<unknown>,
-): Promise<T> {
+): Promise<NonNullable<T>> {
   for (const end = Date.now() + seconds * 1000; Date.now() < end; ) {
     const found = await look();
     if (found) return found;
@@ -122,6 +128,14 @@ async function chromiumDriven({ profile }: Options): Promise<Driven> {
         () => inPage(body).catch(() => null),
         () => inPage('return document.body.innerText'),
       ),
+    key: (name) => page.keyboard.press(name),
+    resize: (width, height) => page.setViewportSize({ width, height }),
+    goToOther: async (path) => {
+      const root = `chrome-extension://${run.extensionId}/${path}`;
+      const others = () => run.context.pages().filter((one) => one !== page);
+      const shown = async () => others().find((one) => one.url().startsWith(root)) ?? null;
+      page = await until(SECONDS, shown, async () => run.context.pages().map((one) => one.url()));
+    },
     closeTab: () => page.close(),
     here: () => {
       const now = page;
@@ -183,6 +197,9 @@ async function firefoxDriven({ profile, settings = {} }: Options): Promise<Drive
         () => run.evaluate(body).catch(() => null),
         () => run.evaluate('return document.body.innerText'),
       ),
+    key: (name) => run.key(name),
+    resize: (width, height) => run.resize(width, height),
+    goToOther: (path) => run.goToOther(path),
     closeTab: () => run.closeTab(),
     here: () => {
       const now = run.here();

@@ -34,6 +34,12 @@ export interface FirefoxRun {
   pressForSelection(way: 'menu' | 'key'): Promise<void>;
   /** Clicks an element of the current tab as a user does. */
   press(selector: string): Promise<void>;
+  /** Presses a key in the current tab as a user does: 'Tab', 'Shift+Tab', 'Enter'. */
+  key(name: string): Promise<void>;
+  /** Gives the current tab this much room, px. */
+  resize(width: number, height: number): Promise<void>;
+  /** Goes on in the tab that shows a page of the extension and is not the current one, once it is there. */
+  goToOther(path: string): Promise<void>;
   /** Closes the current tab; another one has to be made current. */
   closeTab(): Promise<void>;
   /** The current tab, to go back to it later. */
@@ -230,6 +236,23 @@ async function clickAt(bidi: Bidi, context: string, place: string, button: numbe
   });
 }
 
+/** Keys without a letter, as the protocol writes them. */
+const KEYS: Readonly<Record<string, string>> = {
+  Tab: '\uE004',
+  Enter: '\uE007',
+  Shift: '\uE008',
+};
+
+async function pressKey(bidi: Bidi, context: string, name: string): Promise<void> {
+  const keys = name.split('+').map((key) => KEYS[key] ?? key);
+  const down = keys.map((value) => ({ type: 'keyDown', value }));
+  const up = keys.toReversed().map((value) => ({ type: 'keyUp', value }));
+  await bidi.send('input.performActions', {
+    context,
+    actions: [{ type: 'key', id: 'keys', actions: [...down, ...up] }],
+  });
+}
+
 async function tabs(bidi: Bidi): Promise<{ context: string; url: string }[]> {
   const { contexts } = await bidi.send('browsingContext.getTree', {});
   return contexts as { context: string; url: string }[];
@@ -321,6 +344,13 @@ export async function openFirefox(options: Options): Promise<FirefoxRun> {
     press: async (selector) => {
       await bidi.send('browsingContext.activate', { context });
       await clickAt(bidi, context, String(await evaluate(MIDDLE(selector))), 0);
+    },
+    key: (name) => pressKey(bidi, context, name),
+    resize: async (width, height) => {
+      await bidi.send('browsingContext.setViewport', { context, viewport: { width, height } });
+    },
+    goToOther: async (path) => {
+      context = await newTabShowing(bidi, path, [context]);
     },
     closeTab: async () => {
       await bidi.send('browsingContext.close', { context });
