@@ -30,6 +30,15 @@ function stepsNaming(name: string, food: Food, steps: readonly string[]): string
   return steps.filter((step) => nouns.some((noun) => step.toLowerCase().includes(noun))).join('\n');
 }
 
+/** Of what is poured away less than this is eaten; the fat of a frying bath is told apart. Own choice. */
+const POURED_AWAY = 0.15;
+
+/** What is boiled in, such as the water and honey around bagels, is no part of the dough. */
+const ownRole = (usual: FoodRole, { weight }: Ingredient): FoodRole =>
+  weight !== null && weight.eaten.high <= POURED_AWAY && usual.role !== 'fat'
+    ? { class: '', role: 'other' }
+    : usual;
+
 function partOf(
   ingredient: Ingredient,
   role: FoodRole,
@@ -119,7 +128,7 @@ function partsOf(
     const food = ingredient.match ? foods.byId(ingredient.match.foodId) : null;
     if (!food) return [];
     const section = sectionOf.get(ingredient.key) ?? main;
-    const usual = roleIn(food, ingredient, section.family);
+    const usual = ownRole(roleIn(food, ingredient, section.family), ingredient);
     const sparing = alsoCoats(usual, section.family, steps);
     const role: FoodRole = sparing ? { ...usual, role: 'coating' } : usual;
     const part = partOf(ingredient, role, food, { section, goals, sparing, steps });

@@ -42,3 +42,12 @@ export function isBoiledInBath(name: string, purpose: string, recipe: Method): b
   if (FOR_BOILING.test(purpose)) return true;
   return linesOf(head, recipe.lines) === 1 && sentences.some((words) => words.includes(head));
 }
+
+/** Water of a dough comes by the cup, that of a bath by the litre, g. Own choice. */
+const BATH_FROM = 1000;
+
+/** Is it the water that the dough is boiled in? */
+export const isBathWater = (name: string, grams: number | null, recipe: Method): boolean =>
+  /(?:water|wasser|eau|agua|acqua)$/.test(plain(name).trim()) &&
+  (grams ?? 0) >= BATH_FROM &&
+  bathSentences(recipe).length > 0;

@@ -5,7 +5,7 @@ import type { Region } from '../../units.ts';
 import abroad from '../data/breading-words.json' with { type: 'json' };
 import foreign from '../data/purpose-words.json' with { type: 'json' };
 import { hasWord, nameOf, plain } from '../line-words.ts';
-import { isBoiledInBath } from './boiling-bath.ts';
+import { isBathWater, isBoiledInBath } from './boiling-bath.ts';
 import { isPicklingLiquid, isRinsedSalt } from './left-in-jar.ts';
 import { isMarinadeOfSteps } from './marinade-steps.ts';
 import { roughDish } from './rough-dish.ts';
@@ -184,6 +184,7 @@ export function purposeOf(
   if (REMOVED.test(plain(item.name)) || REMOVED.test(name)) return 'removed';
   const bath = bathPurpose(name, line, purposeText);
   if (bath) return bath;
+  if (isBathWater(item.name, grams, recipe)) return 'cooking-water';
   if (isBoiledInBath(item.name, purposeText, recipe)) return 'boiling-bath';
   if (isPicklingLiquid(item.name, plain(line.group ?? ''), grams, recipe)) return 'pickle';
   if (isRinsedSalt(item.name, grams, recipe)) return 'rinsed';

@@ -101,6 +101,12 @@ describe('the water that dough is boiled in', () => {
     expect(eaten('2/3 cup baking soda', pretzels)?.best).toBe(0.05);
   });
 
+  test('is itself no water of the dough', () => {
+    const twice = { ...bagels, others: ['1 cup water', '500 g bread flour', '1/4 cup honey'] };
+    expect(eaten('2 quarts water', twice)?.best).toBe(0);
+    expect(eaten('1 cup water', { ...twice, others: ['2 quarts water'] })).toEqual(ALL);
+  });
+
   test('is told by the line too', () => {
     const twice = { ...bagels, others: ['1 tbsp honey', '500 g bread flour'] };
     expect(eaten('1/4 cup honey, for boiling', twice)?.best).toBe(0.05);

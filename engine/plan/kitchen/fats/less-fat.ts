@@ -31,6 +31,9 @@ function boundsOf({ dough, family }: Section): Bounds | null {
 const FATTY = 0.3;
 const MOST_ABSORPTION = 0.6;
 
+/** What only sticks to a cutlet, in part, is worked with no fat. Own choice. */
+const STICKS = 0.9;
+
 const isNutFlour = ({ origin, food }: Amount): boolean =>
   origin === 'swap' &&
   hasTag(food, 'heavy-flour') &&
@@ -69,8 +72,8 @@ function leftOf(line: Part, now: number, exact: number): number {
 
 /** The amounts of a part with the fat its new flours are worked with in step. */
 export function withLessFat(amounts: readonly Amount[], section: Section, dish: Dish): Amount[] {
-  const flours = dish.parts.filter(({ key }) =>
-    amounts.some((a) => a.key === key && isNutFlour(a)),
+  const flours = dish.parts.filter(
+    ({ key, eaten }) => eaten >= STICKS && amounts.some((a) => a.key === key && isNutFlour(a)),
   );
   const [flour] = flours.sort((a, b) => b.grams - a.grams);
   const line = flour === undefined ? null : fatOf(flour, dish);
