@@ -357,6 +357,10 @@ function writtenOut({ way, ingredients: planned }: Outcome, work: Reworking): Re
   };
 }
 
+/** Pieces of which a serving is several; null where the page counts servings or pieces only. */
+const piecesMade = ({ yield: { servings, pieces } }: Recipe): number | null =>
+  servings === null ? null : (pieces?.count ?? null);
+
 /**
  * The main job: the recipe as it stands, the ways to bring a serving within the budget with the
  * figures of each, and the recipe by one of them with its lines and method: the way asked for, the
@@ -382,7 +386,7 @@ export function adaptRecipe(
   const { plans, recommended } = planWays(
     withoutLeftOut(ingredients, goals),
     { title: recipe.title, steps: stepTexts(recipe) },
-    { goals, servings, foods, before, taught, servingsGuessed },
+    { goals, servings, foods, before, taught, servingsGuessed, made: piecesMade(recipe) },
   );
   const besides = methodOnly(stepTexts(recipe), ingredients, foods, recipe.title);
   const work = { recipe, goals, options, foods, family, ingredients, before, taught };

@@ -13,6 +13,8 @@ export interface PlanOptions {
   before: Tally;
   /** The page states no number of servings; false when left out. */
   servingsGuessed?: boolean;
+  /** Pieces that the page makes beside its number of servings; null or left out where it counts one of them only. */
+  made?: number | null;
   /** Changes that earlier bakes taught. */
   taught?: readonly Adjustment[];
 }

@@ -124,6 +124,10 @@ const countsOf = (shape: Shape, dish: Served): readonly number[] | undefined =>
 const timesOf = ({ times, largeGrams }: Shape, grams: number): number =>
   largeGrams === undefined ? times : Math.max(times, grams / largeGrams);
 
+/** Weight, g, from which one of several pieces is a serving. */
+const leastPiece = (family: Family): number =>
+  PIECES[family]?.leastGrams ?? Number.POSITIVE_INFINITY;
+
 /** A plate that is a meal stays one; what is less was a side or a sauce to begin with. */
 const leastPlate = (grams: number): number =>
   grams >= sizes.plate.leastGrams ? sizes.plate.leastGrams : 0;
@@ -134,12 +138,14 @@ const leastKcalOf = (kcal: number): number =>
 
 /**
  * The servings of a dish. A piece of a bake or sweet keeps the least weight of its kind and a share of
- * its size; so does a plate of food, which is what weighs more than a piece does.
+ * its size; so does a plate of food, which is what weighs more than a piece does. Of a serving of several pieces,
+ * `made` in all, one by itself is a serving too, and none is broken.
  */
 export function portionsOf(
   dish: Served,
   { cookedGrams, rawGrams, perServing }: Pick<Tally, 'cookedGrams' | 'rawGrams' | 'perServing'>,
   shared: number | null = null,
+  made: number | null = null,
 ): Portions {
   const { family, servings, savoury = true } = dish;
   const mass = (cookedGrams ?? rawGrams).best;
@@ -159,8 +165,11 @@ export function portionsOf(
   );
   const byShape = shape === null ? Number.POSITIVE_INFINITY : mostOf(shape, dish);
   const bySize = Math.min(servings * times, byMass, byShape);
-  const cut = Math.max(servings, Math.floor(bySize + 1e-9));
-  const most = shared === null ? cut : mostPlates(shared, servings, cut);
+  const whole = piece === null || made === null || made <= servings ? null : made;
+  const single = whole === null ? servings : Math.min(whole, mass / leastPiece(family));
+  const cut = Math.max(servings, Math.floor(Math.max(bySize, single) + 1e-9));
+  const together = shared ?? whole;
+  const most = together === null ? cut : mostPlates(together, servings, cut);
   const isMeal = piece === null && isServedOnPlates(family) && halves === 1 && savoury;
   return {
     servings,
@@ -171,7 +180,7 @@ export function portionsOf(
     onlyCounts: shape?.counts !== undefined,
     plate: piece === null && dish.flourShare === 0 && halves === 1,
     leastKcal: isMeal ? leastKcalOf(perServing.energyKcal?.best ?? 0) : 0,
-    shared,
+    shared: together,
   };
 }
 
@@ -195,6 +204,12 @@ function mostPlates(shared: number, servings: number, most: number): number {
   return servings;
 }
 
+/** The fewest plates from `needed` on that get whole pieces. */
+function fewestPlates(shared: number, needed: number, most: number): number {
+  for (let count = needed; count < most; count++) if (sharesOut(shared, count)) return count;
+  return most;
+}
+
 /**
  * Whole number of servings at which one has at most `budgetG`, from `net` a serving at the present
  * number; that number when it fits already, null when a serving would be too small.
@@ -208,7 +223,7 @@ export function servingsThatFit(
   if (budgetG <= 0) return null;
   const needed = Math.ceil((net * servings) / budgetG - 1e-9);
   if (needed > most) return null;
-  if (shared !== null) return sharesOut(shared, needed) ? needed : most;
+  if (shared !== null) return fewestPlates(shared, needed, most);
   const easy = pieces || needed > MANY ? counts.find((count) => count >= needed) : needed;
   const upTo = onlyCounts ? mostWedges(servings, most) : STRETCH * most;
   if (easy !== undefined && easy <= upTo) return easy;
@@ -229,7 +244,9 @@ const mostWedges = (servings: number, most: number): number =>
   Math.max(most, Math.min(WEDGES_STRETCH * most, 2 * servings));
 
 /** The most servings a dish may be cut into, as a number of pieces that is easily cut. */
-export function mostServings({ servings, most, pieces, counts, onlyCounts }: Portions): number {
+export function mostServings(portions: Portions): number {
+  const { servings, most, pieces, counts, onlyCounts, shared } = portions;
+  if (shared !== null) return most;
   if (onlyCounts)
     return (
       counts.findLast((count) => count <= mostWedges(servings, most) && count > servings) ??

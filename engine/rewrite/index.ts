@@ -94,6 +94,7 @@ export function rewriteRecipe(
     ),
     unstated: recipe.yield.servings === null && recipe.yield.pieces === null,
     whole: wholeIn(recipe.title),
+    made: recipe.yield.servings === null ? null : recipe.yield.pieces,
   };
   const recut = withRecut(method, servings, recipe.language, plan.family.id);
   const room = roomIn(plan, after);

@@ -3,9 +3,11 @@
 import type { FoodTable } from '../../foods/index.ts';
 import { hasTag } from '../../foods/tags.ts';
 import type { Family, Ingredient } from '../../model.ts';
+import abroad from '../data/part-headings.json' with { type: 'json' };
 import { isDoughFamily } from './family/family-limits.ts';
 import { type FamilyGuess, guessFamily } from './family/recognise-family.ts';
 import { usualRole } from './roles.ts';
+import { mentionsAny } from './word-search.ts';
 
 export interface DishSection extends FamilyGuess {
   /** Heading as on the page, or the usual name of the part; null when the dish is one part. */
@@ -28,6 +30,10 @@ const PART =
 const SAME =
   /\b(dry|wet|liquid|starter|levain|leaven|poolish|biga|sponge ferment|pre-?ferment|soaker|scald|tangzhong|main|final)\b/i;
 
+/** Whether a heading names a part of the dish, and not a step of its one dough. */
+const isPart = (heading: string): boolean =>
+  (PART.test(heading) || mentionsAny(abroad.words, heading)) && !SAME.test(heading);
+
 const known = (ingredient: Ingredient, foods: FoodTable): boolean =>
   ingredient.match !== null &&
   ingredient.weight !== null &&
@@ -46,7 +52,7 @@ function byHeading(ingredients: readonly Ingredient[]): Bucket[] {
   const buckets: Bucket[] = [];
   for (const ingredient of ingredients) {
     const { group } = ingredient.line;
-    const own = group !== null && PART.test(group) && !SAME.test(group);
+    const own = group !== null && isPart(group);
     const same = buckets.find((b) => (own ? b.title === group : b.title === null));
     if (same) same.ingredients.push(ingredient);
     else buckets.push({ title: own ? group : null, ingredients: [ingredient] });

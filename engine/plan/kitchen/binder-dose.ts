@@ -40,8 +40,7 @@ export function binderDose(
     ideal > 0
       ? Math.min(1, Math.max(0, (Math.min(ideal, state.was ?? ideal) - state.gluten) / ideal))
       : 0;
-  if (!limits.binderAlways && deficit === 0 && state.replaced <= UNMISSED)
-    return { least: 0, most: cap };
+  if (deficit === 0 && state.replaced <= UNMISSED) return { least: 0, most: cap };
   const gel = limits.binderLift * state.replaced;
   return { least: Math.min(cap, low + gel + (high - low) * deficit), most: cap };
 }

@@ -27,8 +27,8 @@ function servedOf({ main, title, method, servings, parts }: Dish): Served {
 }
 
 /** The portions of a dish; plates whose number is a guess are not made more, as they may be fewer already. */
-function portionsIn(dish: Dish, { before, servingsGuessed }: PlanOptions): Portions {
-  const found = portionsOf(servedOf(dish), before, piecesServed(dish));
+function portionsIn(dish: Dish, { before, servingsGuessed, made }: PlanOptions): Portions {
+  const found = portionsOf(servedOf(dish), before, piecesServed(dish), made);
   if (!servingsGuessed || !isServedOnPlates(dish.main.family)) return found;
   return { ...found, most: found.servings, doses: found.servings };
 }
@@ -43,7 +43,7 @@ export function lightWay(request: Request, within: Plan): WayFound | null {
   const dish = read(goals);
   const kept = portionsIn(dish, options);
   // Where the plates stay as many as they are, the changes are still those that let a smaller one fit.
-  const cut = portionsOf(servedOf(dish), options.before);
+  const cut = portionsOf(servedOf(dish), options.before, null, options.made);
   const stays = kept.most < cut.most;
   const portions = stays ? { ...cut, doses: kept.doses } : kept;
   const light = lightAnswer(request, portions, dish, work);

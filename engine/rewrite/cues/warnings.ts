@@ -105,10 +105,12 @@ export function warningsFor({ context, texts }: PartMethod): Insertion[] {
     );
     const stand = stands.length === 0 ? 'what is left' : listIn([...new Set(stands)], context);
     const text = fill(textOf(warning, context).replace('{stand}', stand), context);
+    // What is said of a sentence follows it before anything that is told ahead of the next.
+    const inside = warning.inside === true;
     found.push({
       at,
-      rank: RANKS.warning,
-      behind: warning.inside === true ? sentenceFitting(texts[at] ?? '', words) : null,
+      rank: inside ? RANKS.after : RANKS.warning,
+      behind: inside ? sentenceFitting(texts[at] ?? '', words) : null,
       step: inserted(capital(text), reasonOf(warning, context)),
     });
   }

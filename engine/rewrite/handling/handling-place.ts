@@ -71,10 +71,14 @@ export function placeOf(
   };
   const named = (key === null ? undefined : course.named.get(key)) ?? [];
   const [first] = named;
+  const cooks = (at: number): boolean => {
+    const text = texts[at] ?? '';
+    return lastCooking(words === null ? text : keyed(text, words)) >= 0;
+  };
   const cooking = OFF_HEAT.test(method)
-    ? texts.findLastIndex((text, at) => at >= (first ?? 0) && lastCooking(text) >= 0)
+    ? texts.findLastIndex((_, at) => at >= (first ?? 0) && cooks(at))
     : -1;
-  if (words === null && cooking >= 0) return cooking;
+  if (cooking >= 0) return cooking;
   // What is made first is made before it is named at all.
   const own = mentions.find(({ ingredient }) => ingredient.key === key);
   if (first !== undefined && isMade(own?.newName ?? ''))

@@ -61,6 +61,8 @@ export const WordsFile = z.strictObject({
     nouns: z.string(),
     pieces: z.string(),
     portions: z.string(),
+    /** How many of all pieces one serving is. */
+    share: z.string(),
     /** What fills a plate that is served smaller. */
     beside: z.string(),
     /** The same of a plate with protein enough. */

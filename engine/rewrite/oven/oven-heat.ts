@@ -101,8 +101,12 @@ function hoursBaked(text: string, before: number): number | null {
   return value === null ? null : value * 60 + Number(minutes);
 }
 
+/** 'ca. 60 Minuten': its full stop ends no sentence. */
+const ABOUT = /\b(ca|approx|env|aprox|circa|ung)\.(?=\s*\d)/gi;
+
 /** Minutes of the first bake that a text states, or of the first roast or stay in the oven; null when it states none. The lower end of a range. */
-export function bakeMinutes(text: string): number | null {
+export function bakeMinutes(said: string): number | null {
+  const text = said.replace(ABOUT, '$1');
   const baked = BAKED.exec(text);
   const hours = hoursBaked(text, baked?.index ?? Number.POSITIVE_INFINITY);
   if (hours !== null) return hours;

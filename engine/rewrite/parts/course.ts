@@ -35,6 +35,9 @@ const TAKES_FLOUR = /\bflours?\b(?! the\b)/i;
 /** Flour by the spoon, for a dough that is mixed already. */
 const MORE_FLOUR =
   /\b(?:if (?:necessary|needed|the dough|it|too)|as (?:needed|necessary)|at a time|very small amounts|up to)\b|\bfloured\b/i;
+/** What moistens a dough under a name of its own: 'Hefewasser', 'l'eau et la levure'. */
+const MOIST =
+  /wasser|milch|(?<!\p{L})(?:eau|lait|acqua|latte|agua|água|leche|leite|vatten|vand|vann|water|yeast)(?!\p{L})|mjölk|mælk|melk/iu;
 /** What is said to those who lack a tool. */
 const OTHERWISE = /^\W*if you (?:do not|don['’]t) (?:own|have)\b/i;
 /** A dough that is all of one piece. */
@@ -66,6 +69,7 @@ function mixing(
   const joins = (one: string): boolean =>
     KNEADS_ONLY.test(one) &&
     ((TAKES_FLOUR.test(one) && !MORE_FLOUR.test(one)) ||
+      (ADDS.test(one) && MOIST.test(one)) ||
       moist.some((mention) => isNamedIn(one, mention)));
   const by = sentences.findLastIndex(
     (one) =>

@@ -14,7 +14,7 @@ import {
   withOwnNumber,
 } from './recut-numbers.ts';
 import { besideShaping, lastOwnSentence, servingStep, shapingStep } from './recut-places.ts';
-import { ENGLISH, filled, type Servings } from './recut-words.ts';
+import { ENGLISH, filled, piecesEach, type Servings } from './recut-words.ts';
 import { withAsManyFillings, withOneTime } from './smaller-bakes.ts';
 import { fitToSize } from './smaller-pieces.ts';
 
@@ -37,6 +37,19 @@ function withFuller(method: Method, servings: Servings, language: string | null)
   if (text === '' || step === undefined || (words === null && isForeign(language))) return method;
   const after = withSentence(step.after, lastOwnSentence(step.after), text);
   return replaced(method, at, changedTo(step, after, says.less));
+}
+
+/** The method of pieces that stay as they are, of which a serving is fewer: told where they are served. */
+function withShare(method: Method, servings: Servings, language: string | null): Method {
+  const words = methodWords(language);
+  const says = words?.recut ?? ENGLISH;
+  const at = servingStep(searched(method.steps, words));
+  const step = method.steps[at];
+  const [text, why] = [filled(says.share, servings), filled(says.why, servings)];
+  if (step === undefined || (words === null && isForeign(language)))
+    return stepBehind(method, at, text, why);
+  const after = withSentence(step.after, lastOwnSentence(step.after), text);
+  return replaced(method, at, changedTo(step, after, why));
 }
 
 /** What is said, by what the pieces are called; null is a dish that is served in portions. */
@@ -115,6 +128,7 @@ export function withRecut(
 ): Method {
   if (method.steps.length === 0) return method;
   if (servings.now <= servings.page) return withFuller(method, servings, language);
+  if (piecesEach(servings) !== null) return withShare(method, servings, language);
   const put = withNumber(method, servings, language, family);
   if (put === method || methodWords(language) !== null || isForeign(language)) return put;
   const isPieces = family === 'cookie' || put.steps.some(({ after }) => TOLD_SMALLER.test(after));

@@ -15,6 +15,8 @@ export interface Servings {
   unstated?: boolean;
   /** What is cut into pieces, by the last such word of the title: 'cheesecake'. */
   whole?: string | undefined;
+  /** Pieces of which a serving is several. */
+  made?: { count: number; noun: string } | null;
 }
 
 export const ENGLISH = {
@@ -22,6 +24,7 @@ export const ENGLISH = {
   filled: 'Fill {now} instead of {was}, with less in each; smaller ones are done sooner.',
   lots: 'Fill {now} instead of {was}, in two lots or with a second tin, with less in each; smaller ones are done sooner.',
   twoTins: 'They take two lots or a second tin.',
+  share: 'A serving is {each} of the {made} {pieces}.',
   portions: 'This makes {now} portions instead of {was}.',
   // 50 g of lettuce or spinach have 0.6 to 0.7 g (USDA SR); the advice is common practice, no source.
   beside:
@@ -54,6 +57,12 @@ const SIZES: readonly (readonly [number, string])[] = [
 const sizeText = ({ page, now }: Servings): string =>
   SIZES.find(([from]) => page / now >= from)?.[1] ?? 'smaller';
 
+/** How many whole pieces a serving is; null where it is none. */
+export function piecesEach({ now, made = null }: Servings): number | null {
+  const isShared = made !== null && made.count >= now && made.count % now === 0;
+  return isShared ? made.count / now : null;
+}
+
 /** 'instead of 22', where the page says no number. */
 const INSTEAD =
   /,?\s(?:instead of|statt|au lieu de|in plaats van|en lugar de|en vez de|invece di|al posto di|em vez de|i stället för|i stedet for) \{was\}(?:, each \{size\})?/;
@@ -70,6 +79,9 @@ export const wholeIn = (title: string): string | undefined =>
 export const filled = (text: string, servings: Servings): string =>
   (servings.unstated === true ? text.replace(INSTEAD, '') : text)
     .replace('{whole}', servings.whole === undefined ? 'it' : `the ${servings.whole}`)
+    .replace('{each}', String(piecesEach(servings) ?? 1))
+    .replace('{made}', String(servings.made?.count ?? ''))
+    .replace('{pieces}', servings.made?.noun ?? 'pieces')
     .replace('{now}', String(servings.now))
     .replace('{was}', String(Math.round(servings.page * 10) / 10))
     .replace('{size}', sizeText(servings));

@@ -19,6 +19,7 @@ import { usesGas, withAllScales } from '../oven/temperature-scales.ts';
 import type { Course } from '../parts/course.ts';
 import { type PartMethod, partMethods } from '../parts/part-contexts.ts';
 import { stepParts } from '../parts/step-parts.ts';
+import { withUnnamedFlours } from '../parts/unnamed-flours.ts';
 import { massFactor, withStatedWeights } from '../wording/stated-weights.ts';
 import { adjustedSteps } from './accepted-changes.ts';
 import { additionSteps, companionSteps } from './additions.ts';
@@ -134,7 +135,7 @@ export function rewriteSteps(
   const renamed = unworded
     ? wholeSteps(recipe.steps, titled, used)
     : renamedSteps(recipe.steps, parts, titled, used);
-  const named = stepsNaming(renamed);
+  const named = withUnnamedFlours(stepsNaming(renamed), mentions, { searched, original });
   const none: Course = { firstStep: 0, lastStep: 0, mixedAt: 0, mixedBy: 0, named: new Map() };
   const methods = partMethods({ ...titled, course: none }, { original, searched, parts, named });
   const found = unworded ? [] : methods.flatMap(amendmentsOf);

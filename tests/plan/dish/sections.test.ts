@@ -1,5 +1,6 @@
 /** Dishes made of parts: each part has its own flour, water, fat, sweetness and limits, within one budget. */
 import { describe, expect, it } from 'vitest';
+import { adaptRecipe, DEFAULT_GOALS, readText } from '../../../engine/index.ts';
 import type { Adaptation } from '../../../engine/model.ts';
 import { foods } from '../build.ts';
 import { adapted, type Pasted, pastedNamed } from '../pasted.ts';
@@ -209,5 +210,43 @@ describe('chemistry', () => {
         if (fed > 0)
           expect(fed / (plan.dough?.after.flourBaseG ?? 1), title).toBeGreaterThan(0.009);
       }
+  });
+});
+
+describe('headings of other languages', () => {
+  it.each([
+    ['Käsekuchen', 'Für den Mürbeteig:', 'Für die Füllung:'],
+    ['Tarte', 'Pour la pâte brisée :', 'Pour la garniture :'],
+    ['Crostata', 'Per la frolla:', 'Per il ripieno:'],
+  ])('part %s', (title, crust, filling) => {
+    const text = [
+      title,
+      '',
+      'Serves 12',
+      '',
+      'Ingredients',
+      crust,
+      '- 200 g flour',
+      '- 75 g sugar',
+      '- 80 g butter',
+      '- 1 egg',
+      filling,
+      '- 800 g quark',
+      '- 150 g sugar',
+      '- 4 eggs',
+      '- 200 ml cream',
+      '',
+      'Method',
+      '1. Make a dough of flour, sugar, butter and egg.',
+      '2. Mix quark, sugar, eggs and cream and bake for 60 minutes.',
+    ].join('\n');
+    const read = readText(text);
+    const [recipe] = read.ok ? read.recipes : [];
+    if (recipe === undefined) throw new Error(title);
+    const { plan } = adaptRecipe(recipe, { ...DEFAULT_GOALS, budgetG: 15 });
+    expect(plan.parts.length).toBe(2);
+    expect(plan.parts.map((part) => part.title)).toEqual(
+      [crust, filling].map((one) => one.replace(/ ?:$/, '')),
+    );
   });
 });

@@ -120,3 +120,34 @@ describe('plates that get a piece each', () => {
     );
   });
 });
+
+const GRIDDLE: Pasted = {
+  title: 'Weekend griddle pancakes',
+  serves: 'Serves 4 (12 pancakes)',
+  lines: [
+    '260 g plain flour',
+    '40 g sugar',
+    '2 tsp baking powder',
+    '1/2 tsp salt',
+    '450 ml buttermilk',
+    '2 large eggs',
+    '40 g butter, melted',
+  ],
+  steps: [
+    'Whisk flour, sugar, baking powder and salt.',
+    'Stir in the buttermilk, eggs and butter and rest for 10 minutes.',
+    'Ladle onto a hot griddle and cook 2 minutes a side.',
+    'Serve warm.',
+  ],
+  family: ['pancake'],
+};
+
+describe('servings of several pieces', () => {
+  it('become fewer whole pieces, down to one', () => {
+    for (const count of servingsOf(GRIDDLE)) expect([4, 6, 12]).toContain(count);
+    const { plan, steps } = adapted(GRIDDLE, { budgetG: 15 });
+    expect(plan.servings).toBe(12);
+    expect(plan.met).toBe(true);
+    expect(steps.at(-1)?.after).toBe('Serve warm. A serving is 1 of the 12 pancakes.');
+  });
+});

@@ -133,3 +133,44 @@ describe.each([
     expect(kneaded(`${step.split(' ')[0]} ${flour}. ${rest}`)).toMatch(rises);
   });
 });
+
+describe('a dough whose method names no line of flour', () => {
+  it('is handled where both flours go in, behind the water', () => {
+    const recipe = {
+      ...makeRecipe(
+        'Körnerbrötchen',
+        [
+          '350 g Weizenmehl (Type 550)',
+          '150 g Dinkelmehl',
+          '20 g frische Hefe',
+          '320 ml Wasser',
+          '10 g Salz',
+        ],
+        [
+          'Die Hefe im Wasser auflösen und 10 Minuten gehen lassen.',
+          'Beide Mehlsorten mit dem Salz mischen. Hefewasser zugeben und 8 Minuten kneten. Die Kerne unterkneten.',
+          'Den Teig 1 Stunde gehen lassen, bis er sich verdoppelt hat.',
+          'Auf der bemehlten Fläche 10 Brötchen formen und 20 Minuten bei 220 °C backen.',
+        ],
+      ),
+      language: 'de',
+    };
+    const read = understand(recipe);
+    const plan = makePlan(
+      'lean-yeast-bread',
+      read,
+      [{ key: '0', kept: 150, to: [['low-carb-wheat-flour-blend', 200]] }],
+      { starchPct: 40 },
+    );
+    const roles = {
+      '0': ['structure' as const],
+      '1': ['structure' as const],
+      '3': ['liquid' as const],
+    };
+    const { steps } = rewriteRecipe(recipe, read, { ...plan, roles }, { foods, region: 'eu' });
+    const [yeast = '', dough = '', rise = ''] = steps.map(({ after }) => after);
+    expect(yeast).toBe(recipe.steps[0]?.text);
+    expect(dough).toMatch(/Beide Mehlsorten.*Hefewasser zugeben.*20-30 Minuten ruhen/s);
+    expect(rise).toMatch(/1 Stunde/);
+  });
+});

@@ -42,6 +42,11 @@ describe('a cooler oven', () => {
     expect(roast).toMatch(/^Roast the pears at 425 F \(/);
   });
 
+  it('reads the minutes behind a shortened word', () => {
+    expect(bakeMinutes('Im oven ca. 60 minutes bake.')).toBe(60);
+    expect(bakeMinutes('Bake approx. 45 minutes.')).toBe(45);
+  });
+
   it('reads a bare degree as Celsius where the language knows no other', () => {
     expect(withLowerOven('forno già caldo a 190° per 15 minuti', true)).toMatch(/180°/);
     expect(withLowerOven('oven op 175 graden', true)).toMatch(/165 graden/);

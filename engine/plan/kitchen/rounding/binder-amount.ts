@@ -7,6 +7,10 @@ import { binderDose, isHeldByEgg } from '../binder-dose.ts';
 import { down, quarterTsp, tidy, up } from '../kitchen-steps.ts';
 import { type Amount, added, originalOf, total } from '../planned-masses.ts';
 
+/** Whether the user, or a bake of theirs, may have asked for the gum that there is. */
+const isAskedFor = ({ goals, taught }: Dish): boolean =>
+  goals.adjustments.length + goals.setAmounts.length + taught.length > 0;
+
 /** Binder from the rounded masses, at least the rule's dose, in quarter teaspoons. */
 export function withBinder(amounts: Amount[], section: Section, dish: Dish): Amount[] {
   const base = total(amounts, (a) => (a.base ? 1 : 0));
@@ -31,6 +35,8 @@ export function withBinder(amounts: Amount[], section: Section, dish: Dish): Amo
   const food = id === undefined ? null : dish.foods.byId(id);
   if (id === undefined || !food) return amounts;
   const { least, most } = binderDose(section.limits, id, state);
+  if (present?.origin === 'add' && least <= 0 && !isAskedFor(dish))
+    return amounts.filter((a) => a !== present);
   const spoon = quarterTsp(food);
   const cap = tidy(Math.max(spoon, down((most * base) / 100, spoon)));
   const grams = tidy(Math.min(cap, up((least * base) / 100, spoon)));
