@@ -131,8 +131,8 @@ describe('a crust of ground nuts', () => {
 
   it('is looked after early where it is baked by itself', () => {
     expect(told('custard', lines, [blind], nuts)).toMatch(
-      /15-20 minutes until golden\. Look after half/,
+      /15-20 minutes until golden\. Look at this crust after half/,
     );
-    expect(told('custard', lines, [whole], nuts)).not.toMatch(/Look after half/);
+    expect(told('custard', lines, [whole], nuts)).not.toMatch(/Look at this crust after half/);
   });
 });
