@@ -241,6 +241,9 @@ const KEYS: Readonly<Record<string, string>> = {
   Tab: '\uE004',
   Enter: '\uE007',
   Shift: '\uE008',
+  End: '\uE010',
+  ArrowUp: '\uE013',
+  ArrowDown: '\uE015',
 };
 
 async function pressKey(bidi: Bidi, context: string, name: string): Promise<void> {

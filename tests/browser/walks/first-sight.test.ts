@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { settled } from '../drive/bench.ts';
-import { buildChromium } from '../drive/build.ts';
+import { type Driven, openDriven } from '../drive/both.ts';
+import { buildBoth } from '../drive/build.ts';
 import { type ChromiumRun, openChromium } from '../drive/chromium.ts';
 import { DEMO_PAGES } from '../drive/places.ts';
 import { removeFolder } from '../drive/remove-folder.ts';
@@ -33,7 +34,7 @@ async function popupOn(path: string): Promise<Page> {
 }
 
 beforeAll(async () => {
-  buildChromium();
+  buildBoth();
   folder = mkdtempSync(join(tmpdir(), 'crumbshift-sight-'));
   pages = await serveDemo();
   run = await openChromium({ profile: join(folder, 'profile') });
@@ -45,21 +46,22 @@ afterAll(async () => {
   removeFolder(folder);
 });
 
-describe.each([
+const LANGUAGES = [
   ['English', 'en', 'us'],
   ['German', 'de', 'eu'],
-])('in %s', (_, language, region) => {
-  const prefer = (more = {}) => {
-    const preferences = {
-      welcomed: true,
-      language,
-      rule: { region, polyols: 'half' },
-      ...more,
-    };
-    return run.inWorker(
-      `chrome.storage.local.clear().then(() => chrome.storage.local.set({ preferences: ${JSON.stringify(preferences)} }))`,
-    );
-  };
+] as const;
+
+/** A body that forgets all but how the user wants it. */
+const preferring = (language: string, region: string, more = {}): string => {
+  const preferences = { welcomed: true, language, rule: { region, polyols: 'half' }, ...more };
+  return `chrome.storage.local.clear().then(() => chrome.storage.local.set({ preferences: ${JSON.stringify(preferences)} }))`;
+};
+
+/** Where each part ends that must be seen at once, px. */
+const ENDS = `${JSON.stringify(AT_ONCE)}.map((one) => document.querySelector(one)?.getBoundingClientRect().bottom ?? 0)`;
+
+describe.each(LANGUAGES)('in %s', (_, language, region) => {
+  const prefer = (more = {}) => run.inWorker(preferring(language, region, more));
 
   it('the popup has the verdict, what to do and what to mind in its first 500 px', async () => {
     await prefer();
@@ -67,11 +69,7 @@ describe.each([
     for (const path of PAGES) {
       const popup = await popupOn(path);
       await popup.setViewportSize({ width: 480, height: 600 });
-      const ends = await popup.evaluate(
-        (parts) =>
-          parts.map((one) => document.querySelector(one)?.getBoundingClientRect().bottom ?? 0),
-        AT_ONCE,
-      );
+      const ends: number[] = await popup.evaluate(ENDS);
       expect(Math.max(...ends), path).toBeGreaterThan(300);
       if (Math.max(...ends) > MOST_PX) over.push(`${path}: ${ends.map(Math.round).join(' ')}`);
       await popup.close();
@@ -104,4 +102,44 @@ describe.each([
     expect((await bench.locator('.strip').boundingBox())?.height ?? 0).toBeLessThan(96);
     await bench.close();
   });
+});
+
+describe('in Firefox', () => {
+  let driven: Driven;
+
+  beforeAll(async () => {
+    driven = await openDriven('firefox', { profile: mkdtempSync(join(folder, 'firefox-')) });
+  });
+
+  afterAll(() => driven?.close());
+
+  it.each(LANGUAGES)(
+    'the popup has the same in its first 500 px, in %s',
+    async (_, language, region) => {
+      await driven.open('options.html');
+      await driven.evaluate(`await ${preferring(language, region)}; return true;`);
+      await driven.closeTab();
+      const over: string[] = [];
+      for (const path of PAGES) {
+        await driven.visit(`${pages.origin}/${path}`);
+        const back = driven.here();
+        await driven.click();
+        await driven.waitFor(
+          `return document.querySelector('[aria-busy=false] .verdict') !== null;`,
+        );
+        await driven.resize(480, 600);
+        const size = `return getComputedStyle(document.querySelector('.verdict')).fontSize;`;
+        expect(Number.parseFloat(String(await driven.evaluate(size)))).toBeGreaterThanOrEqual(16);
+        const ends: number[] = JSON.parse(
+          String(await driven.evaluate(`return JSON.stringify(${ENDS});`)),
+        );
+        expect(Math.max(...ends), path).toBeGreaterThan(300);
+        if (Math.max(...ends) > MOST_PX) over.push(`${path}: ${ends.map(Math.round).join(' ')}`);
+        await driven.closeTab();
+        back();
+        await driven.closeTab();
+      }
+      expect(over).toEqual([]);
+    },
+  );
 });
