@@ -46,7 +46,9 @@ function placeOf(
   const words = methodWords(language);
   const strews = (one: string): boolean => !atServing || words !== null || SERVES.test(one);
   for (const [at, { before, after }] of steps.entries()) {
-    if (before === null) continue;
+    // a sentence of ours ('a pinch of cream of tartar') names no topping
+    if (before === null || !sentencesOf(before).some((one) => isSaidIn(one, mention, words)))
+      continue;
     const behind = sentencesOf(after).findIndex(
       (one) => strews(one) && isSaidIn(one, mention, words),
     );

@@ -13,15 +13,22 @@ const missing = (key: string): MissingLine => ({
   netCarbsG: { low: 5, best: 6, high: 7 },
 });
 
-function marked(language: string, line: string, steps: string[], keys = ['1']): string[] {
+/** `ours`: a sentence that was added to the first step. */
+function marked(
+  language: string,
+  line: string,
+  steps: string[],
+  keys = ['1'],
+  ours = '',
+): string[] {
   const recipe = { ...makeRecipe('X', ['200 g spinach', line], steps), language };
   const read = understand(recipe);
   const plan = makePlan('other', read, []);
   const own = steps.map(
-    (text): RewrittenStep => ({
+    (text, at): RewrittenStep => ({
       section: null,
       before: text,
-      after: text,
+      after: at === 0 && ours !== '' ? `${text} ${ours}` : text,
       change: 'kept',
       why: null,
     }),
@@ -42,6 +49,14 @@ describe('a topping that takes a serving past the budget', () => {
       'Wash the spinach.',
       'Sprinkle with nuts and dried cranberries. To keep to the budget, leave out the dried cranberries or take less. Drizzle with oil.',
     ]);
+  });
+
+  it('is not marked where only a sentence of ours has a word of its name', () => {
+    const steps = ['Toss the spinach with lemon.', 'Serve with vanilla ice cream.'];
+    const ours = 'Add a teaspoon of cream of tartar.';
+    const [first, last] = marked('en', 'vanilla ice cream, for serving', steps, ['1'], ours);
+    expect(first).toBe(`${steps[0]} ${ours}`);
+    expect(last).toContain('leave out the vanilla ice cream');
   });
 
   it('is not marked where it is counted', () => {
