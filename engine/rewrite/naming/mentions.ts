@@ -84,8 +84,10 @@ function firstWord(own: string, others: ReadonlySet<string>): string[] {
   return KIND_BEHIND.has(word) && !shared ? [word] : [];
 }
 
-/** 'acini de pepe' of 'acini de pepe pasta'. */
+/** 'acini de pepe' of 'acini de pepe pasta', 'agave' of 'agave syrup'. */
 const withoutKind = (own: string): string[] => {
+  const sap = /^(?:pure |light |dark )?(agave|maple) (?:syrup|nectar)$/.exec(own)?.[1];
+  if (sap !== undefined) return [sap];
   const bare = /^(.{4,}) (?:pasta|noodles|rice|tortillas|sheets)$/.exec(own)?.[1];
   return bare === undefined ||
     /^(?:white|brown|dry|dried|fresh|cooked|egg|rice|flour|corn|whole[ -]?wheat|long[ -]grain)$/.test(

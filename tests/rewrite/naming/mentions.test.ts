@@ -110,3 +110,12 @@ it('sugar of a later step is the line that no step has put in, where the first i
   expect(filling).toContain('80 g allulose');
   expect(dissolved).not.toContain('allulose');
 });
+
+it.each(['agave', 'maple'])('%s alone is its syrup', (word) => {
+  const [blended] = method(
+    [`80 g ${word} syrup`, '200 g strawberries'],
+    [`Blend the strawberries with the ${word}.`],
+    [{ key: '0', kept: 0, to: [['allulose', 60]] }],
+  );
+  expect(blended).toBe('Blend the strawberries with the allulose.');
+});
