@@ -76,7 +76,8 @@ export function applies(cue: Cue, context: CueContext): boolean {
   if (!isFor(cue.families, context.plan.family.id)) return false;
   if (STREWN.test(context.partTitle ?? '') && OF_PIECES.has(cue.id)) return false;
   // What joins late has a sentence of its own.
-  if (cue.bracket === true && (context.late ?? []).length > 0) return false;
+  if (cue.bracket === true && ((context.late ?? []).length > 0 || context.together === true))
+    return false;
   const made = cue.notMade === true ? madeOf(context) : new Set<string>();
   const added = addedItems(context).flatMap(({ key, foodId }) => (made.has(key) ? [] : [foodId]));
   const all = context.plan.items.filter(({ grams }) => grams > 0).map(({ foodId }) => foodId);

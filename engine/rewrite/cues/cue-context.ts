@@ -27,6 +27,8 @@ export interface CueContext {
   partTitle: string | null;
   /** Vegetables that join the potatoes of a pot for the last minutes; none where it is not asked. */
   late?: readonly LateVegetable[];
+  /** A vegetable that is soft sooner goes in with the potatoes, as the pot boils hardly longer than it. */
+  together?: boolean;
   /** The plan of all parts, where this is of one. */
   whole?: Plan;
   /** The part's way through the method. */

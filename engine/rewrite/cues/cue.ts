@@ -90,6 +90,8 @@ export interface Cue {
   kneaded?: boolean;
   /** Only for bakes of at least this many minutes. */
   bakeFrom?: number;
+  /** Its temperature is that of a syrup: sugar melted dry is gone by by colour alone. */
+  syrup?: boolean;
   text: string;
   why: string;
   source: string;

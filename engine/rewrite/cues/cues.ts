@@ -7,6 +7,7 @@ import { type Amendment, amendedSteps } from './amendments.ts';
 import type { Cue } from './cue.ts';
 import { addedItems, type CueContext } from './cue-context.ts';
 import { fill, nameIn, reasonOf, riseFactor, textOf } from './cue-text.ts';
+import { isDryCaramel, withoutSyrupHeat } from './dry-caramel.ts';
 import { fittingCues } from './fitting-cues.ts';
 import { type Insertion, inserted, placeOf, RANKS } from './insertion.ts';
 import { isListed } from './listed-foods.ts';
@@ -78,7 +79,9 @@ export function insertions(
       if (place === null) return [];
       const beside = sentencesOf(original[place.at] ?? '')[place.behind ?? 0] ?? '';
       const retimed = retimes(cue, beside, context);
-      const text = retimed ? byTheDough(context.words) : textOf(cue, context);
+      const own = retimed ? byTheDough(context.words) : textOf(cue, context);
+      const keyed = sentencesOf(texts[place.at] ?? '')[place.behind ?? 0] ?? '';
+      const text = cue.syrup === true && isDryCaramel(keyed) ? withoutSyrupHeat(own) : own;
       const said = batterWord(fill(text, context, beside), beside, context);
       const isBracket = cue.bracket === true;
       const step = inserted(isBracket ? said : capital(said), reasonOf(cue, context));

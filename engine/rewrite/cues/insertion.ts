@@ -152,6 +152,7 @@ export function placeOf(
   const all = fitting.filter(
     (hit) =>
       isInTime(cue, uses, hit.at) &&
+      !(cue.dough === true && cue.place === 'within' && isBeforeDough(hit, context)) &&
       (cue.naming !== true || isCookedIn(hit, original, cue, context)),
   );
   const prefers = cue.prefers === undefined ? null : new RegExp(cue.prefers, 'i');
@@ -171,6 +172,10 @@ export function placeOf(
   if (hit === undefined) return cue.anyway === true ? alone(lastStep + 1) : null;
   return { at: hit.at, behind: cue.ahead === true ? hit.sentence - 1 : hit.sentence };
 }
+
+/** Whether the dough is not mixed yet: yeast that rises in its water is none. */
+const isBeforeDough = ({ at, sentence }: Hit, { course }: CueContext): boolean =>
+  at < course.mixedAt || (at === course.mixedAt && sentence < course.mixedBy);
 
 /** What is waited for: 'until the sauce is thick and the pasta charred'. */
 const LOOKS = /\b(?:until|while|when|once)\b[^.;]*/gi;

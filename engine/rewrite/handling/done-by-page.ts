@@ -40,6 +40,12 @@ const DOINGS: readonly Doing[] = [
     page: /\b(?:warm|heat|toast|char|grill|microwave)\b/i,
   },
   {
+    clause: /^beat with soda water\b[^.;]*[.;]?\s*/i,
+    page: /\b(?:whisk|beat|stir|mix|combine)\b/i,
+    until: /\b(?:batter|smooth)\b/i,
+    heats: /\b(?:batter|smooth)\b/i,
+  },
+  {
     clause: /^(?:grate|shred)[,;]?\s*(?:and\s+)?/i,
     page: /\b(?:grate|shred)\b/i,
   },

@@ -76,7 +76,7 @@ export const withoutSifting = (method: string, sentence: string): string | null 
   SIFTS.test(sentence) && SIFTED.test(method) ? method.replace(SIFTED, '') : null;
 
 /** Ways of cooking that a handling speaks against: said only where the step cooks so. */
-const RATHER = /\brather than (\w+)/i;
+const RATHER = /\brather than (?:to the )?(\w+)/i;
 
 /** The handling as it holds for the sentence that takes the food; empty when it does not. */
 export function heldFor(method: string, sentence: string): string {

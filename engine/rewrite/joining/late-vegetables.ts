@@ -2,6 +2,7 @@
 import { hasTag } from '../../foods/tags.ts';
 import { DISHES, type PlannedItem } from '../../model.ts';
 import type { MethodContext } from '../cues/cue-context.ts';
+import { statedTime } from '../cues/stated-time.ts';
 import data from '../data/late-vegetables.json' with { type: 'json' };
 import { joinedWith, keyed, type MethodWords } from '../languages/method-words.ts';
 import { isSaidIn } from '../naming/foreign-forms.ts';
@@ -114,6 +115,38 @@ function toldText(mention: Mention, late: readonly PlannedItem[], context: Metho
     .replace('{list}', list);
 }
 
+/** Minutes that a pot boils longer than the vegetable, from which on it is worth keeping back. Own choice. */
+const WORTH = 3;
+
+/** Whether the pot boils hardly longer than the vegetable: then all goes in together. */
+function isShort({ page }: Sentence, { method }: MethodContext): boolean {
+  const minutes = statedTime(page)?.high;
+  const { small, large } = data;
+  const own = Number.parseInt(SMALL.test(method) ? small.minutes : large.minutes, 10);
+  return minutes !== undefined && minutes < own + WORTH;
+}
+
+/** The sentence that ends the boiling of an ingredient; null where none boils it. */
+function endOf(
+  mention: Mention,
+  page: readonly string[],
+  { words }: MethodContext,
+): Sentence | null {
+  const first = page.findIndex((text) => isSaidIn(text, mention, words));
+  if (first < 0) return null;
+  const searched = words === null ? page : page.map((text) => keyed(text, words));
+  return endOfBoiling(sentencesFrom(first, page, searched), mention, words);
+}
+
+/** Whether what is soft sooner goes in with the potatoes all the same: their pot boils hardly longer. */
+export const goesInTogether = (page: readonly string[], context: MethodContext): boolean =>
+  context.mentions.some((mention) => {
+    const isPotato = hasTag(mention.ingredient.match?.foodId ?? '', 'potato');
+    if (!isPotato || !mention.items.some(({ foodId }) => SOONER.has(foodId))) return false;
+    const end = endOf(mention, page, context);
+    return end !== null && isShort(end, context);
+  });
+
 function lateOf(
   mention: Mention,
   page: readonly string[],
@@ -124,12 +157,8 @@ function lateOf(
   const kept = mention.items.filter(({ foodId }) => foodId === id);
   const late = mention.items.filter(({ foodId }) => SOONER.has(foodId));
   if (kept.length === 0 || late.length === 0) return [];
-  const first = page.findIndex((text) => isSaidIn(text, mention, context.words));
-  if (first < 0) return [];
-  const { words } = context;
-  const searched = words === null ? page : page.map((text) => keyed(text, words));
-  const end = endOfBoiling(sentencesFrom(first, page, searched), mention, words);
-  if (end === null) return [];
+  const end = endOf(mention, page, context);
+  if (end === null || isShort(end, context)) return [];
   const drains = DRAINED.test(end.page) || DRIES.test(end.page);
   const early = {
     ...mention,

@@ -2,7 +2,7 @@
 import type { Plan, PlannedItem, Role } from '../../model.ts';
 import { isAddition } from '../parts/part-of.ts';
 import { type Mention, massOf } from './mention.ts';
-import { isSweetener } from './method-names.ts';
+import { isSweetener, newNameOf } from './method-names.ts';
 
 /** What an addition goes in with, by its role; of several that fit the changed and the large ones first. */
 const GOES_WITH: Partial<Record<Role, (mention: Mention, plan: Plan) => boolean>> = {
@@ -34,5 +34,26 @@ export function withAdditions(mentions: readonly Mention[], plan: Plan): Mention
   return mentions.map((mention) => {
     const additions = hosts.get(mention);
     return additions === undefined ? mention : { ...mention, goesInWith: additions };
+  });
+}
+
+const isEgg = ({ foodId }: PlannedItem): boolean => foodId === 'egg';
+
+/** The eggs that stand in for some of a flour, with the eggs of the page: nobody whisks them into the dry. */
+export function withEggsTogether(mentions: readonly Mention[]): Mention[] {
+  const eggs = mentions.find(({ ingredient, items }) => {
+    const id = ingredient.match?.foodId;
+    return id === 'egg' && items.some(isEgg);
+  });
+  if (eggs === undefined) return [...mentions];
+  const isFlour = (one: Mention): boolean =>
+    one !== eggs && one.role === 'structure' && one.part === eggs.part && one.items.length > 1;
+  const moved = mentions.filter(isFlour).flatMap(({ items }) => items.filter(isEgg));
+  if (moved.length === 0) return [...mentions];
+  return mentions.map((one) => {
+    if (one === eggs) return { ...one, goesInWith: [...one.goesInWith, ...moved] };
+    if (!isFlour(one)) return one;
+    const items = one.items.filter((item) => !isEgg(item));
+    return { ...one, items, newName: newNameOf(one.ingredient, items) };
   });
 }

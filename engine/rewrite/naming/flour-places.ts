@@ -41,6 +41,17 @@ const shareName = (own: readonly Mention[]): boolean =>
   new Set(own.map(({ ingredient }) => ingredient.key)).size > 1 &&
   own.every(({ names }) => names.some((name) => own[0]?.names.includes(name)));
 
+/** Whether another line of the same name stays as it is: 'flour' alone would mean either. */
+const hasTwin = ({ ingredient, names }: Mention, mentions: readonly Mention[]): boolean =>
+  mentions.some(
+    (other) =>
+      !other.changed &&
+      other.sharedHead === null &&
+      other.ingredient.key !== ingredient.key &&
+      other.ingredient.match?.foodId === ingredient.match?.foodId &&
+      other.names.some((name) => names.includes(name)),
+  );
+
 const bindersOf = (plan: Plan, part: number | null): PlannedItem[] =>
   plan.items.filter(
     (item) =>
@@ -67,7 +78,12 @@ export function listedFlours(
     if (places.size === 1 && !SHARED_OUT.test(only))
       for (const mention of own) inOnePlace.set(mention, only);
     // Lines of one name go into different things: each is listed where it goes in.
-    else if (shareName(mixed) && places.size > 1)
+    else if (
+      places.size > 1 &&
+      (shareName(mixed) ||
+        (own.every((mention) => hasTwin(mention, mentions)) &&
+          ![...places].some((place) => SHARED_OUT.test(place))))
+    )
       for (const mention of own) inOnePlace.set(mention, '');
   }
   const hosting = new Set<string>();

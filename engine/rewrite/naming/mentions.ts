@@ -2,7 +2,7 @@
 import type { Ingredient, Plan, PlannedItem } from '../../model.ts';
 import { isSame, itemsFor } from '../lines/line-items.ts';
 import { isAddition, partOfItem, partOfKey } from '../parts/part-of.ts';
-import { withAdditions } from './addition-hosts.ts';
+import { withAdditions, withEggsTogether } from './addition-hosts.ts';
 import { companionsOf } from './companions.ts';
 import { crumbNames, isCrumbs, pressedOf } from './crumb-names.ts';
 import { type Mention, mergedByFood } from './mention.ts';
@@ -167,7 +167,7 @@ export function mentionsOf(ingredients: readonly Ingredient[], plan: Plan): Ment
   const own = ingredients
     .filter(({ match, line }) => match !== null && line.kind === 'ingredient')
     .map((ingredient) => mentionOf(ingredient, ingredients, plan));
-  const single = withAdditions(markedElsewhere(own), plan);
+  const single = withEggsTogether(withAdditions(markedElsewhere(own), plan));
   const pressed = pressedOf(single);
   const parts = plan.parts.length < 2 ? [] : plan.parts.map((_, at) => at);
   const ofParts = parts.flatMap((at) => sharedMentions(single.filter(({ part }) => part === at)));

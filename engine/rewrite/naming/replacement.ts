@@ -128,6 +128,8 @@ export function replacement(
   }
   const lead = found.whole.slice(0, found.whole.length - found.name.length);
   if (found.quantity === undefined) return `${lead}${calledNow(mention, found, context, mentions)}`;
+  // A measure of what is all in the pot already is not of the line.
+  if (mention.newName === null && used.isPoured(mention)) return found.whole;
   const share = shareNamed(
     mention,
     numberValue(found.quantity.replace('-', ' ')) ?? Number.NaN,

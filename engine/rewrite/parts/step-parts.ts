@@ -14,15 +14,16 @@ export interface StepParts {
 
 /** Words of headings that name no part. */
 const EMPTY_WORDS = new Set(
-  'for the to make making prepare preparing and of your a an with in on homemade ingredients directions instructions method step'.split(
-    ' ',
-  ),
+  [
+    'for the to make making prepare preparing and of your a an with in on homemade ingredients directions instructions method step',
+    'für den die da dem der und pour le la l de du et voor het en van para el lo y per il i gli e a o do till til det och og zutaten ingrédient ingrediënten ingrediente ingredienti ingredienser',
+  ].flatMap((words) => words.split(' ')),
 );
 
 const wordsOf = (text: string): string[] =>
   (text.toLowerCase().match(/\p{L}+/gu) ?? [])
-    .filter((word) => !EMPTY_WORDS.has(word))
-    .map((word) => word.replace(/s$/, ''));
+    .map((word) => word.replace(/s$/, ''))
+    .filter((word) => !EMPTY_WORDS.has(word) && !EMPTY_WORDS.has(`${word}s`));
 
 /** Where sentences of a text end, the text's length last. */
 function sentenceEnds(text: string): number[] {
@@ -75,8 +76,13 @@ function byHeading(text: string, { headings }: PartWords): number | null {
 const OPENING =
   /^(?:\d+[.)]\s*)?(?:(?:meanwhile|next|then|now|first)[, ]+)?(?:to )?(?:make|prepare|start|begin|for)(?: with| by making)? (?:the |your )?([^,.:;]{3,40})/i;
 
+/** 'Für die Streusel Mehl …', 'Pour la garniture : …', 'Para a calda …'. */
+const OPENING_ABROAD =
+  /^(?:\d+[.)]\s*)?(?:für|pour|voor|para|per|till|til)\s+(?:(?:die|den|das|le|la|les|l['’]|de|het|el|los|las|il|lo|i|gli|o|a|os|as)\s*)?(\p{L}[^,.:;]{2,40})/iu;
+
 function byOpening(sentence: string, words: PartWords): number | null {
-  const found = OPENING.exec(sentence.trim())?.[1];
+  const said = sentence.trim();
+  const found = (OPENING.exec(said) ?? OPENING_ABROAD.exec(said))?.[1];
   return found === undefined ? null : byHeading(found, words);
 }
 

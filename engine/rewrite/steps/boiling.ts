@@ -54,7 +54,7 @@ export const isCooked = (sentence: string, mention: Mention): boolean => {
 };
 
 /** Whether more gets cooked in a sentence than an ingredient: without it, other food may stay raw. */
-function cooksMore(sentence: string, own: Mention): boolean {
+export function cooksMore(sentence: string, own: Mention): boolean {
   const others = sentence.replace(everywhere(namePattern(own)), '');
   if (GETS_DONE.test(others) || JOINS.test(others)) return true;
   if (isLeaf(own)) return false;

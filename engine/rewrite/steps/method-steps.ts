@@ -9,7 +9,7 @@ import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { warningsFor } from '../cues/warnings.ts';
 import { newFoodTexts } from '../handling/new-foods.ts';
 import { swapSteps } from '../handling/swap-steps.ts';
-import { lateVegetables } from '../joining/late-vegetables.ts';
+import { goesInTogether, lateVegetables } from '../joining/late-vegetables.ts';
 import { isForeign, keyed } from '../languages/method-words.ts';
 import { markedStep, remarksBeside } from '../languages/unworded.ts';
 import { capital } from '../naming/method-names.ts';
@@ -110,7 +110,8 @@ const titledContext = (
   unworded: boolean,
 ): MethodContext => {
   const page = steps.map(({ text }) => text);
-  return { ...base, title, whole: base.plan, late: unworded ? [] : lateVegetables(page, base) };
+  const late = unworded ? [] : lateVegetables(page, base);
+  return { ...base, title, whole: base.plan, late, together: goesInTogether(page, base) };
 };
 
 /**

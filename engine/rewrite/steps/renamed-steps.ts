@@ -13,6 +13,7 @@ import { renameIn } from '../naming/rename.ts';
 import { partAt, type StepParts } from '../parts/step-parts.ts';
 import { withoutCrushing } from '../wording/crushing.ts';
 import { withoutGoneBoiling } from '../wording/gone-boiling.ts';
+import { grainStep } from '../wording/grain-steps.ts';
 import {
   joinsText,
   type LateGrain,
@@ -149,13 +150,23 @@ const aboutGone = (text: string, mentions: readonly Mention[]): Mention | undefi
 function englishStep(
   step: Recipe['steps'][number],
   parts: StepParts | undefined,
-  { mentions, foods, region }: MethodContext,
+  { mentions, foods, region, method }: MethodContext,
   used: UsedSoFar,
 ): RenamedStep {
   const idle = aboutGone(step.text, mentions);
   if (idle !== undefined) {
     const text = `Skip this step: there is no ${idle.ingredient.item.name} in this version.`;
     return { step: rewritten(step, text, whyChanged([idle], null)), named: [] };
+  }
+  const grain = grainStep(step.text, mentions, method.split('\n'));
+  if (grain !== null) {
+    const taken = [grain.rice, ...grain.others];
+    for (const mention of grain.others) {
+      used.name(mention);
+      used.introduce(mention);
+      used.pour(mention);
+    }
+    return { step: rewritten(step, grain.text, whyChanged(taken, null)), named: taken };
   }
   const unboiled = withoutBoiling(step.text, mentions);
   const uncrushed = withoutCrushing(unboiled.text, mentions);
@@ -202,7 +213,12 @@ function lateIn(steps: Recipe['steps'], context: MethodContext): LateGrain[] {
   const { words } = context;
   const texts = steps.map(({ text }) => text);
   const searched = words === null ? texts : texts.map((text) => keyed(text, words));
-  return lateGrains(searched, texts, context, (mention) => isBoiledApart(mention, texts, context));
+  const isAlone = (mention: Mention): boolean =>
+    words === null &&
+    texts.some((text) => grainStep(text, context.mentions, texts)?.rice === mention);
+  const isApart = (mention: Mention): boolean =>
+    isAlone(mention) || isBoiledApart(mention, texts, context);
+  return lateGrains(searched, texts, context, isApart);
 }
 
 /** The step as it reads without the grains that join later. */

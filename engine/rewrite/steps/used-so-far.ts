@@ -13,6 +13,7 @@ export class UsedSoFar {
   private readonly steps = new Map<string, number>();
   private step = 0;
   private readonly whole = new Set<string>();
+  private readonly poured = new Set<string>();
 
   use(mention: Mention, share: number): void {
     const { key } = mention.ingredient;
@@ -47,6 +48,13 @@ export class UsedSoFar {
     if (!before && !this.shares.has(ingredient.key)) this.whole.add(ingredient.key);
     return before;
   }
+
+  /** Remembers that a step takes all there is of it. */
+  pour({ ingredient }: Mention): void {
+    this.poured.add(ingredient.key);
+  }
+
+  isPoured = ({ ingredient }: Mention): boolean => this.poured.has(ingredient.key);
 
   /** Whether it was named without an amount before any part of it was: all of it is in. */
   isIn = ({ ingredient }: Mention): boolean => this.whole.has(ingredient.key);

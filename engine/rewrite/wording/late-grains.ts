@@ -164,7 +164,7 @@ export const withoutToasting = (text: string): string =>
 export function withoutPuttingIn(text: string, { early, mention }: LateGrain): string {
   if (early.items.length > 0) return text;
   const only = new RegExp(
-    `(?<=^|[.!] )(?:then |now |next,? )?(?:add|stir in|mix in|pour in|tip in|toast|sprinkle in)(?: in)? (?:the |your )?(?:\\w+ )?(?:${namePattern(mention).source})(?: and (?:cook|stir|toast|fry|mix|saut[eé])[^.!]*|,[^.!]*|)[.!]\\s*`,
+    `(?<=^|[.!] )(?:then |now |next,? )?(?:add|stir in|mix in|pour in|tip in|toast|sprinkle in)(?: in)? (?:the |your )?(?:\\w+ )?(?:${namePattern(mention).source})(?: and (?:cook|stir|toast|fry|mix|saut[eé])[^.!]*|, (?:and |then )?(?:stir|toss|turn|coat|cook|mak|toast|fry)\\w*\\b[^.!]*|)[.!]\\s*`,
     'giu',
   );
   return text.replace(only, '');

@@ -5,6 +5,12 @@ import { END, literal, START } from './name-patterns.ts';
 const AMOUNT = String.raw`(?: ?[\d¼½¾⅓⅔./]{1,8}(?: [\d¼½¾⅓⅔./]{1,8}){0,2}\s?(?:g|kg|ml|l|litres?|cups?|tbsp|tsp|tablespoons?|teaspoons?|oz)?\.?\s{1,2}(?:of\s{1,2})?(?:\([^)]{0,80}\)\s{1,2})?)?`;
 const ADJECTIVES = `(?:(?:luke)?warm |cold |tepid |hot |iced? |room[- ]temperature )*`;
 
+/** 'into the water'; 'stir in the rice' puts it in. */
+const PLACE = String.raw`(?<!\b(?:stir|mix|tip|pour|fold|toss|throw|whisk|put|sprinkle|add) )\b(?:into|in|to|over|onto|from)`;
+/** 'the rice and stir': no list goes on there. */
+const VERBS =
+  '(?:stir|cook|toss|mix|fry|toast|simmer|let|bring|add|heat|coat|cover|serve|fluff|drain|rinse|saut[eé]|sweat|brown|continue|whisk|fold|pour|reduce|boil|return|season)';
+
 /**
  * The text without `name`, where it stands in a list of several ('the flour, water and salt'); null
  * where it stands alone, so that the sentence would lose its object.
@@ -12,7 +18,7 @@ const ADJECTIVES = `(?:(?:luke)?warm |cold |tepid |hot |iced? |room[- ]temperatu
 export function withoutWord(text: string, name: string): string | null {
   const word = `${START}${AMOUNT}${ADJECTIVES}${literal(name)}${END}`;
   // 'stir the yeast into the water, then mix': there it is a place, no part of a list.
-  if (new RegExp(`\\b(?:into|in|to|over|onto|from) (?:the )?${word}`, 'iu').test(text)) return null;
+  if (new RegExp(`${PLACE} (?:the )?${word}`, 'iu').test(text)) return null;
   const patterns: readonly (readonly [RegExp, string])[] = [
     [new RegExp(`, (?:the )?${word}(?=, )`, 'iu'), ''],
     [new RegExp(`, (?:the )?${word},?(?= and )`, 'iu'), ''],
@@ -23,7 +29,7 @@ export function withoutWord(text: string, name: string): string | null {
       ),
       '$1',
     ],
-    [new RegExp(`(the )?${word} and (?:the )?`, 'iu'), '$1'],
+    [new RegExp(`(the )?${word} and (?:the )?(?!${VERBS}\\b)`, 'iu'), '$1'],
     [new RegExp(`,? and (?:the )?${word}`, 'iu'), ''],
   ];
   for (const [pattern, put] of patterns) {

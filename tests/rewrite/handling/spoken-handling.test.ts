@@ -208,3 +208,9 @@ describe('what its packet tells', () => {
     expect(text).not.toMatch(/packet/);
   });
 });
+
+it('speaks of a batter only where there is one', () => {
+  const method = 'Add at the table rather than to the batter.';
+  expect(heldFor(method, 'Whisk the syrup with the oil and toss with the oats.')).toBe('');
+  expect(heldFor(method, 'Whisk the syrup into the batter.')).not.toBe('');
+});

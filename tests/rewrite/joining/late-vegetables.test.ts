@@ -108,3 +108,13 @@ describe('cauliflower beside potatoes in a pot', () => {
     expect(first).toBe(`${step} ${told}`);
   });
 });
+
+describe('a pot that boils hardly longer than cauliflower', () => {
+  it('takes both together, and keeps nothing back', () => {
+    const [text = ''] = method('en', '700 g potatoes', [
+      'Place the potatoes in a pot, cover with water and bring to a boil. Simmer the potatoes for 10-12 minutes, then drain.',
+    ]);
+    expect(text).toMatch(/^Place the potatoes and cauliflower in a pot/);
+    expect(text).not.toMatch(/last \d/);
+  });
+});

@@ -112,3 +112,35 @@ it('crumbs made first go in by their name', () => {
     /Combine the almond crumbs and 6 tablespoons butter/,
   );
 });
+
+describe('eggs that stand in for some of a meal', () => {
+  it('go in with the eggs of the page, not among the dry', () => {
+    const recipe = makeRecipe(
+      'Skillet bread',
+      ['200 g cornmeal', '60 g flour', '2 eggs', '400 ml buttermilk'],
+      [
+        'In a bowl whisk the cornmeal and flour.',
+        'In another bowl whisk the buttermilk and eggs. Stir into the dry ingredients and bake.',
+      ],
+    );
+    const read = understand(recipe);
+    const plan = makePlan('quick-bread', read, [
+      {
+        key: '0',
+        kept: 100,
+        to: [
+          ['coconut-flour', 10],
+          ['egg', 100],
+        ],
+      },
+    ]);
+    const [dry, wet] = rewriteRecipe(
+      recipe,
+      read,
+      { ...plan, roles: { ...plan.roles, '0': ['structure'] } },
+      { foods, region: 'us' },
+    ).steps;
+    expect(dry?.after).not.toMatch(/egg/);
+    expect(wet?.after).toMatch(/eggs and 2 large eggs/);
+  });
+});
