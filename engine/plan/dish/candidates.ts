@@ -89,8 +89,8 @@ const TOPPINGS =
 
 const withoutToppings = (words: string): string => words.replace(TOPPINGS, ' ');
 
-/** The list of words by which a dough is folded into layers. */
-const LAMINATED = '@laminated';
+/** Lists of words that tell of a dough or batter in steps that name no flour. */
+const OF_THE_METHOD: readonly string[] = ['@laminated', '@batters'];
 
 type Component = Candidate['to'][number];
 
@@ -103,9 +103,8 @@ function whyNot(
   const { goals } = dish;
   if (goals.excludedSwaps.includes(rule.id)) return 'you excluded it';
   const title = titleOf(section, dish);
-  // Folding into layers is told in steps that name no flour.
-  const folds = rule.unless?.includes(LAMINATED) === true && mentionsAny([LAMINATED], dish.method);
-  if (folds || mentionsAny(rule.unless, withoutToppings(wordsFor(part, section, dish))))
+  const told = OF_THE_METHOD.filter((list) => rule.unless?.includes(list));
+  if (mentionsAny(told, dish.method) || mentionsAny(rule.unless, withoutToppings(wordsFor(part, section, dish))))
     return 'it would spoil this kind of dish';
   if (rule.notBeside !== undefined && isSpoiledBy(rule.notBeside, dish))
     return 'it would spoil this kind of dish';

@@ -14,8 +14,12 @@ const TOMATOES = /^(?:tomatoes-|tomato-(?:sauce|puree|juice)|passata|fire-roaste
 const isLiquid = (food: Food): boolean =>
   water(food) > 0.5 && (hasTag(food, 'pourable') || TOMATOES.test(food.id));
 
-/** Whether there is more of a flour than its liquid could take: it is the body of a crumble or of dumplings, and no gum can be that. */
+/** Meal that swells to grains: what is cooked of it is eaten by the spoon. */
+const SWELLS: ReadonlySet<string> = new Set(['semolina']);
+
+/** Whether a flour is the body of a porridge, or more of it than its liquid could take, as in a crumble or dumplings: no gum can be that. */
 export function isBodyOfItsOwn(part: Part, { parts }: Dish): boolean {
+  if (SWELLS.has(part.food.id) && part.grams >= LITTLE) return true;
   if (part.grams < LITTLE) return false;
   const liquid = parts
     .filter((one) => one.section === part.section && isLiquid(one.food))

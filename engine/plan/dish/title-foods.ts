@@ -45,13 +45,15 @@ const GENERAL = new Set(
 );
 
 /**
- * Names of a way of making as much as of a food: filled and rolled crêpes, dumplings of ricotta, shells of cheese bear
- * them as well.
+ * Names of a way of making as much as of a food: filled and rolled crêpes, dumplings of ricotta, shells of cheese, a bake
+ * in layers of vegetables bear them as well.
  */
 const MADE_ALIKE = new Set([
   'manicotti',
   'cannelloni',
   'canneloni',
+  'lasagne',
+  'lasagna',
   'gnocchi',
   'gnocco',
   'taco',

@@ -32,12 +32,15 @@ const WITHIN_REACH = 1.75;
 /** Times the budget down to which more changes must bring a plate that would else be left as it is. Own choice. */
 const WITHOUT_GIVING_UP = 2;
 
+/** Share of the net carbs of the changes that pay down to which more are made wherever the budget is. Own choice. */
+const BRINGS_MUCH = 0.75;
+
 const staysAsItIs = ({ model, solved }: Answer): boolean =>
   lossOf(model, solved.solution.values) <= 0;
 
 /**
- * The changes to a plate that pay; more of them where those bring it near its budget, or where with fewer it would be
- * left as it is. A dish of which none pays stays.
+ * The changes to a plate that pay; more of them where those bring it near its budget or save much more, or where with
+ * fewer it would be left as it is. A dish of which none pays stays.
  */
 function payingChanges(dish: Dish, question: Question, work: Work): Answer {
   const ask = (rest: Rest): Answer =>
@@ -48,8 +51,9 @@ function payingChanges(dish: Dish, question: Question, work: Work): Answer {
   const stays = isHopeless(dish, plain.solved.net, question.start, dish.servings);
   if (stays && dear.solved.net <= WITHOUT_GIVING_UP * question.budgetG) return dear;
   const least = MORE_CHANGES[productsOf(dear) > productsOf(plain) ? 'bought' : 'atHome'];
-  const brings = dear.solved.net <= least * plain.solved.net;
-  return brings && dear.solved.net <= WITHIN_REACH * question.budgetG ? dear : plain;
+  const share = dear.solved.net / plain.solved.net;
+  const isNear = dear.solved.net <= WITHIN_REACH * question.budgetG;
+  return share <= (isNear ? least : BRINGS_MUCH) ? dear : plain;
 }
 
 /** The best of a dish whose budget is out of reach, with the least that it could come to. */

@@ -20,9 +20,10 @@ export const isLittle = (net: number, start: number, budgetG: number): boolean =
 /**
  * A plate that still has this many times the budget, or one cut smaller that has this many, where a serving of the
  * page's size saves less than this share of its net carbs, is neither the dish nor within reach: the recipe stays as
- * it is, and its figures are told. Own choice.
+ * it is, and its figures are told. Of one further off it must save more. Own choice.
  */
-const HOPELESS = { timesBudget: 2, cut: 1.35, saves: 0.5 } as const;
+const HOPELESS = { timesBudget: 2, cut: 1.35, saves: 0.4 } as const;
+const FAR_OFF = { timesBudget: 2.6, saves: 0.5 } as const;
 
 /** Whether changes that leave `net` of `start` g are a plate nobody wants, in so many servings; a bake is cut smaller. */
 export function isHopeless(
@@ -31,10 +32,10 @@ export function isHopeless(
   start: number,
   now: number,
 ) {
-  const most = now > servings ? HOPELESS.cut : HOPELESS.timesBudget;
-  const each = (net * servings) / now;
-  const isFar = each > most * goals.budgetG && net > (1 - HOPELESS.saves) * start;
-  return isFar && !main.dough && isServedOnPlates(main.family);
+  if (main.dough || !isServedOnPlates(main.family)) return false;
+  const times = (net * servings) / now / goals.budgetG;
+  const { saves } = now > servings || times > FAR_OFF.timesBudget ? FAR_OFF : HOPELESS;
+  return times > (now > servings ? HOPELESS.cut : HOPELESS.timesBudget) && net > (1 - saves) * start;
 }
 
 /** Why a recipe stays as it is though it is above the budget. */

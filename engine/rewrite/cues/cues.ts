@@ -61,13 +61,21 @@ const namesFor = ({ added = [] }: Cue, context: CueContext): string[] =>
     .filter(({ foodId }) => isListed(foodId, added))
     .map((item) => nameIn(item, context));
 
+/** Whether the liquid that a cue asks less of is gone from its step with the boiling. */
+const isDry = (cue: Cue, step: string | undefined, { words }: CueContext): boolean =>
+  cue.saysLessLiquid === true &&
+  words === null &&
+  step !== undefined &&
+  !new RegExp(cue.where ?? '', 'i').test(step);
+
 /**
  * What the cues of one part say, with its places. `statesOven`: the method states oven temperatures,
- * which are changed where they stand.
+ * which are changed where they stand; `now`: its steps as they are rewritten.
  */
 export function insertions(
   { context, texts, original }: PartMethod,
   statesOven: boolean,
+  now: readonly string[] = [],
 ): Insertion[] {
   return fittingCues(context)
     .filter((cue) => cue.text !== '' && !(cue.oven === true && statesOven))
@@ -76,7 +84,7 @@ export function insertions(
     .filter((cue) => cue.too === true || amendedSteps(cue, context, original).length === 0)
     .flatMap((cue) => {
       const place = placeOf(cue, texts, context, original);
-      if (place === null) return [];
+      if (place === null || isDry(cue, now[place.at], context)) return [];
       const beside = sentencesOf(original[place.at] ?? '')[place.behind ?? 0] ?? '';
       const retimed = retimes(cue, beside, context);
       const own = retimed ? byTheDough(context.words) : textOf(cue, context);

@@ -31,7 +31,7 @@ const ANIMAL =
   /\b(?:(?:meat|fish)?balls?|meats?|mince|beef|pork|veal|lamb|mutton|chicken|turkey|duck|poultry|sausages?|bacon|ham|chorizo|fish|salmon|cod|tuna|shrimps?|prawns?|scallops?|mussels?|clams?|crab|seafood|eggs?|thighs?|breasts?|drumsticks?|wings|patties)\b/i;
 /** Something gets done, whatever it is called. */
 const GETS_DONE =
-  /\b(?:cooked through|cooks? through|no longer pink|(?:not|no) pink|runs? clear|internal temperature|thermometer|opaque|fork[- ]tender|\d+ ?°)/i;
+  /\b(?:cooked through|cooks? through|no longer pink|(?:not|no) pink|(?<!water )runs? clear|internal temperature|thermometer|opaque|fork[- ]tender|\d+ ?°)/i;
 /** A pot of several foods. */
 const MIXED_POT =
   /(?<!\b(?:for|with|to|into) )\bthe (?:\w+ )?(?:soup|stew|broth|stock|chill?i|curry|casserole|sauce|gumbo|chowder|mixture|vegetables|beans|lentils)\b|\beverything\b/i;

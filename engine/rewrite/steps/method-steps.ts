@@ -79,7 +79,7 @@ function partInsertions(
   const { context } = method;
   const texts = steps.map(({ after }) => after);
   const inTime = (one: Insertion): Insertion => cookedAhead(one, context, texts);
-  const cues = [...insertions(method, statesOven).map(inTime), ...warningsFor(method)];
+  const cues = [...insertions(method, statesOven, texts).map(inTime), ...warningsFor(method)];
   const swaps = swapSteps(context, texts).map(inTime);
   const handling = [...cues, ...swaps].map(({ step }) => step.after).join(' ');
   const companions = companionSteps(context, handling, texts);

@@ -11,6 +11,7 @@ import type { Mention } from '../naming/mention.ts';
 import { listOf } from '../naming/method-names.ts';
 import { renameIn } from '../naming/rename.ts';
 import { partAt, type StepParts } from '../parts/step-parts.ts';
+import { boiledDown } from '../wording/boiled-down.ts';
 import { withoutCrushing } from '../wording/crushing.ts';
 import { withoutGoneBoiling } from '../wording/gone-boiling.ts';
 import { grainStep } from '../wording/grain-steps.ts';
@@ -22,6 +23,7 @@ import {
   withoutForeignGrainsEnd,
   withoutGrainsEnd,
   withoutPuttingIn,
+  withoutRinsing,
   withoutToasting,
 } from '../wording/late-grains.ts';
 import { withoutWord } from '../wording/leave-out.ts';
@@ -203,7 +205,7 @@ const isBoiledApart = (
 ): boolean =>
   texts.some((text) =>
     words === null
-      ? withoutBoiling(withoutToasting(text), mentions).dropped.includes(mention)
+      ? withoutBoiling(withoutRinsing(withoutToasting(text)), mentions).dropped.includes(mention)
       : isAlone(mention, text, mentions) &&
         withoutGoneBoiling(text, mentions, words).dropped.includes(mention),
   );
@@ -226,11 +228,13 @@ function beforeGrains(
   step: Recipe['steps'][number],
   at: number,
   grains: readonly LateGrain[],
+  { mentions, foods, words }: MethodContext,
 ): Recipe['steps'][number] {
   const text = grains
     .filter((grain) => at <= grain.at)
     .reduce(
       (now, grain) =>
+        (words === null && at === grain.at ? boiledDown(now, grain, mentions, foods) : null) ??
         withoutForeignGrainsEnd(withoutGrainsEnd(withoutPuttingIn(now, grain), grain), grain),
       step.text,
     );
@@ -362,7 +366,7 @@ export function renamedSteps(
   const renamed = steps.map((page, at): RenamedStep => {
     used.nextStep();
     const mentions = mentionsAt(context.mentions, grains, at);
-    const step = beforeGrains(page, at, grains);
+    const step = beforeGrains(page, at, grains, context);
     const own = segmentedStep(step, { texts, at, mentions, vegetables }, parts[at], context, used);
     return grains.length === 0 ? own : withGrains(own, at, grains, context, page.text);
   });

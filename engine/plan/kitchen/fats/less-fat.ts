@@ -70,6 +70,12 @@ function leftOf(line: Part, now: number, exact: number): number {
   return now - grams < Math.max(leastGrams, leastShare * line.grams) ? now : grams;
 }
 
+/** Whether steps that name a fat and a flour work them together; a dough is one whole. */
+const isWorkedWith = (line: Part, flour: Part, { dough }: Section): boolean =>
+  dough ||
+  line.steps === '' ||
+  flour.steps.split('\n').some((step) => line.steps.includes(step));
+
 /** The amounts of a part with the fat its new flours are worked with in step. */
 export function withLessFat(amounts: readonly Amount[], section: Section, dish: Dish): Amount[] {
   const flours = dish.parts.filter(
@@ -77,7 +83,8 @@ export function withLessFat(amounts: readonly Amount[], section: Section, dish: 
   );
   const [flour] = flours.sort((a, b) => b.grams - a.grams);
   const line = flour === undefined ? null : fatOf(flour, dish);
-  if (flour === undefined || line === null || line.fixed) return [...amounts];
+  if (flour === undefined || line === null || line.fixed || !isWorkedWith(line, flour, section))
+    return [...amounts];
   const own = amounts.filter(({ key }) => key === flour.key);
   const exact = fatBeside(flour, line, own, section);
   if (exact === null) return [...amounts];
