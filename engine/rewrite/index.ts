@@ -19,7 +19,13 @@ import { mentionsOf } from './naming/mentions.ts';
 import { withSummedBakes } from './oven/summed-bake.ts';
 import { withRecut } from './recut/recut-step.ts';
 import { wholeIn } from './recut/recut-words.ts';
-import { isServedBeside, type Room, withServedBeside } from './recut/served-beside.ts';
+import {
+  isAbove,
+  isServedBeside,
+  type Room,
+  replacedOf,
+  withServedBeside,
+} from './recut/served-beside.ts';
 import {
   energyBefore,
   hasProtein,
@@ -99,6 +105,8 @@ export function rewriteRecipe(
   const recut = withRecut(method, servings, recipe.language, plan.family.id);
   const room = roomIn(plan, after);
   const served = withServedBeside(recut.steps, besides, recipe.language, room);
+  const replaced = isAbove(room) ? replacedOf(besides, recipe.language, room) : null;
+  const others = besides.filter((line) => line !== replaced);
   return {
     lines: rewriteLines(recipe, ingredients, {
       plan,
@@ -108,6 +116,9 @@ export function rewriteRecipe(
       unworded: words === null && isForeign(recipe.language),
     }),
     ...recut,
-    steps: withSummedBakes(withLeftOff(served, besides, all, recipe.language), words),
+    steps: withSummedBakes(
+      withLeftOff(served, others, all, recipe.language, isAbove(room)),
+      words,
+    ),
   };
 }

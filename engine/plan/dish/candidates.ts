@@ -104,7 +104,10 @@ function whyNot(
   if (goals.excludedSwaps.includes(rule.id)) return 'you excluded it';
   const title = titleOf(section, dish);
   const told = OF_THE_METHOD.filter((list) => rule.unless?.includes(list));
-  if (mentionsAny(told, dish.method) || mentionsAny(rule.unless, withoutToppings(wordsFor(part, section, dish))))
+  if (
+    mentionsAny(told, dish.method) ||
+    mentionsAny(rule.unless, withoutToppings(wordsFor(part, section, dish)))
+  )
     return 'it would spoil this kind of dish';
   if (rule.notBeside !== undefined && isSpoiledBy(rule.notBeside, dish))
     return 'it would spoil this kind of dish';

@@ -35,7 +35,9 @@ export function isHopeless(
   if (main.dough || !isServedOnPlates(main.family)) return false;
   const times = (net * servings) / now / goals.budgetG;
   const { saves } = now > servings || times > FAR_OFF.timesBudget ? FAR_OFF : HOPELESS;
-  return times > (now > servings ? HOPELESS.cut : HOPELESS.timesBudget) && net > (1 - saves) * start;
+  return (
+    times > (now > servings ? HOPELESS.cut : HOPELESS.timesBudget) && net > (1 - saves) * start
+  );
 }
 
 /** Why a recipe stays as it is though it is above the budget. */

@@ -99,6 +99,7 @@ export function applies(cue: Cue, context: CueContext): boolean {
   if (cue.yeast === true && !listsOneOf(all, ['yeast'])) return false;
   const words = `${context.title}\n${context.method}`;
   if (cue.ifSaid !== undefined && !new RegExp(cue.ifSaid, 'i').test(words)) return false;
+  if (cue.titled !== undefined && !new RegExp(cue.titled, 'i').test(context.title)) return false;
   if (cue.notTitled !== undefined && new RegExp(cue.notTitled, 'i').test(context.title))
     return false;
   if (cue.autolyse !== undefined && cue.autolyse !== context.autolyses) return false;

@@ -68,6 +68,8 @@ export interface Cue {
   dough?: boolean;
   /** Only for a title or method that speaks of this. */
   ifSaid?: string;
+  /** Only for a dish whose title says this. */
+  titled?: string;
   /** Not for a dish whose title says this. */
   notTitled?: string;
   /** Corrects the phrase of the last step (or of `all`) that says otherwise, instead of a step of its own. */

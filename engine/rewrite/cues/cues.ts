@@ -61,12 +61,12 @@ const namesFor = ({ added = [] }: Cue, context: CueContext): string[] =>
     .filter(({ foodId }) => isListed(foodId, added))
     .map((item) => nameIn(item, context));
 
-/** Whether the liquid that a cue asks less of is gone from its step with the boiling. */
+/** Whether the liquid that a cue asks less of is gone from its step with the boiling, or boiled down there. */
 const isDry = (cue: Cue, step: string | undefined, { words }: CueContext): boolean =>
   cue.saysLessLiquid === true &&
   words === null &&
   step !== undefined &&
-  !new RegExp(cue.where ?? '', 'i').test(step);
+  (/\bboil down\b/.test(step) || !new RegExp(cue.where ?? '', 'i').test(step));
 
 /**
  * What the cues of one part say, with its places. `statesOven`: the method states oven temperatures,

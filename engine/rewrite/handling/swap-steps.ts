@@ -42,6 +42,21 @@ const isIdle = (
 const ICING_OF_ALL =
   /\b(?:frosting|icing|glaze|topping|cream|filling) ingredients\b|\ball (?:of )?(?:the )?ingredients\b/i;
 
+/** Stirred in raw by a step behind the boiling that names it: that is told already. */
+function goesInLater(
+  { method = '' }: Swap,
+  { mention }: Handling,
+  texts: readonly string[],
+  at: number,
+): boolean {
+  if (!/^stir in raw\b/i.test(method)) return false;
+  const own = mention?.ingredient.match?.foodId;
+  const names = (mention?.items ?? []).flatMap(({ foodId, foodName }) =>
+    foodId === own ? [] : [shortName(foodName)],
+  );
+  return texts.some((text, step) => step > at && names.some((name) => text.includes(name)));
+}
+
 /**
  * What swaps say of the handling of their foods, each once, unless a cue of the method tells it already.
  * `texts`: the method's own steps as they read now.
@@ -55,6 +70,7 @@ export function swapSteps(context: CueContext, texts: readonly string[]): Insert
     const at = placeOf(swap, context, texts);
     const text = texts[at] ?? '';
     const whole = handlingOf(swap, context, texts);
+    if (goesInLater(swap, whole, texts, at)) continue;
     const sentence = sentencesOf(text)[sentenceOf(text, whole)] ?? '';
     if (IN_WATER.test(whole.method) && COOKS_ON.test(sentence)) continue;
     const beside = besidePage(whole, context, texts);

@@ -3,6 +3,7 @@ import { withoutAccents } from '../../accents.ts';
 import type { MissingLine, RewrittenStep } from '../../model.ts';
 import data from '../data/served-beside.json' with { type: 'json' };
 import { isForeign, keyed, methodWords } from '../languages/method-words.ts';
+import { capital } from '../naming/method-names.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 import { changedTo } from './changed-step.ts';
 import { lastOwnSentence, servingStep } from './recut-places.ts';
@@ -23,8 +24,18 @@ export interface Room {
   budget: number;
 }
 
+/** Whether a serving is past the budget by itself. */
+export const isAbove = (room: Room | null): boolean =>
+  room !== null && room.counted > room.budget + SAME_G;
+
+/** Grams that are the same when rounded. */
+const SAME_G = 0.5;
+
 const isFull = (room: Room | null): boolean =>
-  room !== null && room.counted + IN_ITS_PLACE_G > room.budget;
+  room !== null && !isAbove(room) && room.counted + IN_ITS_PLACE_G > room.budget;
+
+/** 'To keep to the budget, ...' without that, of a serving that is past it. */
+const withoutBudget = (said: string): string => capital(said.replace(/^[^:,]*[:,]\s*/, ''));
 
 const plain = (text: string): string => withoutAccents(text).toLowerCase();
 
@@ -33,8 +44,12 @@ const quotedIn = ({ text }: MissingLine): string => /“([^”]+)”/.exec(text)
 
 const LIST = /:|,[^,]*,/;
 
-/** A list of toppings names no one food that something is served in place of. */
-const isList = (line: MissingLine): boolean => quotedIn(line) === '' && LIST.test(line.text);
+/** 'Steamed rice, scallions and sesame seeds, for serving' */
+const LED_BY_RICE = /^(?:\p{L}+ ){0,3}(?:rice|quinoa|couscous)\b/iu;
+
+/** A list of toppings names no one food that something is served in place of, unless it begins with one. */
+const isList = ({ text, ...line }: MissingLine): boolean =>
+  quotedIn({ text, ...line }) === '' && LIST.test(text) && !LED_BY_RICE.test(text);
 
 const CRISP =
   /(?<!\b(?:chocolate|caramel|butterscotch|toffee|peanut butter) )\b(?:chips|crisps|crackers)\b/i;
@@ -68,10 +83,17 @@ function saidOf(
     const kind = kindOf(line);
     const full = isFull(room) ? NO_ROOM[kind]?.[tag] : undefined;
     const said = isList(line) ? undefined : (full ?? KINDS[kind]?.[tag]);
-    if (said !== undefined) return { line, said };
+    if (said !== undefined) return { line, said: isAbove(room) ? withoutBudget(said) : said };
   }
   return null;
 }
+
+/** The one of `besides` that something is served in place of; null when there are no words for any. */
+export const replacedOf = (
+  besides: readonly MissingLine[],
+  language: string | null,
+  room: Room | null,
+): MissingLine | null => saidOf(besides, language, room)?.line ?? null;
 
 /** Whether something is told that fills the plate already. */
 export const isServedBeside = (besides: readonly MissingLine[], language: string | null): boolean =>
@@ -99,6 +121,16 @@ function withoutSide(text: string, kind: string): string {
     .replace(pattern, '$1')
     .replace(/(?<=[.!?] )Serve[.!]$/u, '')
     .trimEnd();
+}
+
+/** 'Serve over basmati rice with naan' -> 'Serve over cauliflower rice … with naan': one instruction, where more follows. */
+function overCauliflower(text: string, kind: string): string {
+  if (kind !== 'rice or grain') return text;
+  const pattern = new RegExp(
+    `(\\b(?:serve|spoon|ladle)[sd]?\\b[^.!;]*? (?:over|with|on)) ${HOW}rice(?= (?:with|topped|alongside|garnished|and (?:top|sprinkle|garnish|scatter|pour))\\b)`,
+    'iu',
+  );
+  return text.replace(pattern, '$1 cauliflower rice (100 g has about 3 g net carbs)');
 }
 
 /** The text with nothing of a side that it leaves open: 'If using potatoes, add those first', '(and potatoes if using)'. */
@@ -138,6 +170,9 @@ export function withServedBeside(
     return after === one.after ? one : changedTo(one, after, why);
   });
   const own = open[at] ?? step;
+  const instead = tag === 'en' && !isFull(room) ? overCauliflower(own.after, kind) : own.after;
+  if (instead !== own.after)
+    return open.with(at, changedTo(own === step ? step : { ...own, why: step.why }, instead, why));
   const without = tag === 'en' ? withoutSide(own.after, kind) : own.after;
   const after = withSentence(without, lastOwnSentence(without), found.said);
   return open.with(at, changedTo(own === step ? step : { ...own, why: step.why }, after, why));

@@ -134,6 +134,7 @@ export function withoutBoiling(text: string, mentions: readonly Mention[]): Unbo
   const kept: string[] = [];
   const dropped = new Set<Mention>();
   let after = false;
+  let boiled: Mention | undefined;
   for (const sentence of sentencesOf(text)) {
     const own = unboiled.find(
       (mention) =>
@@ -151,12 +152,12 @@ export function withoutBoiling(text: string, mentions: readonly Mention[]): Unbo
     const finishing: boolean =
       after && FINISHES.test(sentence) && !unboiled.some((mention) => cooksMore(sentence, mention));
     after = own !== undefined || finishing;
-    if (own !== undefined) {
-      dropped.add(own);
-      const served = servedPart(sentence, own);
+    boiled = own ?? (finishing ? boiled : undefined);
+    if (boiled !== undefined) {
+      dropped.add(boiled);
+      const served = servedPart(sentence, boiled);
       if (served !== null) kept.push(served);
-    } else if (!finishing)
-      kept.push(untilOthersAreDone(withoutWarming(sentence, unboiled), unboiled));
+    } else kept.push(untilOthersAreDone(withoutWarming(sentence, unboiled), unboiled));
   }
   const water = kept.join(' ').replace(POT_WATER, '$1water');
   if (water !== '') return { text: water, dropped: [...dropped] };

@@ -1,7 +1,7 @@
 /** Toppings and dustings in no figure that take a serving past the budget, marked in the step that puts them on. */
 import type { MissingLine, RewrittenStep } from '../../model.ts';
 import data from '../data/left-off.json' with { type: 'json' };
-import { isForeign, methodWords } from '../languages/method-words.ts';
+import { isForeign, type MethodWords, methodWords } from '../languages/method-words.ts';
 import { isSaidIn } from '../naming/foreign-forms.ts';
 import type { Mention } from '../naming/mention.ts';
 import { capital } from '../naming/method-names.ts';
@@ -11,10 +11,12 @@ import { withReason } from './step-reasons.ts';
 type Words = Readonly<Record<string, string>>;
 
 const SAYS: Words = data.says;
+/** The same of a serving that is past the budget by itself. */
+const SAYS_ABOVE: Words = data.above;
 const WHY: Words = data.why;
 
 /** What the page says of it already. */
-const IS_MARKED = /\b(?:keep|stay) (?:to|within) the budget\b/i;
+const IS_MARKED = /\b(?:keep|stay) (?:to|within) the budget\b|\bpast the budget without\b/i;
 
 /** From this on (g of net carbs in a serving) one of several is marked, and one that stands alone: a pinch is not. Own choice. */
 const LEAST_G = { several: 2, alone: 1 };
@@ -31,10 +33,19 @@ function nameOf({ ingredient }: Mention, or: string | null): string {
   return names.map((one) => one.charAt(0).toLowerCase() + one.slice(1)).join(` ${or} `);
 }
 
-const saidOf = (mention: Mention, tag: string): string =>
+const saidOf = (mention: Mention, tag: string, says: Words): string =>
   tag === 'en'
-    ? (SAYS.en ?? '').replace('{food}', nameOf(mention, 'or'))
-    : (SAYS[tag] ?? '').replace('{food}', capital(nameOf(mention, null)));
+    ? (says.en ?? '').replace('{food}', nameOf(mention, 'or'))
+    : (says[tag] ?? '').replace('{food}', capital(nameOf(mention, null)));
+
+/** 'the naan' of naan breads. */
+const KIND_OF = /^(\p{L}{4,}) (?:breads?|rolls?|rice)$/iu;
+
+const isSaid = (text: string, mention: Mention, words: MethodWords | null): boolean => {
+  if (isSaidIn(text, mention, words)) return true;
+  const [, first] = KIND_OF.exec(mention.ingredient.item.name) ?? [];
+  return first !== undefined && new RegExp(`\\b${first}\\b`, 'iu').test(text);
+};
 
 /** The place of the first of the page's sentences that names an ingredient; null where none does. */
 function placeOf(
@@ -50,7 +61,7 @@ function placeOf(
     if (before === null || !sentencesOf(before).some((one) => isSaidIn(one, mention, words)))
       continue;
     const behind = sentencesOf(after).findIndex(
-      (one) => strews(one) && isSaidIn(one, mention, words),
+      (one) => strews(one) && isSaid(one, mention, words),
     );
     if (behind >= 0) return { at, behind };
   }
@@ -59,13 +70,14 @@ function placeOf(
 
 /**
  * The steps in which each of `besides` that is a line of the recipe is marked: what is put on by choice, in
- * no figure, and takes a serving past the budget. `told`: what is spoken of already.
+ * no figure, and takes a serving past the budget; `above`: which is past it by itself.
  */
 export function withLeftOff(
   steps: readonly RewrittenStep[],
   besides: readonly MissingLine[],
   mentions: readonly Mention[],
   language: string | null,
+  above = false,
 ): RewrittenStep[] {
   const words = methodWords(language);
   if (words === null && isForeign(language)) return [...steps];
@@ -80,7 +92,11 @@ export function withLeftOff(
       const step = now[place?.at ?? -1];
       if (mention === undefined || place === null || step === undefined) return now;
       if (IS_MARKED.test(step.after)) return now;
-      const after = withSentence(step.after, place.behind, saidOf(mention, tag));
+      const after = withSentence(
+        step.after,
+        place.behind,
+        saidOf(mention, tag, above ? SAYS_ABOVE : SAYS),
+      );
       return now.with(place.at, withReason(step, after, WHY[tag] ?? ''));
     },
     [...steps],

@@ -91,6 +91,32 @@ describe('what a dish is served with', () => {
     expect(plate('Serve with rice and beans.')).toMatch(/^Serve with rice and beans\./);
   });
 
+  it('is named in its place where the sentence goes on', () => {
+    const plate = (serve: string, counted: number): string =>
+      texts(
+        withServedBeside(stepsOf('Fry the pork.', serve), [rice], 'en', { counted, budget: 15 }),
+      )[1] ?? '';
+    const served = plate('Serve over basmati rice with warm naan.', 9);
+    expect(served).toMatch(/^Serve over cauliflower rice \(100 g [^)]*\) with warm naan\.$/);
+    expect(plate('Serve over basmati rice with warm naan.', 14)).toMatch(/Leave out the rice/);
+    expect(plate('Serve with rice and beans.', 9)).toMatch(/^Serve with rice and beans\./);
+  });
+
+  it('keeps to no budget where the dish is past it by itself', () => {
+    const steps = stepsOf('Fry the pork.', 'Spoon it over rice.');
+    const [, told] = withServedBeside(steps, [rice], 'en', { counted: 24, budget: 15 });
+    expect(told?.after).toMatch(/\. Leave out the rice or grain and serve it over cauliflower/);
+    const mit = stepsOf('Das Fleisch anbraten.', 'Mit Reis servieren.');
+    const [, german] = withServedBeside(mit, [rice], 'de', { counted: 24, budget: 15 });
+    expect(german?.after).toMatch(/\. Statt Reis oder Getreide Blumenkohlreis/);
+  });
+
+  it('may lead a list of what is strewn on top', () => {
+    const steps = stepsOf('Fry the pork.', 'Toss and serve over rice with sesame seeds.');
+    const list = served('rice or grain', 'Steamed rice, scallions and sesame seeds, for serving');
+    expect(texts(withServedBeside(steps, [list], 'en'))[1]).toMatch(/over cauliflower rice/);
+  });
+
   it('is no matter of chocolate chips', () => {
     const steps = stepsOf('Bake.', 'Serve.');
     const chips = served('semisweet chocolate', '½ cup chocolate chips (optional)');

@@ -13,13 +13,14 @@ const missing = (key: string): MissingLine => ({
   netCarbsG: { low: 5, best: 6, high: 7 },
 });
 
-/** `ours`: a sentence that was added to the first step. */
+/** `ours`: a sentence that was added to the first step; `above`: the serving is past the budget by itself. */
 function marked(
   language: string,
   line: string,
   steps: string[],
   keys = ['1'],
   ours = '',
+  above = false,
 ): string[] {
   const recipe = { ...makeRecipe('X', ['200 g spinach', line], steps), language };
   const read = understand(recipe);
@@ -33,7 +34,7 @@ function marked(
       why: null,
     }),
   );
-  return withLeftOff(own, keys.map(missing), mentionsOf(read, plan), language).map(
+  return withLeftOff(own, keys.map(missing), mentionsOf(read, plan), language, above).map(
     ({ after }) => after,
   );
 }
@@ -57,6 +58,21 @@ describe('a topping that takes a serving past the budget', () => {
     const [first, last] = marked('en', 'vanilla ice cream, for serving', steps, ['1'], ours);
     expect(first).toBe(`${steps[0]} ${ours}`);
     expect(last).toContain('leave out the vanilla ice cream');
+  });
+
+  it('is left out of a serving that is past the budget without it, by the first word of its name', () => {
+    const line = '4 naan breads (optional)';
+    const [told] = marked('en', line, ['Serve with spinach and warm naan.'], ['1'], '', true);
+    expect(told).toMatch(/ Leave out the naan breads: a serving is past the budget without it\.$/);
+    const [german] = marked(
+      'de',
+      '4 Brötchen (optional)',
+      ['Mit Brötchen servieren.'],
+      ['1'],
+      '',
+      true,
+    );
+    expect(german).toMatch(/Brötchen: weglassen, eine Portion liegt auch ohne/);
   });
 
   it('is not marked where it is counted', () => {

@@ -49,6 +49,21 @@ describe('rice cooked in the pot', () => {
     );
   });
 
+  it('is not cooked in water that went with it', () => {
+    const text = told(
+      pot(
+        'Salmon poke bowls',
+        ['300 g sushi rice', '2 tbsp rice vinegar', '1 tbsp sugar', '450 g salmon', '1 avocado'],
+        [
+          'Rinse the rice until the water runs clear and cook it in 350 ml of water. Warm the vinegar and sugar and fold into the hot rice.',
+          'Divide the rice between four bowls and top with salmon and avocado.',
+        ],
+      ),
+    );
+    expect(text).toMatch(/fold into the hot cauliflower/);
+    expect(text).not.toMatch(/runs clear|cooking liquid|Leave out/);
+  });
+
   it('leaves rice boiled by itself to its own handling', () => {
     const text = told(
       pot(

@@ -36,6 +36,14 @@ describe('what something else is served in place of', () => {
     );
   });
 
+  it('is the rice and the bread beside a dish that is too much, and no part of it', () => {
+    const rice = { ...missing('cooked rice', 7, true), text: 'steamed basmati rice' };
+    const naan = { ...missing('naan bread', 9, true), text: 'naan' };
+    const inIt = { ...missing('cooked rice', 7), text: 'rice' };
+    const found = replaceable(verdict('tooMuch', rice, naan, inIt));
+    expect(found.map(({ kind }) => kind)).toEqual(['rice or grain', 'naan bread']);
+  });
+
   it('is the rice beside a dish that fits by itself', () => {
     const rice = missing('rice or grain', 20, true);
     expect(replaceable(verdict('fitsAsCounted', rice))).toEqual([rice]);

@@ -72,9 +72,7 @@ function leftOf(line: Part, now: number, exact: number): number {
 
 /** Whether steps that name a fat and a flour work them together; a dough is one whole. */
 const isWorkedWith = (line: Part, flour: Part, { dough }: Section): boolean =>
-  dough ||
-  line.steps === '' ||
-  flour.steps.split('\n').some((step) => line.steps.includes(step));
+  dough || line.steps === '' || flour.steps.split('\n').some((step) => line.steps.includes(step));
 
 /** The amounts of a part with the fat its new flours are worked with in step. */
 export function withLessFat(amounts: readonly Amount[], section: Section, dish: Dish): Amount[] {
