@@ -128,7 +128,7 @@ function leastText(
   if (net > least + FAR_FROM_LEAST)
     return `Changed as far as we know how, a serving would still have ${grams} and hardly be the same dish; the budget is ${budgetG} g.`;
   const upper = cautious ? ' by the upper end' : '';
-  return `The least this dish can reach is ${grams} a serving${upper}; the budget is ${budgetG} g.`;
+  return `The changes worth making bring this dish to ${grams} a serving${upper}; the budget is ${budgetG} g.`;
 }
 
 /**

@@ -2,6 +2,7 @@
 import type { Ingredient, Note } from '../model.ts';
 import type { Dish } from './dish/dish.ts';
 import type { Amount } from './kitchen/planned-masses.ts';
+import { isEatenWithLiquid } from './kitchen/pot-liquid.ts';
 
 /** Lines whose food other lines hold, or that hold none. */
 const HELD_ELSEWHERE: ReadonlySet<string> = new Set(['made-here', 'other-version', 'tool']);
@@ -72,4 +73,8 @@ export const dishNotes = (
   ingredients: readonly Ingredient[],
   dish: Dish,
   amounts: readonly Amount[],
-): Note[] => [...unplanned(ingredients, dish), ...wateryNotes(amounts), ...yeastNotes(amounts)];
+): Note[] => [
+  ...unplanned(ingredients, dish),
+  ...(isEatenWithLiquid(dish) ? [] : wateryNotes(amounts)),
+  ...yeastNotes(amounts),
+];

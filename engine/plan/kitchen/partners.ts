@@ -4,6 +4,7 @@ import data from '../data/partners.json' with { type: 'json' };
 import type { Dish, Part } from '../dish/dish.ts';
 import { sweetness } from '../dish/food-figures.ts';
 import { mentionsAny } from '../dish/word-search.ts';
+import { withRouxFat } from './fats/roux-fat.ts';
 import { near, stepFor, tidy } from './kitchen-steps.ts';
 import { type Amount, total } from './planned-masses.ts';
 
@@ -106,6 +107,6 @@ function souredLess(amounts: readonly Amount[], dish: Dish): Amount[] {
   });
 }
 
-/** The amounts of a dish with partners in step; a bake's balance is in its own rows. */
+/** The amounts of a dish with partners in step, a roux's butter too; a bake's balance is in its own rows. */
 export const withPartners = (amounts: readonly Amount[], dish: Dish): Amount[] =>
-  dish.main.dough ? [...amounts] : souredLess(dressedLess(amounts, dish), dish);
+  dish.main.dough ? [...amounts] : withRouxFat(souredLess(dressedLess(amounts, dish), dish), dish);

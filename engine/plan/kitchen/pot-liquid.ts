@@ -15,7 +15,16 @@ const PORRIDGE = new Set(table.porridge);
 const POURED_OFF =
   /\b(?:drain|colander|strain|abgie|abtropf|abseih|afgiet|uitlek|escurr|escorr|scola|colino|colador|passoire|häll av|hæld|hell av)|goutt/i;
 /** What stays soup whatever it is boiled with. */
-const SOUPS = ['soup', 'chowder', 'broth', 'gumbo', 'ramen', 'pho ', 'minestrone', 'congee'];
+const SOUPS = [
+  ...['soup', 'chowder', 'broth', 'gumbo', 'ramen', 'pho ', 'minestr', 'congee'],
+  ...['suppe ', 'suppen', 'soep', 'soupe', 'sopa ', 'zuppa', 'soppa', 'brodo', 'bouillon'],
+];
+/** What is eaten with much liquid. */
+const IN_LIQUID = [...SOUPS, 'stew', 'eintopf', 'goulash', 'gulasch', 'chili', 'curry'];
+
+/** Whether a dish has its liquid on the plate: water that a vegetable gives off is none too much there. */
+export const isEatenWithLiquid = ({ title }: Dish): boolean => mentionsAny(IN_LIQUID, title);
+
 /** Cooked in much, of which what swells in it takes a part. */
 const STEWS = ['stew'];
 const MOST_PER_GRAM_IN_STEW = 15;

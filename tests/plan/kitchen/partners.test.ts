@@ -46,6 +46,24 @@ describe('partners of what there is less of', () => {
     expect(left(one, 'olive-oil')).toBeCloseTo(1, 5);
   });
 
+  it('the butter of a white sauce goes with the flour that a gum stands for', () => {
+    const bake = dishesOf('pasta-dish')(
+      'Baked macaroni in white sauce',
+      ['300 g macaroni', '90 g butter', '80 g flour', '1 litre milk', '200 g cheddar'],
+      [
+        'Boil the macaroni.',
+        'Melt the butter, whisk in the flour and cook for 1 minute. Add the milk and simmer until thick.',
+        'Stir in the cheddar and the macaroni and bake for 20 minutes.',
+      ],
+    );
+    const one = adapted(bake, { way: 'within', budgetG: 12 });
+    expect(one.plan.items.some(({ foodId }) => foodId === 'xanthan-gum')).toBe(true);
+    expect(left(one, 'butter')).toBeLessThan(0.7);
+    expect(left(one, 'butter')).toBeGreaterThanOrEqual(0.45);
+    const plain = adapted(bake, { way: 'within', budgetG: 60 });
+    expect(left(plain, 'butter')).toBeCloseTo(1, 5);
+  });
+
   it('oil of the pan is no dressing', () => {
     const fried = dish(BEAN_SALAD.title, BEAN_SALAD.lines, [
       'Fry the pepper in the oil.',
