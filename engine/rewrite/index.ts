@@ -116,9 +116,6 @@ export function rewriteRecipe(
       unworded: words === null && isForeign(recipe.language),
     }),
     ...recut,
-    steps: withSummedBakes(
-      withLeftOff(served, others, all, recipe.language, isAbove(room)),
-      words,
-    ),
+    steps: withSummedBakes(withLeftOff(served, others, all, recipe.language, isAbove(room)), words),
   };
 }
