@@ -58,7 +58,7 @@ function placeOf(
   const strews = (one: string): boolean => !atServing || words !== null || SERVES.test(one);
   for (const [at, { before, after }] of steps.entries()) {
     // a sentence of ours ('a pinch of cream of tartar') names no topping
-    if (before === null || !sentencesOf(before).some((one) => isSaidIn(one, mention, words)))
+    if (before === null || !sentencesOf(before).some((one) => isSaid(one, mention, words)))
       continue;
     const behind = sentencesOf(after).findIndex(
       (one) => strews(one) && isSaid(one, mention, words),
