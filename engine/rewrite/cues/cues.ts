@@ -66,7 +66,7 @@ const isDry = (cue: Cue, step: string | undefined, { words }: CueContext): boole
   cue.saysLessLiquid === true &&
   words === null &&
   step !== undefined &&
-  (/\bboil down\b/.test(step) || !new RegExp(cue.where ?? '', 'i').test(step));
+  (/\bhardly any liquid\b/.test(step) || !new RegExp(cue.where ?? '', 'i').test(step));
 
 /**
  * What the cues of one part say, with its places. `statesOven`: the method states oven temperatures,

@@ -11,7 +11,6 @@ import type { Mention } from '../naming/mention.ts';
 import { listOf } from '../naming/method-names.ts';
 import { renameIn } from '../naming/rename.ts';
 import { partAt, type StepParts } from '../parts/step-parts.ts';
-import { boiledDown } from '../wording/boiled-down.ts';
 import { withoutCrushing } from '../wording/crushing.ts';
 import { withoutGoneBoiling } from '../wording/gone-boiling.ts';
 import { grainStep } from '../wording/grain-steps.ts';
@@ -23,7 +22,6 @@ import {
   withoutForeignGrainsEnd,
   withoutGrainsEnd,
   withoutPuttingIn,
-  withoutRinsing,
   withoutToasting,
 } from '../wording/late-grains.ts';
 import { withoutWord } from '../wording/leave-out.ts';
@@ -205,7 +203,7 @@ const isBoiledApart = (
 ): boolean =>
   texts.some((text) =>
     words === null
-      ? withoutBoiling(withoutRinsing(withoutToasting(text)), mentions).dropped.includes(mention)
+      ? withoutBoiling(withoutToasting(text), mentions).dropped.includes(mention)
       : isAlone(mention, text, mentions) &&
         withoutGoneBoiling(text, mentions, words).dropped.includes(mention),
   );
@@ -228,13 +226,11 @@ function beforeGrains(
   step: Recipe['steps'][number],
   at: number,
   grains: readonly LateGrain[],
-  { mentions, foods, words }: MethodContext,
 ): Recipe['steps'][number] {
   const text = grains
     .filter((grain) => at <= grain.at)
     .reduce(
       (now, grain) =>
-        (words === null && at === grain.at ? boiledDown(now, grain, mentions, foods) : null) ??
         withoutForeignGrainsEnd(withoutGrainsEnd(withoutPuttingIn(now, grain), grain), grain),
       step.text,
     );
@@ -366,7 +362,7 @@ export function renamedSteps(
   const renamed = steps.map((page, at): RenamedStep => {
     used.nextStep();
     const mentions = mentionsAt(context.mentions, grains, at);
-    const step = beforeGrains(page, at, grains, context);
+    const step = beforeGrains(page, at, grains);
     const own = segmentedStep(step, { texts, at, mentions, vegetables }, parts[at], context, used);
     return grains.length === 0 ? own : withGrains(own, at, grains, context, page.text);
   });

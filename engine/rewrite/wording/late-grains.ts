@@ -13,7 +13,6 @@ import { capital, listOf, shortName } from '../naming/method-names.ts';
 import { boiledOf } from '../steps/boils-as.ts';
 import { withoutForeignEnd } from './foreign-grains.ts';
 import { namePattern } from './name-patterns.ts';
-import { sentencesOf } from './sentences.ts';
 
 /** Stand-ins that are done before they join, and what goes in with them. */
 const JOINS_LATE: ReadonlySet<string> = new Set([
@@ -160,12 +159,6 @@ export const withoutToasting = (text: string): string =>
     /(?<=^|[.!] )[^.!]*\b(?:toast\w*|(?:cook|stir|fry|saut[eé])\w*(?: [\w,]+){0,4} (?:for )?(?:about )?(?:[1-3]|an?|one|two)(?:\s?(?:-|–|to)\s?[2-4])? min)[^.!]*[.!]\s*/giu,
     '',
   );
-
-/** The text without sentences that only wash the grains. */
-export const withoutRinsing = (text: string): string =>
-  sentencesOf(text)
-    .filter((one) => !/\b(?:rinse|soak|wash)\b/i.test(one) || /\b(?:boil|cook|simmer)\b/i.test(one))
-    .join(' ');
 
 /** A sentence that only puts in or toasts the grains. */
 export function withoutPuttingIn(text: string, { early, mention }: LateGrain): string {

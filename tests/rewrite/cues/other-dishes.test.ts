@@ -323,7 +323,7 @@ describe('a word of a list that begins with for', () => {
   it('stays where the list is what the step is for', () => {
     const told = methodOf(
       'Chicken and rice',
-      ['600 g chicken thighs', '110 g basmati rice', '240 ml chicken stock'],
+      ['600 g chicken thighs', '300 g basmati rice', '630 ml chicken stock'],
       [
         'Fry the chicken until done.',
         'For the rice, rinse the basmati until the water runs clear. Tip into a pan with the stock and cook for 10 mins.',
