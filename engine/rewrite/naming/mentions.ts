@@ -76,8 +76,13 @@ function endings(name: string): string[] {
   return words.map((_, at) => words.slice(at).join(' '));
 }
 
+/** Kinds that are called by more than one word: 'pommes' alone would be apples. */
+const KINDS_OF_WORDS = /^(?:pommes? de terre|patates? douces?|batatas? doces?)(?!\p{L})/u;
+
 /** 'arroz' of 'arroz agulha', unless another line's name begins with it too. */
 function firstWord(own: string, others: ReadonlySet<string>): string[] {
+  const several = KINDS_OF_WORDS.exec(own)?.[0];
+  if (several !== undefined) return [several];
   const beginning = (name: string): string => name.split(/\s+/)[0] ?? '';
   const word = beginning(own);
   const shared = [...others].some((name) => beginning(name) === word);

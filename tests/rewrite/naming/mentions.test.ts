@@ -119,3 +119,14 @@ it.each(['agave', 'maple'])('%s alone is its syrup', (word) => {
   );
   expect(blended).toBe('Blend the strawberries with the allulose.');
 });
+
+it('French potatoes are called by all three words, apples by one', () => {
+  const [peeled, cooked] = method(
+    ['1 kg de pommes de terre à chair ferme', '300 ml de crème'],
+    ['Éplucher les pommes de terre.', 'Ajouter les pommes de terre à la crème.'],
+    [{ key: '0', kept: 0, to: [['cauliflower', 1000]] }],
+    { language: 'fr' },
+  );
+  expect(peeled).toMatch(/les pommes de terre \(maintenant .*chou-fleur/);
+  expect(cooked).toMatch(/les pommes de terre \(maintenant chou-fleur\) à la crème/);
+});
