@@ -38,6 +38,7 @@ const MORE_FLOUR =
 /** What moistens a dough under a name of its own: 'Hefewasser', 'l'eau et la levure'. */
 const MOIST =
   /wasser|milch|(?<!\p{L})(?:eau|lait|acqua|latte|agua|água|leche|leite|vatten|vand|vann|water|yeast)(?!\p{L})|mjölk|mælk|melk/iu;
+const addsMoist = (one: string): boolean => ADDS.test(one) && MOIST.test(one);
 /** What is said to those who lack a tool. */
 const OTHERWISE = /^\W*if you (?:do not|don['’]t) (?:own|have)\b/i;
 /** A dough that is all of one piece. */
@@ -60,7 +61,8 @@ function mixing(
   for (let at = first + 1; at < texts.length; at += 1) {
     const text = texts[at] ?? '';
     if (HAS_DOUGH.test(text) && !wet.has(at)) break;
-    if (mixes(text) && (MIX_OF_ALL.test(text) || floured.has(at) || wet.has(at))) last = at;
+    const moistens = wet.has(at) || sentencesOf(text).some(addsMoist);
+    if (mixes(text) && (MIX_OF_ALL.test(text) || floured.has(at) || moistens)) last = at;
     if (USES.test(text)) break;
     if (USES.test(texts[last] ?? '')) break;
   }
@@ -69,13 +71,13 @@ function mixing(
   const joins = (one: string): boolean =>
     KNEADS_ONLY.test(one) &&
     ((TAKES_FLOUR.test(one) && !MORE_FLOUR.test(one)) ||
-      (ADDS.test(one) && MOIST.test(one)) ||
+      addsMoist(one) ||
       moist.some((mention) => isNamedIn(one, mention)));
   const by = sentences.findLastIndex(
     (one) =>
       (mixes(one) || joins(one)) &&
       !OTHERWISE.test(one) &&
-      (MIX_OF_ALL.test(one) || floured.has(last) || wet.has(last)) &&
+      (MIX_OF_ALL.test(one) || floured.has(last) || wet.has(last) || addsMoist(one)) &&
       (!USES.test(one) || joins(one)),
   );
   return { at: last, by: Math.max(0, by) };

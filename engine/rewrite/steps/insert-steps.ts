@@ -44,16 +44,38 @@ function withBakeApart(text: string, behind: number, told: string): string {
   return text.replace(sentence, () => `${bakes}. ${capital(out)}`);
 }
 
+/** 'Mix until combined, then knead for 8 minutes': the dough is there in the middle of it. */
+const MIXES_THEN_KNEADS =
+  /^(?<mixes>(?:mix|beat|combine|stir|bring|add\b[^.]*?\b(?:mix|stir))\b[^.]*?)(?:;|,? and(?: then)?|,? then|,)\s(?<kneads>(?:increase\b[^.]{0,40}\band |continue (?:to )?|turn\b[^.]{0,60}\band )?knead(?:ing)?\b.*)$/is;
+const RESTS = /\bdough comes together\b/i;
+
+/** The text with the kneading as a sentence of its own, where a rest is told before it; null where that is not so. */
+function withKneadApart(
+  text: string,
+  behind: number,
+  told: string,
+): { page: string; behind: number } | null {
+  const sentences = sentencesOf(text);
+  const at = [behind, behind + 1].find((one) => MIXES_THEN_KNEADS.test(sentences[one] ?? ''));
+  const sentence = sentences[at ?? -1] ?? '';
+  const { mixes, kneads } = MIXES_THEN_KNEADS.exec(sentence)?.groups ?? {};
+  if (at === undefined || mixes === undefined || kneads === undefined || !RESTS.test(told))
+    return null;
+  return { page: text.replace(sentence, () => `${mixes}. ${capital(kneads)}`), behind: at };
+}
+
 /** A step with sentences put in, the last of them first so that the places of the others stay right. */
 function withSentences(step: RewrittenStep, sentences: readonly Insertion[]): RewrittenStep {
   let now = step;
   for (const { behind, step: added, inBracketsOf = [] } of sentences
     .toReversed()
     .toSorted((a, b) => (b.behind ?? 0) - (a.behind ?? 0))) {
-    const page = withBakeApart(now.after, behind ?? 0, added.after);
+    const kneaded = withKneadApart(now.after, behind ?? 0, added.after);
+    const place = kneaded?.behind ?? behind ?? 0;
+    const page = kneaded?.page ?? withBakeApart(now.after, place, added.after);
     const after =
       withBracket(page, inBracketsOf, added.after) ??
-      withSentence(page, behind ?? 0, asSentence(added.after, inBracketsOf));
+      withSentence(page, place, asSentence(added.after, inBracketsOf));
     now = { ...now, after, change: 'changed', why: joinedWhy(now.why, added.why) };
   }
   return now;

@@ -174,3 +174,32 @@ describe('a dough whose method names no line of flour', () => {
     expect(rise).toMatch(/verdoppelt|zwei Drittel/);
   });
 });
+
+it('a dough in German rests once the water with the yeast is in', () => {
+  const [, added = '', rested = ''] = told(
+    'de',
+    ['500 g Mehl', '20 g Hefe', '300 ml Wasser'],
+    [
+      'Hefe im Wasser auflösen. Mehl in eine Schüssel geben und mit Salz mischen.',
+      'Hefewasser zugeben und alles 5 Minuten zu einem weichen Teig verkneten.',
+      'Den Teig 1 Stunde gehen lassen.',
+    ],
+  );
+  expect(added).toContain('Hefewasser zugeben');
+  expect(added).not.toContain('Sobald der Teig');
+  expect(rested).toMatch(/Sobald der Teig zusammenhält/);
+});
+
+it.each([
+  'Add the flour and salt. Mix on low until combined, then knead for 8 minutes.',
+  'Add the flour and salt and mix on low, then knead for 8 minutes.',
+])('a dough rests between mixing and kneading: %s', (step) => {
+  const text = told(
+    'en',
+    ['500 g flour', '7 g dry yeast', '300 ml water'],
+    ['Stir the yeast into the water.', step, 'Let rise for 1 hour.'],
+  ).join('\n');
+  expect(text).toMatch(
+    /[Mm]ix on low[^.]*\. When the dough comes together[^\n]*\. Knead for 8 minutes/,
+  );
+});
