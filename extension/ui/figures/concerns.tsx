@@ -5,6 +5,7 @@ import { Icon } from '../controls/icon.tsx';
 import { promiseWord } from '../goals/page-promises.tsx';
 import { allergenWord } from '../words/allergen-words.ts';
 import { foodWord } from '../words/food-words.ts';
+import { PageNames } from '../words/page-names.tsx';
 import { say, sayCount, sayList } from '../words/say.ts';
 import { ToldSentence } from '../words/told-sentence.tsx';
 
@@ -41,10 +42,7 @@ export function NotCounted({ adaptation, onSay }: MissingProps) {
   return (
     <section class={weighty.length > 0 ? 'missing' : 'missing slight'}>
       <p>
-        <b>{say('notCounted')}</b>{' '}
-        <span lang={adaptation.recipe.language ?? undefined} dir="auto">
-          {sayList(names)}
-        </span>
+        <b>{say('notCounted')}</b> <PageNames names={names} language={adaptation.recipe.language} />
         {more > 0 && ` ${sayCount('andMore', more)}`}.
         {goesPastWithIt(adaptation.verdict) && ` ${say('aboveWithIt')}`}
       </p>

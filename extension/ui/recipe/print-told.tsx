@@ -5,6 +5,7 @@ import { stillContained } from '../figures/allergens/bringers.ts';
 import { nameOf, uncountedLines } from '../figures/concerns.tsx';
 import { allergenWord } from '../words/allergen-words.ts';
 import { foodWord } from '../words/food-words.ts';
+import { PageNames } from '../words/page-names.tsx';
 import { say, sayList } from '../words/say.ts';
 import { ToldSentence } from '../words/told-sentence.tsx';
 
@@ -51,9 +52,10 @@ function Uncounted({ adaptation }: Pick<Props, 'adaptation'>) {
   return (
     <p>
       <b>{say('notCounted')}</b>{' '}
-      <span lang={adaptation.recipe.language ?? undefined} dir="auto">
-        {sayList(all.map(({ key, text }) => nameOf(adaptation, key, text)))}
-      </span>
+      <PageNames
+        names={all.map(({ key, text }) => nameOf(adaptation, key, text))}
+        language={adaptation.recipe.language}
+      />
       .{goesPastWithIt(adaptation.verdict) && ` ${say('aboveWithIt')}`}
     </p>
   );

@@ -57,9 +57,21 @@ export function sayWith(key: MessageKey, ...parts: ComponentChildren[]): Compone
     .map((piece, at) => (at % 2 === 0 ? piece : parts[Number(piece) - 1]));
 }
 
+const joining = () => new Intl.ListFormat(tag, { style: 'long', type: 'conjunction' });
+
 /** 'a, b and c' as the language joins them. */
-export const sayList = (words: readonly string[]): string =>
-  new Intl.ListFormat(tag, { style: 'long', type: 'conjunction' }).format(words);
+export const sayList = (words: readonly string[]): string => joining().format(words);
+
+/** The same of words that are marked-up, each told its place. */
+export function listWith(
+  words: readonly string[],
+  mark: (word: string, at: number) => ComponentChildren,
+): ComponentChildren[] {
+  let at = 0;
+  return joining()
+    .formatToParts(words)
+    .map(({ type, value }) => (type === 'element' ? mark(value, at++) : value));
+}
 
 /** As it stands within a sentence: English begins it small, German nouns keep their capital. */
 export const midSentence = (text: string): string =>
