@@ -3,6 +3,7 @@ import type { RewrittenStep } from '../../model.ts';
 import type { Mention } from '../naming/mention.ts';
 import { bakesIn } from '../oven/bakes-in.ts';
 import { isCooked } from '../steps/boiling.ts';
+import { kneadApart } from '../wording/knead-apart.ts';
 import { isNamedIn } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 import type { Cue } from './cue.ts';
@@ -83,8 +84,10 @@ function placeBefore(
     ({ at, sentence }) => at === mixedAt && sentence > context.course.mixedBy,
   );
   if (later !== undefined) return { at: mixedAt, behind: later.sentence - 1 };
-  const isLast = sentencesOf(texts[mixedAt] ?? '').length <= context.course.mixedBy + 1;
-  return isLast ? alone(mixedAt + 1) : { at: mixedAt, behind: context.course.mixedBy };
+  const sentences = sentencesOf(texts[mixedAt] ?? '');
+  const isLast = sentences.length <= context.course.mixedBy + 1;
+  const kneads = kneadApart(sentences[context.course.mixedBy] ?? '') !== null;
+  return isLast && !kneads ? alone(mixedAt + 1) : { at: mixedAt, behind: context.course.mixedBy };
 }
 
 /** The ingredients that a cue is about. */

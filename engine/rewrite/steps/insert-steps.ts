@@ -2,6 +2,7 @@
 import type { RewrittenStep } from '../../model.ts';
 import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { capital } from '../naming/method-names.ts';
+import { kneadApart } from '../wording/knead-apart.ts';
 import { literal } from '../wording/name-patterns.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 
@@ -44,9 +45,7 @@ function withBakeApart(text: string, behind: number, told: string): string {
   return text.replace(sentence, () => `${bakes}. ${capital(out)}`);
 }
 
-/** 'Mix until combined, then knead for 8 minutes': the dough is there in the middle of it. */
-const MIXES_THEN_KNEADS =
-  /^(?<mixes>(?:mix|beat|combine|stir|bring|add\b[^.]*?\b(?:mix|stir))\b[^.]*?)(?:;|,? and(?: then)?|,? then|,)\s(?<kneads>(?:increase\b[^.]{0,40}\band |continue (?:to )?|turn\b[^.]{0,60}\band )?knead(?:ing)?\b.*)$/is;
+/** What is told between mixing and kneading. */
 const RESTS = /\bdough comes together\b/i;
 
 /** The text with the kneading as a sentence of its own, where a rest is told before it; null where that is not so. */
@@ -56,12 +55,11 @@ function withKneadApart(
   told: string,
 ): { page: string; behind: number } | null {
   const sentences = sentencesOf(text);
-  const at = [behind, behind + 1].find((one) => MIXES_THEN_KNEADS.test(sentences[one] ?? ''));
+  const at = [behind, behind + 1].find((one) => kneadApart(sentences[one] ?? '') !== null);
   const sentence = sentences[at ?? -1] ?? '';
-  const { mixes, kneads } = MIXES_THEN_KNEADS.exec(sentence)?.groups ?? {};
-  if (at === undefined || mixes === undefined || kneads === undefined || !RESTS.test(told))
-    return null;
-  return { page: text.replace(sentence, () => `${mixes}. ${capital(kneads)}`), behind: at };
+  const apart = kneadApart(sentence);
+  if (at === undefined || apart === null || !RESTS.test(told)) return null;
+  return { page: text.replace(sentence, () => apart), behind: at };
 }
 
 /** A step with sentences put in, the last of them first so that the places of the others stay right. */
