@@ -2,8 +2,8 @@
 import type { RewrittenStep } from '../../model.ts';
 import type { Mention } from '../naming/mention.ts';
 import { bakesIn } from '../oven/bakes-in.ts';
+import { kneadApart } from '../parts/knead-apart.ts';
 import { isCooked } from '../steps/boiling.ts';
-import { kneadApart } from '../wording/knead-apart.ts';
 import { isNamedIn } from '../wording/name-patterns.ts';
 import { sentencesOf } from '../wording/sentences.ts';
 import type { Cue } from './cue.ts';

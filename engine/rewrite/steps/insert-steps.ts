@@ -2,7 +2,7 @@
 import type { RewrittenStep } from '../../model.ts';
 import { type Insertion, RANKS } from '../cues/insertion.ts';
 import { capital } from '../naming/method-names.ts';
-import { kneadApart } from '../wording/knead-apart.ts';
+import { kneadApart } from '../parts/knead-apart.ts';
 import { literal } from '../wording/name-patterns.ts';
 import { sentencesOf, withSentence } from '../wording/sentences.ts';
 
