@@ -92,6 +92,8 @@ export interface Cue {
   kneaded?: boolean;
   /** Only for bakes of at least this many minutes. */
   bakeFrom?: number;
+  /** Only its first sentence goes where it is placed; the rest is told once the liquid is in. */
+  afterwards?: boolean;
   /** Its temperature is that of a syrup: sugar melted dry is gone by by colour alone. */
   syrup?: boolean;
   text: string;

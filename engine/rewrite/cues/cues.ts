@@ -7,11 +7,12 @@ import { type Amendment, amendedSteps } from './amendments.ts';
 import type { Cue } from './cue.ts';
 import { addedItems, type CueContext } from './cue-context.ts';
 import { fill, nameIn, reasonOf, riseFactor, textOf } from './cue-text.ts';
-import { isDryCaramel, withoutSyrupHeat } from './dry-caramel.ts';
 import { fittingCues } from './fitting-cues.ts';
 import { type Insertion, inserted, placeOf, RANKS } from './insertion.ts';
 import { isListed } from './listed-foods.ts';
 import { byTheDough, riseAmendments, riseIn } from './rise-times.ts';
+import { isDryCaramel, withoutSyrupHeat } from './stove/dry-caramel.ts';
+import { isInFat, thickenedAt } from './stove/gum-places.ts';
 
 /** Whether the plan takes water or stock off a line, as what drank it is gone. */
 const asksForLessLiquid = ({ plan }: CueContext): boolean =>
@@ -92,8 +93,17 @@ export function insertions(
       const text = cue.syrup === true && isDryCaramel(keyed) ? withoutSyrupHeat(own) : own;
       const said = batterWord(fill(text, context, beside), beside, context);
       const isBracket = cue.bracket === true;
-      const step = inserted(isBracket ? said : capital(said), reasonOf(cue, context));
+      const why = reasonOf(cue, context);
       const rank = cue.place === 'within' ? RANKS.after : RANKS[cue.place];
+      if (cue.afterwards === true && place.behind !== null) {
+        const [first = '', ...later] = sentencesOf(said);
+        const now = isInFat(texts[place.at] ?? '', cue)
+          ? []
+          : [{ ...place, rank, step: inserted(capital(first), why) }];
+        const then = { ...thickenedAt(texts, place.at), rank: RANKS.after };
+        return [...now, { ...then, step: inserted(later.join(' '), why) }];
+      }
+      const step = inserted(isBracket ? said : capital(said), why);
       const names = isBracket ? { inBracketsOf: namesFor(cue, context) } : {};
       return [{ ...place, rank, step, ...names }];
     });

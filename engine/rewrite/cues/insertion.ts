@@ -146,9 +146,10 @@ export function placeOf(
     const elsewhere = cue.where === undefined ? [] : hitsOf(texts, new RegExp(cue.where, 'i'));
     if (cue.halved === true && uses.length + elsewhere.length === 0) return null;
     const at = uses[0] ?? elsewhere[0]?.at ?? flourStep(context);
-    return cue.inside === true && !context.autolyses
-      ? { at, behind: takingSentence(at, original, cue, context) - 1 }
-      : alone(at);
+    if (cue.inside !== true || context.autolyses) return alone(at);
+    // What is mixed dry is mixed before anything is hot or beaten.
+    const isDry = cue.group === 'flours' || cue.afterwards === true;
+    return { at, behind: isDry ? -1 : takingSentence(at, original, cue, context) - 1 };
   }
   if (cue.oven === true) return isBaked(cue, texts, context) ? alone(firstStep) : null;
   const fitting = hitsOf(texts, new RegExp(cue.where, 'i'));

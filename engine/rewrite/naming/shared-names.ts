@@ -75,7 +75,14 @@ function allOf(head: string, sharing: readonly Mention[], together: Mention): Me
       ? 'flours'
       : listOf([...new Set(names)]);
   if (newName === '') return [];
-  const words = [`both ${head}s`, `both the ${head}s`, `all the ${head}s`, `two ${head}s`];
+  const words = [
+    `both kinds of ${head}s`,
+    `both types of ${head}s`,
+    `both ${head}s`,
+    `both the ${head}s`,
+    `all the ${head}s`,
+    `two ${head}s`,
+  ];
   return [{ ...together, names: words, newName }];
 }
 

@@ -1,7 +1,7 @@
 /** Temperatures of sugar and fat: a syrup's is not told of sugar melted dry, and fat has one. */
 import { describe, expect, it } from 'vitest';
 import type { Family } from '../../../engine/model.ts';
-import { isDryCaramel, withoutSyrupHeat } from '../../../engine/rewrite/cues/dry-caramel.ts';
+import { isDryCaramel, withoutSyrupHeat } from '../../../engine/rewrite/cues/stove/dry-caramel.ts';
 import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
 import { type MethodWords, methodWords } from '../../../engine/rewrite/languages/method-words.ts';
 import { type Change, foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
