@@ -192,6 +192,10 @@ const IS_SHARED =
 const PUTS_IN =
   /^(?!.*\b(?:until|once|when)\b).*\b(?:sprinkl\w*|add|spread|scatter|strew|combine|mix|stir|whisk|toss|beat|cream)\b/i;
 
+/** Whether the part made here has a line of the name that no step has named. */
+const isOfPart = (here: readonly Mention[], { part, isNamedBefore }: Place): boolean =>
+  part !== null && here.some((mention) => mention.part === part && !isNamedBefore(mention));
+
 /** 'the sugar' of a later step, where all of the line called just so is in already: the one plain line that no step has named. */
 function nextPlain(
   any: readonly Mention[],
@@ -268,7 +272,7 @@ export function ownerOf({ named, byHead }: Owners, name: string, place: Place): 
       (any.some(({ changed }) => changed)
         ? byNearness(inPart([...new Set([...any, ...(exact ?? [])])], place), place)
         : undefined) ??
-      nextPlain(any, exact ?? [], place) ??
+      nextPlain(isOfPart(here, place) ? here : any, exact ?? [], place) ??
       (here.length === 1 ? here[0] : undefined) ??
       bySection(any, place) ??
       byCompany(any, place.sentence, place) ??

@@ -16,6 +16,7 @@ import type { Mention } from './mention.ts';
 import { isSweetener, listOf, newNameOf, shortName, singular } from './method-names.ts';
 import { ownerOf, ownersOf, type Place, sentenceAt } from './owners.ts';
 import { type Found, keptText, replacement } from './replacement.ts';
+import { linesTogether } from './shared-names.ts';
 
 /** Whether a sentence boils an ingredient: 'cook the pasta', not 'add the cooked pasta and simmer'. */
 const boilsIn = (sentence: string, mention: Mention): boolean =>
@@ -195,7 +196,8 @@ export function renameIn(
     if (isNamedAlready(mention, text, end, groups.name) || isRemark(mention, sentence, text))
       return all;
     named.add(mention);
-    context.used.name(mention);
+    for (const one of [mention, ...linesTogether(groups.name, mentions, context.used)])
+      context.used.name(one);
     const meant = mention.changed
       ? beforeMash(inBoilingStep(mention, text, mentions), sentence)
       : mention;

@@ -1,5 +1,6 @@
 /** Names that several ingredients share: 'sugar' of two sugars, 'both flours'. */
 import type { Ingredient } from '../../model.ts';
+import type { UsedSoFar } from '../steps/used-so-far.ts';
 import { type Mention, mergedByFood } from './mention.ts';
 import { COLLECTIVES, isMade, itemName, listOf, newNameOf, singular } from './method-names.ts';
 
@@ -100,4 +101,28 @@ export function markedElsewhere(mentions: readonly Mention[]): Mention[] {
       .filter((id) => id !== own && (counts.get(id) ?? 0) > 1);
     return elsewhere.length > 0 ? { ...mention, alsoElsewhere: new Set(elsewhere) } : mention;
   });
+}
+
+/** Lines of one thing stand as near as this. Own choice. */
+const APART = 2;
+
+const listedAt = ({ ingredient }: Mention): number => Number.parseInt(ingredient.key, 10);
+
+/** Of the lines that share a plural's last word the first that stand together and no step has named. */
+export function linesTogether(
+  name: string,
+  mentions: readonly Mention[],
+  used: UsedSoFar,
+): Mention[] {
+  const word = name.toLowerCase().split(' ').at(-1) ?? '';
+  const head = singular(word);
+  if (head === word || mentions.some(({ ingredient }) => ingredient.line.group !== null)) return [];
+  const lines = mentions
+    .filter((one) => one.sharedHead === head && !used.isNamedBefore(one))
+    .toSorted((a, b) => listedAt(a) - listedAt(b));
+  const end = lines.findIndex((one, at) => {
+    const next = lines[at + 1];
+    return next === undefined || listedAt(next) - listedAt(one) > APART;
+  });
+  return lines.slice(0, end + 1);
 }

@@ -144,3 +144,74 @@ describe('eggs that stand in for some of a meal', () => {
     expect(wet?.after).toMatch(/eggs and 2 large eggs/);
   });
 });
+
+describe('sugar of a second part', () => {
+  it('is that part’s own, not the plain one of the first', () => {
+    const recipe = {
+      ...makeRecipe(
+        'Filled cookies',
+        [],
+        [
+          'Beat the butter and sugars until light. Add the flour.',
+          'In a saucepan, combine sugar, corn syrup and pecans and boil for 5 minutes.',
+        ],
+      ),
+      groups: [
+        {
+          title: 'Cookie',
+          lines: [
+            '115 g butter',
+            '105 g light brown sugar',
+            '100 g granulated sugar',
+            '250 g flour',
+          ],
+        },
+        { title: 'Filling', lines: ['130 g light brown sugar', '60 g corn syrup', '100 g pecans'] },
+      ],
+    };
+    const read = understand(recipe);
+    const plan = makePlan('cookie', read, [
+      { key: '1', kept: 50, to: [['allulose', 60]] },
+      { key: '2', kept: 40, to: [['allulose', 60]] },
+      { key: '4', kept: 26, to: [['allulose', 105]] },
+    ]);
+    const parts = [
+      { title: 'Cookie', keys: ['0', '1', '2', '3'], family: 'cookie' as const, why: '' },
+      { title: 'Filling', keys: ['4', '5', '6'], family: 'sweet-sauce' as const, why: '' },
+    ];
+    const [, filling] = rewriteRecipe(
+      recipe,
+      read,
+      { ...plan, parts },
+      { foods, region: 'us' },
+    ).steps;
+    expect(filling?.after).toMatch(/105 g allulose/);
+    expect(filling?.after).not.toMatch(/granulated/);
+  });
+
+  it('is the next line where the list has no headings, as the plural took the first ones', () => {
+    const recipe = makeRecipe(
+      'Filled cookies',
+      [
+        '115 g butter',
+        '105 g brown sugar',
+        '100 g granulated sugar',
+        '250 g flour',
+        '130 g brown sugar',
+        '100 g pecans',
+      ],
+      [
+        'Beat the butter and sugars until light. Add the flour.',
+        'In a saucepan, combine sugar and pecans and boil for 5 minutes.',
+      ],
+    );
+    const read = understand(recipe);
+    const plan = makePlan('cookie', read, [
+      { key: '1', kept: 50, to: [['allulose', 60]] },
+      { key: '2', kept: 40, to: [['allulose', 60]] },
+      { key: '4', kept: 26, to: [['allulose', 105]] },
+    ]);
+    const [, filling] = rewriteRecipe(recipe, read, plan, { foods, region: 'us' }).steps;
+    expect(filling?.after).toMatch(/105 g allulose/);
+  });
+});
