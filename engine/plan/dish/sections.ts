@@ -24,7 +24,7 @@ interface Words {
 
 /** Headings of a dish's own parts. */
 const PART =
-  /crust|pastry|pickl|\bbase\b|filling|topping|frosting|icing|glaze|meringue|sauce|gravy|coating|breading|crumb|dressing|marinade|meat|patt(?:y|ies)|streusel|crumble|syrup|custard|\bcream\b|\bdip\b|salsa|slaw|ragu|ragù|bechamel|béchamel|ganache|buttercream|compote|curd|caramel|dumpling|stew|soup|chicken|beef|pork|lamb|fish|vegetable|batter|pasta|potato|mash|mousse|jam\b|swirl|butter\b|wash\b|decorat|garnish|serve|biscuit layer|cheesecake|shortbread|posset/i;
+  /crust|pastry|pickl|\bbase\b|filling|topping|frosting|icing|glaze|meringue|sauce|gravy|coating|breading|crumb|dressing|marinade|meat|patt(?:y|ies)|streusel|crumble|syrup|custard|\bcream\b|\bdip\b|salsa|slaw|ragu|ragù|bechamel|béchamel|ganache|buttercream|compote|curd|caramel|dumpling|stew|soup|chicken|beef|pork|lamb|fish|vegetable|batter|pasta|potato|mash|mousse|jam\b|swirl|butter\b|wash\b|decorat|garnish|serve|biscuit layer|cheesecake|shortbread|posset|\bcross(?:es)?\b/i;
 
 /** Headings of steps of one dough, whatever else they say. */
 const SAME =

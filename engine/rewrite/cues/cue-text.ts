@@ -136,7 +136,7 @@ function isMany({ title, method, words }: CueContext): boolean {
   return many.test(title) || (!(bakes?.one ?? ONE).test(title) && many.test(method));
 }
 const MANY =
-  /\b(muffins?|scones|cupcakes|rolls|buns|baps|bagels|cookies|biscuits|(?:cut|shape|divide)d? into \d+|\d+ (?:rolls|buns|pieces))\b/i;
+  /\b(muffins?|scones|cupcakes|rolls|buns|baps|bagels|pretzels|pitas|naans|bialys|breadsticks|cookies|biscuits|(?:cut|shape|divide)d? into \d+|\d+ (?:rolls|buns|pieces))\b/i;
 const ONE = /\b(loaf|bread|cake|tart|pie|boule|baguette)\b/i;
 
 /** The same of another language, made once. */

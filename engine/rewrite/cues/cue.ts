@@ -66,6 +66,8 @@ export interface Cue {
   inStep?: boolean;
   /** Only once the dough is mixed. */
   dough?: boolean;
+  /** Only from the step on that takes the yeast. */
+  risen?: boolean;
   /** Only for a title or method that speaks of this. */
   ifSaid?: string;
   /** Only for a dish whose title says this. */

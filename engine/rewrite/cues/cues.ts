@@ -8,7 +8,7 @@ import type { Cue } from './cue.ts';
 import { addedItems, type CueContext } from './cue-context.ts';
 import { fill, nameIn, reasonOf, riseFactor, textOf } from './cue-text.ts';
 import { fittingCues } from './fitting-cues.ts';
-import { type Insertion, inserted, placeOf, RANKS } from './insertion.ts';
+import { type Insertion, inserted, placeOf, RANKS, yeastStep } from './insertion.ts';
 import { isListed } from './listed-foods.ts';
 import { byTheDough, riseAmendments, riseIn } from './rise-times.ts';
 import { isDryCaramel, withoutSyrupHeat } from './stove/dry-caramel.ts';
@@ -45,6 +45,7 @@ export function riseTimes({ context, texts, original }: PartMethod): Amendment[]
     const told = { factor, words: context.words, why: reasonOf(cue, context) };
     const rises = new RegExp(cue.where ?? '$^', 'i');
     return original.flatMap((page, at) => {
+      if (at < yeastStep(texts)) return [];
       if (at === place.at) return riseAmendments(at, page, sentence, told);
       const keys = sentencesOf(texts[at] ?? '');
       const own = sentencesOf(page).findIndex(

@@ -113,6 +113,15 @@ function isInTime(cue: Cue, uses: readonly number[], at: number): boolean {
   return at >= first;
 }
 
+const YEAST = /\b(?:yeast|starter|levain|poolish|biga)\b/i;
+
+/** Index of the first step that takes the yeast; 0 when none says so. What stands before does not rise yet. */
+export const yeastStep = (texts: readonly string[]): number =>
+  Math.max(
+    0,
+    texts.findIndex((text) => YEAST.test(text)),
+  );
+
 /** Whether the oven is used once what a cue is about is in. */
 export function isBaked(cue: Cue, texts: readonly string[], context: CueContext): boolean {
   const [first] = usesOf(cue, context);
@@ -157,6 +166,7 @@ export function placeOf(
     (hit) =>
       isInTime(cue, uses, hit.at) &&
       !(cue.dough === true && cue.place === 'within' && isBeforeDough(hit, context)) &&
+      (cue.risen !== true || hit.at >= yeastStep(texts)) &&
       (cue.naming !== true || isCookedIn(hit, original, cue, context)),
   );
   const prefers = cue.prefers === undefined ? null : new RegExp(cue.prefers, 'i');

@@ -3,9 +3,12 @@ import { FRACTION_SIGNS, numberValue } from '../../numerals.ts';
 
 const NUMBER = `\\d+\\s?[${FRACTION_SIGNS}]|\\d+\\s\\d/\\d|\\d/\\d|\\d+(?:[.,]\\d+)?|[${FRACTION_SIGNS}]`;
 const UNIT =
-  '(?<hours>hours?|hrs?|h|stunden?|std|heures?|uur|uren|horas?|ore|ora|timmar|timme|timer|time)|(?<minutes>min(?:ute[ns]?|uten|utes|uti|utos?|uter|utter|utt)?)';
+  '(?<hours>hours?|hrs?|h|stunden?|std(?:\\.(?=\\s+\\p{Ll}))?|heures?|uur|uren|horas?|ore|ora|timmar|timme|timer|time)|(?<minutes>min(?:ute[ns]?|uten|utes|uti|utos?|uter|utter|utt)?)';
+/** '1 h 30', '1 hour and 15 minutes': the minutes behind the hours. */
+const REST =
+  '(?:(?<=\\dh|\\sh)\\s?(?<bare>[0-5]\\d)(?!\\d|\\s?(?:°|º|g\\b|ml|cm))|\\s+(?:and |und |et |y |e |en |og |och )?(?<more>\\d{1,2})\\s*min(?:ute[ns]?|uten|utes|uti|utos?|uter|utter)?(?!\\p{L}))?';
 const TIME = new RegExp(
-  `(?<low>${NUMBER})\\s*(?:(?:-|–|—|to|bis|à|tot|a|till|til)\\s*(?<high>${NUMBER})\\s*)?(?:${UNIT})(?![\\p{L}])`,
+  `(?<low>${NUMBER})\\s*(?:(?:-|–|—|to|bis|à|tot|a|till|til)\\s*(?<high>${NUMBER})\\s*)?(?:${UNIT})(?![\\p{L}])${REST}`,
   'iu',
 );
 
@@ -16,12 +19,13 @@ export interface Minutes {
 
 /** Minutes of the first time that a sentence states; null when it states none. */
 export function statedTime(sentence: string): Minutes | null {
-  const { low, high, hours } = TIME.exec(sentence)?.groups ?? {};
+  const { low, high, hours, bare, more } = TIME.exec(sentence)?.groups ?? {};
   if (low === undefined) return null;
   const each = hours === undefined ? 1 : 60;
   const from = numberValue(low);
   const to = numberValue(high ?? low);
-  return from === null || to === null ? null : { low: from * each, high: to * each };
+  const rest = hours === undefined ? 0 : Number(bare ?? more ?? 0);
+  return from === null || to === null ? null : { low: from * each + rest, high: to * each + rest };
 }
 
 export interface StatedTime {

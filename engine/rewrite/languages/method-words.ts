@@ -104,8 +104,12 @@ function keyer(words: MethodWords): (text: string) => string {
 
 const keyerOf = keptFor(keyer);
 
+/** 'ca. 35 Min. in der Mitte': full stops that end no sentence. */
+const SHORTENED = /(?<=\b(?:ca|min|std|env|aprox|circa))\.(?=\s+[\p{Ll}\d])/giu;
+
 /** 'Im Ofen 40 Minuten backen' -> 'Oven minutes bake: Im oven 40 minutes bake', for finding places; sentence by sentence. */
-export const keyed = (text: string, words: MethodWords): string => keyerOf(words)(text);
+export const keyed = (text: string, words: MethodWords): string =>
+  keyerOf(words)(text.replace(SHORTENED, ''));
 
 /** 'a', 'a und b', 'a, b und c'. */
 export function joinedWith(list: readonly string[], and: string): string {

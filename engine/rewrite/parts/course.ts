@@ -19,7 +19,7 @@ const MIXES =
   /\b(mix|stir|combine|whisk|fold|beat|rub|pulse|blend|process|cut in|work|add|sift|pour|make|bring|form)\b/i;
 /** What puts more in, as methods of nine languages have it. */
 const ADDS =
-  /(?<!\p{L})(?:zugeben|zufügen|hinzufügen|hinzugeben|dazugeben|ajout\p{L}*|incorpor\p{L}*|añad\p{L}*|agreg\p{L}*|aggiung\p{L}*|unite|unire|adicion\p{L}*|junt\p{L}*|toevoeg\p{L}*|voeg|tillsätt\p{L}*|tilsæt\p{L}*|tilsett\p{L}*)(?!\p{L})/iu;
+  /(?<!\p{L})(?:zugeben|beigeben|dazugeben|dazugie(?:ß|ss)en|zugie(?:ß|ss)en|zufügen|hinzufügen|hinzugeben|dazugeben|ajout\p{L}*|incorpor\p{L}*|añad\p{L}*|agreg\p{L}*|aggiung\p{L}*|unite|unire|adicion\p{L}*|junt\p{L}*|toevoeg\p{L}*|voeg|tillsätt\p{L}*|tilsæt\p{L}*|tilsett\p{L}*)(?!\p{L})/iu;
 const mixes = (text: string): boolean => MIXES.test(text) || ADDS.test(text);
 const MIX_OF_ALL =
   /\b(?:dry ingredients|flours?(?: mixture| mix)?|dry mix(?:ture)?)\b|\b(?:form|forms|make|makes|becomes?|into|to) (?:a |an |the )?(?:\w+ ){0,3}(?:dough|batter)\b|all (?:the )?(?:other |remaining )?ingredients/i;

@@ -79,10 +79,12 @@ const OPENING =
 /** 'Für die Streusel Mehl …', 'Pour la garniture : …', 'Para a calda …'. */
 const OPENING_ABROAD =
   /^(?:\d+[.)]\s*)?(?:für|pour|voor|para|per|till|til)\s+(?:(?:die|den|das|le|la|les|l['’]|de|het|el|los|las|il|lo|i|gli|o|a|os|as)\s*)?(\p{L}[^,.:;]{2,40})/iu;
+/** What is made, told at the end: 'mix the juice and sugar to make the drizzle'. */
+const PURPOSE = /\bto (?:make|form) (?:the|your|a) ([^,.:;]{3,30})/i;
 
 function byOpening(sentence: string, words: PartWords): number | null {
   const said = sentence.trim();
-  const found = (OPENING.exec(said) ?? OPENING_ABROAD.exec(said))?.[1];
+  const found = (OPENING.exec(said) ?? OPENING_ABROAD.exec(said) ?? PURPOSE.exec(said))?.[1];
   return found === undefined ? null : byHeading(found, words);
 }
 
@@ -96,6 +98,9 @@ function byIngredients(text: string, { own }: PartWords): number | null {
     ? counts.indexOf(best)
     : null;
 }
+
+/** What goes into the oven belongs to the step before. */
+const BAKES = /\bbake|\boven\b|\bcool\b/i;
 
 /** Where parts come together or the dish is served. */
 const ASSEMBLY = /\b(assembl\w*|serv(?:e|ing)|storage|store)\b/i;
@@ -125,13 +130,16 @@ export function stepParts(
       part = null;
     }
     const assembly = step.section !== null && ASSEMBLY.test(step.section);
-    let start = 0;
-    const sentences = sentenceEnds(step.text).map((end) => {
-      const sentence = step.text.slice(start, end);
-      start = end;
-      part = assembly
-        ? null
-        : (heading ?? byOpening(sentence, words) ?? byIngredients(sentence, words) ?? part);
+    const ends = sentenceEnds(step.text);
+    const texts = ends.map((end, at) => step.text.slice(ends[at - 1] ?? 0, end));
+    const told = texts.map(
+      (text) => heading ?? byOpening(text, words) ?? byIngredients(text, words),
+    );
+    // A step that begins with foods of either part makes what its next foods belong to.
+    const isOpen = told[0] === null && mentions.some((one) => isNamedIn(texts[0] ?? '', one));
+    const ahead = isOpen && !BAKES.test(texts[0] ?? '') ? told.find((one) => one !== null) : null;
+    const sentences = ends.map((end, at) => {
+      part = assembly ? null : (told[at] ?? (at === 0 ? ahead : null) ?? part);
       return { end, part };
     });
     return { whole: heading ?? wholePart(sentences), headed: heading !== null, sentences };

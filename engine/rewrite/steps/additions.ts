@@ -24,6 +24,8 @@ function unnamed(context: CueContext, written: string): PlannedItem[] {
     if (standIns.has(foodId) && !key.startsWith('new.')) return false;
     const local = words === null ? null : localFoodName(foodId, words);
     const named = local ?? shortName(foodName);
+    // A method may speak of water that no line has: what is new is told by its grams.
+    if (foodId === 'water') return !text.includes(`${Math.round(grams)} g`);
     return !text.includes(named.toLowerCase());
   });
 }
@@ -66,6 +68,18 @@ function placeBeside(
     own.some((mention) => isNamedIn(sentence, mention)),
   );
   return { at, behind: behind < 0 ? null : behind };
+}
+
+const POURS_WATER = /\bwater\b/i;
+
+/** Where no line of what is moist is named: behind the sentence of the step that pours in water. */
+function withWater(
+  place: Pick<Insertion, 'at' | 'behind'>,
+  texts: readonly string[],
+): Pick<Insertion, 'at' | 'behind'> {
+  if (place.behind !== null) return place;
+  const behind = sentencesOf(texts[place.at] ?? '').findIndex((one) => POURS_WATER.test(one));
+  return behind < 0 ? place : { ...place, behind };
 }
 
 const MASHES = /\bmash/i;
@@ -168,6 +182,6 @@ export function additionSteps(
       beside(({ role }) => role === 'structure', first),
       sentences.dry,
     ),
-    ...step(wet, beside(isMoist, course.mixedAt), sentences.moist),
+    ...step(wet, withWater(beside(isMoist, course.mixedAt), texts), sentences.moist),
   ];
 }

@@ -22,10 +22,13 @@ function withoutWater(text: string, water: Mention): string | null {
   );
 }
 
+/** A starter is stirred into the water, which the flour cannot have drunk by then. */
+const LEAVEN = /\b(?:starter|levain|leaven|poolish|biga)\b/i;
+
 /** Whether flour and water can stand first: the method brings them together in one step, or names no water. */
 export function autolyses(texts: readonly string[], mentions: readonly Mention[]): boolean {
   const water = waterOf(mentions);
-  if (water === undefined) return false;
+  if (water === undefined || texts.some((text) => LEAVEN.test(text))) return false;
   const first = texts.find((text) => isNamedIn(text, water));
   return first === undefined || withoutWater(first, water) !== null;
 }

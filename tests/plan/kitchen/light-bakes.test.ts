@@ -150,3 +150,59 @@ describe('a lean loaf', () => {
     expect(steps.map(({ after }) => after).join(' ')).toMatch(/10 minutes more\. The loaf is done/);
   });
 });
+
+describe('a quick dough without egg', () => {
+  it('takes little coconut flour, and a flatbread none', () => {
+    const lines = [
+      '500 g plain flour',
+      '1 tsp bicarbonate of soda',
+      '1 tsp salt',
+      '500 ml buttermilk',
+    ];
+    const steps = ['Mix to a dough, shape a round loaf and bake at 200 C for 35 minutes.'];
+    const loaf = adapted(made('Soda bread', 'Serves 12', lines, steps, ['quick-bread']));
+    const coconut = loaf.plan.items.find(({ foodId }) => foodId === 'coconut-flour');
+    expect(coconut?.grams ?? 0).toBeLessThanOrEqual(0.3 * 0.35 * 500 + 1);
+    const flat = adapted(
+      made(
+        'Yogurt flatbreads',
+        'Makes 6',
+        ['300 g self-raising flour', '300 g yogurt', '1 tsp salt'],
+        ['Mix to a dough, roll out 6 and cook in a hot pan for 2 minutes a side.'],
+        ['flatbread'],
+      ),
+    );
+    expect(flat.plan.family.id).toBe('flatbread');
+    expect(flat.plan.items.map(({ foodId }) => foodId)).not.toContain('coconut-flour');
+  });
+});
+
+describe('muffins', () => {
+  it('are filled, not cut', () => {
+    const { steps, plan } = adapted(
+      made(
+        'Berry muffins',
+        'Makes 12 muffins',
+        [
+          '250 g plain flour',
+          '2 tsp baking powder',
+          '115 g butter',
+          '200 g sugar',
+          '2 eggs',
+          '120 ml milk',
+          '250 g blueberries',
+        ],
+        [
+          'Heat the oven to 375 F and line a 12-cup muffin tin.',
+          'Cream butter and sugar, beat in the eggs, fold in flour, baking powder, milk and blueberries.',
+          'Divide the batter among the cups. Bake for 25 minutes.',
+        ],
+        ['quick-bread', 'cake'],
+      ),
+      { budgetG: 15 },
+    );
+    expect(plan.servings).toBeGreaterThan(12);
+    expect(steps.map(({ after }) => after).join('\n')).toMatch(/Fill \d+ instead of 12/);
+    expect(steps.map(({ after }) => after).join('\n')).not.toMatch(/\bcut it\b/i);
+  });
+});

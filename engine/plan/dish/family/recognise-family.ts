@@ -113,6 +113,7 @@ function yeasted(r: Ratios, title: string, method: string): FamilyGuess {
 const TITLE_DOUGHS: readonly (readonly [RegExp, Family, (r: Ratios) => boolean])[] = [
   [/choux|eclair|éclair|cream puff|profiterole|gougère|churro/, 'choux', (r) => r.liquid > 0.8],
   [/empanad|samosa|\bpast(?:y|ies)\b|turnover|\bhand pies?\b/, 'pie-crust', (r) => r.fat > 0.1],
+  [/flatbread|\bnaan|chapati|\broti\b/, 'flatbread', (r) => r.liquid > 0.3 && r.egg < 0.1],
   [/flammk|tarte flamb|lahmacun|\bpide\b|\bcoca de\b/, 'flatbread', (r) => r.liquid > 0.3],
   [/strudel|\bbörek\b|\bburek\b/, 'pie-crust', (r) => r.flourShare >= 0.06],
   [/tortilla|\bwraps?\b|\brotis?\b|chapati/, 'tortilla', (r) => r.fat < 0.4 && r.sugar < 0.1],
