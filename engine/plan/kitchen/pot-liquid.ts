@@ -102,14 +102,23 @@ function mostFor(part: Part, { title }: Dish): number {
   return OPEN_PAN.has(part.class) ? MOST_PER_GRAM_IN_OPEN_PAN : MOST_PER_GRAM;
 }
 
-/** How much more or less of its liquid a part's line takes up than it did, g. */
-function shiftOf(part: Part, amounts: readonly Amount[], dish: Dish): number {
+/** What a part's line takes up of its liquid, before and now, g. */
+function takenUp(part: Part, amounts: readonly Amount[], dish: Dish): { was: number; now: number } {
   const now = amounts
     .filter(({ key }) => key === part.key)
     .reduce((sum, a) => sum + a.grams * drunkBy(a, part, dish), 0);
   const before = amounts.find(({ key, origin }) => key === part.key && origin === 'kept');
-  return before === undefined ? 0 : now - part.grams * drunkBy(before, part, dish);
+  return { was: before === undefined ? now : part.grams * drunkBy(before, part, dish), now };
 }
+
+/** More water than this for a gram of grain is poured off, or cooks something else. Own choice. */
+const MOST_OF_ITS_OWN = 3.2;
+
+/** Whether a grain is boiled in plain water of its own, of which it takes all. */
+const hasOwnWater = (part: Part, pot: readonly Amount[], whole: number): boolean =>
+  (part.class === 'rice-dry' || part.class === 'grains-dry') &&
+  pot.every(({ food }) => food.id === 'water') &&
+  whole <= MOST_OF_ITS_OWN * part.grams;
 
 /** Share of a part that stays: it wants as much for each gram as it had. */
 const leftOf = ({ key, food, grams }: Part, amounts: readonly Amount[]): number =>
@@ -136,8 +145,8 @@ export function withPotLiquid(amounts: readonly Amount[], dish: Dish): Amount[] 
   if (mentionsAny(SOUPS, dish.title)) return [...amounts];
   let now = [...amounts];
   for (const part of dish.parts) {
-    const shift = shiftOf(part, amounts, dish);
-    if (shift >= 0) continue;
+    const { was, now: takes } = takenUp(part, amounts, dish);
+    if (takes >= was) continue;
     const keys = new Set(potOf(part, dish).map(({ key }) => key));
     // Of juice that has given way to water, what is left is for its taste.
     const watered = new Set(now.flatMap((a) => (isWater(a) && a.key !== null ? [a.key] : [])));
@@ -152,7 +161,8 @@ export function withPotLiquid(amounts: readonly Amount[], dish: Dish): Amount[] 
       Math.max(LEAST.share, part.class === 'rice-dry' ? leftOf(part, amounts) : 0) * whole,
       Math.min(LEAST.grams, whole),
     );
-    const share = Math.max(least, whole + shift) / Math.max(whole, 1e-9);
+    const wants = hasOwnWater(part, pot, whole) ? (whole * takes) / was : whole + takes - was;
+    const share = Math.max(least, wants) / Math.max(whole, 1e-9);
     if (whole <= 0 || share > 1 - UNNOTICED) continue;
     now = now.map((a) => (pot.includes(a) ? lessened(a, share) : a));
   }

@@ -70,11 +70,14 @@ function isIdleWithNone(
 /** A part that is strewn on another, whatever family its ratios have: it is no dough of cookies. */
 const STREWN = /\b(?:streusel|crumble|crumbs?|topping|sprinkle)\b/i;
 const OF_PIECES: ReadonlySet<string> = new Set(['cookie-chill', 'cookie-firm']);
+/** Nor has it a centre, or hours to cool in a tin. */
+const OF_A_BAKE: ReadonlySet<string> = new Set(['core', 'cooling']);
 
 /** Whether a cue is called for: by the plan, by the dish, and by what the method does not say already. */
 export function applies(cue: Cue, context: CueContext): boolean {
   if (!isFor(cue.families, context.plan.family.id)) return false;
-  if (STREWN.test(context.partTitle ?? '') && OF_PIECES.has(cue.id)) return false;
+  const isOfBake = OF_PIECES.has(cue.id) || OF_A_BAKE.has(cue.group ?? '');
+  if (isOfBake && STREWN.test(context.partTitle ?? '')) return false;
   // What joins late has a sentence of its own.
   if (cue.bracket === true && ((context.late ?? []).length > 0 || context.together === true))
     return false;

@@ -35,7 +35,7 @@ const CALLED: Record<string, string[]> = {
 
 /** Rice, sugar, flour and potatoes in languages that put the kind behind: 'arroz agulha', 'sucre en poudre', and varieties: 'aardappelen Bintje'. */
 const KIND_BEHIND: ReadonlySet<string> = new Set(
-  'cioccolato chocolat chocolate fromage queso formaggio queijo pâtes pasta patata patate pommes patatas batata batatas aardappelen aardappels kartoffeln potatis poteter kartofler lait leche latte leite pain pan pane pão papas patatine batatinhas riz arroz riso sucre azúcar açúcar zucchero farine harina farinha farina semoule sémola sêmola semola'.split(
+  'cioccolato chocolat chocolate fromage queso formaggio queijo pâtes pasta patata patate pommes patatas batata batatas aardappelen aardappels kartoffeln potatis poteter kartofler lait leche latte leite pain pan pane pão papas patatine batatinhas riz arroz riso sucre azúcar açúcar zucchero farine harina farinha farina semoule sémola sêmola semola sfoglie placas láminas feuilles'.split(
     ' ',
   ),
 );

@@ -157,3 +157,21 @@ describe('a meal that the method calls by another word', () => {
     expect(nowLiquid).toBeLessThan(0.85 * 1200);
   });
 });
+
+describe('a grain in plain water of its own', () => {
+  it('has as much less of it as there is less to take it up', () => {
+    const salad = dishesOf('other')(
+      'Quinoa salad with herbs',
+      ['170 g quinoa', '480 ml water', '200 g cherry tomatoes', '1 cucumber', '60 ml olive oil'],
+      [
+        'Combine the quinoa and water in a pan. Bring to a boil, cover and simmer for 15 minutes. Spread out to cool.',
+        'Toss the quinoa with the tomatoes, cucumber and oil.',
+      ],
+    );
+    const { plan } = adapted(salad, { budgetG: 12, way: 'within' });
+    const gramsOf = (id: string) => plan.items.find(({ foodId }) => foodId === id)?.grams ?? 0;
+    const kept = gramsOf('quinoa-dry');
+    expect(kept).toBeLessThan(120);
+    expect(gramsOf('water')).toBeLessThan((480 * (kept + 25)) / 170);
+  });
+});

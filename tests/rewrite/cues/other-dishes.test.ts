@@ -297,6 +297,34 @@ describe('a mash of cauliflower', () => {
   });
 });
 
+describe('what is strewn on a dish of vegetables', () => {
+  it('is no cake with hours in its tin', () => {
+    const told = methodOf(
+      'Sweet potato casserole',
+      [
+        '1.3 kg sweet potatoes',
+        '100 g sugar',
+        '2 eggs',
+        '60 g butter',
+        'For the pecan topping:',
+        '220 g brown sugar',
+        '60 g flour',
+        '75 g butter, melted',
+        '100 g pecans',
+      ],
+      [
+        'Boil the sweet potatoes until tender, drain and mash.',
+        'Beat in the sugar, eggs and butter and spread in a dish.',
+        'For the topping, mix brown sugar, flour, butter and pecans and scatter over.',
+        'Bake at 160 °C for 30 minutes.',
+      ],
+      12,
+    );
+    expect(told).toMatch(/allulose/);
+    expect(told).not.toMatch(/rack|centre reaches/);
+  });
+});
+
 describe('what is stirred in raw', () => {
   it('is not in the pot before', () => {
     const told = methodOf(

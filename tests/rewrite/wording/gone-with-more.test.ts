@@ -3,8 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { rewriteRecipe } from '../../../engine/rewrite/index.ts';
 import { type Change, foods, makePlan, makeRecipe, understand } from '../fixtures.ts';
 
-function told(title: string, lines: string[], steps: string[], change: Change): string {
-  const recipe = makeRecipe(title, lines, steps);
+function told(
+  title: string,
+  lines: string[],
+  steps: string[],
+  change: Change,
+  language = 'en',
+): string {
+  const recipe = { ...makeRecipe(title, lines, steps), language };
   const ingredients = understand(recipe);
   const family = change.to.some(([id]) => id === 'zucchini') ? 'pasta-dish' : 'rice-dish';
   const plan = makePlan(family, ingredients, [change]);
@@ -72,5 +78,22 @@ describe('strands of zucchini for pasta', () => {
     );
     expect(text).toMatch(/7 minutes\. For the last 1-2 minutes stir in the zucchini/);
     expect(text).not.toMatch(/hot pan/);
+  });
+});
+
+describe('sheets by the first word of their line', () => {
+  it('are blanched no more', () => {
+    const text = told(
+      'Lasagne al forno',
+      ["400 g di sfoglie per lasagne all'uovo", '700 g di ragù', '150 g di parmigiano'],
+      [
+        'Sbollentare le sfoglie in acqua salata per 1 minuto e asciugarle su un canovaccio.',
+        'Alternare sfoglie, ragù e parmigiano e cuocere in forno per 30 minuti.',
+      ],
+      { key: '0', kept: 0, to: [['zucchini', 1100]] },
+      'it',
+    );
+    expect(text).not.toMatch(/Sbollentare/);
+    expect(text).toMatch(/Alternare sfoglie \(ora 1100 g di zucchine\)/);
   });
 });
