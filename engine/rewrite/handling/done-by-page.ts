@@ -166,6 +166,8 @@ export function leftToDo(
 /** A handling that ends in the oven: 'Salt, blot and roast at 220 °C.' */
 const ROASTED_LAST = /^(?<first>[^;]*?)(?:,| and|, and) roast at \d[^;.]*\./i;
 const BAKES = /\b(?:bake|roast)\b/i;
+/** Cooked in hot fat, once or twice. */
+const FRIES_IN_OIL = /\b(?:deep[- ]?fr\w+|(?:fry|blanch|cook)\b[^.;]*\boil)\b/i;
 
 /** A handling that ends in a bake of its own: 'Blot, toss with oil and bake 25-30 minutes at 200 °C'. */
 const BAKED_LAST =
@@ -200,6 +202,8 @@ function withoutBaking(
     : `${done}; it takes ${low}-${high} minutes in the oven in all.`;
 }
 
+const FRIED_SHAPE = /\b(?:fries|chips|wedges|sticks)\b/i;
+
 /** A handling without its roasting, where a step of the page bakes what came in till it is done. */
 export function withoutRoasting(
   method: string,
@@ -212,6 +216,14 @@ export function withoutRoasting(
   const first = ROASTED_LAST.exec(method)?.groups?.first;
   if (name === '' || first === undefined || (mention?.items.length ?? 0) > 1) return method;
   const done = new RegExp(`\\buntil (?:the )?${literal(name)}\\b`, 'i');
-  const bakes = texts.flatMap(sentencesOf).some((one) => BAKES.test(one) && done.test(one));
-  return bakes ? `${first.replace(/, (?=[^,]*$)/, ' and ')}.` : method;
+  const sentences = texts.flatMap(sentencesOf);
+  const bakes = sentences.some((one) => BAKES.test(one) && done.test(one));
+  // What the page fries is not roasted as well.
+  const named = new RegExp(`\\b${literal(name)}\\b`, 'i');
+  const fries =
+    sentences.some((one) => FRIES_IN_OIL.test(one)) &&
+    !sentences.some((one) => BAKES.test(one) && named.test(one));
+  return bakes || (fries && FRIED_SHAPE.test(sentences.join(' ')))
+    ? `${first.replace(/, (?=[^,]*$)/, ' and ')}.`
+    : method;
 }

@@ -137,6 +137,9 @@ function waitsOverHeat(handling: Handling, text: string): boolean {
   );
 }
 
+/** Pieces are salted once they are cut. */
+const CUTS = /^(?:peel[^.;]*\b(?:and|then) )?(?:cut|slice|chop|dice)\b/i;
+
 /** A step as it is told: within the one that takes the food, or before it where it takes long. */
 export function insertionOf(
   handling: Handling,
@@ -158,7 +161,8 @@ export function insertionOf(
   const sentence = /^sift\b/i.test(method) ? 0 : sentenceOf(text, handling);
   const last = sentencesOf(text).length - 1;
   const late = FOLDED_IN.test(method) && mention !== undefined && joinsLate(mention);
-  const before = late ? sentence : sentence - 1;
+  const isCut = /^salt\b/i.test(method) && CUTS.test(sentencesOf(text)[sentence] ?? '');
+  const before = late || isCut ? sentence : sentence - 1;
   const behind = isTold(swap.method ?? '') ? toldBehind(method, text, last) : before;
   return { ...own, rank: isTold(swap.method ?? '') ? RANKS.after : RANKS.use, behind };
 }

@@ -145,3 +145,27 @@ describe('dumplings of mashed potatoes', () => {
     expect(text).toMatch(/Mash the potatoes and celeriac.*butter too\./);
   });
 });
+
+describe('chips that the page fries', () => {
+  it('are salted and blotted once they are cut, and not roasted as well', () => {
+    const chips = dish(
+      'Fish and chips',
+      [
+        '1 kg potatoes',
+        '800 g cod fillets',
+        '150 g flour',
+        '1 tsp baking powder',
+        '220 ml cold beer',
+        'oil for frying',
+      ],
+      [
+        'Peel the potatoes and cut into thick chips. Blanch in oil at 140 °C for 6 minutes; drain.',
+        'Whisk flour, baking powder and beer to a batter. Dip the fish and fry for 6 minutes.',
+        'Fry the chips again at 190 °C for 3 minutes.',
+      ],
+    );
+    const text = method(adapted(chips, { way: 'within' }));
+    expect(text).toMatch(/thick chips\. Salt the [a-z]+ and blot\. Blanch/);
+    expect(text).not.toMatch(/roast/);
+  });
+});
