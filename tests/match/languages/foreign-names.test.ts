@@ -37,6 +37,8 @@ describe('names in other languages that are known only in part', () => {
     ['fr', 'sel et poivre', 'salt'],
     ['es', 'sal y pimienta', 'salt'],
     ['it', 'agnolotti', 'ravioli'],
+    ['it', 'ditaloni rigati', 'pasta-dry'],
+    ['de', 'Nürnberger Rostbratwürstchen', 'bratwurst'],
     ['es', 'levadura', 'fresh-yeast'],
   ])('%s: %s -> %s', (language, name, id) => {
     expect(match(name, language)?.foodId).toBe(id);
