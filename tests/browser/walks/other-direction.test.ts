@@ -94,6 +94,11 @@ describe.each(['chromium', 'firefox'] as const)('in %s', (engine) => {
     const [ingredients] = await boxes('h2#ingredients-title, #ingredients-title');
     expect(title?.words).toBe(TITLE);
     expect(Math.abs((title?.left ?? 0) - (ingredients?.left ?? 99))).toBeLessThan(3);
+    await driven.open('bench.html#stove');
+    await driven.waitFor(`return document.querySelector('.stove-count') !== null;`);
+    await driven.resize(1280, 800);
+    const [atStove] = await boxes('.stove-head h1');
+    expect(atStove?.left ?? 999).toBeLessThan(150);
     await driven.open('bench.html#kept');
     await driven.waitFor(`return document.querySelector('.kept-title') !== null;`);
     await driven.resize(1280, 800);
