@@ -178,3 +178,20 @@ describe('a burger of beans', () => {
       expect(items.some(({ foodId }) => foodId.startsWith('mushroom'))).toBe(false);
   });
 });
+
+describe('small pasta in a soup of beans', () => {
+  it('is no long strand', () => {
+    const soup = plate(
+      'Pasta e fagioli',
+      'Serves 4',
+      ['300 g dried borlotti beans', '200 g dried pasta', '80 g pancetta', '250 g passata'],
+      [
+        'Soak the beans for 12 hours and boil them for 80 minutes.',
+        'Fry the pancetta, add the passata and the beans with their water and cook for 20 minutes.',
+        'Add the pasta and cook, stirring, until done.',
+      ],
+    );
+    for (const { items } of everyWay(adapted(soup)))
+      expect(items.some(({ foodId }) => /konjac-noodles|zucchini/.test(foodId))).toBe(false);
+  });
+});
