@@ -58,8 +58,24 @@ export function lastOwnSentence(text: string): number {
   return remark < 0 ? sentences.length - 1 : remark - 1;
 }
 
-/** Index of the step that shapes pieces before any heat; -1 when none does, or when a serving is several of them. */
-export function shapingStep(texts: readonly string[], family: Family): number {
+const IN_WORDS = ['two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+const WORDED = new RegExp(
+  `\\b(?:in|into) (${IN_WORDS.join('|')}) (?:equal |even |large )?(?:balls|rounds|pizzas|bases|loaves)\\b`,
+  'i',
+);
+
+/** Whether a step makes a number of pieces, in words, that is not the page's number of servings: two pizzas for four. */
+function makesOthers(text: string, page: number): boolean {
+  const word = WORDED.exec(text)?.[1]?.toLowerCase();
+  if (word === undefined) return false;
+  return IN_WORDS.indexOf(word) + 2 !== page;
+}
+
+/**
+ * Index of the step that shapes pieces before any heat; -1 when none does, or when a serving is several of them, or a
+ * part of one. `page`: servings that the page makes.
+ */
+export function shapingStep(texts: readonly string[], family: Family, page: number): number {
   if (!SHAPED.has(family)) return -1;
   const shapes = texts.flatMap((text, at) => {
     const found = SHAPES.exec(text.replace(LINES_TIN, ''));
@@ -67,7 +83,8 @@ export function shapingStep(texts: readonly string[], family: Family): number {
     return found !== null && isNamed ? [at] : [];
   });
   // A step that makes another number than the page serves makes several for a serving.
-  if (shapes.some((at) => countIn(texts[at] ?? '') !== null)) return -1;
+  const others = (text: string): boolean => countIn(text) !== null || makesOthers(text, page);
+  if (shapes.some((at) => others(texts[at] ?? ''))) return -1;
   const at = shapes[0] ?? -1;
   return at >= 0 && texts.slice(at).some((text) => HEATS.test(text)) ? at : -1;
 }

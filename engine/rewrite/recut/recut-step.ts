@@ -159,7 +159,7 @@ function withNumber(
     if (own !== null) return own;
   }
   const texts = searched(steps, words);
-  const shapes = shapingStep(texts, family);
+  const shapes = shapingStep(texts, family, servings.page);
   const cutting = words === null && !unworded && isCutUp(family, texts) ? cuttingStep(texts) : -1;
   const served = cutting >= 0 ? cutting : servingStep(texts);
   const at = shapes >= 0 ? shapes : served;

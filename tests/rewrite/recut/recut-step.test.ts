@@ -338,3 +338,24 @@ describe('more pieces than the page makes', () => {
     );
   });
 });
+
+describe('a serving that is a part of a piece', () => {
+  const pizza = (balls: string): string[] =>
+    afterOf(
+      [`Divide the dough into ${balls} balls and roll out each.`, 'Bake for 10 minutes. Serve.'],
+      { page: 4, now: 8 },
+      'en',
+      'flatbread',
+    );
+
+  it('leaves the two pizzas for four as they are', () => {
+    expect(pizza('two')).toEqual([
+      'Divide the dough into two balls and roll out each.',
+      'Bake for 10 minutes. Serve. This makes 8 portions instead of 4.',
+    ]);
+  });
+
+  it('makes more of pieces that are as many as the servings', () => {
+    expect(pizza('four').join(' ')).toMatch(/Make 8 balls instead of 4/);
+  });
+});
