@@ -18,6 +18,8 @@ const CALLED: Record<string, string[]> = {
   panko: ['panko', 'breadcrumbs', 'crumbs'],
   'potato-hash-browns': ['hash browns', 'hash brown potatoes'],
   'potato-fries': ['frozen fries', 'french fries', 'fries'],
+  brioche: ['bread'],
+  'bread-french': ['bread'],
   'rice-paper': ['rice paper', 'rice papers', 'rice wrappers'],
   'corn-kernels': ['sweet corn', 'sweetcorn', 'corn'],
   'chocolate-semisweet': ['chocolate chips', 'chocolate'],

@@ -43,6 +43,20 @@ export function platesOfMethod(steps: readonly string[]): number | null {
   return null;
 }
 
+/** A jar that is filled to be eaten from, not to keep: 'Divide between two jars'. */
+const FILLS_JARS =
+  /\b(?:divid|spoon|pour|ladl|split|portion|shar)\w*\b[^.;]{0,60}?\b(\d{1,2}|one|two|three|four|five|six|eight)\s+(?:[\w-]+\s+){0,3}?jars?\b/;
+const PRESERVES = /\b(?:sterili[sz]|canning|canner|headspace|seal(?:ed)? jars?|water bath)\b/;
+
+/** The jars that a method divides a dish among; null where it fills none, or to preserve. */
+export function jarsOfMethod(steps: readonly string[]): number | null {
+  const words = steps.map(plain);
+  if (words.some((step) => PRESERVES.test(step))) return null;
+  const found = words.flatMap((step) => FILLS_JARS.exec(step)?.[1] ?? [])[0] ?? '';
+  const count = NUMBERS.get(found) ?? numberValue(found);
+  return counted(count) ? count : null;
+}
+
 /** '4 salmon fillets': the pieces of the heaviest line of meat or fish in pieces of a portion each; null without one. */
 export function centrePieces(
   ingredients: readonly Ingredient[],

@@ -8,7 +8,7 @@ import { statedEnergy } from '../stated/stated-figures.ts';
 import { servingsByEnergy } from './by-own-energy.ts';
 import { mostSlices } from './loaf-slices.ts';
 import { DOZEN, piecesOf } from './pieces-said.ts';
-import { arePlates, platesOfMethod } from './plates-told.ts';
+import { arePlates, jarsOfMethod, platesOfMethod } from './plates-told.ts';
 import { volumeServings } from './volume-servings.ts';
 import { isSlice, isWhole, slicesSaid } from './whole-or-slice.ts';
 
@@ -200,11 +200,14 @@ function fromPieces(
     };
   if (pieces === null || !(pieces.count > 0)) return null;
   const pieceGrams = cookedGrams === null ? null : cookedGrams / pieces.count;
-  const whole = isWhole(pieces.noun);
+  const eatenFrom =
+    /\bjars?\b/i.test(pieces.noun) &&
+    jarsOfMethod(recipe.steps.map((step) => step.text)) === pieces.count;
+  const whole = isWhole(pieces.noun) && !eatenFrom;
   // A pizza each is a serving, a loaf is not: the weight tells.
   if (pieceGrams === null ? whole : whole && pieceGrams > LARGEST_PIECE * reference) return null;
   const perServing =
-    isSlice(pieces.noun) || pieceGrams === null
+    eatenFrom || isSlice(pieces.noun) || pieceGrams === null
       ? 1
       : piecesAServing(pieces.count, pieceGrams, reference, energyKcal);
   const grouped = wholeNumber(pieces.count / perServing);

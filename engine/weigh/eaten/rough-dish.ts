@@ -9,6 +9,9 @@ const ROUGH_DENSITY = 0.8;
 const ROUGH_PIECE = 60;
 const SMALL_UNIT = /pinch|dash|drop|clove|sprig|leaf|grind|sprinkle/;
 
+/** How long one is, not how heavy: '12 (6-inch) tortillas'. */
+const LENGTH = /^(?:inch|cm|mm|ft)$/;
+
 function roughUnit(unit: string | null, region: Region): number {
   const grams = gramsOf(unit);
   if (grams !== null) return grams;
@@ -24,7 +27,8 @@ function roughGrams(item: Item, region: Region): number {
   const reading =
     readings.find((parts) => parts.every((part) => gramsOf(part.amount.unit) !== null)) ??
     readings[0];
-  return (reading ?? []).reduce((sum, { amount, size }) => {
+  return (reading ?? []).reduce((sum, { amount, size: said }) => {
+    const size = said && LENGTH.test(said.unit ?? '') ? null : said;
     const one = roughUnit(size ? size.unit : amount.unit, region);
     return sum + spanOf(amount).best * one * (size ? spanOf(size).best : 1);
   }, 0);

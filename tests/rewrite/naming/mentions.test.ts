@@ -130,3 +130,12 @@ it('French potatoes are called by all three words, apples by one', () => {
   expect(peeled).toMatch(/les pommes de terre \(maintenant .*chou-fleur/);
   expect(cooked).toMatch(/les pommes de terre \(maintenant chou-fleur\) à la crème/);
 });
+
+it('slices of brioche are the bread of the method', () => {
+  const [soaked] = method(
+    ['8 slices brioche', '300 ml milk'],
+    ['Soak 4 slices of bread in the milk.'],
+    [{ key: '0', kept: 0, to: [['portobello-buns', 320]] }],
+  );
+  expect(soaked).toBe('Soak 4 slices of buns in the milk.');
+});

@@ -191,6 +191,19 @@ describe('servings', () => {
     expect(propose(page, 2000, 'other')).toMatchObject({ servings: expected, stated: true });
   });
 
+  it('takes a jar that the method fills to be eaten from for a serving', () => {
+    const oats = recipe('Oats in a jar', {
+      text: '2 jars',
+      servings: null,
+      pieces: { count: 2, noun: 'jars' },
+    });
+    const filled = { ...oats, steps: [{ section: null, text: 'Divide between two large jars.' }] };
+    expect(propose(filled, 660, 'custard', 800).servings).toBe(2);
+    expect(propose(oats, 660, 'custard', 800).servings).toBeGreaterThan(2);
+    const kept = [...filled.steps, { section: null, text: 'Seal in sterilised jars.' }];
+    expect(propose({ ...filled, steps: kept }, 660, 'custard', 800).servings).toBeGreaterThan(2);
+  });
+
   it('does not take the size of the pieces for their count', () => {
     const squares = { text: '1 pan, cut into 2-inch squares', servings: null, pieces: null };
     expect(propose(recipe('Thing', squares), 700, 'other').stated).toBe(false);

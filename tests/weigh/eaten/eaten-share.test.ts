@@ -124,6 +124,14 @@ describe('the water that dough is boiled in', () => {
 describe('oil', () => {
   const potatoes = { others: ['2 potatoes'], steps: ['Heat the oil and fry the chips.'] };
 
+  test('of a bath is weighed beside the dish, not beside the lengths of its pieces', () => {
+    const tacos = {
+      others: ['700 g cod', '125 g flour', '12 (6-inch) corn tortillas'],
+      steps: ['Deep fry the fish.'],
+    };
+    expect(eaten('3 cups vegetable oil, for frying', tacos)?.best).toBeLessThan(0.4);
+  });
+
   test('is a bath where there is much of it beside little else and the recipe fries', () => {
     expect(eaten('2 cups vegetable oil', potatoes)?.best).toBeLessThan(0.2);
   });
