@@ -192,16 +192,16 @@ describe('servings', () => {
   });
 
   it('takes a jar that the method fills to be eaten from for a serving', () => {
-    const oats = recipe('Oats in a jar', {
+    const oats = recipe('Layered cream', {
       text: '2 jars',
       servings: null,
       pieces: { count: 2, noun: 'jars' },
     });
     const filled = { ...oats, steps: [{ section: null, text: 'Divide between two large jars.' }] };
-    expect(propose(filled, 660, 'custard', 800).servings).toBe(2);
-    expect(propose(oats, 660, 'custard', 800).servings).toBeGreaterThan(2);
+    expect(propose(filled, 1000, 'custard', 1200).servings).toBe(2);
+    expect(propose(oats, 1000, 'custard', 1200).servings).toBeGreaterThan(2);
     const kept = [...filled.steps, { section: null, text: 'Seal in sterilised jars.' }];
-    expect(propose({ ...filled, steps: kept }, 660, 'custard', 800).servings).toBeGreaterThan(2);
+    expect(propose({ ...filled, steps: kept }, 1000, 'custard', 1200).servings).toBeGreaterThan(2);
   });
 
   it('does not take the size of the pieces for their count', () => {
