@@ -46,7 +46,7 @@ export function platesOfMethod(steps: readonly string[]): number | null {
 /** A jar that is filled to be eaten from, not to keep: 'Divide between two jars'. */
 const FILLS_JARS =
   /\b(?:divid|spoon|pour|ladl|split|portion|shar)\w*\b[^.;]{0,60}?\b(\d{1,2}|one|two|three|four|five|six|eight)\s+(?:[\w-]+\s+){0,3}?jars?\b/;
-const PRESERVES = /\b(?:sterili[sz]|canning|canner|headspace|seal(?:ed)? jars?|water bath)\b/;
+const PRESERVES = /\b(?:sterili[sz]\w*|canning|canner|headspace|seal(?:ed)? jars?|water bath)\b/;
 
 /** The jars that a method divides a dish among; null where it fills none, or to preserve. */
 export function jarsOfMethod(steps: readonly string[]): number | null {
