@@ -37,7 +37,11 @@ function longer(low: number, high: number | null): { low: number; high: number }
 
 /** The text with its time of baking made longer, up to where it comes out; null where it states none in minutes. */
 function longerIn(sentence: string): string | null {
-  const end = THEN.exec(sentence)?.index ?? sentence.length;
+  const stated = [TIME, HOUR].map((time) => sentence.search(time)).filter((at) => at >= 0);
+  if (stated.length === 0) return null;
+  const from = Math.min(...stated);
+  const then = sentence.slice(from).search(THEN);
+  const end = then < 0 ? sentence.length : from + then;
   const baked = sentence.slice(0, end);
   const summed = baked.replace(TIME, (...found) => {
     const { low, to = '-', high, unit } = found.at(-1) as Record<string, string> & { low: string };

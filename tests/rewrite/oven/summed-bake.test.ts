@@ -18,6 +18,10 @@ describe('a bake in a cooler oven', () => {
     ['Bake for 25 to 30 minutes, until golden.', 'Bake for 28 to 35 minutes, until golden.'],
     ['Bake for between 30 and 40 minutes.', 'Bake for between 33 and 45 minutes.'],
     ['Bake for 55 to 65 minutes.', 'Bake for 60 to 75 minutes.'],
+    [
+      'Turn it into the tin, then bake for 65 – 75 minutes, or until set.',
+      'Turn it into the tin, then bake for 70 – 85 minutes, or until set.',
+    ],
     ['Bake 20 mins until set.', 'Bake 22-24 mins until set.'],
     ['Bake for 1 hour, until set.', 'Bake for 65-70 minutes, until set.'],
     [
