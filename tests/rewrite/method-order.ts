@@ -44,6 +44,29 @@ function foilAfterBake(steps: readonly RewrittenStep[]): string[] {
   });
 }
 
+/** Words that no cook reads aloud without stopping, where the page has none of them. */
+const STUMBLES: readonly (readonly [RegExp, string])[] = [
+  [/\b(?!had|that|so\b)(\p{L}{3,}) \1\b/iu, 'a word twice'],
+  [/\b(?:add|stir in) the (?:stir|cook|bring|toss|and|until)\b/i, 'a verb without its food'],
+  [/\([^()]*\([^()]*\([^)]*\)/, 'brackets in brackets in brackets'],
+  [/,\s*,|\(\s*\)|\s,/, 'an empty place in a list'],
+];
+
+/** A bake and how much longer it takes are one time, where the bake has minutes. */
+const SUM_LEFT = /\b(?:bake|oven)[^.]*\b\d+ min[^.]*\. In the cooler oven it takes/i;
+
+/** What stops a cook who reads a step aloud, though its order is right. */
+function readingFaults(steps: readonly RewrittenStep[]): string[] {
+  return steps.flatMap(({ before, after, change }) => {
+    if (change === 'kept') return [];
+    const words = STUMBLES.flatMap(([pattern, what]) =>
+      pattern.test(after) && !pattern.test(before ?? '') ? [what] : [],
+    );
+    const all = SUM_LEFT.test(after) ? [...words, 'a sum left to the cook'] : words;
+    return all.map((what) => `${what}: ${after}`);
+  });
+}
+
 /** What stands in the wrong order, a sentence each; empty when all is well. */
 export function orderFaults({ plan, ingredients, steps }: Adaptation): string[] {
   const had = new Set(ingredients.map(({ match }) => match?.foodId));
@@ -52,5 +75,10 @@ export function orderFaults({ plan, ingredients, steps }: Adaptation): string[] 
     // A gum of the dough and one of the sauce are told apart by no word.
     .filter(({ foodId }, _, all) => all.filter((one) => one.foodId === foodId).length === 1)
     .map(({ foodName }) => shortName(foodName));
-  return [...madeAfterUse(steps, foods), ...restBeforeMix(steps), ...foilAfterBake(steps)];
+  return [
+    ...madeAfterUse(steps, foods),
+    ...restBeforeMix(steps),
+    ...foilAfterBake(steps),
+    ...readingFaults(steps),
+  ];
 }

@@ -57,6 +57,13 @@ describe('the order of steps', () => {
 
   it.each([
     ['foil', [step('Cool completely. If it browns fast, cover the top with foil.', 'Cool.')]],
+    ['twice', [step('Add the flour flour.', 'Add the flour.')]],
+    ['verb', [step('Add the stir for a minute.', 'Add the rice and stir for a minute.')]],
+    ['list', [step('Add the salt, , and oil.', 'Add the salt, rice and oil.')]],
+    [
+      'sum',
+      [step('Bake for 20 minutes. In the cooler oven it takes 2-4 minutes longer.', 'Bake.')],
+    ],
     ['rest', [step('Chill the dough for 30-60 minutes.', null), step('Mix all.', 'Mix all.')]],
   ])('is seen to be wrong: %s', (_, steps) => {
     expect(sample).toBeDefined();
