@@ -40,7 +40,8 @@ export function binderDose(
     ideal > 0
       ? Math.min(1, Math.max(0, (Math.min(ideal, state.was ?? ideal) - state.gluten) / ideal))
       : 0;
-  if (deficit === 0 && state.replaced <= UNMISSED) return { least: 0, most: cap };
+  const isSure = !limits.binderAlways || state.gluten >= ideal;
+  if (isSure && deficit === 0 && state.replaced <= UNMISSED) return { least: 0, most: cap };
   const gel = limits.binderLift * state.replaced;
   return { least: Math.min(cap, low + gel + (high - low) * deficit), most: cap };
 }
