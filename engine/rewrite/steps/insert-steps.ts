@@ -93,10 +93,21 @@ function lostLead(own: RewrittenStep | undefined): string | null {
 const afterLead = (lead: string, text: string): string =>
   `${lead}, ${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
+/** A step by which a food went into the dish, in English. */
+const PUTS_IN = /^(?:(?:then|now|next|finally),? )?(?:add|stir in|drop in|toss in|tip in|mix in)\b/i;
+/** Handling that says itself when the food goes in. */
+const GOES_IN = /\b(?:add|stir|toss|mix|fold|pour|serve|top|put)\b(?! (?:the )?(?:salt|oil))/i;
+
+/** Handling in place of a step that put the food in: it still has to go in. */
+const withEntry = (own: RewrittenStep, told: string): string =>
+  PUTS_IN.test(own.before ?? '') && !GOES_IN.test(told)
+    ? `${told} Then add to the rest and heat through.`
+    : told;
+
 /** A step of the page that tells another handling now. */
 const takingOver = (own: RewrittenStep, instead: RewrittenStep): RewrittenStep => ({
   ...own,
-  after: instead.after,
+  after: withEntry(own, instead.after),
   change: 'changed',
   why: joinedWhy(instead.why, own.why),
 });

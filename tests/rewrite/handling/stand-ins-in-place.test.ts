@@ -174,3 +174,20 @@ describe('a shell of its own beside soft wraps', () => {
     expect(steps).toMatch(/Warm the high-fibre tortillas so that they do not crack\. Lay/);
   });
 });
+
+it('noodles that are readied in place of being cooked still go into the soup', () => {
+  const [, readied, served] = told({
+    title: 'Noodle soup',
+    family: 'pasta-dish',
+    lines: ['200 g ramen noodles', '1 l chicken broth'],
+    steps: [
+      'Simmer the broth.',
+      'Add the noodles and cook for 3 minutes.',
+      'Divide between bowls.',
+    ],
+    to: [['konjac-noodles', 400]],
+    method: 'Rinse under cold water, drain, and dry-fry in a hot pan for 3-5 minutes.',
+  });
+  expect(readied).toMatch(/^Rinse the konjac noodles.*\. Then add to the rest and heat through\.$/);
+  expect(served).toBe('Divide between bowls.');
+});
