@@ -94,7 +94,8 @@ const afterLead = (lead: string, text: string): string =>
   `${lead}, ${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
 /** A step by which a food went into the dish, in English. */
-const PUTS_IN = /^(?:(?:then|now|next|finally),? )?(?:add|stir in|drop in|toss in|tip in|mix in)\b/i;
+const PUTS_IN =
+  /^(?:(?:then|now|next|finally),? )?(?:add|stir in|drop in|toss in|tip in|mix in)\b/i;
 /** Handling that says itself when the food goes in. */
 const GOES_IN = /\b(?:add|stir|toss|mix|fold|pour|serve|top|put)\b(?! (?:the )?(?:salt|oil))/i;
 
