@@ -216,7 +216,7 @@ const CUT_NO_FURTHER = [
   'Fruit scones',
   'Vanilla layer cake',
   'Lentil and bacon soup',
-  'Yogurt flatbreads',
+  'Thin crepes',
   'Bacon and cheese muffins',
 ];
 
