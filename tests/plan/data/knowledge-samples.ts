@@ -104,6 +104,15 @@ function triedFoods(rule: SwapRule): string[] {
   return [first, helped(rule).includes(USUAL) ? USUAL : second].filter((id) => id !== undefined);
 }
 
+/** The words of a swap in the method, where a title would name the food: 'over rice' keeps some of the rice. */
+function onlyInSteps(rule: SwapRule): Pick<Sample, 'title' | 'steps'>[] {
+  const names = triedFoods(rule).flatMap((id) => foods.byId(id)?.name.split(' ') ?? []);
+  const [words = ''] = rule.when === undefined ? [] : titlesFor(rule);
+  return rule.titled === undefined && words.split(' ').some((word) => names.includes(word))
+    ? [{ title: 'Supper for friends', steps: [`Serve ${words}.`] }]
+    : [];
+}
+
 /** Dishes to try a swap on, the likeliest first. */
 export function samplesFor(rule: SwapRule): Sample[] {
   const ids = triedFoods(rule);
@@ -113,9 +122,9 @@ export function samplesFor(rule: SwapRule): Sample[] {
   const first =
     rule.role === 'structure' ? families : [...dishes.slice(-1), ...dishes, ...families];
   return [...new Set(first)].flatMap((family) =>
-    titles.flatMap((title) =>
+    [...titles.map((title) => ({ title })), ...onlyInSteps(rule)].flatMap((told) =>
       ids.map((food) => ({
-        title,
+        ...told,
         family,
         servings: 10,
         parts: partsFor(rule, family, food),
