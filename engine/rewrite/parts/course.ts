@@ -37,7 +37,7 @@ const MORE_FLOUR =
   /\b(?:if (?:necessary|needed|the dough|it|too)|as (?:needed|necessary)|at a time|very small amounts|up to)\b|\bfloured\b/i;
 /** What moistens a dough under a name of its own: 'Hefewasser', 'l'eau et la levure'. */
 const MOIST =
-  /wasser|milch|(?<!\p{L})(?:eau|lait|acqua|latte|agua|água|leche|leite|vatten|vand|vann|water|yeast)(?!\p{L})|mjölk|mælk|melk/iu;
+  /wasser|milch|(?<!\p{L})(?:eau|lait|acqua|latte|agua|água|leche|leite|vatten|vand|vann|water|milk|yeast)(?!\p{L})|mjölk|mælk|melk/iu;
 const addsMoist = (one: string): boolean => ADDS.test(one) && MOIST.test(one);
 /** What is said to those who lack a tool. */
 const OTHERWISE = /^\W*if you (?:do not|don['’]t) (?:own|have)\b/i;

@@ -203,3 +203,14 @@ it.each([
     /[Mm]ix on low[^.]*\. When the dough comes together[^\n]*\. Knead for 3-6 minutes/,
   );
 });
+
+it('a dough in German rests once its milk is in, in one step with the dry mix', () => {
+  const [step = ''] = told(
+    'de',
+    ['500 g Mehl', '20 g Hefe', '300 ml Milch'],
+    [
+      'Für den Teig Mehl, Hefe und Salz mischen. Milch und Butter zugeben und alles 5 Minuten zu einem glatten Teig kneten. 1 Stunde gehen lassen.',
+    ],
+  ).filter((one) => one.includes('zugeben'));
+  expect(step.indexOf('Sobald der Teig')).toBeGreaterThan(step.indexOf('zugeben'));
+});
