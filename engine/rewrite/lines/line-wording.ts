@@ -230,5 +230,11 @@ export function ownWords(
       ? null
       : (partOfCount(item, ingredient, food, local !== null) ??
         millilitres(item, ingredient, food));
-  return { name: ownName(ingredient, food), tail: `${said}${coats}`, count, beside };
+  const name = ownName(ingredient, food);
+  // the table's English name, where a pot or can measured it: the page's language has a word of its own
+  const called =
+    local !== null && name === food?.name
+      ? (localFoodName(item.foodId, local) ?? ingredient.item.name)
+      : name;
+  return { name: called, tail: `${said}${coats}`, count, beside };
 }

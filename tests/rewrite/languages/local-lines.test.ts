@@ -35,6 +35,14 @@ describe('lines have what their language puts between an amount and a food', () 
     expect(read[0]?.match?.foodId).toBe(food);
   });
 
+  it.each([
+    ['2 pots de sucre', 'allulose', /de sucre$/],
+    ['3 pots de farine', 'almond-flour', /de farine$/],
+  ])('French, of what a pot measures: %s', (line, food, own) => {
+    const [first = ''] = linesOf(foreign('fr', 'Gâteau', [line], []), food);
+    expect(first).toMatch(own);
+  });
+
   it('French, of a name that began its line with a capital', () => {
     const words = methodWords('fr');
     if (words === null) throw new Error('no words');
