@@ -56,9 +56,16 @@ const assumedText = ({ assumedServings: servings }: Verdict): string =>
     ? ''
     : ` We assume ${servings} ${servings === 1 ? 'serving' : 'servings'}: the page does not say.`;
 
+/** Nearer than this a figure is the budget, g: more digits than a kitchen has. Own choice. */
+const SHOWN_ALIKE_G = 0.05;
+
 /** 'Fits: one serving has 12 g (10-14) net carbs, within the budget of 15 g.' and its like. */
 export const verdictText = (verdict: Verdict): string =>
   `${answerText(verdict)}${assumedText(verdict)}`;
+
+/** A best figure that only rounds to the budget is at it, not within. */
+const nearness = ({ netCarbsG, budgetG }: Extract<Verdict, { state: 'probablyFits' }>): string =>
+  netCarbsG.best > budgetG + SHOWN_ALIKE_G ? 'about' : 'likely within';
 
 function answerText(verdict: Verdict): string {
   const budget = `the budget of ${verdict.budgetG} g`;
@@ -66,7 +73,7 @@ function answerText(verdict: Verdict): string {
     case 'fits':
       return `Fits: one serving has ${grams(verdict.netCarbsG)} net carbs, within ${budget}.`;
     case 'probablyFits':
-      return `Probably fits: one serving has ${grams(verdict.netCarbsG)} net carbs, likely within ${budget}, but it may be more.`;
+      return `Probably fits: one serving has ${grams(verdict.netCarbsG)} net carbs, ${nearness(verdict)} ${budget}, but it may be more.`;
     case 'fitsAsCounted':
       return `${countedText(verdict, budget)}${missingText(verdict.missing)}${goesPastWithIt(verdict) ? PAST_WITH_IT : ''}`;
     case 'tooMuch':

@@ -52,6 +52,10 @@ describe('the verdict in words', () => {
       'Probably fits: one serving has 12 g (10-17) net carbs, likely within the budget of 15 g, but it may be more.',
     ],
     [
+      { state: 'probablyFits', netCarbsG: { low: 14, best: 15.4, high: 18 }, budgetG: 15 },
+      'Probably fits: one serving has 15 g (14-18) net carbs, about the budget of 15 g, but it may be more.',
+    ],
+    [
       { state: 'fitsAsCounted', netCarbsG, budgetG: 15, missing: [bread, unknown] },
       'Cannot be told: what was counted has 12 g (10-14) net carbs a serving, within the budget of 15 g, but not all was counted. Not counted: crusty bread, to serve (about 13-55 g a serving); snorvel (unknown).',
     ],
