@@ -133,17 +133,21 @@ function leastText(
 
 /**
  * Words for a budget that cannot be met: what holds it, and how many servings would meet it. `least` is
- * the least net carbs in reach, `net` what the plan comes to in kitchen amounts, both g a serving.
+ * the least net carbs in reach, `net` what the plan comes to in kitchen amounts, both g a serving; of an
+ * `unchanged` dish that is as low as it goes, nothing is said of changes.
  */
 export function unmetLimits(
   model: PlanModel,
-  { least, net }: { least: number; net: number },
+  { least, net, unchanged }: { least: number; net: number; unchanged: boolean },
   loosened: readonly Limit[],
   work: Work,
 ): Limit[] {
   const { dish } = model;
   const { budgetG } = dish.goals;
-  const limits: Limit[] = [{ code: 'BUDGET_NOT_MET', text: leastText({ least, net }, dish.goals) }];
+  const idle = unchanged && net <= least + FAR_FROM_LEAST;
+  const limits: Limit[] = idle
+    ? []
+    : [{ code: 'BUDGET_NOT_MET', text: leastText({ least, net }, dish.goals) }];
   if (budgetG > 0) {
     const servings = Math.ceil((ROUNDING_ROOM * net * dish.servings) / budgetG - 1e-9);
     const plates = isServedOnPlates(dish.main.family) ? MOST_PLATES : Number.POSITIVE_INFINITY;

@@ -25,7 +25,7 @@ export function wishLimits({ model, solved }: Answer, work: Work): Plan['limits'
  */
 export function limitsOf(
   found: Answer,
-  { met, net }: { met: boolean; net: number },
+  { met, net, unchanged = false }: { met: boolean; net: number; unchanged?: boolean },
   build: (goals: Goals) => PlanModel,
   work: Work,
 ): Plan['limits'] {
@@ -38,7 +38,7 @@ export function limitsOf(
     // Judged by the upper end, the least is known only of the plan itself.
     const least = goals.cautious ? solved.net : Math.min(solved.net, solved.least ?? solved.net);
     const loosened = loosenings(build, goals, least, work);
-    return [...unmetLimits(model, { least, net }, loosened, work), ...wishes];
+    return [...unmetLimits(model, { least, net, unchanged }, loosened, work), ...wishes];
   }
   if (idle) return wishes;
   const binding = bindingLimits(model, values, evaluate(model.net, values), work).filter(

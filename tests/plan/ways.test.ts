@@ -189,6 +189,14 @@ describe('a dish that is a little above the budget', () => {
   });
 });
 
+const RICE_TRIANGLES: Pasted = {
+  title: 'Grilled onigiri',
+  serves: 'Serves 4',
+  lines: ['700 g cooked sushi rice', '20 g soy sauce'],
+  steps: ['Press the rice into triangles, brush with the soy sauce and grill.'],
+  family: ['rice-dish'],
+};
+
 describe('a dish that stays far above the budget', () => {
   it('stays as it is, with its figures, rather than change a little', () => {
     const { plan, ways } = adapted(FOLDED, { budgetG: 15 });
@@ -198,6 +206,14 @@ describe('a dish that stays far above the budget', () => {
     expect(codes).toContain('NOT_WORTHWHILE');
     expect(codes).not.toContain('MORE_SERVINGS');
     expect(ways.map(({ plan: { way } }) => way)).not.toContain('lighter');
+  });
+
+  it('speaks of no changes worth making where none is made', () => {
+    const { plan } = adapted(RICE_TRIANGLES, { budgetG: 15 });
+    expect(plan.swaps).toEqual([]);
+    const texts = plan.limits.map(({ text }) => text).join(' ');
+    expect(texts).toContain('almost nothing');
+    expect(texts).not.toContain('changes worth making');
   });
 
   it('is reworked all the same where the user asks for more than the budget', () => {

@@ -90,7 +90,7 @@ export function withinWay({ ingredients, read, options, start }: Request): {
   const idle = left || (!isMet(net, goals) && !asked && isFutile);
   const taken = idle ? still : found;
   const met = isMet(taken.solved.net, goals);
-  const served = { met, net: taken.solved.net };
+  const served = { met, net: taken.solved.net, unchanged: idle };
   const limits = limitsOf(found, served, (wishes) => plainModel(read(wishes)), work);
   if (idle && !left) limits.push({ code: 'NOT_WORTHWHILE', text: whyItStays(net, was, goals) });
   const notes = notesOf(ingredients, taken, work);
