@@ -10,7 +10,7 @@ import { promisesOf } from './promises.ts';
 import { alsoCoats, type FoodRole, roleIn } from './roles.ts';
 import { type DishSection, sectionsOf } from './sections.ts';
 import { withThinIcing } from './sugars/icing.ts';
-import { thickeningFlours } from './thickening-flour.ts';
+import { shapingFlours, thickeningFlours } from './thickening-flour.ts';
 
 const ASIDE = /\b(to serve|for serving|to garnish|for garnish|garnish|to decorate)\b/i;
 
@@ -137,8 +137,8 @@ function partsOf(
 }
 
 /** What only thickens a sauce beside a dough is a little flour, which stays as it is. */
-function withThickeners(parts: readonly Part[], steps: readonly string[]): Part[] {
-  const keys = thickeningFlours(parts, steps);
+function withThickeners(parts: readonly Part[], steps: readonly string[], title: string): Part[] {
+  const keys = new Set([...thickeningFlours(parts, steps), ...shapingFlours(parts, title)]);
   return parts.map((part) =>
     keys.has(part.key) ? { ...part, role: 'thickener', base: false, fixed: true } : part,
   );
@@ -158,7 +158,7 @@ export function readDish(ingredients: readonly Ingredient[], options: DishOption
   const found = sectionsOf(ingredients, { title, steps }, foods);
   const sections = sectionList(found.length > 0 ? found : [UNKNOWN], options.family);
   const main = sections[0] as Section;
-  const parts = withThickeners(partsOf(ingredients, sections, main, options), steps);
+  const parts = withThickeners(partsOf(ingredients, sections, main, options), steps, title);
   const dish: Dish = {
     promises: promisesOf(
       title,

@@ -37,3 +37,20 @@ export function thickeningFlours(parts: readonly Part[], steps: readonly string[
     return new Set();
   return new Set([smallest.key]);
 }
+
+/** A sauce so thick that it is shaped and fried, in nine languages. */
+const SHAPED = /croquet|kroket|krokett|crocchett|bitterbal/i;
+/** Flour that is more than this share of the milk is a batter's. A croquette has a tenth (common practice, no source). */
+const OF_MILK = 0.25;
+
+/** Keys of the flours that a sauce needs to be shaped, such as that of croquettes. */
+export function shapingFlours(parts: readonly Part[], title: string): Set<string> {
+  if (!SHAPED.test(title)) return new Set();
+  const milk = parts
+    .filter(({ food }) => /^(?:milk|half-and-half|chicken-stock|beef-stock)/.test(food.id))
+    .reduce((sum, { grams }) => sum + grams, 0);
+  const flours = parts.filter(
+    ({ class: own, grams }) => own.endsWith('flours') && grams <= OF_MILK * milk,
+  );
+  return new Set(flours.map(({ key }) => key));
+}

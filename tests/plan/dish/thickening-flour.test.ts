@@ -40,3 +40,26 @@ it('the flours of the dough are mixed where the dough is made, and not with the 
   expect(steps[0]).not.toMatch(/almond|these are the flours/);
   expect(steps.join(' ')).toMatch(/almond/);
 });
+
+it('the flour of a sauce that is shaped to croquettes stays as it is', () => {
+  const croquettes: Pasted = {
+    title: 'Ham croquettes',
+    serves: 'Serves 8',
+    lines: [
+      '100 g butter',
+      '100 g all-purpose flour',
+      '1 litre milk',
+      '150 g ham, diced',
+      '2 eggs',
+      '150 g breadcrumbs',
+    ],
+    steps: [
+      'Melt the butter, stir in the flour and whisk in the milk; simmer until thick. Add the ham and chill.',
+      'Shape croquettes, dip in egg and breadcrumbs and deep-fry.',
+    ],
+    family: ['breaded-food'],
+  };
+  const { lines } = adapted(croquettes, { budgetG: 12 });
+  expect(lines.find(({ before }) => before?.includes('flour'))?.change).toBe('kept');
+  expect(lines.some(({ change }) => change !== 'kept')).toBe(true);
+});
