@@ -327,3 +327,26 @@ describe('what is told of a bake', () => {
     expect(text).toMatch(/Bake for 30 minutes\. .*is done when[^.]*\. Cool on a rack\./);
   });
 });
+
+it.each([
+  ['en', 'Divide among the muffin cups.', 'let the batter stand', 'Divide among'],
+  ['it', 'Versate in una tortiera.', "riposare l'impasto", 'Versate in'],
+] as const)('a batter in %s stands before it is in its tin', (language, pours, rest, filled) => {
+  const text = told(
+    {
+      ...makeRecipe(
+        'Plain muffins',
+        ['200 g flour', '100 g sugar', '200 ml milk', '2 eggs'],
+        language === 'en'
+          ? ['Whisk flour and sugar. Beat in the milk and eggs.', pours, 'Bake for 20 minutes.']
+          : ['Mescolate la farina. Unite il latte.', pours, 'Cuocete in forno per 40 minuti.'],
+      ),
+      language,
+    },
+    'quick-bread',
+    [['coconut-flour', 60]],
+    { kept: 120 },
+  );
+  expect(text).toContain(rest);
+  expect(text.indexOf(rest)).toBeLessThan(text.indexOf(filled));
+});
