@@ -16,7 +16,7 @@ export interface Segment {
 }
 
 const THEN_DRAINS =
-  /(?:,|,? (?:and|e|y|et|und|en|och|og))(?: (?:then|poi|luego|después|ensuite|dann|depois|daarna|sedan))? (?=(?:drain|scola|asciuga|escurr|escorr|égoutt|giet|häll av|hæld|hell av|seca|séch|tork|tørk)\p{L}*)/iu;
+  /(?:,|,? (?:and|e|y|et|und|en|och|og))(?: (?:then|poi|luego|después|ensuite|dann|depois|daarna|sedan))? (?=(?:drain|abgie(?:ß|ss)|abtropf|abschütt|scola|asciuga|escurr|escorr|égoutt|giet|häll av|hæld|hell av|seca|séch|tork|tørk)\p{L}*)/iu;
 
 /** A step's sentences, each with the blanks behind it. */
 function pieces(text: string): { text: string; offset: number }[] {

@@ -39,6 +39,15 @@ describe('cauliflower beside potatoes in a pot', () => {
     );
   });
 
+  it('goes in between the boiling and the draining of one sentence in German', () => {
+    const [first] = method('de', '700 g Kartoffeln', [
+      'Kartoffeln in der Schale 25 Minuten kochen, abgießen, pellen und in Scheiben schneiden.',
+    ]);
+    expect(first).toMatch(
+      /^Kartoffeln in der Schale 25 Minuten kochen\. In den letzten [^.]*Blumenkohl[^.]* zugeben\. Abgießen, pellen/,
+    );
+  });
+
   it('is not peeled or quartered with them where all are mashed', () => {
     const steps = method('en', '700 g potatoes', [
       'Peel and cut the potatoes into quarters.',
