@@ -25,6 +25,10 @@ const hasAmount = (line: Line): boolean =>
 const FOR = /^(?:for|fur|pour|para|per|voor|till|til) \p{L}/u;
 const MOST_WORDS_FOR = 5;
 
+/** A heading of what comes last. */
+const FOODLESS =
+  /^(?:to (?:serve|finish|assemble|garnish|decorate)|zum (?:servieren|garnieren|dekorieren|anrichten)|ausserdem|pour (?:servir|decorer)|para (?:servir|decorar)|per (?:servire|decorare)|om te serveren|til servering|till servering)$/;
+
 const isBare = ({ kind, text, items, note, optional }: Line): boolean =>
   kind === 'ingredient' &&
   items.length === 1 &&
@@ -57,6 +61,9 @@ function titles(line: Line, behind: readonly Line[], steps: string): boolean {
  * those behind it are its group.
  */
 export function withBareHeadings(lines: readonly Line[], steps: readonly string[]): Line[] {
+  // 'To serve' by itself names no food; what stands behind it keeps its own group
+  const isFoodless = (line: Line, at: number): boolean =>
+    at + 1 < lines.length && isBare(line) && FOODLESS.test(plain(line.text));
   const said = plain(steps.join(' ').slice(0, 8000));
   let heading: { title: string; within: string | null } | null = null;
   return lines.map((line, at) => {
@@ -65,6 +72,7 @@ export function withBareHeadings(lines: readonly Line[], steps: readonly string[
       heading = { title: line.text.trim(), within: line.group };
       return { ...line, kind: 'heading' };
     }
+    if (isFoodless(line, at)) return { ...line, kind: 'heading' };
     if (heading === null || line.group !== heading.within) return line;
     return { ...line, group: heading.title };
   });

@@ -20,6 +20,20 @@ describe('a line without an amount', () => {
     expect(headings([...SLAW, ...MAYO], steps)).toEqual(['Apple Slaw', 'Chipotle Mayo']);
   });
 
+  it.each(['To serve', 'Zum Servieren', 'Außerdem', 'Pour servir'])(
+    "'%s' by itself is no food, and leaves the group of what stands behind it",
+    (heading) => {
+      const lines = ['2 lb pork', heading, '10 buns'];
+      expect(headings(lines, [])).toEqual([heading]);
+      const last = withBareHeadings(
+        lines.map((line) => parseLine(line)),
+        [],
+      ).at(-1);
+      expect(last?.group).toBe(null);
+      expect(headings(['2 lb pork', heading], [])).toEqual([]);
+    },
+  );
+
   it.each([
     [['Soy sauce', '2 eggs', '1 cup rice'], ['Make the sauce and serve.']],
     [['Barbecue sauce', '4 buns', '2 onions'], ['Brush with barbecue sauce.']],

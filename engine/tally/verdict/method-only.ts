@@ -90,7 +90,10 @@ export function methodOnly(
   const every = sentencesOf(steps);
   // A choice or another time is no use of it.
   const sentences = every.filter((sentence) => !NOT_MEANT.test(sentence));
-  const own = { title, lines: ingredients.map(({ line }) => line.text) };
+  const own = {
+    title,
+    lines: ingredients.map(({ line }) => `${line.text} ${line.group ?? ''}`.trim()),
+  };
   const served = servedByMethod(every, namesOf(ingredients, foods), `method.${KINDS.length}`, own);
   const sauce = madeElsewhere(every, lines, `method.${KINDS.length + 1}`);
   const offered = every.filter((sentence) => !REFUSED.test(sentence));

@@ -145,7 +145,9 @@ export function servedByMethod(
     const sweets = SWEET.has(kind ?? '') ? (beside.match(SWEET_NAMES) ?? []) : [];
     if (sweets.some((sweet) => isAnother(beside, sweet))) return false;
     if (sweets.length > 0)
-      return everyKind(sweets, (sweet) => lines.some((line) => plainText(line).includes(sweet)));
+      return everyKind(sweets, (sweet) =>
+        [...lines, ...own.lines].some((line) => plainText(line).includes(sweet)),
+      );
     return kinds.has(kind ?? undefined) || isOfTheDish(beside, own);
   };
   for (const sentence of sentences) {

@@ -39,6 +39,17 @@ describe('what the method serves a dish with', () => {
     expect(kindOf(sentence, ['250 g flour', '50 g brown sugar', '3 eggs'])).toBe(kind);
   });
 
+  it('is not what a group of the recipe makes', () => {
+    const sentence = 'serve hot with the apple sauce.';
+    const lines = ['1 kg potatoes', '750 g apples'];
+    const own = {
+      title: 'Potato cakes',
+      lines: ['1 kg potatoes', '750 g apples For the apple sauce'],
+    };
+    expect(servedByMethod([sentence], lines, 'method.9', own)).toBe(null);
+    expect(servedByMethod([sentence], lines, 'method.9')?.kind).toBe('jam or sweet spread');
+  });
+
   it('is what no line has, though another sweet of the list is in the dish', () => {
     const lines = ['500 ml milk', '60 g dark chocolate'];
     const offered = 'serve at once with toppings such as chocolate sauce or small marshmallows.';
