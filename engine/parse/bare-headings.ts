@@ -27,7 +27,7 @@ const MOST_WORDS_FOR = 5;
 
 /** A heading of what comes last. */
 const FOODLESS =
-  /^(?:to (?:serve|finish|assemble|garnish|decorate)|zum (?:servieren|garnieren|dekorieren|anrichten)|ausserdem|pour (?:servir|decorer)|para (?:servir|decorar)|per (?:servire|decorare)|om te serveren|til servering|till servering)$/;
+  /^(?:to (?:serve|finish|assemble|garnish|decorate)|zum (?:servieren|garnieren|dekorieren|anrichten)|au(?:ss|ß)erdem|pour (?:servir|decorer)|para (?:servir|decorar)|per (?:servire|decorare)|om te serveren|til servering|till servering)$/;
 
 const isBare = ({ kind, text, items, note, optional }: Line): boolean =>
   kind === 'ingredient' &&
