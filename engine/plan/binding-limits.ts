@@ -117,6 +117,10 @@ function stuckFoods({ candidates, parts, servings }: Dish, net: number): string[
   return [...new Set(names)].slice(0, 2);
 }
 
+/** To a tenth of a gram, whole grams without it. */
+export const shownGrams = (grams: number): string =>
+  (Math.round(grams * 10) / 10).toFixed(1).replace(/\.0$/, '');
+
 /** g a serving from which what is shown is not as far as the dish could be changed. Own choice. */
 const FAR_FROM_LEAST = 1;
 
@@ -145,9 +149,10 @@ export function unmetLimits(
   const { dish } = model;
   const { budgetG } = dish.goals;
   const idle = unchanged && net <= least + FAR_FROM_LEAST;
-  const limits: Limit[] = idle
-    ? []
-    : [{ code: 'BUDGET_NOT_MET', text: leastText({ least, net }, dish.goals) }];
+  const text = idle
+    ? `This way a serving has ${shownGrams(net)} g net carbs; the budget is ${shownGrams(budgetG)} g.`
+    : leastText({ least, net }, dish.goals);
+  const limits: Limit[] = [{ code: 'BUDGET_NOT_MET', text }];
   if (budgetG > 0) {
     const servings = Math.ceil((ROUNDING_ROOM * net * dish.servings) / budgetG - 1e-9);
     const plates = isServedOnPlates(dish.main.family) ? MOST_PLATES : Number.POSITIVE_INFINITY;

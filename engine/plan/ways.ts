@@ -1,6 +1,7 @@
 /** The ways a dish can be brought within the budget, and which of them we would take. */
 import type { Note, Plan, Way } from '../model.ts';
 import { type Answer, isMet, planOf } from './answer.ts';
+import { shownGrams } from './binding-limits.ts';
 import { wishLimits } from './limits.ts';
 import { LINE_TROUBLE } from './model/trouble.ts';
 import { NEARLY, type Portions, servingsFor, servingsThatFit } from './serving-size.ts';
@@ -27,9 +28,6 @@ export interface WayFound {
   net: number;
 }
 
-const shown = (value: number): string =>
-  (Math.round(value * 10) / 10).toFixed(1).replace(/\.0$/, '');
-
 /** Words for a serving that is smaller, and for one that is too much all the same. */
 function servedLimits(net: number, from: number, to: number, budgetG: number): Plan['limits'] {
   const each = (net * from) / to;
@@ -37,12 +35,12 @@ function servedLimits(net: number, from: number, to: number, budgetG: number): P
   if (each > budgetG + 1e-9)
     limits.push({
       code: 'BUDGET_NOT_MET',
-      text: `This way a serving has ${shown(each)} g net carbs; the budget is ${shown(budgetG)} g.`,
+      text: `This way a serving has ${shownGrams(each)} g net carbs; the budget is ${shownGrams(budgetG)} g.`,
     });
   if (to !== from)
     limits.push({
       code: 'SMALLER_SERVING',
-      text: `Cut into ${shown(to)} servings instead of ${shown(from)}, each has ${shown(each)} g net carbs.`,
+      text: `Cut into ${shownGrams(to)} servings instead of ${shownGrams(from)}, each has ${shownGrams(each)} g net carbs.`,
     });
   return limits;
 }
