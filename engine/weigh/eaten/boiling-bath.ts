@@ -12,6 +12,8 @@ const FOR_BOILING = /\bfor (?:the )?(?:boil|poach|bath|water)|\bwater bath\b|\bb
 const WATER = /\b(?:water|pot|wasser|topf|eau|casserole)\b/;
 const BOILS = /\b(?:boil|simmer|water bath|koch|aufkoch|sied|bouill|ebullition)/;
 
+/** A dough of its own among the lines: sugar boiled beside bought pretzels is a caramel, and eaten. */
+const RAISED = /yeast|hefe|levure|levadura|lievito|gist\b|\bjast\b|\bstarter\b|sauerteig|levain/;
 const DOUGH = /\b(?:flour|yeast|mehl|hefe|farine|levure)\b/;
 
 interface Method {
@@ -21,9 +23,10 @@ interface Method {
 }
 
 /** The sentences that make the bath ready; none where nothing of the kind is baked. */
-const bathSentences = keptFor(({ title, steps }: Method): readonly string[] => {
+const bathSentences = keptFor(({ title, steps, lines }: Method): readonly string[] => {
   const sentences = steps.flatMap((step) => plain(step).split(/(?<=[.;!?])\s+|\n/));
   if (!BOILED.test(`${plain(title)} ${sentences.join(' ').slice(0, 4000)}`)) return [];
+  if (!lines.some((line) => RAISED.test(plain(line.text)))) return [];
   return sentences.filter((sentence, at) => {
     const near = `${sentences[at - 1] ?? ''} ${sentence}`;
     return WATER.test(near) && BOILS.test(near) && !DOUGH.test(sentence);

@@ -52,6 +52,14 @@ describe('crumbs', () => {
     expect(eaten('1 cup dry breadcrumbs', around)?.best).toBe(0.75);
   });
 
+  test('stick in part beside raspberries too, which are no Danish crumbs', () => {
+    const around = {
+      others: ['600 g chicken breast', '100 g raspberries'],
+      steps: ['Dip each piece in the egg, then the breadcrumbs.'],
+    };
+    expect(eaten('1 cup dry breadcrumbs', around)?.best).toBe(0.75);
+  });
+
   test('have stand-ins that a line puts on in their place', () => {
     const around = {
       others: ['600 g pork', '80 g almond flour, for coating in place of breadcrumbs'],
@@ -90,34 +98,54 @@ describe('the water that dough is boiled in', () => {
     'Bring 2 litres of water to a boil in a wide pot. Whisk in the honey.',
     'Boil the bagels for a minute on each side, then bake.',
   ];
-  const bagels = { title: 'Bagels', steps, others: ['500 g bread flour'] };
+  const bagels = { title: 'Bagels', steps, others: ['500 g bread flour', '7 g instant yeast'] };
 
   test('keeps most of its honey and soda', () => {
     expect(eaten('1/4 cup honey', bagels)?.best).toBe(0.05);
     const pretzels = {
       title: 'Soft pretzels',
       steps: ['Bring the water and baking soda to a boil in a pot. Dip in the pretzels.'],
+      others: ['500 g flour', '1 packet dry yeast'],
     };
     expect(eaten('2/3 cup baking soda', pretzels)?.best).toBe(0.05);
   });
 
   test('is itself no water of the dough', () => {
-    const twice = { ...bagels, others: ['1 cup water', '500 g bread flour', '1/4 cup honey'] };
+    const twice = { ...bagels, others: ['1 cup water', '7 g instant yeast', '1/4 cup honey'] };
     expect(eaten('2 quarts water', twice)?.best).toBe(0);
-    expect(eaten('1 cup water', { ...twice, others: ['2 quarts water'] })).toEqual(ALL);
+    expect(
+      eaten('1 cup water', { ...twice, others: ['2 quarts water', '7 g instant yeast'] }),
+    ).toEqual(ALL);
   });
 
   test('is told by the line too', () => {
-    const twice = { ...bagels, others: ['1 tbsp honey', '500 g bread flour'] };
+    const twice = { ...bagels, others: ['1 tbsp honey', '7 g instant yeast'] };
     expect(eaten('1/4 cup honey, for boiling', twice)?.best).toBe(0.05);
     expect(eaten('1/4 cup honey', twice)).toEqual(ALL);
+  });
+
+  test('is no caramel beside bought pretzels or bagels: its sugar is eaten', () => {
+    const caramel = {
+      title: 'Caramel pretzel bark',
+      steps: ['Boil the sugar and water in a pot until amber. Pour over the pretzels.'],
+      others: ['200 g pretzels', '100 g butter'],
+    };
+    expect(eaten('300 g sugar', caramel)).toEqual(ALL);
+    const jam = {
+      title: 'Berry jam',
+      steps: ['Boil the berries, water and honey in a pot.', 'Serve on bagels.'],
+      others: ['500 g berries'],
+    };
+    expect(eaten('200 g honey', jam)).toEqual(ALL);
   });
 
   test('is not that of a syrup or of a dough', () => {
     const syrup = { title: 'Honey syrup', steps: ['Boil the water and honey in a pot.'] };
     expect(eaten('1/4 cup honey', syrup)).toEqual(ALL);
     const dough = { title: 'Bagels', steps: ['Mix flour, honey and salt.', 'Boil in water.'] };
-    expect(eaten('1 tbsp honey', { ...dough, others: ['500 g bread flour'] })).toEqual(ALL);
+    expect(
+      eaten('1 tbsp honey', { ...dough, others: ['500 g bread flour', '7 g instant yeast'] }),
+    ).toEqual(ALL);
   });
 });
 
